@@ -1,0 +1,146 @@
+package brakewright.spec;
+
+import java.util.Arrays;
+import java.util.Locale;
+
+/**
+ * A quantity tabulated over another, read by straight lines between the points.
+ *
+ * <p>Beyond its ends the curve stays at the end value: nothing is extrapolated. Straight lines keep
+ * the order of the points (a rising table gives a rising curve) and let every crossing be solved in
+ * closed form, which a smooth spline would not.
+ */
+public final class Curve {
+
+    private final double[] abscissas;
+    private final double[] ordinates;
+
+    private Curve(double[] abscissas, double[] ordinates) {
+        this.abscissas = abscissas;
+        this.ordinates = ordinates;
+    }
+
+    /**
+     * Builds a curve through points.
+     *
+     * @param abscissas where the points lie, strictly ascending, at least two of them
+     * @param ordinates the values there, as many
+     * @return the curve
+     * @throws IllegalArgumentException if the counts differ, there are fewer than two points, the
+     *     abscissas do not ascend, or any number is not finite
+     */
+    public static Curve of(double[] abscissas, double[] ordinates) {
+        if (abscissas.length != ordinates.length || abscissas.length < 2) {
+            throw new IllegalArgumentException(
+                    String.format(
+                            Locale.ROOT,
+                            "a curve needs at least two points and one value each, was %d and %d",
+                            abscissas.length,
+                            ordinates.length));
+        }
+        for (int i = 0; i < abscissas.length; i++) {
+            if (!Double.isFinite(abscissas[i]) || !Double.isFinite(ordinates[i])) {
+                throw new IllegalArgumentException("curve point " + (i + 1) + " is not finite");
+            }
+            if (i > 0) {
+                Require.ascending("curve points", abscissas[i - 1], abscissas[i], "");
+            }
+        }
+        return new Curve(abscissas.clone(), ordinates.clone());
+    }
+
+    /**
+     * Builds the curve that has the same value everywhere.
+     *
+     * @param value the value
+     * @return the curve
+     */
+    public static Curve constant(double value) {
+        return of(new double[] {0.0, 1.0}, new double[] {value, value});
+    }
+
+    /**
+     * Reads the curve.
+     *
+     * @param abscissa where to read; beyond the ends the end value holds
+     * @return the value there; NaN only for NaN
+     */
+    public double at(double abscissa) {
+        int last = abscissas.length - 1;
+        if (abscissa <= abscissas[0]) {
+            return ordinates[0];
+        }
+        if (abscissa >= abscissas[last]) {
+            return ordinates[last];
+        }
+        int above = 1;
+        while (abscissa > abscissas[above]) {
+            above++;
+        }
+        double share =
+                (abscissa - abscissas[above - 1]) / (abscissas[above] - abscissas[above - 1]);
+        return ordinates[above - 1] + share * (ordinates[above] - ordinates[above - 1]);
+    }
+
+    /**
+     * Returns whether the values never fall along the curve.
+     *
+     * @return true if each value is at least the one before
+     */
+    public boolean neverFalls() {
+        for (int i = 1; i < ordinates.length; i++) {
+            if (ordinates[i] < ordinates[i - 1]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Returns the least value of the curve.
+     *
+     * @return the least ordinate
+     */
+    public double least() {
+        return Arrays.stream(ordinates).min().orElseThrow();
+    }
+
+    /**
+     * Returns where the points lie.
+     *
+     * @return the abscissas, ascending; a copy
+     */
+    public double[] abscissas() {
+        return abscissas.clone();
+    }
+
+    /**
+     * Returns the values at the points.
+     *
+     * @return the ordinates; a copy
+     */
+    public double[] ordinates() {
+        return ordinates.clone();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Curve curve
+                && Arrays.equals(abscissas, curve.abscissas)
+                && Arrays.equals(ordinates, curve.ordinates);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(abscissas) + Arrays.hashCode(ordinates);
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder("Curve[");
+        for (int i = 0; i < abscissas.length; i++) {
+            text.append(i == 0 ? "" : ", ").append(abscissas[i]).append(':').append(ordinates[i]);
+        }
+        return text.append(']').toString();
+    }
+}

@@ -1,0 +1,7 @@
+/** Safe motor, pack and brake currents for small battery-electric vehicles: the physics. */
+module brakewright.core {
+    requires commons.math3;
+    requires static org.jspecify;
+
+    exports brakewright.spec;
+}

@@ -1,0 +1,5 @@
+/** Reference tables. */
+@NullMarked
+package brakewright.tables;
+
+import org.jspecify.annotations.NullMarked;

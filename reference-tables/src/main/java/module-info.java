@@ -1,0 +1,8 @@
+/** Published figures for cells, wires, plugs and ordinary riders, each with its source. */
+module brakewright.tables {
+    requires brakewright.core;
+    requires de.siegmar.fastcsv;
+    requires static org.jspecify;
+
+    exports brakewright.tables;
+}
