@@ -4,4 +4,8 @@ module brakewright.core {
     requires static org.jspecify;
 
     exports brakewright.spec;
+    exports brakewright.battery;
+    exports brakewright.machine;
+    exports brakewright.road;
+    exports brakewright.powertrain;
 }

@@ -1,0 +1,27 @@
+package brakewright.machine;
+
+/** Copper windings and conductors over temperature. */
+public final class Copper {
+
+    /**
+     * Temperature coefficient of resistance at constant mass, referred to 20 °C [1/K].
+     *
+     * <p>Source: IEC 60028:1925, International Standard of Resistance for Copper (value as commonly
+     * quoted; from memory of the standard).
+     */
+    public static final double TEMPERATURE_COEFFICIENT_AT_20_C = 3.93e-3;
+
+    private Copper() {}
+
+    /**
+     * Returns the resistance at a temperature over that at 20 °C.
+     *
+     * <p>{@code R(T)/R20 = 1 + α·(T − 20 °C)}.
+     *
+     * @param temperatureC the mean temperature of the copper [°C]
+     * @return the factor [1]
+     */
+    public static double resistanceFactor(double temperatureC) {
+        return 1.0 + TEMPERATURE_COEFFICIENT_AT_20_C * (temperatureC - 20.0);
+    }
+}

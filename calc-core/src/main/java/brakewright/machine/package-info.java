@@ -1,0 +1,13 @@
+/**
+ * What a motor does with its current: torque, back-EMF, losses, the voltage it needs, and how hot
+ * it gets.
+ *
+ * <p>The entry classes are {@link brakewright.machine.MotorModel} and {@link
+ * brakewright.machine.WindingHeat}. The machine is a permanent-magnet one without saturation or
+ * field weakening: torque is proportional to current. Its copper resistance rises with temperature
+ * by a straight line (−50 to 250 °C). The heat of winding and case is solved exactly, not stepped.
+ */
+@NullMarked
+package brakewright.machine;
+
+import org.jspecify.annotations.NullMarked;

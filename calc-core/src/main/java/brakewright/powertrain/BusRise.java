@@ -1,0 +1,32 @@
+package brakewright.powertrain;
+
+import brakewright.spec.Require;
+
+/** What happens between the pack's opening and the controllers' destruction. */
+public final class BusRise {
+
+    private BusRise() {}
+
+    /**
+     * Returns how long the bus capacitance can take the braking power once the pack is cut off.
+     *
+     * <p>{@code t = C·(Vmax² − V²)/(2·p)}.
+     *
+     * <p>Source: energy of a capacitor.
+     *
+     * @param capacitance of all controllers together [F], positive
+     * @param voltage before [V], not negative
+     * @param voltageMax that the controllers bear [V], not negative
+     * @param power returned by the motors [W], positive
+     * @return the time [s]; 0 if the voltage is too high already
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public static double time(double capacitance, double voltage, double voltageMax, double power) {
+        Require.positive("bus capacitance", capacitance, "F");
+        Require.notNegative("bus voltage", voltage, "V");
+        Require.notNegative("highest bus voltage", voltageMax, "V");
+        Require.positive("braking power", power, "W");
+        return Math.max(
+                0.0, capacitance * (voltageMax * voltageMax - voltage * voltage) / (2.0 * power));
+    }
+}

@@ -1,0 +1,111 @@
+package brakewright.powertrain;
+
+import brakewright.spec.Taper;
+import java.util.Optional;
+
+/**
+ * The electric brake as it is set: a current per motor, held back by a limit on what goes into the
+ * pack.
+ *
+ * @param powertrain motors and controllers
+ * @param motorCurrent the brake current set, per motor [A]
+ * @param packCurrent the pack regen current set, of all controllers together [A]
+ * @param taper fades the pack regen current as the pack's voltage rises; empty where none is set
+ */
+public record ElectricBrake(
+        Powertrain powertrain, double motorCurrent, double packCurrent, Optional<Taper> taper) {
+
+    /**
+     * Returns what the brake would send back if nothing held it.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return the pack current; negative when drawn [A]
+     */
+    public double askedPackCurrent(double speed, PackState pack) {
+        return pack.currentInto(powertrain.returnedPower(motorCurrent, speed));
+    }
+
+    /**
+     * Returns the motor current that the pack regen limit leaves, the taper left out.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return the current per motor [A]
+     */
+    public double motorCurrent(double speed, PackState pack) {
+        return powertrain.limitedBrakeCurrent(
+                motorCurrent, speed, pack.powerReturnedBy(packCurrent));
+    }
+
+    /**
+     * Returns the pack current after the pack regen limit, the taper left out.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return the pack current; negative when drawn [A]
+     */
+    public double packCurrent(double speed, PackState pack) {
+        return pack.currentInto(powertrain.returnedPower(motorCurrent(speed, pack), speed));
+    }
+
+    /**
+     * Returns the speed above which the pack regen limit weakens the brake.
+     *
+     * @param pack the pack
+     * @return the speed [m/s]
+     */
+    public double fadeSpeed(PackState pack) {
+        return powertrain.fadeSpeed(motorCurrent, pack.powerReturnedBy(packCurrent));
+    }
+
+    /**
+     * Returns the highest current that the settings let into the pack in steady state, the taper
+     * included: where the pack's voltage meets the tapered limit.
+     *
+     * <p>With the band from b to e the limit at voltage V is {@code Iset·(e − V)/(e − b)}, and
+     * {@code V = U + I·R}.
+     *
+     * @param pack the pack
+     * @return the pack current [A]
+     */
+    public double settledPackLimit(PackState pack) {
+        return taper.map(
+                        band -> {
+                            double width = band.ends() - band.begins();
+                            double settled =
+                                    packCurrent
+                                            * (band.ends() - pack.voltage())
+                                            / (width + packCurrent * pack.resistance());
+                            return Math.max(0.0, Math.min(packCurrent, settled));
+                        })
+                .orElse(packCurrent);
+    }
+
+    /**
+     * Returns the highest current that reaches the pack at any speed up to one.
+     *
+     * <p>At a set motor current the returned power grows with speed, so the highest speed decides.
+     *
+     * @param topSpeed the highest speed [m/s]
+     * @param pack the pack
+     * @return the pack current, not negative [A]
+     */
+    public double greatestReturn(double topSpeed, PackState pack) {
+        return Math.max(0.0, Math.min(askedPackCurrent(topSpeed, pack), settledPackLimit(pack)));
+    }
+
+    /**
+     * Returns the lowest speed at which a current reaches the pack.
+     *
+     * @param current into the pack [A]
+     * @param pack the pack
+     * @return the speed [m/s]; infinite where the settings keep it below at any speed
+     */
+    public double speedReturning(double current, PackState pack) {
+        if (current > settledPackLimit(pack) || motorCurrent == 0.0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return powertrain.speedReturning(motorCurrent, pack.powerReturnedBy(current));
+    }
+}

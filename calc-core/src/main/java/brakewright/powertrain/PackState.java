@@ -1,0 +1,78 @@
+package brakewright.powertrain;
+
+import brakewright.battery.PackModel;
+import brakewright.battery.TerminalPower;
+
+/**
+ * The pack at one charge state and temperature, as the power train sees it.
+ *
+ * @param charge the charge state [1]
+ * @param temperatureC the cell temperature [°C]
+ * @param voltage open circuit [V]
+ * @param resistance at the terminals [Ω]
+ */
+public record PackState(double charge, double temperatureC, double voltage, double resistance) {
+
+    /**
+     * Reads the pack model.
+     *
+     * @param pack the pack
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return its state
+     */
+    public static PackState of(PackModel pack, double charge, double temperatureC) {
+        return new PackState(
+                charge,
+                temperatureC,
+                pack.openCircuitVoltage(charge),
+                pack.resistance(charge, temperatureC));
+    }
+
+    /**
+     * Returns the current into the pack for a power into it.
+     *
+     * @param power into the pack; negative when drawn [W]
+     * @return the current into the pack; negative when drawn, negative infinity if more is drawn
+     *     than the pack can give [A]
+     */
+    public double currentInto(double power) {
+        return power >= 0.0
+                ? TerminalPower.returnedCurrent(voltage, resistance, power)
+                : -TerminalPower.drawnCurrent(voltage, resistance, -power);
+    }
+
+    /**
+     * Returns the power at the terminals while a current is pushed back.
+     *
+     * @param current into the pack, not negative [A]
+     * @return the power [W]
+     */
+    public double powerReturnedBy(double current) {
+        return TerminalPower.returnedPower(voltage, resistance, current);
+    }
+
+    /**
+     * Returns the power at the terminals while a current is drawn.
+     *
+     * <p>Beyond the current of greatest power the power would fall again; the greatest is returned.
+     *
+     * @param current out of the pack, not negative [A]
+     * @return the power [W]
+     */
+    public double powerDrawnBy(double current) {
+        return 2.0 * current * resistance >= voltage
+                ? TerminalPower.greatestDrawnPower(voltage, resistance)
+                : TerminalPower.drawnPower(voltage, resistance, current);
+    }
+
+    /**
+     * Returns the terminal voltage.
+     *
+     * @param current into the pack; negative when drawn [A]
+     * @return the voltage [V]
+     */
+    public double terminalVoltage(double current) {
+        return voltage + current * resistance;
+    }
+}

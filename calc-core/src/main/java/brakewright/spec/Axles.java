@@ -1,0 +1,25 @@
+package brakewright.spec;
+
+/**
+ * Where the axles stand under the common mass centre of vehicle, rider and cargo.
+ *
+ * @param wheelbase distance between the axles [m], positive
+ * @param massCentreHeight above the ground [m], positive
+ * @param massCentreFromFront distance behind the front axle [m], from 0 to the wheelbase
+ * @param driven the axle or axles with motors
+ */
+public record Axles(
+        double wheelbase, double massCentreHeight, double massCentreFromFront, DrivenAxle driven) {
+
+    /**
+     * Validates the axles.
+     *
+     * @throws IllegalArgumentException if a length is not positive or the mass centre is not
+     *     between the axles
+     */
+    public Axles {
+        Require.positive("wheelbase", wheelbase, "m");
+        Require.positive("mass-centre height", massCentreHeight, "m");
+        Require.within("mass centre from front", massCentreFromFront, 0.0, wheelbase, "m");
+    }
+}

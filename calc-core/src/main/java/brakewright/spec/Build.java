@@ -1,0 +1,76 @@
+package brakewright.spec;
+
+/**
+ * One vehicle with its rider, its use and its settings: everything a worksheet is computed from.
+ *
+ * @param title what the vehicle is called
+ * @param rider the person aboard
+ * @param vehicle the rolling vehicle
+ * @param drive how the motors reach the road
+ * @param motor one of its motors, all alike
+ * @param controllers the motor controllers
+ * @param pack the battery pack
+ * @param use what it will meet
+ * @param margins how far limits stay below ratings
+ * @param criteria what it is asked to do
+ * @param settings what its controllers are told
+ */
+public record Build(
+        String title,
+        Rider rider,
+        Vehicle vehicle,
+        Drive drive,
+        Motor motor,
+        Controllers controllers,
+        Pack pack,
+        Use use,
+        Margins margins,
+        Criteria criteria,
+        Settings settings) {
+
+    /**
+     * Validates what concerns several parts at once.
+     *
+     * @throws IllegalArgumentException if the motors cannot be shared evenly among the controllers
+     */
+    public Build {
+        if (drive.motors() % controllers.count() != 0) {
+            throw new IllegalArgumentException(
+                    "motors must divide evenly among controllers, was "
+                            + drive.motors()
+                            + " motors and "
+                            + controllers.count()
+                            + " controllers");
+        }
+    }
+
+    /**
+     * Returns the mass that moves.
+     *
+     * @return rider, vehicle and cargo together [kg]
+     */
+    public double mass() {
+        return rider.mass() + vehicle.mass() + vehicle.cargo();
+    }
+
+    /**
+     * Returns this vehicle with other settings.
+     *
+     * @param replacement the settings
+     * @return a changed copy
+     */
+    public Build withSettings(Settings replacement) {
+        return new Build(
+                title,
+                rider,
+                vehicle,
+                drive,
+                motor,
+                controllers,
+                pack,
+                use,
+                margins,
+                criteria,
+                replacement);
+    }
+}

@@ -1,0 +1,57 @@
+package brakewright.spec;
+
+import java.util.Optional;
+
+/**
+ * One cell as its maker rates it.
+ *
+ * @param capacityAh [Ah], positive
+ * @param dischargeCurrent highest continuous discharge current [A], positive
+ * @param chargeCurrent highest continuous charge current [A], positive
+ * @param voltageMax charging limit voltage [V], above {@code voltageMin}
+ * @param voltageMin discharge cut-off voltage [V], positive
+ * @param resistance for a pulse of about 10 s at mid charge and 25 °C [Ω], positive
+ * @param openCircuitVoltage over charge state [V]; never falling
+ * @param resistanceByCharge factor of {@code resistance} over charge state [1]; positive
+ * @param resistanceByTemperature factor of {@code resistance} over temperature in °C [1]; positive
+ * @param charging the temperatures at which it may be charged
+ * @param discharging the temperatures at which it may be discharged
+ * @param pulse what it bears for a short time; empty where its maker rates no pulse
+ */
+public record Cell(
+        double capacityAh,
+        double dischargeCurrent,
+        double chargeCurrent,
+        double voltageMax,
+        double voltageMin,
+        double resistance,
+        Curve openCircuitVoltage,
+        Curve resistanceByCharge,
+        Curve resistanceByTemperature,
+        ChargingWindow charging,
+        DischargingWindow discharging,
+        Optional<PulseRating> pulse) {
+
+    /**
+     * Validates the cell.
+     *
+     * @throws IllegalArgumentException if a number is outside its range, the open-circuit voltage
+     *     falls anywhere, or a resistance factor is not positive
+     */
+    public Cell {
+        Require.positive("cell capacity", capacityAh, "Ah");
+        Require.positive("cell discharge current", dischargeCurrent, "A");
+        Require.positive("cell charge current", chargeCurrent, "A");
+        Require.positive("cell lowest voltage", voltageMin, "V");
+        Require.ascending("cell voltage limits", voltageMin, voltageMax, "V");
+        Require.positive("cell resistance", resistance, "Ω");
+        if (!openCircuitVoltage.neverFalls()) {
+            throw new IllegalArgumentException(
+                    "open-circuit voltage must not fall as charge rises, was "
+                            + openCircuitVoltage);
+        }
+        Require.positive("open-circuit voltage", openCircuitVoltage.least(), "V");
+        Require.positive("resistance factor by charge", resistanceByCharge.least(), "");
+        Require.positive("resistance factor by temperature", resistanceByTemperature.least(), "");
+    }
+}

@@ -1,0 +1,38 @@
+package brakewright.spec;
+
+/**
+ * The cell temperatures at which charging is permitted, and the band above the lower end in which
+ * only a share of the rated current is.
+ *
+ * @param lowestC no charging below [°C]
+ * @param highestC no charging above [°C], above {@code lowestC}
+ * @param coldBandK width of the cold band above {@code lowestC} [K], not negative
+ * @param coldShare share of the charge current permitted in the cold band [1], from 0 to 1
+ */
+public record ChargingWindow(double lowestC, double highestC, double coldBandK, double coldShare) {
+
+    /**
+     * Validates the window.
+     *
+     * @throws IllegalArgumentException if the temperatures do not ascend or a number is outside its
+     *     range
+     */
+    public ChargingWindow {
+        Require.ascending("charging temperatures", lowestC, highestC, "°C");
+        Require.notNegative("cold band", coldBandK, "K");
+        Require.within("share of charge current in the cold band", coldShare, 0.0, 1.0, "");
+    }
+
+    /**
+     * Returns the share of the rated charge current permitted at a temperature.
+     *
+     * @param temperatureC the cell temperature [°C]
+     * @return 0 outside the window, the cold share in the cold band, else 1
+     */
+    public double shareAt(double temperatureC) {
+        if (!(temperatureC >= lowestC && temperatureC <= highestC)) {
+            return 0.0;
+        }
+        return temperatureC < lowestC + coldBandK ? coldShare : 1.0;
+    }
+}

@@ -1,0 +1,24 @@
+package brakewright.spec;
+
+/**
+ * The air around and the temperatures that the pack meets.
+ *
+ * @param ambientC air [°C], from −40 to 60
+ * @param coldestPackC coldest cells in use [°C], from −40 to 80
+ * @param warmestPackC warmest cells in use [°C], from {@code coldestPackC} to 80
+ * @param altitude above sea level [m], from −500 to 9000
+ */
+public record Climate(double ambientC, double coldestPackC, double warmestPackC, double altitude) {
+
+    /**
+     * Validates the climate.
+     *
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Climate {
+        Require.within("ambient temperature", ambientC, -40.0, 60.0, "°C");
+        Require.within("coldest pack", coldestPackC, -40.0, 80.0, "°C");
+        Require.within("warmest pack", warmestPackC, coldestPackC, 80.0, "°C");
+        Require.within("altitude", altitude, -500.0, 9000.0, "m");
+    }
+}

@@ -1,0 +1,39 @@
+package brakewright.spec;
+
+import java.util.OptionalDouble;
+
+/**
+ * The motor controllers, all alike, sharing the motors and the pack evenly.
+ *
+ * @param count how many, at least one
+ * @param basis what their motor current means
+ * @param motorCurrentRating highest motor current of a motor, in that basis [A], positive
+ * @param packCurrentRating highest pack current of one controller [A], positive
+ * @param voltageRating highest supply voltage [V], positive
+ * @param efficiency power out over power in, the same both ways [1], above 0 to 1
+ * @param busCapacitance across the supply terminals of one controller [F]; empty where unknown
+ */
+public record Controllers(
+        int count,
+        CurrentBasis basis,
+        double motorCurrentRating,
+        double packCurrentRating,
+        double voltageRating,
+        double efficiency,
+        OptionalDouble busCapacitance) {
+
+    /**
+     * Validates the controllers.
+     *
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Controllers {
+        Require.atLeastOne("number of controllers", count);
+        Require.positive("controller motor-current rating", motorCurrentRating, "A");
+        Require.positive("controller pack-current rating", packCurrentRating, "A");
+        Require.positive("controller voltage rating", voltageRating, "V");
+        Require.positive("controller efficiency", efficiency, "");
+        Require.within("controller efficiency", efficiency, 0.0, 1.0, "");
+        busCapacitance.ifPresent(value -> Require.positive("bus capacitance", value, "F"));
+    }
+}

@@ -1,0 +1,30 @@
+package brakewright.spec;
+
+import java.util.OptionalDouble;
+
+/**
+ * What the vehicle is asked to do, and what its rider bears.
+ *
+ * @param decelerationMin least deceleration wanted of the brakes [m/s²], positive
+ * @param riderDecelerationMax highest deceleration that the rider bears [m/s²], positive
+ * @param climbMin slope it should climb [1], not negative
+ * @param rangeMin distance it should cover [m]; empty where none is asked
+ */
+public record Criteria(
+        double decelerationMin,
+        double riderDecelerationMax,
+        double climbMin,
+        OptionalDouble rangeMin) {
+
+    /**
+     * Validates the criteria.
+     *
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Criteria {
+        Require.positive("least deceleration", decelerationMin, "m/s²");
+        Require.positive("rider's highest deceleration", riderDecelerationMax, "m/s²");
+        Require.notNegative("slope to climb", climbMin, "");
+        rangeMin.ifPresent(value -> Require.positive("range to cover", value, "m"));
+    }
+}

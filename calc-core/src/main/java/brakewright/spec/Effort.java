@@ -1,0 +1,22 @@
+package brakewright.spec;
+
+/**
+ * How long the rider asks for everything.
+ *
+ * @param hardPull longest pull at the drive setting [s], positive
+ * @param hardBrake longest braking at the brake setting [s], positive
+ * @param reaction from seeing to acting [s], not negative
+ */
+public record Effort(double hardPull, double hardBrake, double reaction) {
+
+    /**
+     * Validates the effort.
+     *
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Effort {
+        Require.positive("hard pull", hardPull, "s");
+        Require.positive("hard brake", hardBrake, "s");
+        Require.notNegative("reaction time", reaction, "s");
+    }
+}

@@ -1,0 +1,34 @@
+package brakewright.spec;
+
+/**
+ * How far below a rating or trip a limit stays.
+ *
+ * @param trip share of a protection trip current [1], from 0 to below 1
+ * @param rating share of a part's current rating [1], from 0 to below 1
+ * @param fuse share of a fuse's rating [1], from 0 to below 1
+ * @param overvoltage below a cell-voltage trip [V], not negative
+ * @param controllerVoltage share of the controller's voltage rating [1], from 0 to below 1
+ * @param grip share of the grip [1], from 0 to below 1
+ */
+public record Margins(
+        double trip,
+        double rating,
+        double fuse,
+        double overvoltage,
+        double controllerVoltage,
+        double grip) {
+
+    /**
+     * Validates the margins.
+     *
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Margins {
+        Require.within("trip margin", trip, 0.0, 0.9, "");
+        Require.within("rating margin", rating, 0.0, 0.9, "");
+        Require.within("fuse margin", fuse, 0.0, 0.9, "");
+        Require.within("over-voltage margin", overvoltage, 0.0, 1.0, "V");
+        Require.within("controller-voltage margin", controllerVoltage, 0.0, 0.9, "");
+        Require.within("grip margin", grip, 0.0, 0.9, "");
+    }
+}

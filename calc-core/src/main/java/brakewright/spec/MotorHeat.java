@@ -1,0 +1,28 @@
+package brakewright.spec;
+
+/**
+ * How a motor stores and sheds heat: winding and case, each one temperature.
+ *
+ * @param windingToCase thermal resistance from winding to case [K/W], positive
+ * @param caseToAir thermal resistance from case to the air around [K/W], positive
+ * @param windingHeatCapacity [J/K], positive
+ * @param caseHeatCapacity [J/K], positive
+ */
+public record MotorHeat(
+        double windingToCase,
+        double caseToAir,
+        double windingHeatCapacity,
+        double caseHeatCapacity) {
+
+    /**
+     * Validates the thermal figures.
+     *
+     * @throws IllegalArgumentException if a number is not positive
+     */
+    public MotorHeat {
+        Require.positive("winding-to-case resistance", windingToCase, "K/W");
+        Require.positive("case-to-air resistance", caseToAir, "K/W");
+        Require.positive("winding heat capacity", windingHeatCapacity, "J/K");
+        Require.positive("case heat capacity", caseHeatCapacity, "J/K");
+    }
+}

@@ -1,0 +1,88 @@
+package brakewright.spec;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the controllers are told. An empty value is one that is not set.
+ *
+ * @param motorDriveCurrent per motor, in the controllers' current basis [A], not negative
+ * @param motorBrakeCurrent per motor, in the controllers' current basis [A], not negative
+ * @param packDischargeCurrent per controller [A], not negative
+ * @param packRegenCurrent per controller [A], not negative
+ * @param lowVoltageTaper fades the drive as the pack empties; begins above its end
+ * @param highVoltageTaper fades the electric brake as the pack fills; begins below its end
+ * @param speedCap [m/s], positive
+ */
+public record Settings(
+        OptionalDouble motorDriveCurrent,
+        OptionalDouble motorBrakeCurrent,
+        OptionalDouble packDischargeCurrent,
+        OptionalDouble packRegenCurrent,
+        Optional<Taper> lowVoltageTaper,
+        Optional<Taper> highVoltageTaper,
+        OptionalDouble speedCap) {
+
+    /** Nothing is set. */
+    public static final Settings NONE =
+            new Settings(
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    OptionalDouble.empty());
+
+    /**
+     * Validates the settings.
+     *
+     * @throws IllegalArgumentException if a number is outside its range or a taper runs the wrong
+     *     way
+     */
+    public Settings {
+        motorDriveCurrent.ifPresent(
+                value -> Require.notNegative("motor drive current", value, "A"));
+        motorBrakeCurrent.ifPresent(
+                value -> Require.notNegative("motor brake current", value, "A"));
+        packDischargeCurrent.ifPresent(
+                value -> Require.notNegative("pack discharge current", value, "A"));
+        packRegenCurrent.ifPresent(value -> Require.notNegative("pack regen current", value, "A"));
+        lowVoltageTaper.ifPresent(
+                taper ->
+                        Require.ascending(
+                                "low-voltage taper, end to begin",
+                                taper.ends(),
+                                taper.begins(),
+                                "V"));
+        highVoltageTaper.ifPresent(
+                taper ->
+                        Require.ascending(
+                                "high-voltage taper, begin to end",
+                                taper.begins(),
+                                taper.ends(),
+                                "V"));
+        speedCap.ifPresent(value -> Require.positive("speed cap", value, "m/s"));
+    }
+
+    /**
+     * Returns these settings with what another set leaves empty kept, and the rest replaced.
+     *
+     * @param other the settings that take precedence
+     * @return the combined settings
+     */
+    public Settings overlaidBy(Settings other) {
+        return new Settings(
+                first(other.motorDriveCurrent, motorDriveCurrent),
+                first(other.motorBrakeCurrent, motorBrakeCurrent),
+                first(other.packDischargeCurrent, packDischargeCurrent),
+                first(other.packRegenCurrent, packRegenCurrent),
+                other.lowVoltageTaper.or(() -> lowVoltageTaper),
+                other.highVoltageTaper.or(() -> highVoltageTaper),
+                first(other.speedCap, speedCap));
+    }
+
+    private static OptionalDouble first(OptionalDouble preferred, OptionalDouble fallback) {
+        return preferred.isPresent() ? preferred : fallback;
+    }
+}

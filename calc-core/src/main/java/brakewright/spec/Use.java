@@ -1,0 +1,36 @@
+package brakewright.spec;
+
+/**
+ * What the vehicle will meet.
+ *
+ * @param chargeFrom highest charge state in use [1], from 0 to 1
+ * @param chargeTo lowest charge state in use [1], from 0 to {@code chargeFrom}
+ * @param speedMax highest speed in use [m/s], positive
+ * @param climate air and pack temperatures
+ * @param slope the steepest slope [1], rise over run, not negative
+ * @param slopeLength its length [m], not negative
+ * @param effort how long the driver pulls and brakes hard
+ */
+public record Use(
+        double chargeFrom,
+        double chargeTo,
+        double speedMax,
+        Climate climate,
+        double slope,
+        double slopeLength,
+        Effort effort) {
+
+    /**
+     * Validates the use.
+     *
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Use {
+        Require.within("highest charge state in use", chargeFrom, 0.0, 1.0, "");
+        Require.within("lowest charge state in use", chargeTo, 0.0, 1.0, "");
+        Require.ascending("charge states in use", chargeTo, chargeFrom, "");
+        Require.positive("highest speed in use", speedMax, "m/s");
+        Require.within("steepest slope", slope, 0.0, 1.0, "");
+        Require.notNegative("slope length", slopeLength, "m");
+    }
+}

@@ -1,0 +1,58 @@
+package brakewright.spec;
+
+import java.util.OptionalDouble;
+
+/**
+ * The rolling vehicle without its rider.
+ *
+ * @param mass pack included, rider not [kg], positive
+ * @param cargo [kg], not negative
+ * @param wheelDiameter of the driven wheels, loaded [m], positive
+ * @param axles where the axles stand
+ * @param rollingResistance coefficient of rolling resistance [1], from 0 to 0.5
+ * @param dragArea drag coefficient times frontal area, rider aboard [m²], not negative
+ * @param grip greatest usable friction coefficient of tyre on dry road [1], from 0.02 to 2
+ * @param gripWet the same on wet road [1]
+ * @param rotatingShare inertia of turning parts as a share of the mass [1], from 0 to 1
+ * @param frictionBrake deceleration that a separate friction brake gives [m/s²], not negative;
+ *     empty where there is none
+ */
+public record Vehicle(
+        double mass,
+        double cargo,
+        double wheelDiameter,
+        Axles axles,
+        double rollingResistance,
+        double dragArea,
+        double grip,
+        double gripWet,
+        double rotatingShare,
+        OptionalDouble frictionBrake) {
+
+    /**
+     * Validates the vehicle.
+     *
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Vehicle {
+        Require.positive("vehicle mass", mass, "kg");
+        Require.notNegative("cargo", cargo, "kg");
+        Require.positive("wheel diameter", wheelDiameter, "m");
+        Require.within("rolling resistance", rollingResistance, 0.0, 0.5, "");
+        Require.notNegative("drag area", dragArea, "m²");
+        Require.within("grip", grip, 0.02, 2.0, "");
+        Require.within("wet grip", gripWet, 0.02, 2.0, "");
+        Require.within("rotating share", rotatingShare, 0.0, 1.0, "");
+        frictionBrake.ifPresent(
+                value -> Require.notNegative("friction-brake deceleration", value, "m/s²"));
+    }
+
+    /**
+     * Returns the radius of the driven wheels.
+     *
+     * @return half the wheel diameter [m]
+     */
+    public double wheelRadius() {
+        return wheelDiameter / 2.0;
+    }
+}
