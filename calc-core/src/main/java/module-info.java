@@ -8,4 +8,6 @@ module brakewright.core {
     exports brakewright.machine;
     exports brakewright.road;
     exports brakewright.powertrain;
+    exports brakewright.limit;
+    exports brakewright.review;
 }

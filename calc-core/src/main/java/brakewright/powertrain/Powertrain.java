@@ -214,6 +214,23 @@ public final class Powertrain {
     }
 
     /**
+     * Returns the drive current that a limit on the drawn power leaves.
+     *
+     * <p>The positive root of {@code n·(kt·ω·I + Re·I²)/ηc = p}.
+     *
+     * @param asked the drive current asked for, per motor [A]
+     * @param speed [m/s]
+     * @param powerLimit highest drawn power [W], not negative
+     * @return the lesser of what is asked and the root [A]
+     */
+    public double limitedDriveCurrent(double asked, double speed, double powerLimit) {
+        double backEmf = motor.torqueConstant() * angularSpeed(speed);
+        double perMotor = powerLimit * controllerEfficiency / motors;
+        double sum = backEmf + Math.sqrt(backEmf * backEmf + 4.0 * lossResistance * perMotor);
+        return sum == 0.0 ? 0.0 : Math.min(asked, 2.0 * perMotor / sum);
+    }
+
+    /**
      * Returns the speed above which a limit on the returned power weakens the electric brake.
      *
      * <p>Where {@code Re·I² ≤ p'} (p' the limit per motor before the controller's loss) that is

@@ -59,7 +59,7 @@ public final class TopSpeed {
             PackState pack) {
         double packPower = pack.powerDrawnBy(packCurrent);
         Reserves reserves = new Reserves(powertrain, load, slope, motorCurrent, packPower, pack);
-        if (reserves.value(0.0) <= 0.0) {
+        if (!(reserves.value(0.0) > 0.0)) {
             return new Result(0.0, Holder.STANDSTILL);
         }
         double high = 10.0;

@@ -1,0 +1,37 @@
+package brakewright.limit;
+
+/** A condition on the current of the pack, at a charge state and a cell temperature. */
+public interface PackConstraint {
+
+    /**
+     * Returns which condition this is.
+     *
+     * @return its identity
+     */
+    ConstraintId id();
+
+    /**
+     * Returns whether the permitted current changes with the charge state.
+     *
+     * @return false for a plain rating
+     */
+    boolean variesWithCharge();
+
+    /**
+     * Returns the highest pack current that satisfies the condition.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return the current [A], not negative; infinite where the condition permits any
+     */
+    double limitAt(double charge, double temperatureC);
+
+    /**
+     * Evaluates the condition with its working.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return the constraint
+     */
+    Constraint at(double charge, double temperatureC);
+}

@@ -1,0 +1,158 @@
+package brakewright.limit;
+
+import brakewright.spec.Curve;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * What the pack may give or take: the least of its constraints at every charge state and
+ * temperature.
+ *
+ * <p>The static part is the least of the constraints that do not depend on the charge state; the
+ * others set the charge state to which it holds.
+ */
+public final class PackLimit {
+
+    /** Whether a current must stop at a high charge state or at a low one. */
+    private enum Side {
+        TAKING,
+        GIVING
+    }
+
+    private final LimitId id;
+    private final Side side;
+    private final List<PackConstraint> constraints;
+    private final double[] knots;
+
+    private PackLimit(LimitId id, Side side, List<PackConstraint> constraints, double[] knots) {
+        this.id = id;
+        this.side = side;
+        this.constraints = List.copyOf(constraints);
+        this.knots = knots;
+    }
+
+    static PackLimit taking(List<PackConstraint> constraints, Curve voltage, Curve resistance) {
+        return new PackLimit(
+                LimitId.PACK_REGEN_CURRENT, Side.TAKING, constraints, knots(voltage, resistance));
+    }
+
+    static PackLimit giving(List<PackConstraint> constraints, Curve voltage, Curve resistance) {
+        return new PackLimit(
+                LimitId.PACK_DISCHARGE_CURRENT,
+                Side.GIVING,
+                constraints,
+                knots(voltage, resistance));
+    }
+
+    /**
+     * Returns which current is limited.
+     *
+     * @return the limit's identity
+     */
+    public LimitId id() {
+        return id;
+    }
+
+    /**
+     * Returns the conditions.
+     *
+     * @return the constraints, none left out
+     */
+    public List<PackConstraint> constraints() {
+        return constraints;
+    }
+
+    /**
+     * Returns the permitted current.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return the least of all constraints [A], not negative
+     */
+    public double valueAt(double charge, double temperatureC) {
+        double least = Double.POSITIVE_INFINITY;
+        for (PackConstraint constraint : constraints) {
+            least = Math.min(least, constraint.limitAt(charge, temperatureC));
+        }
+        return least;
+    }
+
+    /**
+     * Evaluates all constraints with their working.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return the limit there
+     */
+    public Limit at(double charge, double temperatureC) {
+        return new Limit(
+                id, constraints.stream().map(each -> each.at(charge, temperatureC)).toList());
+    }
+
+    /**
+     * Evaluates the constraints that do not depend on the charge state.
+     *
+     * @param temperatureC the cell temperature [°C]
+     * @return the static part of the limit
+     */
+    public Limit staticPart(double temperatureC) {
+        return new Limit(
+                id,
+                constraints.stream()
+                        .filter(each -> !each.variesWithCharge())
+                        .map(each -> each.at(0.5, temperatureC))
+                        .toList());
+    }
+
+    /**
+     * Returns the charge state at which the constraints that depend on it begin to forbid a
+     * current: the highest that still permits a current into the pack, the lowest that still
+     * permits one out of it.
+     *
+     * @param current of the pack [A]
+     * @param temperatureC the cell temperature [°C]
+     * @return the charge state [1]; for a current into the pack 1 if it is permitted up to full and
+     *     0 if never, for one out of it 0 if it is permitted down to empty and 1 if never
+     */
+    public double chargeBound(double current, double temperatureC) {
+        double bound = side == Side.TAKING ? 1.0 : 0.0;
+        for (PackConstraint constraint : constraints) {
+            if (constraint instanceof VoltageConstraint voltage) {
+                double own = chargeBound(voltage, current, temperatureC);
+                bound = side == Side.TAKING ? Math.min(bound, own) : Math.max(bound, own);
+            }
+        }
+        return bound;
+    }
+
+    private double chargeBound(VoltageConstraint constraint, double current, double temperatureC) {
+        int last = knots.length - 1;
+        double outer = side == Side.TAKING ? knots[last] : knots[0];
+        double outerSlack = constraint.slack(current, outer, temperatureC);
+        if (outerSlack >= 0.0) {
+            return outer;
+        }
+        for (int step = 1; step <= last; step++) {
+            double inner = side == Side.TAKING ? knots[last - step] : knots[step];
+            double innerSlack = constraint.slack(current, inner, temperatureC);
+            if (innerSlack >= 0.0) {
+                return inner + (outer - inner) * innerSlack / (innerSlack - outerSlack);
+            }
+            outer = inner;
+            outerSlack = innerSlack;
+        }
+        return outer;
+    }
+
+    private static double[] knots(Curve voltage, Curve resistance) {
+        TreeSet<Double> knots = new TreeSet<>(List.of(0.0, 1.0));
+        for (Curve curve : List.of(voltage, resistance)) {
+            for (double abscissa : curve.abscissas()) {
+                if (abscissa > 0.0 && abscissa < 1.0) {
+                    knots.add(abscissa);
+                }
+            }
+        }
+        return knots.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

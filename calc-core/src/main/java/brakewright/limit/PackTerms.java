@@ -1,0 +1,25 @@
+package brakewright.limit;
+
+import brakewright.battery.PackModel;
+import brakewright.spec.Input;
+
+/** Terms that several pack constraints share. */
+final class PackTerms {
+
+    private PackTerms() {}
+
+    static Term parallel(PackModel model) {
+        return Term.given(
+                "P", "cells in parallel", model.pack().parallel(), "", Input.PACK_PARALLEL);
+    }
+
+    static Term openCircuitVoltage(PackModel model, double charge) {
+        return Term.computed(
+                "u(s)", "cell open-circuit voltage", model.cellOpenCircuitVoltage(charge), "V");
+    }
+
+    static Term cellResistance(PackModel model, double charge, double temperatureC) {
+        return Term.computed(
+                "r(s,T)", "cell pulse resistance", model.cellResistance(charge, temperatureC), "Ω");
+    }
+}

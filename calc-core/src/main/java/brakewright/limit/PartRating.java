@@ -1,0 +1,49 @@
+package brakewright.limit;
+
+import brakewright.spec.Input;
+import java.util.List;
+
+/**
+ * A part of the supply may carry its rating less a margin: {@code n·(1 − m)·Irated}.
+ *
+ * @param id which part
+ * @param rating of one part [A]
+ * @param count parts in parallel
+ * @param margin share of the rating kept free [1]
+ * @param ratingInput where the rating was given
+ * @param marginInput where the margin was given
+ */
+record PartRating(
+        ConstraintId id,
+        double rating,
+        int count,
+        double margin,
+        Input ratingInput,
+        Input marginInput)
+        implements PackConstraint {
+
+    @Override
+    public boolean variesWithCharge() {
+        return false;
+    }
+
+    @Override
+    public double limitAt(double charge, double temperatureC) {
+        return count * (1.0 - margin) * rating;
+    }
+
+    @Override
+    public Constraint at(double charge, double temperatureC) {
+        return new Constraint(
+                id,
+                limitAt(charge, temperatureC),
+                ratingInput,
+                new Derivation(
+                        "n·(1 − m)·I_rated",
+                        "the part's rating; the margin as given",
+                        List.of(
+                                Term.computed("n", "parts in parallel", count, ""),
+                                Term.given("m", "margin", margin, "", marginInput),
+                                Term.given("I_rated", "rating", rating, "A", ratingInput))));
+    }
+}

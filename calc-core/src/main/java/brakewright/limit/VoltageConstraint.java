@@ -1,0 +1,48 @@
+package brakewright.limit;
+
+/**
+ * A condition on a voltage that the pack current shifts across a resistance. What is left of the
+ * voltage is a straight line between the points of the cell's curves, so the charge state at which
+ * a current uses it up is found in closed form.
+ */
+interface VoltageConstraint extends PackConstraint {
+
+    @Override
+    default boolean variesWithCharge() {
+        return true;
+    }
+
+    /**
+     * Returns the voltage left without current.
+     *
+     * @param charge the charge state [1]
+     * @return the headroom; negative where the condition fails at rest [V]
+     */
+    double headroom(double charge);
+
+    /**
+     * Returns the resistance across which the pack current shifts the voltage.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return the resistance [Ω]
+     */
+    double resistance(double charge, double temperatureC);
+
+    @Override
+    default double limitAt(double charge, double temperatureC) {
+        return Math.max(0.0, headroom(charge) / resistance(charge, temperatureC));
+    }
+
+    /**
+     * Returns the voltage left while a current flows.
+     *
+     * @param current of the pack [A]
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return the slack; negative where the condition fails [V]
+     */
+    default double slack(double current, double charge, double temperatureC) {
+        return headroom(charge) - current * resistance(charge, temperatureC);
+    }
+}

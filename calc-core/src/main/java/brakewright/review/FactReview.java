@@ -1,0 +1,65 @@
+package brakewright.review;
+
+import brakewright.limit.LimitId;
+import brakewright.limit.MotorHeatBalance;
+import brakewright.machine.WindingHeat;
+import brakewright.spec.Build;
+import brakewright.spec.Protection;
+import brakewright.spec.Wiring;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Looks at the winding's heat, and at facts that are missing. */
+final class FactReview {
+
+    private final Build build;
+    private final Operation operation;
+    private final List<Finding> findings = new ArrayList<>();
+
+    FactReview(Build build, Operation operation) {
+        this.build = build;
+        this.operation = operation;
+    }
+
+    List<Finding> findings() {
+        Protection protection = build.pack().protection();
+        if (protection.dischargeTrip().isEmpty()
+                || protection.chargeTrip().isEmpty()
+                || protection.cellOvervoltageTrip().isEmpty()
+                || protection.cellUndervoltageTrip().isEmpty()) {
+            findings.add(Finding.of(Topic.PROTECTION_UNKNOWN, Signal.CAUTION));
+        }
+        Wiring wiring = build.pack().wiring();
+        if (wiring.fuseRating().isEmpty()
+                || wiring.wireAmpacity().isEmpty()
+                || wiring.plugRating().isEmpty()) {
+            findings.add(Finding.of(Topic.WIRING_UNKNOWN, Signal.CAUTION));
+        }
+        Optional<WindingHeat> heat = MotorHeatBalance.of(build);
+        if (heat.isEmpty()) {
+            findings.add(Finding.of(Topic.MOTOR_HEAT_UNKNOWN, Signal.CAUTION));
+        } else {
+            review(heat.get(), operation.drive().motorCurrent(), LimitId.MOTOR_DRIVE_CURRENT);
+            review(heat.get(), operation.brake().motorCurrent(), LimitId.MOTOR_BRAKE_CURRENT);
+        }
+        return findings;
+    }
+
+    private void review(WindingHeat heat, double current, LimitId subject) {
+        OptionalDouble time = heat.timeToLimit(heat.cold(), current);
+        if (heat.runsAway(current)) {
+            findings.add(
+                    Finding.of(Topic.WINDING_RUNS_AWAY, Signal.CAUTION)
+                            .about(subject)
+                            .valued(current, heat.continuousCurrent(), "A"));
+        }
+        if (time.isPresent()) {
+            findings.add(
+                    Finding.of(Topic.WINDING_TIME, Signal.NOTICE)
+                            .about(subject)
+                            .valued(time.getAsDouble(), "s"));
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package brakewright.review;
+
+import brakewright.limit.Limits;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.Powertrain;
+import brakewright.spec.Build;
+import brakewright.spec.Settings;
+
+/**
+ * The settings in effect: those given, and for each current that is not given its limit. Pack
+ * currents are of all controllers together.
+ *
+ * @param brake the electric brake
+ * @param drive the drive
+ * @param topSpeed the highest speed that will be met: the speed cap or the highest speed in use,
+ *     whichever is greater [m/s]
+ */
+public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpeed) {
+
+    /**
+     * Resolves the settings of a vehicle.
+     *
+     * @param build the vehicle
+     * @param limits its limits
+     * @return the settings in effect
+     */
+    public static Operation of(Build build, Limits limits) {
+        Settings settings = build.settings();
+        Powertrain powertrain = Powertrain.of(build);
+        int count = build.controllers().count();
+        double temperature = build.pack().temperatureC();
+        ElectricBrake brake =
+                new ElectricBrake(
+                        powertrain,
+                        settings.motorBrakeCurrent().orElseGet(limits.motorBrake()::value),
+                        settings.packRegenCurrent().isPresent()
+                                ? count * settings.packRegenCurrent().getAsDouble()
+                                : limits.packRegen().staticPart(temperature).value(),
+                        settings.highVoltageTaper());
+        ElectricDrive drive =
+                new ElectricDrive(
+                        powertrain,
+                        settings.motorDriveCurrent().orElseGet(limits.motorDrive()::value),
+                        settings.packDischargeCurrent().isPresent()
+                                ? count * settings.packDischargeCurrent().getAsDouble()
+                                : limits.packDischarge().staticPart(temperature).value(),
+                        settings.lowVoltageTaper());
+        return new Operation(
+                brake, drive, Math.max(build.use().speedMax(), settings.speedCap().orElse(0.0)));
+    }
+}

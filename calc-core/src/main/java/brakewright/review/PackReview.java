@@ -1,0 +1,279 @@
+package brakewright.review;
+
+import brakewright.battery.PackModel;
+import brakewright.limit.ConstraintId;
+import brakewright.limit.Limits;
+import brakewright.limit.PackConstraint;
+import brakewright.limit.PackLimit;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.Use;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * Holds the current that the settings really send into and draw from the pack against every
+ * constraint, over the charge states in use, at the pack's temperature and at the coldest and
+ * warmest it will meet.
+ */
+final class PackReview {
+
+    private static final double CHARGE_ACCURACY = 1e-9;
+    private static final double TEMPERATURE_ACCURACY = 1e-6;
+    private static final int ITERATIONS = 200;
+
+    private final Build build;
+    private final Limits limits;
+    private final Operation operation;
+    private final PackModel model;
+    private final double[] charges;
+    private final List<Finding> findings = new ArrayList<>();
+
+    PackReview(Build build, Limits limits, Operation operation) {
+        this.build = build;
+        this.limits = limits;
+        this.operation = operation;
+        this.model = new PackModel(build.pack());
+        this.charges = chargesInUse();
+    }
+
+    List<Finding> findings() {
+        double nominal = build.pack().temperatureC();
+        double coldest = Math.min(nominal, build.use().climate().coldestPackC());
+        double warmest = Math.max(nominal, build.use().climate().warmestPackC());
+        reviewRegen(nominal);
+        reviewDraw(nominal);
+        if (coldest < nominal) {
+            reviewRegen(coldest);
+            reviewDraw(coldest);
+        }
+        if (warmest > nominal) {
+            reviewRegen(warmest);
+            reviewDraw(warmest);
+        }
+        return findings;
+    }
+
+    private void reviewRegen(double temperatureC) {
+        double set = operation.brake().packCurrent();
+        for (PackConstraint constraint : limits.packRegen().constraints()) {
+            if (constraint.variesWithCharge()) {
+                reviewOverCharge(constraint, Topic.PACK_RETURN_OVER, temperatureC);
+            } else {
+                reviewStatic(
+                        constraint, limits.packRegen(), Topic.PACK_RETURN_OVER, set, temperatureC);
+            }
+        }
+    }
+
+    private void reviewDraw(double temperatureC) {
+        double set = operation.drive().packCurrent();
+        for (PackConstraint constraint : limits.packDischarge().constraints()) {
+            if (constraint.variesWithCharge()) {
+                reviewOverCharge(constraint, Topic.PACK_DRAW_OVER, temperatureC);
+            } else {
+                reviewStatic(
+                        constraint,
+                        limits.packDischarge(),
+                        Topic.PACK_DRAW_OVER,
+                        set,
+                        temperatureC);
+            }
+        }
+    }
+
+    /** A plain rating is held against the setting itself; only the temperature window can vary. */
+    private void reviewStatic(
+            PackConstraint constraint,
+            PackLimit limit,
+            Topic topic,
+            double set,
+            double temperatureC) {
+        boolean nominal = temperatureC == build.pack().temperatureC();
+        if (!nominal && constraint.id() != ConstraintId.TEMPERATURE_WINDOW) {
+            return;
+        }
+        double permitted = constraint.limitAt(0.5, temperatureC);
+        if (set <= permitted) {
+            return;
+        }
+        Finding finding =
+                Finding.of(topic, signalOf(constraint.id()))
+                        .about(limit.id())
+                        .against(constraint.id())
+                        .valued(set, permitted, "A");
+        if (nominal) {
+            findings.add(finding.unless(new Condition.Never()));
+        } else {
+            findings.add(
+                    finding.atTemperature(temperatureC)
+                            .unless(temperatureCondition(topic, set, temperatureC)));
+        }
+    }
+
+    private Condition temperatureCondition(Topic topic, double set, double temperatureC) {
+        Cell cell = build.pack().cell();
+        if (topic == Topic.PACK_DRAW_OVER) {
+            return temperatureC < cell.discharging().lowestC()
+                    ? new Condition.CellsFrom(cell.discharging().lowestC())
+                    : new Condition.CellsUpTo(cell.discharging().highestC());
+        }
+        if (temperatureC > cell.charging().highestC()) {
+            return new Condition.CellsUpTo(cell.charging().highestC());
+        }
+        double banded =
+                limits.packRegen().constraints().stream()
+                        .filter(each -> each.id() == ConstraintId.TEMPERATURE_WINDOW)
+                        .mapToDouble(each -> each.limitAt(0.5, cell.charging().lowestC()))
+                        .min()
+                        .orElse(Double.POSITIVE_INFINITY);
+        return new Condition.CellsFrom(
+                set <= banded
+                        ? cell.charging().lowestC()
+                        : cell.charging().lowestC() + cell.charging().coldBandK());
+    }
+
+    /**
+     * A bound that depends on the charge state is held against what really flows: at most the
+     * setting, and at most what the motors send or draw at the highest speed.
+     */
+    private void reviewOverCharge(PackConstraint constraint, Topic topic, double temperatureC) {
+        boolean returning = topic == Topic.PACK_RETURN_OVER;
+        Use use = build.use();
+        double worst = returning ? use.chargeFrom() : use.chargeTo();
+        double best = returning ? use.chargeTo() : use.chargeFrom();
+        UnivariateFunction excess =
+                charge ->
+                        flowing(returning, charge, temperatureC)
+                                - constraint.limitAt(charge, temperatureC);
+        OptionalDouble bound = firstExcess(excess, returning);
+        if (bound.isEmpty()) {
+            return;
+        }
+        double flows = flowing(returning, worst, temperatureC);
+        double permitted = constraint.limitAt(worst, temperatureC);
+        Finding finding =
+                Finding.of(topic, signalOf(constraint.id()))
+                        .about(returning ? limits.packRegen().id() : limits.packDischarge().id())
+                        .against(constraint.id())
+                        .valued(flows, permitted, "A")
+                        .atCharge(bound.getAsDouble())
+                        .atTemperature(temperatureC);
+        boolean everywhere = bound.getAsDouble() == best;
+        if (returning) {
+            double speed =
+                    operation
+                            .brake()
+                            .speedReturning(permitted, PackState.of(model, worst, temperatureC));
+            finding = finding.atSpeed(speed);
+            findings.add(
+                    finding.unless(
+                            everywhere
+                                    ? everywhereCondition(constraint, returning, temperatureC)
+                                    : new Condition.ChargeBelow(
+                                            bound.getAsDouble(),
+                                            worst,
+                                            finding.speed(),
+                                            temperatureC)));
+        } else {
+            findings.add(
+                    finding.unless(
+                            everywhere
+                                    ? everywhereCondition(constraint, returning, temperatureC)
+                                    : new Condition.ChargeAbove(
+                                            bound.getAsDouble(), worst, temperatureC)));
+        }
+    }
+
+    /** What is exceeded at every charge state may still hold at the pack's own temperature. */
+    private Condition everywhereCondition(
+            PackConstraint constraint, boolean returning, double temperatureC) {
+        double nominal = build.pack().temperatureC();
+        double best = returning ? build.use().chargeTo() : build.use().chargeFrom();
+        UnivariateFunction excess =
+                temperature ->
+                        flowing(returning, best, temperature)
+                                - constraint.limitAt(best, temperature);
+        if (temperatureC >= nominal || excess.value(nominal) > 0.0) {
+            return new Condition.Never();
+        }
+        if (excess.value(temperatureC) <= 0.0) {
+            return new Condition.CellsFrom(nominal);
+        }
+        return new Condition.CellsFrom(
+                new BrentSolver(TEMPERATURE_ACCURACY)
+                        .solve(ITERATIONS, excess, temperatureC, nominal));
+    }
+
+    private double flowing(boolean returning, double charge, double temperatureC) {
+        PackState state = PackState.of(model, charge, temperatureC);
+        return returning
+                ? operation.brake().greatestReturn(operation.topSpeed(), state)
+                : operation.drive().greatestDraw(operation.topSpeed(), state);
+    }
+
+    /**
+     * Walks from the harmless end of the charge in use to the harmful one and returns where the
+     * excess begins; the harmless end itself if it is exceeded already there.
+     */
+    private OptionalDouble firstExcess(UnivariateFunction excess, boolean rising) {
+        int count = charges.length;
+        double before = rising ? charges[0] : charges[count - 1];
+        if (excess.value(before) > 0.0) {
+            return OptionalDouble.of(before);
+        }
+        for (int step = 1; step < count; step++) {
+            double here = rising ? charges[step] : charges[count - 1 - step];
+            if (excess.value(here) > 0.0) {
+                return OptionalDouble.of(
+                        excess.value(before) == 0.0
+                                ? before
+                                : new BrentSolver(CHARGE_ACCURACY)
+                                        .solve(
+                                                ITERATIONS,
+                                                excess,
+                                                Math.min(before, here),
+                                                Math.max(before, here)));
+            }
+            before = here;
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Both ends of the charge in use, every 5 % and every point of the cell's curves between. */
+    private double[] chargesInUse() {
+        Use use = build.use();
+        TreeSet<Double> points = new TreeSet<>(List.of(use.chargeTo(), use.chargeFrom()));
+        for (int step = 0; step <= 20; step++) {
+            points.add(step / 20.0);
+        }
+        Cell cell = build.pack().cell();
+        for (double point : cell.openCircuitVoltage().abscissas()) {
+            points.add(point);
+        }
+        for (double point : cell.resistanceByCharge().abscissas()) {
+            points.add(point);
+        }
+        return points.subSet(use.chargeTo(), true, use.chargeFrom(), true).stream()
+                .mapToDouble(Double::doubleValue)
+                .toArray();
+    }
+
+    /** Where protection opens or a controller fails, braking vanishes. */
+    private static Signal signalOf(ConstraintId id) {
+        return switch (id) {
+            case PROTECTION_CHARGE_TRIP,
+                    PROTECTION_OVERVOLTAGE_TRIP,
+                    PROTECTION_DISCHARGE_TRIP,
+                    PROTECTION_UNDERVOLTAGE_TRIP,
+                    CONTROLLER_VOLTAGE_RATING ->
+                    Signal.DANGER;
+            default -> Signal.WARNING;
+        };
+    }
+}

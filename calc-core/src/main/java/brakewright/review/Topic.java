@@ -1,0 +1,64 @@
+package brakewright.review;
+
+/** What a finding is about. */
+public enum Topic {
+    /** The motor drive current set exceeds a constraint. */
+    DRIVE_CURRENT_OVER("drive-current-over"),
+    /** The motor brake current set exceeds a constraint. */
+    BRAKE_CURRENT_OVER("brake-current-over"),
+    /** The pack discharge current exceeds a constraint. */
+    PACK_DRAW_OVER("pack-draw-over"),
+    /** The pack regen current exceeds a constraint. */
+    PACK_RETURN_OVER("pack-return-over"),
+    /** The speed cap exceeds a constraint. */
+    SPEED_CAP_OVER("speed-cap-over"),
+    /** The resting pack exceeds the controller's voltage rating. */
+    CONTROLLER_VOLTAGE_AT_REST("controller-voltage-at-rest"),
+    /** A taper leaves current beyond the voltage where it should have ended. */
+    TAPER_ENDS_LATE("taper-ends-late"),
+    /** A taper is narrower than its loop gain allows. */
+    TAPER_SURGES("taper-surges"),
+    /** A setting lies close below its limit. */
+    THIN_MARGIN("thin-margin"),
+    /** The electric brake fades above a speed. */
+    BRAKE_FADES("brake-fades"),
+    /** Below a speed the electric brake draws power. */
+    BRAKE_DRAWS_POWER("brake-draws-power"),
+    /** The brakes stay below the deceleration wanted. */
+    BRAKE_WEAK("brake-weak"),
+    /** The electric brake does not hold the steepest slope. */
+    SLOPE_NOT_HELD("slope-not-held"),
+    /** The electric brake is the only brake. */
+    ONLY_BRAKE("only-brake"),
+    /** How soon the bus voltage exceeds the rating if the pack is cut off. */
+    BUS_RISE("bus-rise"),
+    /** The bus capacitance is not given. */
+    BUS_CAPACITANCE_UNKNOWN("bus-capacitance-unknown"),
+    /** Above a speed the motors charge an emptier pack whatever is set. */
+    FORCED_RETURN("forced-return"),
+    /** At the set current the winding has no steady temperature. */
+    WINDING_RUNS_AWAY("winding-runs-away"),
+    /** How long the set current may flow. */
+    WINDING_TIME("winding-time"),
+    /** The motor's thermal figures are not given. */
+    MOTOR_HEAT_UNKNOWN("motor-heat-unknown"),
+    /** Trips of the protection are not given. */
+    PROTECTION_UNKNOWN("protection-unknown"),
+    /** A part of the wiring is not given. */
+    WIRING_UNKNOWN("wiring-unknown");
+
+    private final String key;
+
+    Topic(String key) {
+        this.key = key;
+    }
+
+    /**
+     * Returns the name that worksheets use.
+     *
+     * @return the name, lower case with hyphens
+     */
+    public String key() {
+        return key;
+    }
+}
