@@ -10,4 +10,5 @@ module brakewright.core {
     exports brakewright.powertrain;
     exports brakewright.limit;
     exports brakewright.review;
+    exports brakewright.worksheet;
 }

@@ -1,0 +1,53 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Problem;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+
+/** Says what went wrong, without a stack trace. */
+final class Complaints implements CommandLine.IExecutionExceptionHandler {
+
+    @Override
+    public int handleExecutionException(
+            Exception problem, CommandLine commandLine, CommandLine.ParseResult parsed) {
+        PrintWriter err = commandLine.getErr();
+        if (problem instanceof Unusable unusable) {
+            print(unusable, err);
+            return ExitStatus.UNUSABLE;
+        }
+        err.println("This is a fault in the program, not in your input:");
+        err.println("  " + problem.getClass().getSimpleName() + ": " + problem.getMessage());
+        err.println("Please report it together with the build file.");
+        return ExitStatus.FAULT;
+    }
+
+    private static void print(Unusable unusable, PrintWriter err) {
+        if (!(unusable.getCause() instanceof BuildFileException file)) {
+            err.println(unusable.getMessage());
+            return;
+        }
+        int count = file.problems().size();
+        err.println(unusable.getMessage() + ": " + count + (count == 1 ? " problem" : " problems"));
+        for (Problem each : file.problems()) {
+            err.println();
+            String place = each.line() > 0 ? "line " + each.line() : "";
+            String key = each.key().isEmpty() ? "" : printable(each.key()) + ": ";
+            err.println(
+                    "  " + place + (place.isEmpty() ? "" : "  ") + key + printable(each.wrong()));
+            if (!each.expected().isEmpty()) {
+                err.println("      expected: " + printable(each.expected()));
+            }
+        }
+    }
+
+    /** Keeps what a broken file contains from moving the cursor. */
+    private static String printable(String text) {
+        StringBuilder safe = new StringBuilder(text.length());
+        text.codePoints()
+                .limit(400)
+                .forEach(
+                        point -> safe.appendCodePoint(Character.isISOControl(point) ? '?' : point));
+        return safe.toString();
+    }
+}

@@ -1,0 +1,36 @@
+package brakewright.cli;
+
+import brakewright.review.Verdict;
+
+/** What the process tells its caller. */
+final class ExitStatus {
+
+    /** Within limits or conditional. */
+    static final int FINE = 0;
+
+    /** Outside limits. */
+    static final int OUTSIDE = 1;
+
+    /** The input cannot be used. */
+    static final int UNUSABLE = 2;
+
+    /** A fault in the program itself. */
+    static final int FAULT = 70;
+
+    private ExitStatus() {}
+
+    /**
+     * Returns the status for a verdict.
+     *
+     * @param verdict the verdict
+     * @param strict whether a conditional verdict counts as outside
+     * @return the status
+     */
+    static int of(Verdict verdict, boolean strict) {
+        return switch (verdict.outcome()) {
+            case WITHIN_LIMITS -> FINE;
+            case CONDITIONAL -> strict ? OUTSIDE : FINE;
+            case OUTSIDE_LIMITS -> OUTSIDE;
+        };
+    }
+}

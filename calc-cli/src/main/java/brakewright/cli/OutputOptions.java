@@ -1,0 +1,59 @@
+package brakewright.cli;
+
+import brakewright.cli.text.Ink;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Where a result goes. */
+final class OutputOptions {
+
+    @Option(
+            names = "--output",
+            paramLabel = "FILE",
+            description = "Write to a file instead of standard output, whole or not at all.")
+    @Nullable Path file;
+
+    @Option(names = "--force", description = "Replace the output file if it exists.")
+    boolean force;
+
+    /** A file never holds colour. */
+    Ink ink(PageOptions page) {
+        return file == null ? page.ink() : new Ink(false, page.plain);
+    }
+
+    /** Writes a text. */
+    void write(String text, PrintWriter out) {
+        if (file == null) {
+            out.print(text);
+            return;
+        }
+        if (Files.exists(file) && !force) {
+            throw new Unusable(file + ": the file exists; --force replaces it");
+        }
+        try {
+            replace(text, file.toAbsolutePath());
+        } catch (IOException unwritable) {
+            throw new Unusable(file + ": the file cannot be written", unwritable);
+        }
+    }
+
+    private static void replace(String text, Path target) throws IOException {
+        Path folder = target.getParent();
+        if (folder == null) {
+            throw new IOException("no folder");
+        }
+        Path draft = Files.createTempFile(folder, ".brakewright", ".draft");
+        try {
+            Files.writeString(draft, text, StandardCharsets.UTF_8);
+            Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(draft);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package brakewright.cli.buildfile;
+
+/** What kind of quantity a build file asks for. */
+enum Dimension {
+    MASS("a mass"),
+    LENGTH("a length"),
+    AREA("an area"),
+    SPEED("a speed"),
+    ACCELERATION("an acceleration"),
+    TIME("a time"),
+    CURRENT("a current"),
+    VOLTAGE("a voltage"),
+    RESISTANCE("a resistance"),
+    INDUCTANCE("an inductance"),
+    CAPACITANCE("a capacitance"),
+    CHARGE("a capacity"),
+    SPEED_CONSTANT("a speed constant"),
+    TEMPERATURE("a temperature"),
+    TEMPERATURE_DIFFERENCE("a temperature difference"),
+    THERMAL_RESISTANCE("a thermal resistance"),
+    HEAT_CAPACITY("a heat capacity"),
+    VISCOUS_DRAG("a torque per angular speed");
+
+    private final String text;
+
+    Dimension(String text) {
+        this.text = text;
+    }
+
+    String text() {
+        return text;
+    }
+}

@@ -1,0 +1,143 @@
+package brakewright.cli.buildfile;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Reads a quantity such as {@code "68 mΩ"} or {@code "68 mΩ ± 10 %"}. */
+final class QuantityParser {
+
+    private static final String NUMBER = "[+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
+    private static final Pattern QUANTITY =
+            Pattern.compile(
+                    "\\s*("
+                            + NUMBER
+                            + ")\\s*([^\\d\\s±+-][^\\s±+]*?)?\\s*(?:(?:±|\\+-|\\+/-)\\s*("
+                            + NUMBER
+                            + ")\\s*([^\\s]+)\\s*)?");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("\\s*[+-]?\\d+,\\d.*");
+
+    private QuantityParser() {}
+
+    /** A text that is no quantity of the dimension wanted; the message says why. */
+    static final class NotAQuantity extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        NotAQuantity(String message) {
+            super(message);
+        }
+    }
+
+    static Quantity parse(String text, Dimension dimension) throws NotAQuantity {
+        Matcher matcher = match(text);
+        String symbol = matcher.group(2);
+        if (symbol == null) {
+            throw new NotAQuantity(
+                    String.format(Locale.ROOT, "the number \"%s\" has no unit", text.strip()));
+        }
+        UnitTable.Unit unit = unit(symbol, dimension);
+        double number = number(matcher.group(1));
+        return new Quantity(
+                number * unit.factor() + unit.offset(),
+                tolerance(matcher, number * unit.factor(), dimension));
+    }
+
+    /** Reads a plain fraction or a percentage. */
+    static Quantity parseRatio(String text) throws NotAQuantity {
+        Matcher matcher = match(text);
+        String symbol = matcher.group(2);
+        double factor;
+        if (symbol == null) {
+            factor = 1.0;
+        } else if (symbol.equals("%")) {
+            factor = 0.01;
+        } else {
+            throw new NotAQuantity(
+                    String.format(Locale.ROOT, "the unit \"%s\" does not belong here", symbol));
+        }
+        double value = number(matcher.group(1)) * factor;
+        double tolerance = 0.0;
+        if (matcher.group(3) != null) {
+            if (!matcher.group(4).equals("%")) {
+                throw new NotAQuantity("the tolerance of a ratio must be in percent of it");
+            }
+            tolerance = Math.abs(value) * tolerancePercent(matcher);
+        }
+        return new Quantity(value, tolerance);
+    }
+
+    private static Matcher match(String text) throws NotAQuantity {
+        Matcher matcher = QUANTITY.matcher(text);
+        if (!matcher.matches()) {
+            throw new NotAQuantity(
+                    DECIMAL_COMMA.matcher(text).matches()
+                            ? String.format(
+                                    Locale.ROOT,
+                                    "\"%s\" has a comma; decimals take a point",
+                                    text.strip())
+                            : String.format(
+                                    Locale.ROOT,
+                                    "\"%s\" does not read as a number with a unit",
+                                    text.strip()));
+        }
+        return matcher;
+    }
+
+    private static UnitTable.Unit unit(String symbol, Dimension dimension) throws NotAQuantity {
+        var unit = UnitTable.find(symbol, dimension);
+        if (unit.isPresent()) {
+            return unit.get();
+        }
+        List<UnitTable.Unit> others = UnitTable.all(symbol);
+        throw new NotAQuantity(
+                others.isEmpty()
+                        ? String.format(Locale.ROOT, "the unit \"%s\" is not known", symbol)
+                        : String.format(
+                                Locale.ROOT,
+                                "\"%s\" is the unit of %s",
+                                symbol,
+                                others.stream()
+                                        .map(other -> other.dimension().text())
+                                        .distinct()
+                                        .collect(Collectors.joining(" or "))));
+    }
+
+    private static double tolerance(Matcher matcher, double scaled, Dimension dimension)
+            throws NotAQuantity {
+        if (matcher.group(3) == null) {
+            return 0.0;
+        }
+        if (matcher.group(4).equals("%")) {
+            if (dimension == Dimension.TEMPERATURE) {
+                throw new NotAQuantity("the tolerance of a temperature must be in K or °C");
+            }
+            return Math.abs(scaled) * tolerancePercent(matcher);
+        }
+        double amount = number(matcher.group(3));
+        if (amount < 0.0) {
+            throw new NotAQuantity("a tolerance must not be negative");
+        }
+        Dimension difference =
+                dimension == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_DIFFERENCE : dimension;
+        return amount * unit(matcher.group(4), difference).factor();
+    }
+
+    private static double tolerancePercent(Matcher matcher) throws NotAQuantity {
+        double percent = number(matcher.group(3));
+        if (!(percent >= 0.0 && percent < 100.0)) {
+            throw new NotAQuantity("a tolerance must lie from 0 % to below 100 %");
+        }
+        return percent / 100.0;
+    }
+
+    private static double number(String text) throws NotAQuantity {
+        double value = Double.parseDouble(text);
+        if (!Double.isFinite(value)) {
+            throw new NotAQuantity(
+                    String.format(Locale.ROOT, "the number \"%s\" is too large", text));
+        }
+        return value;
+    }
+}

@@ -1,0 +1,53 @@
+package brakewright.cli.buildfile;
+
+import brakewright.spec.Curve;
+import java.util.List;
+
+/** What stands behind one key, in calculation units. */
+public sealed interface Value {
+
+    /**
+     * A number.
+     *
+     * @param quantity with its tolerance
+     */
+    record Number(Quantity quantity) implements Value {}
+
+    /**
+     * Two numbers.
+     *
+     * @param first as written first
+     * @param second as written second
+     */
+    record Pair(double first, double second) implements Value {}
+
+    /**
+     * A word out of a set, or free text.
+     *
+     * @param text as written
+     */
+    record Word(String text) implements Value {}
+
+    /**
+     * A tabulated curve.
+     *
+     * @param curve the points
+     */
+    record Points(Curve curve) implements Value {
+
+        /**
+         * Returns the points one by one.
+         *
+         * @return pairs of where and value
+         */
+        public List<double[]> pairs() {
+            double[] where = curve.abscissas();
+            double[] what = curve.ordinates();
+            List<double[]> pairs = new java.util.ArrayList<>();
+            for (int i = 0; i < where.length; i++) {
+                pairs.add(new double[] {where[i], what[i]});
+            }
+            return pairs;
+        }
+    }
+}

@@ -1,0 +1,207 @@
+package brakewright.cli.buildfile;
+
+import brakewright.spec.Curve;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlTable;
+
+/** Turns what TOML holds behind a key into a value of the kind the schema wants. */
+final class ValueReader {
+
+    private final List<Problem> problems;
+    private final CurveTable curves;
+
+    /** Where curve ids are looked up. */
+    interface CurveTable {
+
+        Optional<Curve> curve(String id, String quantity);
+
+        List<String> ids(String quantity);
+    }
+
+    ValueReader(CurveTable curves, List<Problem> problems) {
+        this.curves = curves;
+        this.problems = problems;
+    }
+
+    /** Reads a value; empty, with a problem noted, where it does not fit. */
+    Optional<Value> read(Schema.Entry entry, String key, Object raw, int line) {
+        try {
+            Value value = convert(entry, raw);
+            String range = outOfRange(entry, value);
+            if (!range.isEmpty()) {
+                note(entry, key, line, range);
+                return Optional.empty();
+            }
+            return Optional.of(value);
+        } catch (QuantityParser.NotAQuantity wrong) {
+            note(entry, key, line, String.valueOf(wrong.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private void note(Schema.Entry entry, String key, int line, String wrong) {
+        problems.add(
+                new Problem(
+                        line,
+                        key,
+                        wrong,
+                        entry.kind().expected() + ", for example " + example(entry)));
+    }
+
+    static String example(Schema.Entry entry) {
+        String name = entry.key().substring(entry.key().lastIndexOf('.') + 1);
+        boolean bare =
+                entry.kind() instanceof Kind.Count
+                        || entry.kind() instanceof Kind.PlainNumber
+                        || entry.kind() instanceof Kind.MeasuredPair
+                        || entry.kind() instanceof Kind.Tabulated
+                        || (entry.kind() instanceof Kind.Ratio && !entry.example().contains("%"));
+        return name + " = " + (bare ? entry.example() : '"' + entry.example() + '"');
+    }
+
+    private Value convert(Schema.Entry entry, Object raw) throws QuantityParser.NotAQuantity {
+        Kind kind = entry.kind();
+        if (kind instanceof Kind.Measured measured) {
+            return new Value.Number(QuantityParser.parse(text(raw), measured.dimension()));
+        }
+        if (kind instanceof Kind.MeasuredPair pair) {
+            return pair(raw, pair.dimension());
+        }
+        if (kind instanceof Kind.Ratio || kind instanceof Kind.PlainNumber) {
+            return new Value.Number(ratio(raw));
+        }
+        if (kind instanceof Kind.Count) {
+            if (raw instanceof Long count) {
+                return new Value.Number(Quantity.exact(count));
+            }
+            throw new QuantityParser.NotAQuantity(describe(raw) + " is no whole number");
+        }
+        if (kind instanceof Kind.Words words) {
+            String word = text(raw);
+            if (!words.allowed().contains(word)) {
+                throw new QuantityParser.NotAQuantity(
+                        String.format(Locale.ROOT, "\"%s\" is not one of the words known", word));
+            }
+            return new Value.Word(word);
+        }
+        if (kind instanceof Kind.Tabulated tabulated) {
+            return new Value.Points(curve(raw, tabulated.quantity()));
+        }
+        return new Value.Word(text(raw));
+    }
+
+    private static String text(Object raw) throws QuantityParser.NotAQuantity {
+        if (raw instanceof String text) {
+            return text;
+        }
+        throw new QuantityParser.NotAQuantity(
+                raw instanceof Long || raw instanceof Double
+                        ? "the bare number " + raw + " has no unit"
+                        : describe(raw) + " does not belong here");
+    }
+
+    private static Quantity ratio(Object raw) throws QuantityParser.NotAQuantity {
+        if (raw instanceof Long number) {
+            return Quantity.exact(number);
+        }
+        if (raw instanceof Double number && Double.isFinite(number)) {
+            return Quantity.exact(number);
+        }
+        if (raw instanceof String text) {
+            return QuantityParser.parseRatio(text);
+        }
+        throw new QuantityParser.NotAQuantity(describe(raw) + " is no number");
+    }
+
+    private static Value pair(Object raw, Dimension dimension) throws QuantityParser.NotAQuantity {
+        if (!(raw instanceof TomlArray array) || array.size() != 2) {
+            throw new QuantityParser.NotAQuantity(describe(raw) + " is no pair of values");
+        }
+        return new Value.Pair(
+                QuantityParser.parse(text(array.get(0)), dimension).value(),
+                QuantityParser.parse(text(array.get(1)), dimension).value());
+    }
+
+    private Curve curve(Object raw, String quantity) throws QuantityParser.NotAQuantity {
+        if (raw instanceof String id) {
+            Optional<Curve> curve = curves.curve(id, quantity);
+            if (curve.isPresent()) {
+                return curve.get();
+            }
+            throw new QuantityParser.NotAQuantity(
+                    String.format(
+                            Locale.ROOT,
+                            "\"%s\" is no %s curve of the tables, which have %s",
+                            id,
+                            quantity,
+                            String.join(", ", curves.ids(quantity))));
+        }
+        if (!(raw instanceof TomlArray array)) {
+            throw new QuantityParser.NotAQuantity(describe(raw) + " is no curve");
+        }
+        List<Double> where = new ArrayList<>();
+        List<Double> what = new ArrayList<>();
+        for (int i = 0; i < array.size(); i++) {
+            if (!(array.get(i) instanceof TomlArray point) || point.size() != 2) {
+                throw new QuantityParser.NotAQuantity(
+                        "point " + (i + 1) + " of the curve is no pair of numbers");
+            }
+            where.add(ratio(point.get(0)).value());
+            what.add(ratio(point.get(1)).value());
+        }
+        try {
+            return Curve.of(
+                    where.stream().mapToDouble(Double::doubleValue).toArray(),
+                    what.stream().mapToDouble(Double::doubleValue).toArray());
+        } catch (IllegalArgumentException wrong) {
+            throw new QuantityParser.NotAQuantity(String.valueOf(wrong.getMessage()));
+        }
+    }
+
+    private static String describe(Object raw) {
+        if (raw instanceof TomlTable) {
+            return "a table";
+        }
+        if (raw instanceof TomlArray array) {
+            return "a list of " + array.size();
+        }
+        return raw instanceof String text ? '"' + text + '"' : String.valueOf(raw);
+    }
+
+    private static String outOfRange(Schema.Entry entry, Value value) {
+        if (value instanceof Value.Number number) {
+            return outOfRange(entry, number.quantity().value());
+        }
+        if (value instanceof Value.Pair pair) {
+            String first = outOfRange(entry, pair.first());
+            return first.isEmpty() ? outOfRange(entry, pair.second()) : first;
+        }
+        if (value instanceof Value.Points points) {
+            for (double[] point : points.pairs()) {
+                String wrong = outOfRange(entry, point[1]);
+                if (!wrong.isEmpty()) {
+                    return wrong;
+                }
+            }
+        }
+        return "";
+    }
+
+    private static String outOfRange(Schema.Entry entry, double value) {
+        if (value >= entry.low() && value <= entry.high()) {
+            return "";
+        }
+        String unit = entry.input().unit();
+        return String.format(
+                Locale.ROOT,
+                "%s is outside what is possible, %s to %s%s",
+                Plain.number(value),
+                Plain.number(entry.low()),
+                Plain.number(entry.high()),
+                unit.equals("1") || unit.isEmpty() ? "" : " " + unit);
+    }
+}

@@ -1,0 +1,14 @@
+/**
+ * Reads a build file: TOML in, a validated vehicle with the origin of every number out, or all
+ * problems of the file at once.
+ *
+ * <p>The entry class is {@link brakewright.cli.buildfile.BuildFile}. {@link
+ * brakewright.cli.buildfile.Schema} lists every key with its kind, its range and an example; {@link
+ * brakewright.cli.buildfile.UnitTable} lists every unit. What the file leaves out is filled from
+ * the reference tables, and each value remembers whether it came from the file, from a table or was
+ * assumed.
+ */
+@NullMarked
+package brakewright.cli.buildfile;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,294 @@
+package brakewright.cli.json;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Resolved;
+import brakewright.cli.buildfile.Value;
+import brakewright.cli.words.Cautions;
+import brakewright.cli.words.FindingWords;
+import brakewright.cli.words.UnitSystem;
+import brakewright.limit.Constraint;
+import brakewright.limit.Limit;
+import brakewright.limit.LimitId;
+import brakewright.limit.PackLimit;
+import brakewright.limit.TaperLimit;
+import brakewright.review.Finding;
+import brakewright.spec.Input;
+import brakewright.spec.Settings;
+import brakewright.spec.Taper;
+import brakewright.worksheet.BrakeMap;
+import brakewright.worksheet.HeatSheet;
+import brakewright.worksheet.PackRow;
+import brakewright.worksheet.Worksheet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Writes the worksheet as JSON of the schema {@code brakewright.worksheet/1}. */
+public final class WorksheetJson {
+
+    private final BuildFile file;
+    private final Worksheet sheet;
+    private final JsonText json = new JsonText();
+
+    /**
+     * Prepares the text.
+     *
+     * @param file the build file it is about
+     * @param sheet its worksheet
+     */
+    public WorksheetJson(BuildFile file, Worksheet sheet) {
+        this.file = file;
+        this.sheet = sheet;
+    }
+
+    /**
+     * Writes the text.
+     *
+     * @return the worksheet, ending in a line feed
+     */
+    public String text() {
+        json.startObject();
+        json.text("schema", "brakewright.worksheet/1");
+        json.text("title", file.title());
+        json.text("verdict", sheet.review().verdict().outcome().key());
+        json.text("table_version", file.tableVersion());
+        inputs();
+        limits();
+        packByCharge();
+        brakeMap();
+        drive();
+        heat();
+        findings();
+        json.texts("cautions", Cautions.all());
+        json.endObject();
+        return json.finish();
+    }
+
+    private void inputs() {
+        json.startObject("inputs");
+        for (Map.Entry<Input, Resolved> entry : file.inputs().entrySet()) {
+            Resolved resolved = entry.getValue();
+            json.startObject(entry.getKey().key());
+            value(resolved.value());
+            json.text("unit", entry.getKey().unit());
+            json.text("from", resolved.from().key());
+            json.text("source", resolved.source());
+            if (!resolved.kind().isEmpty()) {
+                json.text("kind", resolved.kind());
+            }
+            json.endObject();
+        }
+        recommendedSettings();
+        json.endObject();
+    }
+
+    /** A current that is not set is taken at its limit, and everything is computed with that. */
+    private void recommendedSettings() {
+        Settings settings = file.build().settings();
+        int count = file.build().controllers().count();
+        recommended(
+                Input.SETTINGS_MOTOR_DRIVE_CURRENT,
+                settings.motorDriveCurrent(),
+                sheet.operation().drive().motorCurrent());
+        recommended(
+                Input.SETTINGS_MOTOR_BRAKE_CURRENT,
+                settings.motorBrakeCurrent(),
+                sheet.operation().brake().motorCurrent());
+        recommended(
+                Input.SETTINGS_PACK_DISCHARGE_CURRENT,
+                settings.packDischargeCurrent(),
+                sheet.operation().drive().packCurrent() / count);
+        recommended(
+                Input.SETTINGS_PACK_REGEN_CURRENT,
+                settings.packRegenCurrent(),
+                sheet.operation().brake().packCurrent() / count);
+    }
+
+    private void recommended(Input input, OptionalDouble setting, double limit) {
+        if (setting.isEmpty()) {
+            json.startObject(input.key());
+            json.number("value", limit);
+            json.text("unit", input.unit());
+            json.text("from", Resolved.From.ASSUMED.key());
+            json.text("source", "recommended-limit");
+            json.endObject();
+        }
+    }
+
+    private void value(Value value) {
+        if (value instanceof Value.Number number) {
+            json.number("value", number.quantity().value());
+            if (number.quantity().tolerance() > 0.0) {
+                json.number("tolerance", number.quantity().tolerance());
+            }
+        } else if (value instanceof Value.Pair pair) {
+            json.numbers("value", new double[] {pair.first(), pair.second()});
+        } else if (value instanceof Value.Points points) {
+            json.startArray("value");
+            for (double[] point : points.pairs()) {
+                json.numbers(point);
+            }
+            json.endArray();
+        } else if (value instanceof Value.Word word) {
+            json.text("value", word.text());
+        }
+    }
+
+    private void limits() {
+        Settings settings = file.build().settings();
+        json.startObject("limits");
+        limit(sheet.limits().motorDrive(), settings.motorDriveCurrent());
+        limit(sheet.limits().motorBrake(), settings.motorBrakeCurrent());
+        packLimit(sheet.limits().packDischarge(), settings.packDischargeCurrent());
+        packLimit(sheet.limits().packRegen(), settings.packRegenCurrent());
+        taper(sheet.limits().lowVoltageTaper(), settings.lowVoltageTaper());
+        taper(sheet.limits().highVoltageTaper(), settings.highVoltageTaper());
+        limit(sheet.limits().speedCap(), settings.speedCap());
+        json.endObject();
+    }
+
+    private void limit(Limit limit, OptionalDouble set) {
+        json.startObject(limit.id().key());
+        json.text("unit", limit.id().unit());
+        json.number("limit", limit.value());
+        json.text("bound_by", limit.binding().id().key());
+        set.ifPresent(value -> json.number("set", value));
+        constraints("constraints", limit.constraints());
+        json.endObject();
+    }
+
+    private void packLimit(PackLimit packLimit, OptionalDouble set) {
+        double temperature = file.build().pack().temperatureC();
+        int count = file.build().controllers().count();
+        Limit fixed = packLimit.staticPart(temperature);
+        json.startObject(packLimit.id().key());
+        json.text("unit", "A");
+        json.number("limit", fixed.value());
+        json.number("per_controller", fixed.value() / count);
+        json.text("bound_by", fixed.binding().id().key());
+        set.ifPresent(value -> json.number("set", count * value));
+        set.ifPresent(value -> json.number("set_per_controller", value));
+        boolean taking = packLimit.id() == LimitId.PACK_REGEN_CURRENT;
+        json.number(
+                taking ? "holds_below_charge" : "holds_above_charge",
+                packLimit.chargeBound(fixed.value(), temperature));
+        set.ifPresent(
+                value ->
+                        json.number(
+                                taking ? "set_holds_below_charge" : "set_holds_above_charge",
+                                packLimit.chargeBound(count * value, temperature)));
+        constraints("constraints", fixed.constraints());
+        double charge = taking ? file.build().use().chargeFrom() : file.build().use().chargeTo();
+        json.number("end_of_use_charge", charge);
+        constraints("constraints_at_end_of_use", packLimit.at(charge, temperature).constraints());
+        json.endObject();
+    }
+
+    private void taper(TaperLimit limit, Optional<Taper> set) {
+        json.startObject(limit.id().key());
+        json.text("unit", "V");
+        json.numbers("limit", new double[] {limit.value().begins(), limit.value().ends()});
+        json.text("bound_by", limit.binding().id().key());
+        set.ifPresent(taper -> json.numbers("set", new double[] {taper.begins(), taper.ends()}));
+        constraints("constraints", limit.ends());
+        json.number("band_least_V", limit.band().limit());
+        json.endObject();
+    }
+
+    private void constraints(String name, List<Constraint> constraints) {
+        json.startArray(name);
+        for (Constraint constraint : constraints) {
+            json.startObject();
+            json.text("id", constraint.id().key());
+            json.number("limit", constraint.limit());
+            json.text("source", source(constraint.decisive()));
+            json.text("input", constraint.decisive().key());
+            json.endObject();
+        }
+        json.endArray();
+    }
+
+    private String source(Input input) {
+        Resolved resolved = file.inputs().get(input);
+        return resolved == null ? "derived" : resolved.source();
+    }
+
+    private void packByCharge() {
+        json.startArray("pack_by_charge");
+        for (PackRow row : sheet.pack()) {
+            json.startObject();
+            json.number("charge", row.charge());
+            json.number("open_circuit_V", row.openCircuitVoltage());
+            json.number("resistance_ohm", row.resistance());
+            json.number("cell_resistance_ohm", row.cellResistance());
+            json.number("may_give_A", row.mayGive());
+            json.text("give_bound_by", row.giveBoundBy().key());
+            json.number("may_take_A", row.mayTake());
+            json.text("take_bound_by", row.takeBoundBy().key());
+            row.loadedVoltage().ifPresent(voltage -> json.number("loaded_V", voltage));
+            json.number("top_speed_m_per_s", row.topSpeed().speed());
+            json.endObject();
+        }
+        json.endArray();
+    }
+
+    private void brakeMap() {
+        BrakeMap map = sheet.brakeMap();
+        json.startObject("brake_map");
+        json.numbers("charge", map.charges());
+        json.numbers("speed_m_per_s", map.speeds());
+        json.grid("asked_pack_current_A", map.askedPackCurrent());
+        json.grid("pack_current_A", map.packCurrent());
+        json.grid("motor_current_A", map.motorCurrent());
+        json.grid("cell_voltage_V", map.cellVoltage());
+        json.grid("wheel_force_N", map.wheelForce());
+        json.numbers("may_take_A", map.mayTake());
+        json.endObject();
+    }
+
+    private void drive() {
+        json.startObject("drive");
+        json.number("top_speed_flat_m_per_s", sheet.drive().topSpeedFlat().speed());
+        json.number("climb_slope_held", sheet.drive().climbSlope());
+        json.number("launch_m_per_s2", sheet.drive().launch());
+        json.text("launch_bound_by", sheet.drive().launchBoundBy());
+        json.endObject();
+    }
+
+    private void heat() {
+        Optional<HeatSheet.Known> known = sheet.heat().known();
+        if (known.isEmpty()) {
+            return;
+        }
+        HeatSheet.Known heat = known.get();
+        json.startObject("heat");
+        json.number("continuous_motor_current_A", heat.continuousCurrent());
+        heat.timeAtDriveSetting().ifPresent(time -> json.number("time_at_drive_set_s", time));
+        heat.timeAtBrakeSetting().ifPresent(time -> json.number("time_at_brake_set_s", time));
+        json.number("case_loss_W", heat.caseLoss());
+        json.number("case_loss_speed_m_per_s", heat.speed());
+        json.endObject();
+    }
+
+    private void findings() {
+        FindingWords words = new FindingWords(file.build(), UnitSystem.SI);
+        json.startArray("findings");
+        for (Finding finding : sheet.review().findings()) {
+            json.startObject();
+            json.text("id", finding.id());
+            json.text("signal", finding.signal().key());
+            json.text("text", words.of(finding));
+            finding.value().ifPresent(value -> json.number("value", value));
+            finding.limit().ifPresent(value -> json.number("limit", value));
+            if (!finding.unit().isEmpty()) {
+                json.text("unit", finding.unit());
+            }
+            finding.charge().ifPresent(value -> json.number("charge", value));
+            finding.speed().ifPresent(value -> json.number("speed_m_per_s", value));
+            finding.temperatureC().ifPresent(value -> json.number("temperature_C", value));
+            json.endObject();
+        }
+        json.endArray();
+    }
+}

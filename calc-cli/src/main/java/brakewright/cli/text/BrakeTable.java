@@ -1,0 +1,113 @@
+package brakewright.cli.text;
+
+import brakewright.battery.PackModel;
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.PackState;
+import brakewright.road.RoadLoad;
+import brakewright.spec.Build;
+import brakewright.worksheet.Worksheet;
+import java.util.Locale;
+
+/** The brake over speed and charge, as a small map. */
+final class BrakeTable {
+
+    private static final int COLUMNS = 7;
+    private static final double[] CHARGES = {1.0, 0.95, 0.9, 0.8, 0.7, 0.5, 0.3, 0.1};
+
+    private final Worksheet sheet;
+    private final UnitSystem units;
+    private final Page page;
+    private final ElectricBrake brake;
+    private final PackModel model;
+    private final double[] speeds;
+
+    BrakeTable(Worksheet sheet, UnitSystem units, Page page) {
+        this.sheet = sheet;
+        this.units = units;
+        this.page = page;
+        this.brake = sheet.operation().brake();
+        this.model = new PackModel(sheet.build().pack());
+        this.speeds = speeds();
+    }
+
+    void print(Ink ink) {
+        page.line(ink.heading("The brake over speed and charge"));
+        page.line(
+                "  current into the pack [A] at "
+                        + Numbers.nearest(brake.motorCurrent(), 1)
+                        + " A per motor and at most "
+                        + Numbers.nearest(brake.packCurrent(), 1)
+                        + " A into the pack");
+        StringBuilder head =
+                new StringBuilder(String.format(Locale.ROOT, "  %6s %9s  |", "charge", "may take"));
+        for (double speed : speeds) {
+            head.append(String.format(Locale.ROOT, "%8s", Numbers.nearest(units.speed(speed), 0)));
+        }
+        page.line(head + "  " + units.speedUnit());
+        Build build = sheet.build();
+        for (double charge : CHARGES) {
+            if (charge <= build.use().chargeFrom() && charge >= build.use().chargeTo()) {
+                page.line(row(charge));
+            }
+        }
+        page.line(deceleration());
+        page.line("  !  more than the pack may take     ~  held back by the pack limit: it fades");
+        page.line(
+                "  -  drawn from the pack             decel.: electric brake and road, all in m/s2");
+    }
+
+    private String row(double charge) {
+        double temperature = sheet.build().pack().temperatureC();
+        PackState state = PackState.of(model, charge, temperature);
+        double mayTake = sheet.limits().packRegen().valueAt(charge, temperature);
+        StringBuilder row =
+                new StringBuilder(
+                        String.format(
+                                Locale.ROOT,
+                                "  %6s %9s  |",
+                                Numbers.percent(charge),
+                                Numbers.down(mayTake, 1) + " A"));
+        for (double speed : speeds) {
+            double current = brake.packCurrent(speed, state);
+            String mark =
+                    current > mayTake
+                            ? "!"
+                            : brake.motorCurrent(speed, state) < brake.motorCurrent() ? "~" : " ";
+            row.append(String.format(Locale.ROOT, "%7s%s", Numbers.nearest(current, 1), mark));
+        }
+        return row.toString();
+    }
+
+    private String deceleration() {
+        Build build = sheet.build();
+        double charge = build.use().chargeFrom();
+        PackState state = PackState.of(model, charge, build.pack().temperatureC());
+        RoadLoad load = RoadLoad.of(build);
+        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
+        StringBuilder row =
+                new StringBuilder(
+                        String.format(
+                                Locale.ROOT, "  %-17s|", "decel. at " + Numbers.percent(charge)));
+        for (double speed : speeds) {
+            double force =
+                    brake.powertrain().brakeForce(brake.motorCurrent(speed, state), speed)
+                            + load.force(speed, 0.0, 0.0);
+            row.append(String.format(Locale.ROOT, "%7s ", Numbers.nearest(force / inertia, 2)));
+        }
+        return row.toString();
+    }
+
+    /** Round speeds in the units shown, up to the highest that will be met. */
+    private double[] speeds() {
+        double top = units.speed(sheet.operation().topSpeed());
+        double step = Math.max(1.0, Math.ceil(top / COLUMNS));
+        int count = (int) Math.ceil(top / step - 1e-9);
+        double[] shown = new double[count];
+        for (int i = 0; i < count; i++) {
+            shown[i] = units.metresPerSecond(Math.min(top, step * (i + 1)));
+        }
+        return shown;
+    }
+}

@@ -1,0 +1,95 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.LimitWords;
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.spec.Use;
+import brakewright.worksheet.PackRow;
+import brakewright.worksheet.Worksheet;
+import java.util.Locale;
+
+/** The pack over its charge. */
+final class PackTable {
+
+    private static final String ROW = "  %6s %8s %8s %10s  %-25.25s %9s  %-25.25s";
+
+    private final Worksheet sheet;
+    private final UnitSystem units;
+    private final Page page;
+
+    PackTable(Worksheet sheet, UnitSystem units, Page page) {
+        this.sheet = sheet;
+        this.units = units;
+        this.page = page;
+    }
+
+    void print(Ink ink) {
+        page.line(ink.heading("The pack over its charge"));
+        page.line(
+                "  cells at "
+                        + Numbers.nearest(sheet.build().pack().temperatureC(), 0)
+                        + " °C; loaded: at the pack discharge current set; currents of all"
+                        + " controllers together");
+        page.line(
+                String.format(
+                        Locale.ROOT,
+                        ROW,
+                        "charge",
+                        "at rest",
+                        "loaded",
+                        "may give",
+                        "held down by",
+                        "may take",
+                        "held down by"));
+        for (int i = sheet.pack().size() - 1; i >= 0; i--) {
+            PackRow row = sheet.pack().get(i);
+            if (isShown(row.charge())) {
+                print(row);
+            }
+        }
+        page.line(
+                "  Top speed on level road, the speed cap left out: "
+                        + units.speedText(sheet.drive().topSpeedFlat().speed())
+                        + " with the fullest pack in use, held down by "
+                        + holder()
+                        + ".");
+    }
+
+    private String holder() {
+        return switch (sheet.drive().topSpeedFlat().holder()) {
+            case MOTOR_CURRENT -> "the motor drive current";
+            case PACK_CURRENT -> "the pack discharge current";
+            case VOLTAGE -> "the pack's voltage";
+            case STANDSTILL -> "too little thrust to move off";
+        };
+    }
+
+    private void print(PackRow row) {
+        page.line(
+                String.format(
+                        Locale.ROOT,
+                        ROW,
+                        Numbers.percent(row.charge()),
+                        Numbers.nearest(row.openCircuitVoltage(), 1) + " V",
+                        row.loadedVoltage().isPresent()
+                                ? Numbers.nearest(row.loadedVoltage().getAsDouble(), 1) + " V"
+                                : "gone",
+                        Numbers.down(row.mayGive(), 1) + " A",
+                        short_(LimitWords.of(row.giveBoundBy())),
+                        Numbers.down(row.mayTake(), 1) + " A",
+                        short_(LimitWords.of(row.takeBoundBy()))));
+    }
+
+    private static String short_(String words) {
+        return words.startsWith("the ") ? words.substring(4) : words;
+    }
+
+    /** Every 10 % in use, and the last 10 % below full in steps of 5 %. */
+    private boolean isShown(double charge) {
+        Use use = sheet.build().use();
+        long percent = Math.round(100.0 * charge);
+        return charge >= use.chargeTo() - 1e-9
+                && charge <= use.chargeFrom() + 1e-9
+                && (percent % 10 == 0 || percent >= 85);
+    }
+}

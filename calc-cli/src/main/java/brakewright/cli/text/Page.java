@@ -1,0 +1,55 @@
+package brakewright.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects the lines of a text, at most 100 columns wide. */
+final class Page {
+
+    private static final int WIDTH = 100;
+
+    private final StringBuilder text = new StringBuilder();
+
+    Page line(String line) {
+        text.append(line.stripTrailing()).append('\n');
+        return this;
+    }
+
+    Page blank() {
+        text.append('\n');
+        return this;
+    }
+
+    /** Adds a paragraph behind a label, further lines indented alike. */
+    Page paragraph(String label, int labelWidth, String paragraph) {
+        String indent = " ".repeat(labelWidth);
+        List<String> lines = wrap(paragraph, WIDTH - labelWidth);
+        String start = label + " ".repeat(Math.max(0, labelWidth - visibleLength(label)));
+        for (int i = 0; i < lines.size(); i++) {
+            line((i == 0 ? start : indent) + lines.get(i));
+        }
+        return this;
+    }
+
+    String text() {
+        return text.toString();
+    }
+
+    private static List<String> wrap(String paragraph, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : paragraph.split(" ", -1)) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private static int visibleLength(String label) {
+        return label.replaceAll("\u001b\\[[0-9;]*m", "").length();
+    }
+}

@@ -1,0 +1,210 @@
+package brakewright.cli.text;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Resolved;
+import brakewright.cli.buildfile.Value;
+import brakewright.cli.words.Cautions;
+import brakewright.cli.words.FindingWords;
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.cli.words.VerdictWords;
+import brakewright.review.Finding;
+import brakewright.review.Verdict;
+import brakewright.spec.Input;
+import brakewright.worksheet.HeatSheet;
+import brakewright.worksheet.Worksheet;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** The worksheet as text. */
+public final class WorksheetText {
+
+    private static final int LABEL = 12;
+
+    private final BuildFile file;
+    private final Worksheet sheet;
+    private final UnitSystem units;
+    private final Ink ink;
+    private final Page page = new Page();
+
+    /**
+     * Prepares the text.
+     *
+     * @param file the build file it is about
+     * @param sheet its worksheet
+     * @param units for speeds and distances
+     * @param ink how to put it on the page
+     */
+    public WorksheetText(BuildFile file, Worksheet sheet, UnitSystem units, Ink ink) {
+        this.file = file;
+        this.sheet = sheet;
+        this.units = units;
+        this.ink = ink;
+    }
+
+    /**
+     * Writes the text.
+     *
+     * @return the worksheet, lines of at most 100 columns
+     */
+    public String text() {
+        title();
+        verdict();
+        page.blank();
+        new SettingsTable(sheet, units, page).print(ink);
+        page.blank();
+        new PackTable(sheet, units, page).print(ink);
+        page.blank();
+        new BrakeTable(sheet, units, page).print(ink);
+        page.blank();
+        heat();
+        page.blank();
+        findings();
+        page.blank();
+        assumed();
+        page.blank();
+        cautions();
+        return ink.settle(page.text());
+    }
+
+    private void title() {
+        page.line(ink.heading(file.title()));
+        if (!file.notes().isEmpty()) {
+            page.paragraph("", 0, file.notes());
+        }
+        page.blank();
+    }
+
+    private void verdict() {
+        Verdict verdict = sheet.review().verdict();
+        Ink.Tone tone =
+                switch (verdict.outcome()) {
+                    case WITHIN_LIMITS -> Ink.Tone.GOOD;
+                    case CONDITIONAL -> Ink.Tone.DOUBTFUL;
+                    case OUTSIDE_LIMITS -> Ink.Tone.BAD;
+                };
+        page.line(
+                "Verdict: "
+                        + ink.paint(
+                                tone,
+                                verdict.outcome()
+                                        .key()
+                                        .replace('-', ' ')
+                                        .toUpperCase(Locale.ROOT)));
+        for (String sentence : new VerdictWords(units).of(verdict)) {
+            page.paragraph("", 2, sentence);
+        }
+    }
+
+    private void heat() {
+        page.line(ink.heading("Heat of the motor"));
+        if (sheet.heat().known().isEmpty()) {
+            page.paragraph("", 2, "not computed: the motor's thermal figures are not given");
+            return;
+        }
+        HeatSheet.Known heat = sheet.heat().known().get();
+        page.paragraph(
+                "",
+                2,
+                "Continuous current "
+                        + Numbers.down(heat.continuousCurrent(), 1)
+                        + " A per motor, winding at "
+                        + Numbers.nearest(sheet.build().motor().windingLimitC(), 0)
+                        + " °C. From cold, the drive current ("
+                        + Numbers.nearest(sheet.operation().drive().motorCurrent(), 1)
+                        + " A) "
+                        + lasts(heat.timeAtDriveSetting())
+                        + ", the brake current ("
+                        + Numbers.nearest(sheet.operation().brake().motorCurrent(), 1)
+                        + " A) "
+                        + lasts(heat.timeAtBrakeSetting())
+                        + ". Air at "
+                        + Numbers.nearest(sheet.build().use().climate().ambientC(), 0)
+                        + " °C, drag loss of "
+                        + Numbers.nearest(heat.caseLoss(), 0)
+                        + " W as at "
+                        + units.speedText(heat.speed())
+                        + ".");
+    }
+
+    private static String lasts(OptionalDouble time) {
+        return time.isPresent()
+                ? "lasts " + Numbers.time(time.getAsDouble())
+                : "may flow for any time";
+    }
+
+    private void findings() {
+        page.line(ink.heading("Findings"));
+        FindingWords words = new FindingWords(sheet.build(), units);
+        for (Finding finding : sheet.review().findings()) {
+            Ink.Tone tone =
+                    switch (finding.signal()) {
+                        case DANGER, WARNING -> Ink.Tone.BAD;
+                        case CAUTION -> Ink.Tone.DOUBTFUL;
+                        case NOTICE -> Ink.Tone.HEADING;
+                    };
+            page.paragraph(
+                    "  " + ink.paint(tone, finding.signal().key().toUpperCase(Locale.ROOT)),
+                    LABEL,
+                    words.of(finding));
+        }
+    }
+
+    private void assumed() {
+        page.line(ink.heading("Assumed, because the build file does not say"));
+        for (Resolved resolved : file.inputs().values()) {
+            if (resolved.from() == Resolved.From.ASSUMED) {
+                page.line(
+                        String.format(
+                                Locale.ROOT,
+                                "  %-36s %-20s %s",
+                                resolved.input().key(),
+                                value(resolved),
+                                origin(resolved)));
+            }
+        }
+        page.paragraph(
+                "",
+                2,
+                "Sources are explained by id in the reference tables, edition "
+                        + file.tableVersion()
+                        + ".");
+    }
+
+    private static String value(Resolved resolved) {
+        Input input = resolved.input();
+        if (resolved.value() instanceof Value.Number number) {
+            return Numbers.significant(number.quantity().value()) + unit(input);
+        }
+        if (resolved.value() instanceof Value.Pair pair) {
+            return Numbers.significant(pair.first())
+                    + " to "
+                    + Numbers.significant(pair.second())
+                    + unit(input);
+        }
+        if (resolved.value() instanceof Value.Word word) {
+            return word.text();
+        }
+        return "curve";
+    }
+
+    private static String unit(Input input) {
+        return input.unit().equals("1") || input.unit().isEmpty() ? "" : " " + input.unit();
+    }
+
+    private static String origin(Resolved resolved) {
+        if (resolved.kind().isEmpty()) {
+            return resolved.note();
+        }
+        return resolved.source().equals(resolved.kind())
+                ? resolved.kind()
+                : resolved.kind() + ": " + resolved.source();
+    }
+
+    private void cautions() {
+        page.line(ink.heading("Cautions"));
+        for (String caution : Cautions.all()) {
+            page.paragraph("  -", 4, caution);
+        }
+    }
+}

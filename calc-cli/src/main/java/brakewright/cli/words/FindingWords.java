@@ -1,0 +1,350 @@
+package brakewright.cli.words;
+
+import brakewright.limit.LimitId;
+import brakewright.review.Condition;
+import brakewright.review.Finding;
+import brakewright.spec.Build;
+import java.util.OptionalDouble;
+
+/** Says a finding in one or two plain sentences. */
+public final class FindingWords {
+
+    private final Build build;
+    private final UnitSystem units;
+
+    /**
+     * Makes the words.
+     *
+     * @param build the vehicle
+     * @param units for speeds
+     */
+    public FindingWords(Build build, UnitSystem units) {
+        this.build = build;
+        this.units = units;
+    }
+
+    /**
+     * Says a finding.
+     *
+     * @param finding the finding
+     * @return its text
+     */
+    public String of(Finding finding) {
+        return switch (finding.topic()) {
+            case DRIVE_CURRENT_OVER, BRAKE_CURRENT_OVER ->
+                    "The "
+                            + subject(finding)
+                            + " is set to "
+                            + amperes(finding.value())
+                            + " per motor; "
+                            + constraint(finding)
+                            + " permits "
+                            + limit(finding)
+                            + "."
+                            + hazard(finding);
+            case PACK_RETURN_OVER -> packReturn(finding);
+            case PACK_DRAW_OVER -> packDraw(finding);
+            case SPEED_CAP_OVER ->
+                    "The speed cap is "
+                            + units.speedText(finding.value().orElseThrow())
+                            + "; above "
+                            + units.speedDown(finding.limit().orElseThrow())
+                            + " the motors generate whatever is set ("
+                            + constraint(finding)
+                            + ").";
+            case CONTROLLER_VOLTAGE_AT_REST ->
+                    "The resting pack has "
+                            + volts(finding.value())
+                            + " at "
+                            + charge(finding)
+                            + ", above the controller's rating of "
+                            + volts(finding.limit())
+                            + ". Do not connect it.";
+            case TAPER_ENDS_LATE -> taperEnds(finding);
+            case TAPER_SURGES ->
+                    "The "
+                            + subject(finding)
+                            + " is "
+                            + volts(finding.value())
+                            + " wide. Below "
+                            + Numbers.up(finding.limit().orElseThrow(), 2)
+                            + " V its loop gain passes 1 and the current surges.";
+            case THIN_MARGIN ->
+                    "The "
+                            + subject(finding)
+                            + " leaves less than 5 % to "
+                            + constraint(finding)
+                            + ".";
+            case BRAKE_FADES ->
+                    "At "
+                            + charge(finding)
+                            + " the pack limit holds the brake back above "
+                            + units.speedDown(finding.speed().orElseThrow())
+                            + ": at top speed "
+                            + amperes(finding.value())
+                            + " of the "
+                            + amperes(finding.limit())
+                            + " per motor are left. A higher brake current buys nothing there.";
+            case BRAKE_DRAWS_POWER ->
+                    "Below "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + " the electric brake draws power from the pack instead of returning"
+                            + " it.";
+            case BRAKE_WEAK ->
+                    "At "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + " and "
+                            + charge(finding)
+                            + " all brakes together reach "
+                            + Numbers.down(finding.value().orElseThrow(), 2)
+                            + " m/s² on level road; "
+                            + Numbers.significant(finding.limit().orElseThrow())
+                            + " m/s² is wanted.";
+            case SLOPE_NOT_HELD ->
+                    "On the steepest slope ("
+                            + Numbers.percent(build.use().slope())
+                            + ") at "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + " and "
+                            + charge(finding)
+                            + " the electric brake gives "
+                            + Numbers.nearest(finding.value().orElseThrow(), 0)
+                            + " N against a pull of "
+                            + Numbers.nearest(finding.limit().orElseThrow(), 0)
+                            + " N: the vehicle gains speed on it.";
+            case ONLY_BRAKE ->
+                    "The electric brake is the only brake described. It vanishes when the pack"
+                            + " refuses current, is cut off or a controller fails.";
+            case BUS_RISE ->
+                    "If the protection opens while braking from "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + ", the bus reaches the controller's voltage rating within "
+                            + Numbers.time(finding.value().orElseThrow())
+                            + ", and the electric brake is gone.";
+            case BUS_CAPACITANCE_UNKNOWN ->
+                    "The controllers' bus capacitance is not given, so how fast the bus voltage"
+                            + " rises if the protection opens is not known. Expect milliseconds.";
+            case FORCED_RETURN ->
+                    "With the pack down at "
+                            + charge(finding)
+                            + " the motors' back-EMF exceeds its voltage above "
+                            + units.speedDown(finding.speed().orElseThrow())
+                            + ": downhill they then charge it whatever is set.";
+            case WINDING_RUNS_AWAY ->
+                    "At the "
+                            + subject(finding)
+                            + " of "
+                            + amperes(finding.value())
+                            + " the winding never settles: it heats faster than the heat can"
+                            + " leave. Continuous is "
+                            + Numbers.down(finding.limit().orElseThrow(), 1)
+                            + " A.";
+            case WINDING_TIME ->
+                    "At the "
+                            + subject(finding)
+                            + " a cold winding reaches its limit after "
+                            + Numbers.time(finding.value().orElseThrow())
+                            + ".";
+            case MOTOR_HEAT_UNKNOWN ->
+                    "The motor's thermal figures are not given, so no limit keeps its winding from"
+                            + " overheating. Measure its temperature on the first rides.";
+            case PROTECTION_UNKNOWN ->
+                    "Trips of the pack's protection are not given ("
+                            + missingTrips()
+                            + "). A protection may open at a charge current of a few amperes, and"
+                            + " the brake vanishes with it.";
+            case WIRING_UNKNOWN ->
+                    "Parts of the wiring are not given ("
+                            + missingWiring()
+                            + "), so nothing here keeps them from overheating.";
+        };
+    }
+
+    private String packReturn(Finding finding) {
+        String who = constraint(finding);
+        if (finding.charge().isEmpty()) {
+            return "The controllers together may send "
+                    + amperes(finding.value())
+                    + " into the pack; "
+                    + who
+                    + " permits "
+                    + limit(finding)
+                    + cells(finding)
+                    + "."
+                    + vanishing(finding);
+        }
+        if (finding.condition().orElseThrow() instanceof Condition.Never) {
+            return "Braking sends up to "
+                    + amperes(finding.value())
+                    + " into the pack, more than "
+                    + who
+                    + " permits at any charge state in use"
+                    + cells(finding)
+                    + "."
+                    + vanishing(finding);
+        }
+        return "Above "
+                + Numbers.down(100.0 * finding.charge().getAsDouble(), 1)
+                + " % charge braking sends back more than "
+                + who
+                + " permits: at "
+                + Numbers.percent(build.use().chargeFrom())
+                + " up to "
+                + amperes(finding.value())
+                + " against "
+                + limit(finding)
+                + speedFrom(finding)
+                + cells(finding)
+                + "."
+                + vanishing(finding);
+    }
+
+    private String packDraw(Finding finding) {
+        String who = constraint(finding);
+        if (finding.charge().isEmpty()) {
+            return "The controllers together may draw "
+                    + amperes(finding.value())
+                    + " from the pack; "
+                    + who
+                    + " permits "
+                    + limit(finding)
+                    + cells(finding)
+                    + "."
+                    + vanishing(finding);
+        }
+        if (finding.condition().orElseThrow() instanceof Condition.Never) {
+            return "Driving draws up to "
+                    + amperes(finding.value())
+                    + " from the pack, more than "
+                    + who
+                    + " permits at any charge state in use"
+                    + cells(finding)
+                    + "."
+                    + vanishing(finding);
+        }
+        return "Below "
+                + Numbers.up(100.0 * finding.charge().getAsDouble(), 1)
+                + " % charge driving draws more than "
+                + who
+                + " permits: at "
+                + Numbers.percent(build.use().chargeTo())
+                + " up to "
+                + amperes(finding.value())
+                + " against "
+                + limit(finding)
+                + cells(finding)
+                + "."
+                + vanishing(finding);
+    }
+
+    private static String taperEnds(Finding finding) {
+        boolean low = finding.subject().orElseThrow() == LimitId.LOW_VOLTAGE_TAPER;
+        return "The "
+                + LimitWords.of(finding.subject().orElseThrow())
+                + " ends at "
+                + volts(finding.value())
+                + "; because of "
+                + constraint(finding)
+                + " it must end at "
+                + (low
+                        ? Numbers.up(finding.limit().orElseThrow(), 1)
+                        : Numbers.down(finding.limit().orElseThrow(), 1))
+                + " V or "
+                + (low ? "above." : "below.");
+    }
+
+    private static String vanishing(Finding finding) {
+        return switch (finding.constraint().orElseThrow()) {
+            case PROTECTION_CHARGE_TRIP, PROTECTION_OVERVOLTAGE_TRIP ->
+                    " The protection may open, and the electric brake vanishes.";
+            case PROTECTION_DISCHARGE_TRIP, PROTECTION_UNDERVOLTAGE_TRIP ->
+                    " The protection may open: drive and electric brake vanish together.";
+            case CONTROLLER_VOLTAGE_RATING -> " The controller may fail, and the brake with it.";
+            default -> "";
+        };
+    }
+
+    private static String hazard(Finding finding) {
+        boolean braking = finding.subject().orElseThrow() == LimitId.MOTOR_BRAKE_CURRENT;
+        return switch (finding.constraint().orElseThrow()) {
+            case GRIP -> braking ? " The wheels may slide." : " The wheels may spin.";
+            case TIPPING -> " A wheel may lift.";
+            case RIDER_BALANCE -> " It may throw an unprepared rider.";
+            default -> "";
+        };
+    }
+
+    private String speedFrom(Finding finding) {
+        return finding.speed().isPresent() && finding.speed().getAsDouble() > 0.0
+                ? ", from " + units.speedDown(finding.speed().getAsDouble()) + " on"
+                : "";
+    }
+
+    private static String cells(Finding finding) {
+        return finding.temperatureC().isPresent()
+                ? " (cells at " + Numbers.nearest(finding.temperatureC().getAsDouble(), 0) + " °C)"
+                : "";
+    }
+
+    private static String subject(Finding finding) {
+        return LimitWords.of(finding.subject().orElseThrow());
+    }
+
+    private static String constraint(Finding finding) {
+        return LimitWords.of(finding.constraint().orElseThrow());
+    }
+
+    private static String charge(Finding finding) {
+        return Numbers.percent(finding.charge().orElseThrow()) + " charge";
+    }
+
+    private static String amperes(OptionalDouble value) {
+        return Numbers.nearest(value.orElseThrow(), 1) + " A";
+    }
+
+    private static String limit(Finding finding) {
+        return Numbers.down(finding.limit().orElseThrow(), 1) + " A";
+    }
+
+    private static String volts(OptionalDouble value) {
+        return Numbers.significant(value.orElseThrow()) + " V";
+    }
+
+    private String missingTrips() {
+        var protection = build.pack().protection();
+        return Lists.of()
+                .when(protection.dischargeTrip().isEmpty(), "discharge current")
+                .when(protection.chargeTrip().isEmpty(), "charge current")
+                .when(protection.cellOvervoltageTrip().isEmpty(), "cell over-voltage")
+                .when(protection.cellUndervoltageTrip().isEmpty(), "cell under-voltage")
+                .text();
+    }
+
+    private String missingWiring() {
+        var wiring = build.pack().wiring();
+        return Lists.of()
+                .when(wiring.fuseRating().isEmpty(), "fuse")
+                .when(wiring.wireAmpacity().isEmpty(), "wire")
+                .when(wiring.plugRating().isEmpty(), "plug")
+                .text();
+    }
+
+    /** Collects the names for which something holds. */
+    private record Lists(java.util.List<String> names) {
+
+        static Lists of() {
+            return new Lists(new java.util.ArrayList<>());
+        }
+
+        Lists when(boolean holds, String name) {
+            if (holds) {
+                names.add(name);
+            }
+            return this;
+        }
+
+        String text() {
+            return String.join(", ", names);
+        }
+    }
+}

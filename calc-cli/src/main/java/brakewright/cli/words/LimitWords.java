@@ -1,0 +1,63 @@
+package brakewright.cli.words;
+
+import brakewright.limit.ConstraintId;
+import brakewright.limit.LimitId;
+
+/** What limits and constraints are called in a sentence. */
+public final class LimitWords {
+
+    private LimitWords() {}
+
+    /**
+     * Returns what a limit is called.
+     *
+     * @param id the limit
+     * @return a noun
+     */
+    public static String of(LimitId id) {
+        return switch (id) {
+            case MOTOR_DRIVE_CURRENT -> "motor drive current";
+            case MOTOR_BRAKE_CURRENT -> "motor brake current";
+            case PACK_DISCHARGE_CURRENT -> "pack discharge current";
+            case PACK_REGEN_CURRENT -> "pack regen current";
+            case LOW_VOLTAGE_TAPER -> "low-voltage taper";
+            case HIGH_VOLTAGE_TAPER -> "high-voltage taper";
+            case SPEED_CAP -> "speed cap";
+        };
+    }
+
+    /**
+     * Returns what a constraint is called.
+     *
+     * @param id the constraint
+     * @return a noun
+     */
+    public static String of(ConstraintId id) {
+        return switch (id) {
+            case CELL_CHARGE_RATING -> "the cells' charge rating";
+            case VOLTAGE_CEILING -> "the cells' voltage ceiling";
+            case PROTECTION_OVERVOLTAGE_TRIP -> "the protection's over-voltage trip";
+            case PROTECTION_CHARGE_TRIP -> "the protection's charge trip";
+            case CONTROLLER_VOLTAGE_RATING -> "the controller's voltage rating";
+            case CELL_DISCHARGE_RATING -> "the cells' discharge rating";
+            case VOLTAGE_FLOOR -> "the cells' voltage floor";
+            case PROTECTION_UNDERVOLTAGE_TRIP -> "the protection's under-voltage trip";
+            case PROTECTION_DISCHARGE_TRIP -> "the protection's discharge trip";
+            case CONTROLLER_PACK_RATING -> "the controllers' pack rating";
+            case MAIN_FUSE -> "the main fuse";
+            case MAIN_WIRE -> "the main wire";
+            case MAIN_PLUG -> "the main plug";
+            case TEMPERATURE_WINDOW -> "the cells' temperature window";
+            case MOTOR_CURRENT_RATING -> "the motor's rating";
+            case CONTROLLER_MOTOR_RATING -> "the controller's motor rating";
+            case WINDING_HEAT -> "the winding's heat";
+            case GRIP -> "the grip of the tyres";
+            case TIPPING -> "the vehicle's tipping";
+            case RIDER_BALANCE -> "the rider's balance";
+            case RIDER_TOLERANCE -> "what the rider bears";
+            case CONTROLLER_BACK_EMF -> "back-EMF at the controller";
+            case PACK_BACK_EMF -> "back-EMF above the pack";
+            case LOOP_GAIN -> "the taper's loop gain";
+        };
+    }
+}

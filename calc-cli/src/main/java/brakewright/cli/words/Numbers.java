@@ -1,0 +1,94 @@
+package brakewright.cli.words;
+
+import java.util.Locale;
+
+/** Writes numbers, always with a decimal point. */
+public final class Numbers {
+
+    /** Guards a number that is exact but for rounding errors from being cut by a whole unit. */
+    private static final double ROUNDING = 1e-9;
+
+    private Numbers() {}
+
+    /**
+     * Writes a number to the nearest digit.
+     *
+     * @param value the number
+     * @param decimals digits after the point
+     * @return the text
+     */
+    public static String nearest(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    /**
+     * Writes a limit, rounded down so that what is entered never exceeds it.
+     *
+     * @param value the limit, not negative
+     * @param decimals digits after the point
+     * @return the text
+     */
+    public static String down(double value, int decimals) {
+        double scale = Math.pow(10.0, decimals);
+        return nearest(Math.floor(value * scale * (1.0 + ROUNDING)) / scale, decimals);
+    }
+
+    /**
+     * Writes a least value, rounded up.
+     *
+     * @param value the value, not negative
+     * @param decimals digits after the point
+     * @return the text
+     */
+    public static String up(double value, int decimals) {
+        double scale = Math.pow(10.0, decimals);
+        return nearest(Math.ceil(value * scale * (1.0 - ROUNDING)) / scale, decimals);
+    }
+
+    /**
+     * Writes a number of any size with four significant digits.
+     *
+     * @param value the number
+     * @return the text
+     */
+    public static String significant(double value) {
+        if (value == 0.0) {
+            return "0";
+        }
+        if (Math.abs(value) >= 1e5 || Math.abs(value) < 1e-4) {
+            return String.format(Locale.ROOT, "%.3e", value);
+        }
+        int decimals = Math.max(0, 3 - (int) Math.floor(Math.log10(Math.abs(value))));
+        String text = nearest(value, decimals);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+
+    /**
+     * Writes a charge state or share.
+     *
+     * @param share from 0 to 1
+     * @return whole per cent, or one decimal where that says more
+     */
+    public static String percent(double share) {
+        double percent = 100.0 * share;
+        boolean whole = Math.abs(percent - Math.rint(percent)) < 0.05;
+        return nearest(percent, whole ? 0 : 1) + " %";
+    }
+
+    /**
+     * Writes a time in the unit that suits it.
+     *
+     * @param seconds the time [s]
+     * @return the text
+     */
+    public static String time(double seconds) {
+        if (seconds < 0.1) {
+            return significant(1000.0 * seconds) + " ms";
+        }
+        if (seconds < 120.0) {
+            return nearest(seconds, seconds < 10.0 ? 1 : 0) + " s";
+        }
+        return nearest(seconds / 60.0, seconds < 600.0 ? 1 : 0) + " min";
+    }
+}

@@ -1,0 +1,80 @@
+package brakewright.cli.words;
+
+/** In which units speeds and distances are shown. */
+public enum UnitSystem {
+    /** Kilometres. */
+    SI("km/h", 3.6, "m", 1.0),
+    /** Miles and feet. */
+    IMPERIAL("mi/h", 1.0 / 0.44704, "ft", 1.0 / 0.3048);
+
+    private final String speedUnit;
+    private final double speedFactor;
+    private final String lengthUnit;
+    private final double lengthFactor;
+
+    UnitSystem(String speedUnit, double speedFactor, String lengthUnit, double lengthFactor) {
+        this.speedUnit = speedUnit;
+        this.speedFactor = speedFactor;
+        this.lengthUnit = lengthUnit;
+        this.lengthFactor = lengthFactor;
+    }
+
+    /**
+     * Returns the unit of speed.
+     *
+     * @return its symbol
+     */
+    public String speedUnit() {
+        return speedUnit;
+    }
+
+    /**
+     * Converts a speed.
+     *
+     * @param metresPerSecond [m/s]
+     * @return the speed in the unit of this system
+     */
+    public double speed(double metresPerSecond) {
+        return metresPerSecond * speedFactor;
+    }
+
+    /**
+     * Converts a speed of this system.
+     *
+     * @param shown in the unit of this system
+     * @return the speed [m/s]
+     */
+    public double metresPerSecond(double shown) {
+        return shown / speedFactor;
+    }
+
+    /**
+     * Writes a speed with its unit.
+     *
+     * @param metresPerSecond [m/s]
+     * @return the text
+     */
+    public String speedText(double metresPerSecond) {
+        return Numbers.nearest(speed(metresPerSecond), 1) + " " + speedUnit;
+    }
+
+    /**
+     * Writes a speed that must not be exceeded, rounded down.
+     *
+     * @param metresPerSecond [m/s]
+     * @return the text
+     */
+    public String speedDown(double metresPerSecond) {
+        return Numbers.down(speed(metresPerSecond), 1) + " " + speedUnit;
+    }
+
+    /**
+     * Writes a length with its unit.
+     *
+     * @param metres [m]
+     * @return the text
+     */
+    public String lengthText(double metres) {
+        return Numbers.nearest(metres * lengthFactor, 1) + " " + lengthUnit;
+    }
+}

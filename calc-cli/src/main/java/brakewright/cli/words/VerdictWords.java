@@ -1,0 +1,114 @@
+package brakewright.cli.words;
+
+import brakewright.review.Condition;
+import brakewright.review.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Says a verdict and its conditions in sentences. */
+public final class VerdictWords {
+
+    private final UnitSystem units;
+
+    /**
+     * Makes the words.
+     *
+     * @param units for speeds
+     */
+    public VerdictWords(UnitSystem units) {
+        this.units = units;
+    }
+
+    /**
+     * Says a verdict.
+     *
+     * @param verdict the verdict
+     * @return one or more sentences
+     */
+    public List<String> of(Verdict verdict) {
+        return switch (verdict.outcome()) {
+            case WITHIN_LIMITS ->
+                    List.of(
+                            "Every setting stays within its limits over the charge, speed and"
+                                    + " temperature in use.");
+            case OUTSIDE_LIMITS ->
+                    List.of("A limit is exceeded whatever the charge state. See the findings.");
+            case CONDITIONAL -> conditions(verdict.conditions());
+        };
+    }
+
+    private List<String> conditions(List<Condition> conditions) {
+        List<String> sentences = new ArrayList<>();
+        strictest(conditions).forEach(condition -> sentences.add(sentence(condition)));
+        return sentences;
+    }
+
+    /** Of several bounds on the charge state at one temperature only the strictest matters. */
+    private static List<Condition> strictest(List<Condition> conditions) {
+        List<Condition> kept = new ArrayList<>();
+        for (Condition condition : conditions) {
+            if (conditions.stream().noneMatch(other -> isStricter(other, condition))) {
+                kept.add(condition);
+            }
+        }
+        return kept;
+    }
+
+    private static boolean isStricter(Condition other, Condition condition) {
+        if (other instanceof Condition.ChargeBelow a
+                && condition instanceof Condition.ChargeBelow b) {
+            return a.charge() < b.charge() && a.temperatureC() == b.temperatureC();
+        }
+        if (other instanceof Condition.ChargeAbove a
+                && condition instanceof Condition.ChargeAbove b) {
+            return a.charge() > b.charge() && a.temperatureC() == b.temperatureC();
+        }
+        return false;
+    }
+
+    /**
+     * Says a condition.
+     *
+     * @param condition the condition
+     * @return a sentence
+     */
+    public String sentence(Condition condition) {
+        if (condition instanceof Condition.ChargeBelow below) {
+            String start =
+                    "Braking is safe for the pack below "
+                            + Numbers.down(100.0 * below.charge(), 1)
+                            + " % charge at any speed in use";
+            String there =
+                    below.speedThere().isPresent() && below.speedThere().getAsDouble() > 0.0
+                            ? ", and at "
+                                    + Numbers.percent(below.highestCharge())
+                                    + " only up to "
+                                    + units.speedDown(below.speedThere().getAsDouble())
+                            : "";
+            return start + there + cells(below.temperatureC()) + ".";
+        }
+        if (condition instanceof Condition.ChargeAbove above) {
+            return "Driving is safe for the pack above "
+                    + Numbers.up(100.0 * above.charge(), 1)
+                    + " % charge, not down to "
+                    + Numbers.percent(above.lowestCharge())
+                    + cells(above.temperatureC())
+                    + ".";
+        }
+        if (condition instanceof Condition.CellsFrom from) {
+            return "It holds with the cells at "
+                    + Numbers.up(Math.max(0.0, from.temperatureC()), 0)
+                    + " °C or warmer.";
+        }
+        if (condition instanceof Condition.CellsUpTo upTo) {
+            return "It holds with the cells at "
+                    + Numbers.nearest(upTo.temperatureC(), 0)
+                    + " °C or cooler.";
+        }
+        return "It never holds.";
+    }
+
+    private static String cells(double temperatureC) {
+        return " (cells at " + Numbers.nearest(temperatureC, 0) + " °C)";
+    }
+}

@@ -1,0 +1,57 @@
+package brakewright.worksheet;
+
+import brakewright.battery.PackModel;
+import brakewright.limit.Limits;
+import brakewright.review.Operation;
+import brakewright.review.Review;
+import brakewright.spec.Build;
+import java.util.List;
+
+/**
+ * The worksheet of one vehicle.
+ *
+ * @param build the vehicle
+ * @param limits what is permitted
+ * @param operation the settings in effect
+ * @param review the settings held against the limits
+ * @param pack the pack over its charge state
+ * @param brakeMap the electric brake over speed and charge state
+ * @param drive what the drive achieves
+ * @param heat how the motor warms
+ */
+public record Worksheet(
+        Build build,
+        Limits limits,
+        Operation operation,
+        Review review,
+        List<PackRow> pack,
+        BrakeMap brakeMap,
+        DriveSheet drive,
+        HeatSheet heat) {
+
+    /** Copies the rows. */
+    public Worksheet {
+        pack = List.copyOf(pack);
+    }
+
+    /**
+     * Computes the worksheet of a vehicle.
+     *
+     * @param build the vehicle
+     * @return its worksheet
+     */
+    public static Worksheet of(Build build) {
+        Limits limits = Limits.of(build);
+        Operation operation = Operation.of(build, limits);
+        PackModel model = new PackModel(build.pack());
+        return new Worksheet(
+                build,
+                limits,
+                operation,
+                Review.of(build, limits, operation),
+                PackRow.all(build, model, limits, operation),
+                BrakeMap.of(build, model, limits, operation),
+                DriveSheet.of(build, model, operation),
+                HeatSheet.of(build, operation));
+    }
+}

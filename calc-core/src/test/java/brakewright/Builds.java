@@ -1,0 +1,461 @@
+package brakewright;
+
+import brakewright.spec.Axles;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.ChargingWindow;
+import brakewright.spec.Climate;
+import brakewright.spec.Controllers;
+import brakewright.spec.Criteria;
+import brakewright.spec.CurrentBasis;
+import brakewright.spec.Curve;
+import brakewright.spec.DischargingWindow;
+import brakewright.spec.Drive;
+import brakewright.spec.DrivenAxle;
+import brakewright.spec.Effort;
+import brakewright.spec.Margins;
+import brakewright.spec.Motor;
+import brakewright.spec.MotorHeat;
+import brakewright.spec.Pack;
+import brakewright.spec.Protection;
+import brakewright.spec.Rider;
+import brakewright.spec.Settings;
+import brakewright.spec.Stance;
+import brakewright.spec.Taper;
+import brakewright.spec.Use;
+import brakewright.spec.Vehicle;
+import brakewright.spec.Wiring;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Vehicles to test with. All their figures are invented, in the range of the real thing. */
+public final class Builds {
+
+    /** No margin anywhere: a limit is the rating itself. */
+    public static final Margins NO_MARGINS = new Margins(0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
+
+    private static final Wiring NO_WIRING =
+            new Wiring(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+    private Builds() {}
+
+    /**
+     * A vineyard trail board: standing rider, two motors on the rear axle, 12S4P, no other brake.
+     */
+    public static Build trailBoard() {
+        Cell cell =
+                new Cell(
+                        4.0,
+                        30.0,
+                        6.0,
+                        4.2,
+                        2.5,
+                        0.016,
+                        Curve.of(
+                                new double[] {0.0, 0.1, 0.3, 0.5, 0.7, 0.9, 1.0},
+                                new double[] {2.6, 3.3, 3.55, 3.7, 3.9, 4.08, 4.19}),
+                        Curve.of(
+                                new double[] {0.0, 0.15, 0.9, 1.0},
+                                new double[] {1.4, 1.0, 1.0, 1.25}),
+                        Curve.of(
+                                new double[] {-10.0, 0.0, 25.0, 45.0},
+                                new double[] {4.0, 2.4, 1.0, 0.8}),
+                        new ChargingWindow(0.0, 45.0, 10.0, 0.2),
+                        new DischargingWindow(-20.0, 60.0),
+                        Optional.empty());
+        Pack pack =
+                new Pack(
+                        cell,
+                        12,
+                        4,
+                        0.012,
+                        0.1,
+                        25.0,
+                        new Protection(
+                                OptionalDouble.of(100.0),
+                                OptionalDouble.of(40.0),
+                                OptionalDouble.of(4.25),
+                                OptionalDouble.of(2.8)),
+                        new Wiring(
+                                OptionalDouble.of(80.0),
+                                OptionalDouble.of(90.0),
+                                OptionalDouble.of(45.0)));
+        return new Build(
+                "vineyard trail board",
+                new Rider(78.0, Stance.STANDING_SIDEWAYS, 0.95, 0.3),
+                new Vehicle(
+                        14.0,
+                        2.0,
+                        0.2,
+                        new Axles(0.95, 0.9, 0.5, DrivenAxle.REAR),
+                        0.02,
+                        0.6,
+                        0.7,
+                        0.4,
+                        0.03,
+                        OptionalDouble.empty()),
+                new Drive(2, 4.0, 0.93),
+                new Motor(
+                        170.0,
+                        0.06,
+                        7,
+                        4e-5,
+                        1.0,
+                        2e-5,
+                        OptionalDouble.of(60.0),
+                        120.0,
+                        Optional.of(new MotorHeat(0.6, 1.6, 60.0, 450.0))),
+                new Controllers(
+                        2,
+                        CurrentBasis.PHASE_PEAK,
+                        80.0,
+                        50.0,
+                        60.0,
+                        0.96,
+                        OptionalDouble.of(2e-3)),
+                pack,
+                new Use(
+                        1.0,
+                        0.1,
+                        11.0,
+                        new Climate(20.0, 5.0, 40.0, 300.0),
+                        0.12,
+                        400.0,
+                        new Effort(20.0, 6.0, 0.8)),
+                new Margins(0.2, 0.1, 0.25, 0.03, 0.1, 0.2),
+                new Criteria(2.0, 3.5, 0.12, OptionalDouble.of(20_000.0)),
+                Settings.NONE);
+    }
+
+    /**
+     * A parcel trike: seated rider, one hub motor in front, 16S6P of LFP cells, a friction brake.
+     */
+    public static Build parcelTrike() {
+        Cell cell =
+                new Cell(
+                        6.0,
+                        18.0,
+                        6.0,
+                        3.65,
+                        2.0,
+                        0.008,
+                        Curve.of(
+                                new double[] {0.0, 0.1, 0.3, 0.5, 0.7, 0.9, 1.0},
+                                new double[] {2.2, 3.18, 3.28, 3.308, 3.33, 3.352, 3.59}),
+                        Curve.constant(1.0),
+                        Curve.of(new double[] {0.0, 25.0}, new double[] {2.0, 1.0}),
+                        new ChargingWindow(0.0, 45.0, 10.0, 0.3),
+                        new DischargingWindow(-20.0, 55.0),
+                        Optional.empty());
+        Pack pack =
+                new Pack(
+                        cell,
+                        16,
+                        6,
+                        0.01,
+                        0.2,
+                        20.0,
+                        new Protection(
+                                OptionalDouble.of(120.0),
+                                OptionalDouble.of(60.0),
+                                OptionalDouble.of(3.8),
+                                OptionalDouble.of(2.2)),
+                        NO_WIRING);
+        return new Build(
+                "parcel trike",
+                new Rider(82.0, Stance.SEATED, 0.35, 0.2),
+                new Vehicle(
+                        60.0,
+                        80.0,
+                        0.48,
+                        new Axles(1.4, 0.8, 0.8, DrivenAxle.FRONT),
+                        0.012,
+                        0.9,
+                        0.75,
+                        0.5,
+                        0.04,
+                        OptionalDouble.of(3.0)),
+                new Drive(1, 1.0, 1.0),
+                new Motor(
+                        11.0,
+                        0.12,
+                        23,
+                        2e-4,
+                        0.8,
+                        1e-3,
+                        OptionalDouble.empty(),
+                        130.0,
+                        Optional.empty()),
+                new Controllers(
+                        1,
+                        CurrentBasis.PHASE_PEAK,
+                        120.0,
+                        60.0,
+                        75.0,
+                        0.95,
+                        OptionalDouble.empty()),
+                pack,
+                new Use(
+                        0.95,
+                        0.1,
+                        8.0,
+                        new Climate(15.0, 5.0, 35.0, 100.0),
+                        0.08,
+                        600.0,
+                        new Effort(60.0, 8.0, 1.0)),
+                new Margins(0.2, 0.1, 0.25, 0.05, 0.05, 0.2),
+                new Criteria(2.5, 5.0, 0.08, OptionalDouble.empty()),
+                Settings.NONE);
+    }
+
+    /** A ferry-dock hand-cart: one brushless motor in six-step commutation, 7S5P, settings made. */
+    public static Build dockCart() {
+        Build board = trailBoard();
+        Pack pack = board.pack();
+        Build cart =
+                new Build(
+                        "ferry-dock hand-cart",
+                        new Rider(70.0, Stance.STANDING_FORWARD, 1.0, 0.15),
+                        new Vehicle(
+                                40.0,
+                                60.0,
+                                0.25,
+                                new Axles(0.8, 0.6, 0.4, DrivenAxle.BOTH),
+                                0.025,
+                                0.7,
+                                0.6,
+                                0.35,
+                                0.02,
+                                OptionalDouble.of(1.0)),
+                        new Drive(1, 8.0, 0.85),
+                        new Motor(
+                                120.0,
+                                0.09,
+                                4,
+                                0.0,
+                                1.5,
+                                0.0,
+                                OptionalDouble.of(40.0),
+                                110.0,
+                                Optional.of(new MotorHeat(0.8, 1.2, 80.0, 700.0))),
+                        new Controllers(
+                                1,
+                                CurrentBasis.DC_EQUIVALENT,
+                                50.0,
+                                40.0,
+                                36.0,
+                                0.92,
+                                OptionalDouble.of(1e-3)),
+                        new Pack(
+                                pack.cell(), 7, 5, 0.008, 0.0, 25.0, Protection.UNKNOWN, NO_WIRING),
+                        new Use(
+                                0.9,
+                                0.2,
+                                3.0,
+                                new Climate(20.0, 25.0, 25.0, 0.0),
+                                0.1,
+                                50.0,
+                                new Effort(120.0, 20.0, 1.0)),
+                        NO_MARGINS,
+                        new Criteria(1.0, 2.0, 0.1, OptionalDouble.empty()),
+                        Settings.NONE);
+        return cart.withSettings(
+                new Settings(
+                        OptionalDouble.of(30.0),
+                        OptionalDouble.of(20.0),
+                        OptionalDouble.of(25.0),
+                        OptionalDouble.of(10.0),
+                        Optional.of(new Taper(21.0, 18.0)),
+                        Optional.of(new Taper(28.0, 29.2)),
+                        OptionalDouble.of(3.0)));
+    }
+
+    /** A cell whose voltage and resistance are the same at every charge state and temperature. */
+    public static Cell flatCell(double voltage, double resistance, double lowest, double highest) {
+        return new Cell(
+                1.0,
+                1000.0,
+                1000.0,
+                highest,
+                lowest,
+                resistance,
+                Curve.constant(voltage),
+                Curve.constant(1.0),
+                Curve.constant(1.0),
+                new ChargingWindow(-60.0, 100.0, 0.0, 0.0),
+                new DischargingWindow(-60.0, 100.0),
+                Optional.empty());
+    }
+
+    /** The same cell with its maker's ratings. */
+    public static Cell rated(Cell cell, double discharge, double charge) {
+        return new Cell(
+                cell.capacityAh(),
+                discharge,
+                charge,
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                cell.openCircuitVoltage(),
+                cell.resistanceByCharge(),
+                cell.resistanceByTemperature(),
+                cell.charging(),
+                cell.discharging(),
+                cell.pulse());
+    }
+
+    /** The same cell with another charging window. */
+    public static Cell charged(Cell cell, ChargingWindow window) {
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                cell.openCircuitVoltage(),
+                cell.resistanceByCharge(),
+                cell.resistanceByTemperature(),
+                window,
+                cell.discharging(),
+                cell.pulse());
+    }
+
+    /** The same cell with one resistance at every charge state. */
+    public static Cell evenResistance(Cell cell) {
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                cell.openCircuitVoltage(),
+                Curve.constant(1.0),
+                cell.resistanceByTemperature(),
+                cell.charging(),
+                cell.discharging(),
+                cell.pulse());
+    }
+
+    /** A pack without protection and wiring. */
+    public static Pack barePack(Cell cell, int series, int parallel, double joints) {
+        return new Pack(cell, series, parallel, joints, 0.0, 25.0, Protection.UNKNOWN, NO_WIRING);
+    }
+
+    public static Build withCell(Build build, Cell cell) {
+        Pack pack = build.pack();
+        return withPack(
+                build,
+                new Pack(
+                        cell,
+                        pack.series(),
+                        pack.parallel(),
+                        pack.jointResistance(),
+                        pack.resistanceSpread(),
+                        pack.temperatureC(),
+                        pack.protection(),
+                        pack.wiring()));
+    }
+
+    public static Build withPack(Build build, Pack pack) {
+        return new Build(
+                build.title(),
+                build.rider(),
+                build.vehicle(),
+                build.drive(),
+                build.motor(),
+                build.controllers(),
+                pack,
+                build.use(),
+                build.margins(),
+                build.criteria(),
+                build.settings());
+    }
+
+    public static Build withMotor(Build build, Motor motor) {
+        return new Build(
+                build.title(),
+                build.rider(),
+                build.vehicle(),
+                build.drive(),
+                motor,
+                build.controllers(),
+                build.pack(),
+                build.use(),
+                build.margins(),
+                build.criteria(),
+                build.settings());
+    }
+
+    public static Build withDrive(Build build, Drive drive, double wheelDiameter) {
+        Vehicle old = build.vehicle();
+        return new Build(
+                build.title(),
+                build.rider(),
+                new Vehicle(
+                        old.mass(),
+                        old.cargo(),
+                        wheelDiameter,
+                        old.axles(),
+                        old.rollingResistance(),
+                        old.dragArea(),
+                        old.grip(),
+                        old.gripWet(),
+                        old.rotatingShare(),
+                        old.frictionBrake()),
+                drive,
+                build.motor(),
+                build.controllers(),
+                build.pack(),
+                build.use(),
+                build.margins(),
+                build.criteria(),
+                build.settings());
+    }
+
+    public static Build withControllers(Build build, Controllers controllers) {
+        return new Build(
+                build.title(),
+                build.rider(),
+                build.vehicle(),
+                build.drive(),
+                build.motor(),
+                controllers,
+                build.pack(),
+                build.use(),
+                build.margins(),
+                build.criteria(),
+                build.settings());
+    }
+
+    public static Build withUse(Build build, Use use) {
+        return new Build(
+                build.title(),
+                build.rider(),
+                build.vehicle(),
+                build.drive(),
+                build.motor(),
+                build.controllers(),
+                build.pack(),
+                use,
+                build.margins(),
+                build.criteria(),
+                build.settings());
+    }
+
+    public static Build withMargins(Build build, Margins margins) {
+        return new Build(
+                build.title(),
+                build.rider(),
+                build.vehicle(),
+                build.drive(),
+                build.motor(),
+                build.controllers(),
+                build.pack(),
+                build.use(),
+                margins,
+                build.criteria(),
+                build.settings());
+    }
+}

@@ -1,0 +1,32 @@
+package brakewright.tables;
+
+import java.util.Map;
+
+/** Reads the columns in which cells and chemistries name their curves. */
+final class CurveColumns {
+
+    private CurveColumns() {}
+
+    static String openCircuitVoltage(TableRow row, Map<String, CurveEntry> curves) {
+        return id(row, "open_circuit_voltage", CurveQuantity.OPEN_CIRCUIT_VOLTAGE, curves);
+    }
+
+    static String resistanceByCharge(TableRow row, Map<String, CurveEntry> curves) {
+        return id(row, "resistance_by_charge", CurveQuantity.RESISTANCE_BY_CHARGE, curves);
+    }
+
+    static String resistanceByTemperature(TableRow row, Map<String, CurveEntry> curves) {
+        return id(
+                row, "resistance_by_temperature", CurveQuantity.RESISTANCE_BY_TEMPERATURE, curves);
+    }
+
+    private static String id(
+            TableRow row, String column, CurveQuantity quantity, Map<String, CurveEntry> curves) {
+        String id = row.requiredText(column);
+        CurveEntry curve = curves.get(id);
+        if (curve == null || curve.quantity() != quantity) {
+            throw row.fault(column, "the id of a curve of " + quantity.text());
+        }
+        return id;
+    }
+}

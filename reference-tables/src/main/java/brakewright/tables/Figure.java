@@ -1,0 +1,12 @@
+package brakewright.tables;
+
+/**
+ * One number with its provenance.
+ *
+ * @param value the number, finite, in {@code unit}
+ * @param unit as the tables spell it: SI, or Ah or degC; {@code 1} for a ratio
+ * @param source id of the {@link Source}
+ * @param kind how well it is known
+ * @param note its conditions and doubts; may be empty
+ */
+public record Figure(double value, String unit, String source, SourceKind kind, String note) {}

@@ -1,0 +1,127 @@
+package brakewright.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Table figures against values printed elsewhere. */
+@Tag("outside")
+class PublishedValuesTest {
+
+    private static final ReferenceTables TABLES = ReferenceTables.load();
+
+    /** Tolerance: half the last printed digit, and half of the table's own last digit. */
+    @ParameterizedTest(name = "{0}: {1} ohm/km")
+    @CsvFileSource(resources = "wire-resistance.csv", useHeadersInDisplayName = true)
+    void agreesWithPrintedWireTable(String size, double ohmPerKm) {
+        double got = 1000.0 * TABLES.wire(size).orElseThrow().resistancePerMetre().value();
+        OutsideChecks.check(
+                "wire-" + size.replace(" AWG", "-awg"),
+                "conductor resistance",
+                "wp.1728.org wire table",
+                size + " solid copper at 20 degC",
+                ohmPerKm,
+                got,
+                0.0055,
+                "ohm/km");
+    }
+
+    /**
+     * The standard's largest resistance lies above that of solid copper of the nominal area,
+     * because strands are twisted and areas nominal: by 10.8 to 15.7 % in class 5.
+     *
+     * <p>Source: IEC 60228, class 5 table; IEC 60028:1925, 1/58 Ω·mm²/m.
+     */
+    @Test
+    void metricWireStaysAboveSolidCopper() {
+        for (WireEntry wire : TABLES.wires()) {
+            double solid = 1.0 / 58.0 / wire.areaMm2();
+            double share = wire.resistancePerMetre().value() / solid;
+            if (wire.isMetric()) {
+                assertThat(share).as(wire.size()).isBetween(1.105, 1.160);
+            } else {
+                assertThat(share).as(wire.size()).isBetween(0.999, 1.001);
+            }
+        }
+    }
+
+    /**
+     * A bundle of four to six wires inside an engine space: factor 0.85 for the space, 0.6 for the
+     * bundle. Source: ABYC E-11 table as printed at cableyutai.com.tw, which prints 40.8 A.
+     */
+    @Test
+    void agreesWithPrintedBundleAmpacity() {
+        double free = TABLES.wire("8 AWG").orElseThrow().ampacity().value();
+        OutsideChecks.check(
+                "ampacity-8-awg-bundled",
+                "ampacity",
+                "ABYC E-11 table at cableyutai.com.tw",
+                "8 AWG; 4 to 6 bundled; engine space",
+                40.8,
+                free * 0.85 * 0.6,
+                0.05,
+                "A");
+    }
+
+    /** Tolerance: the curve is read by straight lines between points 5 % apart: about 5 mV. */
+    @ParameterizedTest(name = "{0}: {1} V")
+    @CsvFileSource(resources = "p42a-ten-points.csv", useHeadersInDisplayName = true)
+    void agreesWithPrintedPointsOfTheSameCell(double charge, double volts) {
+        OutsideChecks.check(
+                "ocv-p42a-" + charge,
+                "open-circuit voltage",
+                "Sunil et al. 2025",
+                "charge " + charge,
+                volts,
+                TABLES.curve("nmc-p42a").orElseThrow().curve().at(charge),
+                0.006,
+                "V");
+    }
+
+    /**
+     * The two electrodes of a cell of NMC811 against graphite with silicon oxide.
+     *
+     * <p>Source: Chen et al., J. Electrochem. Soc. 167 (2020) 080534, potential functions; the
+     * stoichiometries at each charge follow from the limits 2.5 V and 4.2 V. Tolerance: 2 mV, since
+     * stoichiometries are given to five digits.
+     */
+    @ParameterizedTest(name = "charge {0}")
+    @CsvSource({
+        "0.0, 0.85397, 0.02635",
+        "0.25, 0.70644, 0.24742",
+        "0.5, 0.55891, 0.46848",
+        "0.75, 0.41138, 0.68955",
+        "1.0, 0.26385, 0.91062"
+    })
+    void agreesWithPublishedElectrodeFunctions(double charge, double y, double x) {
+        OutsideChecks.check(
+                "ocv-nmc811-" + charge,
+                "open-circuit voltage",
+                "Chen et al. 2020",
+                "charge " + charge + "; stoichiometry " + y + " and " + x,
+                positive(y) - negative(x),
+                TABLES.curve("nmc811-graphite-siox").orElseThrow().curve().at(charge),
+                0.002,
+                "V");
+    }
+
+    private static double positive(double y) {
+        return -0.8090 * y
+                + 4.4875
+                - 0.0428 * Math.tanh(18.5138 * (y - 0.5542))
+                - 17.7326 * Math.tanh(15.7890 * (y - 0.3117))
+                + 17.5842 * Math.tanh(15.9308 * (y - 0.3120));
+    }
+
+    private static double negative(double x) {
+        return 1.9793 * Math.exp(-39.3631 * x)
+                + 0.2482
+                - 0.0909 * Math.tanh(29.8538 * (x - 0.1234))
+                - 0.04478 * Math.tanh(14.9159 * (x - 0.2769))
+                - 0.0205 * Math.tanh(30.4444 * (x - 0.6103));
+    }
+}
