@@ -38,7 +38,7 @@ record CellCeiling(ConstraintId id, PackModel model, double voltage, double marg
                         List.of(
                                 PackTerms.parallel(model),
                                 Term.given("u_lim", "highest cell voltage", voltage, "V", input),
-                                Term.given("m", "margin", margin, "V", Input.MARGINS_OVERVOLTAGE),
+                                PackTerms.margin(margin),
                                 PackTerms.openCircuitVoltage(model, charge),
                                 PackTerms.cellResistance(model, charge, temperatureC))));
     }

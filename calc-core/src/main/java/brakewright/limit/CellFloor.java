@@ -38,7 +38,7 @@ record CellFloor(ConstraintId id, PackModel model, double voltage, double margin
                         List.of(
                                 PackTerms.parallel(model),
                                 PackTerms.openCircuitVoltage(model, charge),
-                                Term.given("m", "margin", margin, "V", Input.MARGINS_OVERVOLTAGE),
+                                PackTerms.margin(margin),
                                 Term.given("u_lim", "lowest cell voltage", voltage, "V", input),
                                 PackTerms.cellResistance(model, charge, temperatureC))));
     }

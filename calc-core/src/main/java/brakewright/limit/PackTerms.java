@@ -13,6 +13,13 @@ final class PackTerms {
                 "P", "cells in parallel", model.pack().parallel(), "", Input.PACK_PARALLEL);
     }
 
+    /** The margin per cell; a maker's own voltage limit has none. */
+    static Term margin(double margin) {
+        return margin == 0.0
+                ? Term.computed("m", "no margin on a maker's limit", margin, "V")
+                : Term.given("m", "margin per cell", margin, "V", Input.MARGINS_OVERVOLTAGE);
+    }
+
     static Term openCircuitVoltage(PackModel model, double charge) {
         return Term.computed(
                 "u(s)", "cell open-circuit voltage", model.cellOpenCircuitVoltage(charge), "V");

@@ -16,6 +16,9 @@ final class BrakeReview {
 
     private static final int SPEED_STEPS = 40;
 
+    /** Below a tenth of the top speed there is little left to stop. */
+    private static final int FIRST_STEP = 4;
+
     private final Build build;
     private final Operation operation;
     private final ElectricBrake brake;
@@ -74,7 +77,7 @@ final class BrakeReview {
     private void weakness() {
         double least = Double.POSITIVE_INFINITY;
         double where = 0.0;
-        for (int step = 1; step <= SPEED_STEPS; step++) {
+        for (int step = FIRST_STEP; step <= SPEED_STEPS; step++) {
             double speed = operation.topSpeed() * step / SPEED_STEPS;
             double deceleration =
                     (brakeForce(speed) + frictionForce() + load.force(speed, 0.0, 0.0))

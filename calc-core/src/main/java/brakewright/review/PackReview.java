@@ -152,7 +152,8 @@ final class PackReview {
                         flowing(returning, charge, temperatureC)
                                 - constraint.limitAt(charge, temperatureC);
         OptionalDouble bound = firstExcess(excess, returning);
-        if (bound.isEmpty()) {
+        if (bound.isEmpty()
+                || isMilderThanNominal(constraint, bound.getAsDouble(), returning, temperatureC)) {
             return;
         }
         double flows = flowing(returning, worst, temperatureC);
@@ -188,6 +189,23 @@ final class PackReview {
                                     : new Condition.ChargeAbove(
                                             bound.getAsDouble(), worst, temperatureC)));
         }
+    }
+
+    /** Colder and warmer packs are worth a finding of their own only where they are worse. */
+    private boolean isMilderThanNominal(
+            PackConstraint constraint, double bound, boolean returning, double temperatureC) {
+        double nominal = build.pack().temperatureC();
+        if (temperatureC == nominal) {
+            return false;
+        }
+        OptionalDouble there =
+                firstExcess(
+                        charge ->
+                                flowing(returning, charge, nominal)
+                                        - constraint.limitAt(charge, nominal),
+                        returning);
+        return there.isPresent()
+                && (returning ? there.getAsDouble() <= bound : there.getAsDouble() >= bound);
     }
 
     /** What is exceeded at every charge state may still hold at the pack's own temperature. */

@@ -48,7 +48,7 @@ public record Verdict(Outcome outcome, List<Condition> conditions) {
      */
     static Verdict of(List<Finding> findings) {
         List<Condition> conditions =
-                findings.stream().flatMap(each -> each.condition().stream()).distinct().toList();
+                findings.stream().flatMap(each -> each.condition().stream()).toList();
         if (conditions.stream().anyMatch(Condition.Never.class::isInstance)) {
             return new Verdict(Outcome.OUTSIDE_LIMITS, List.of());
         }

@@ -6,6 +6,7 @@ import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.UnitSystem;
+import brakewright.cli.words.VerdictWords;
 import brakewright.limit.Constraint;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
@@ -52,6 +53,8 @@ public final class WorksheetJson {
         json.text("schema", "brakewright.worksheet/1");
         json.text("title", file.title());
         json.text("verdict", sheet.review().verdict().outcome().key());
+        json.texts(
+                "verdict_text", new VerdictWords(file.build(), UnitSystem.SI).of(sheet.review()));
         json.text("table_version", file.tableVersion());
         inputs();
         limits();

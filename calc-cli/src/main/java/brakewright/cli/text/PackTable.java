@@ -11,7 +11,7 @@ import java.util.Locale;
 /** The pack over its charge. */
 final class PackTable {
 
-    private static final String ROW = "  %6s %8s %8s %10s  %-25.25s %9s  %-25.25s";
+    private static final String ROW = "  %6s %8s %8s %10s  %-20s %10s  %-20s";
 
     private final Worksheet sheet;
     private final UnitSystem units;
@@ -47,8 +47,10 @@ final class PackTable {
                 print(row);
             }
         }
-        page.line(
-                "  Top speed on level road, the speed cap left out: "
+        page.paragraph(
+                "",
+                2,
+                "Top speed on level road, the speed cap left out: "
                         + units.speedText(sheet.drive().topSpeedFlat().speed())
                         + " with the fullest pack in use, held down by "
                         + holder()
@@ -75,13 +77,9 @@ final class PackTable {
                                 ? Numbers.nearest(row.loadedVoltage().getAsDouble(), 1) + " V"
                                 : "gone",
                         Numbers.down(row.mayGive(), 1) + " A",
-                        short_(LimitWords.of(row.giveBoundBy())),
+                        LimitWords.brief(row.giveBoundBy()),
                         Numbers.down(row.mayTake(), 1) + " A",
-                        short_(LimitWords.of(row.takeBoundBy()))));
-    }
-
-    private static String short_(String words) {
-        return words.startsWith("the ") ? words.substring(4) : words;
+                        LimitWords.brief(row.takeBoundBy())));
     }
 
     /** Every 10 % in use, and the last 10 % below full in steps of 5 %. */

@@ -2,11 +2,15 @@ package brakewright.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Collects the lines of a text, at most 100 columns wide. */
 final class Page {
 
     private static final int WIDTH = 100;
+
+    /** A line may break at a blank, but not between a number and its unit. */
+    private static final Pattern BREAK = Pattern.compile(" (?![%°A-Za-z])|(?<![0-9]) ");
 
     private final StringBuilder text = new StringBuilder();
 
@@ -38,7 +42,7 @@ final class Page {
     private static List<String> wrap(String paragraph, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : paragraph.split(" ", -1)) {
+        for (String word : BREAK.split(paragraph)) {
             if (line.length() > 0 && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);
@@ -50,6 +54,14 @@ final class Page {
     }
 
     private static int visibleLength(String label) {
-        return label.replaceAll("\u001b\\[[0-9;]*m", "").length();
+        int length = 0;
+        boolean inEscape = false;
+        for (int i = 0; i < label.length(); i++) {
+            char letter = label.charAt(i);
+            inEscape = inEscape || letter == '\u001b';
+            length += inEscape ? 0 : 1;
+            inEscape = inEscape && letter != 'm';
+        }
+        return length;
     }
 }

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 /** What to enter: each setting, what is recommended, what is set now and what holds it down. */
 final class SettingsTable {
 
-    private static final String ROW = "  %-36s %14s %14s %-5s %s";
+    private static final String ROW = "  %-38s %14s %14s %-6s %s";
 
     private final Worksheet sheet;
     private final UnitSystem units;
@@ -80,7 +80,7 @@ final class SettingsTable {
                     mark(setTotal, total),
                     LimitWords.of(limit.binding().id()));
             row(
-                    "  all " + controllers + " controllers together",
+                    "  all " + controllers + " together",
                     Numbers.down(total, 1) + " A",
                     amperes(setTotal),
                     "",
@@ -100,7 +100,7 @@ final class SettingsTable {
                         ? charge(packLimit.chargeBound(setTotal.getAsDouble(), temperature), taking)
                         : "",
                 "",
-                taking ? "above that it falls: see below" : "");
+                taking ? "above that it falls" : "");
     }
 
     private static String charge(double bound, boolean taking) {
@@ -110,7 +110,7 @@ final class SettingsTable {
     private void taper(TaperLimit limit, Optional<Taper> set) {
         Taper recommended = limit.value();
         boolean low = limit.id() == LimitId.LOW_VOLTAGE_TAPER;
-        String mark = set.isPresent() ? (isMet(limit, set.get()) ? "ok" : "over") : "";
+        String mark = set.isPresent() ? fit(limit, set.get()) : "";
         row(
                 name(limit.id()),
                 low
@@ -133,8 +133,11 @@ final class SettingsTable {
                 LimitWords.of(limit.binding().id()));
     }
 
-    private static boolean isMet(TaperLimit limit, Taper taper) {
-        return limit.endsInTime(taper) && limit.isWideEnough(taper);
+    private static String fit(TaperLimit limit, Taper taper) {
+        if (!limit.endsInTime(taper)) {
+            return "late";
+        }
+        return limit.isWideEnough(taper) ? "ok" : "narrow";
     }
 
     private void cap(Limit limit, OptionalDouble set) {

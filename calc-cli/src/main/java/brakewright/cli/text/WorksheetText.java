@@ -91,7 +91,7 @@ public final class WorksheetText {
                                         .key()
                                         .replace('-', ' ')
                                         .toUpperCase(Locale.ROOT)));
-        for (String sentence : new VerdictWords(units).of(verdict)) {
+        for (String sentence : new VerdictWords(sheet.build(), units).of(sheet.review())) {
             page.paragraph("", 2, sentence);
         }
     }

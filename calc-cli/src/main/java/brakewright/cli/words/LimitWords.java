@@ -27,6 +27,32 @@ public final class LimitWords {
     }
 
     /**
+     * Returns what a constraint of the pack is called where there is little room.
+     *
+     * @param id the constraint
+     * @return at most twenty letters
+     */
+    public static String brief(ConstraintId id) {
+        return switch (id) {
+            case CELL_CHARGE_RATING -> "cell charge rating";
+            case VOLTAGE_CEILING -> "voltage ceiling";
+            case PROTECTION_OVERVOLTAGE_TRIP -> "over-voltage trip";
+            case PROTECTION_CHARGE_TRIP -> "charge trip";
+            case CONTROLLER_VOLTAGE_RATING -> "controller voltage";
+            case CELL_DISCHARGE_RATING -> "cell discharge rat.";
+            case VOLTAGE_FLOOR -> "voltage floor";
+            case PROTECTION_UNDERVOLTAGE_TRIP -> "under-voltage trip";
+            case PROTECTION_DISCHARGE_TRIP -> "discharge trip";
+            case CONTROLLER_PACK_RATING -> "controller rating";
+            case MAIN_FUSE -> "main fuse";
+            case MAIN_WIRE -> "main wire";
+            case MAIN_PLUG -> "main plug";
+            case TEMPERATURE_WINDOW -> "temperature window";
+            default -> id.key();
+        };
+    }
+
+    /**
      * Returns what a constraint is called.
      *
      * @param id the constraint

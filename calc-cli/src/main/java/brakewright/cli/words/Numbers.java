@@ -1,5 +1,8 @@
 package brakewright.cli.words;
 
+import static java.math.RoundingMode.HALF_UP;
+
+import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Writes numbers, always with a decimal point. */
@@ -10,6 +13,10 @@ public final class Numbers {
 
     private Numbers() {}
 
+    private static boolean isZero(String text) {
+        return text.chars().noneMatch(letter -> letter >= '1' && letter <= '9');
+    }
+
     /**
      * Writes a number to the nearest digit.
      *
@@ -18,8 +25,8 @@ public final class Numbers {
      * @return the text
      */
     public static String nearest(double value, int decimals) {
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        String text = BigDecimal.valueOf(value).setScale(decimals, HALF_UP).toPlainString();
+        return text.charAt(0) == '-' && isZero(text) ? text.substring(1) : text;
     }
 
     /**
@@ -61,7 +68,14 @@ public final class Numbers {
         }
         int decimals = Math.max(0, 3 - (int) Math.floor(Math.log10(Math.abs(value))));
         String text = nearest(value, decimals);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        if (text.indexOf('.') < 0) {
+            return text;
+        }
+        int end = text.length();
+        while (text.charAt(end - 1) == '0') {
+            end--;
+        }
+        return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
     /**
@@ -84,7 +98,8 @@ public final class Numbers {
      */
     public static String time(double seconds) {
         if (seconds < 0.1) {
-            return significant(1000.0 * seconds) + " ms";
+            double milliseconds = 1000.0 * seconds;
+            return down(milliseconds, milliseconds < 10.0 ? 1 : 0) + " ms";
         }
         if (seconds < 120.0) {
             return nearest(seconds, seconds < 10.0 ? 1 : 0) + " s";

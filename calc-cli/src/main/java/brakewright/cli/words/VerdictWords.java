@@ -1,46 +1,65 @@
 package brakewright.cli.words;
 
 import brakewright.review.Condition;
+import brakewright.review.Finding;
+import brakewright.review.Review;
 import brakewright.review.Verdict;
+import brakewright.spec.Build;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Says a verdict and its conditions in sentences. */
 public final class VerdictWords {
 
     private final UnitSystem units;
+    private final FindingWords findings;
 
     /**
      * Makes the words.
      *
+     * @param build the vehicle
      * @param units for speeds
      */
-    public VerdictWords(UnitSystem units) {
+    public VerdictWords(Build build, UnitSystem units) {
+        this.findings = new FindingWords(build, units);
         this.units = units;
     }
 
     /**
      * Says a verdict.
      *
-     * @param verdict the verdict
+     * @param review what the verdict rests on
      * @return one or more sentences
      */
-    public List<String> of(Verdict verdict) {
+    public List<String> of(Review review) {
+        Verdict verdict = review.verdict();
         return switch (verdict.outcome()) {
             case WITHIN_LIMITS ->
                     List.of(
                             "Every setting stays within its limits over the charge, speed and"
                                     + " temperature in use.");
-            case OUTSIDE_LIMITS ->
-                    List.of("A limit is exceeded whatever the charge state. See the findings.");
+            case OUTSIDE_LIMITS -> exceeded(review);
             case CONDITIONAL -> conditions(verdict.conditions());
         };
     }
 
-    private List<String> conditions(List<Condition> conditions) {
+    /** Names what is exceeded whatever the charge state, gravest first. */
+    private List<String> exceeded(Review review) {
         List<String> sentences = new ArrayList<>();
-        strictest(conditions).forEach(condition -> sentences.add(sentence(condition)));
+        for (Finding finding : review.findings()) {
+            if (finding.condition().filter(Condition.Never.class::isInstance).isPresent()) {
+                sentences.add(findings.of(finding));
+            }
+        }
         return sentences;
+    }
+
+    private List<String> conditions(List<Condition> conditions) {
+        Set<String> sentences = new LinkedHashSet<>();
+        strictest(conditions).forEach(condition -> sentences.add(sentence(condition)));
+        return List.copyOf(sentences);
     }
 
     /** Of several bounds on the charge state at one temperature only the strictest matters. */

@@ -1,30 +1,5 @@
-package brakewright;
+package brakewright.spec;
 
-import brakewright.spec.Axles;
-import brakewright.spec.Build;
-import brakewright.spec.Cell;
-import brakewright.spec.ChargingWindow;
-import brakewright.spec.Climate;
-import brakewright.spec.Controllers;
-import brakewright.spec.Criteria;
-import brakewright.spec.CurrentBasis;
-import brakewright.spec.Curve;
-import brakewright.spec.DischargingWindow;
-import brakewright.spec.Drive;
-import brakewright.spec.DrivenAxle;
-import brakewright.spec.Effort;
-import brakewright.spec.Margins;
-import brakewright.spec.Motor;
-import brakewright.spec.MotorHeat;
-import brakewright.spec.Pack;
-import brakewright.spec.Protection;
-import brakewright.spec.Rider;
-import brakewright.spec.Settings;
-import brakewright.spec.Stance;
-import brakewright.spec.Taper;
-import brakewright.spec.Use;
-import brakewright.spec.Vehicle;
-import brakewright.spec.Wiring;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

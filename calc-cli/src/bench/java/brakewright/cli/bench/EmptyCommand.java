@@ -1,0 +1,43 @@
+package brakewright.cli.bench;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+
+/** A command that does nothing, with as many subcommands as the real one: the yardstick of start-up. */
+@Command(
+        name = "empty",
+        mixinStandardHelpOptions = true,
+        subcommands = {
+            EmptyCommand.First.class,
+            EmptyCommand.Second.class,
+            HelpCommand.class
+        })
+public final class EmptyCommand implements Runnable {
+
+    /** Does nothing. */
+    @Command(name = "worksheet", mixinStandardHelpOptions = true)
+    public static final class First implements Runnable {
+        @Override
+        public void run() {}
+    }
+
+    /** Does nothing. */
+    @Command(name = "explain", mixinStandardHelpOptions = true)
+    public static final class Second implements Runnable {
+        @Override
+        public void run() {}
+    }
+
+    @Override
+    public void run() {}
+
+    /**
+     * Runs the command.
+     *
+     * @param arguments of the command line
+     */
+    public static void main(String[] arguments) {
+        System.exit(new CommandLine(new EmptyCommand()).execute(arguments));
+    }
+}

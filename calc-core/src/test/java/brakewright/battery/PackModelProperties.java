@@ -1,0 +1,101 @@
+package brakewright.battery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.spec.AnyBuild;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Pack;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+
+@Tag("law")
+@Domain(AnyBuild.class)
+@Domain(DomainContext.Global.class)
+class PackModelProperties {
+
+    private static final double ROUNDING = 1e-12;
+
+    @Property
+    void theStrongestCellNeverCarriesLessThanItsShare(
+            @ForAll @IntRange(min = 1, max = 40) int parallel,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.9) double spread) {
+        assertThat(UnequalCells.strongestShare(parallel, spread))
+                .isBetween(1.0 - ROUNDING, (double) parallel);
+    }
+
+    @Property
+    void theStrongestCellCarriesMoreTheMoreTheCellsDiffer(
+            @ForAll @IntRange(min = 2, max = 40) int parallel,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.9) double one,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.9) double other) {
+        assertThat(UnequalCells.strongestShare(parallel, Math.max(one, other)))
+                .isGreaterThanOrEqualTo(
+                        UnequalCells.strongestShare(parallel, Math.min(one, other)));
+    }
+
+    /** The currents of all cells add up, and each has the same voltage drop. */
+    @Property
+    void theSharesObeyKirchhoff(
+            @ForAll @IntRange(min = 1, max = 40) int parallel,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.9) double spread) {
+        double strongest = UnequalCells.strongestShare(parallel, spread);
+        double other = strongest * (1.0 - spread);
+        assertThat(strongest + (parallel - 1) * other)
+                .isCloseTo(parallel, within(ROUNDING * parallel));
+    }
+
+    @Property
+    void moreDrawNeverRaisesTheVoltage(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 500.0) double one,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 500.0) double other) {
+        PackState state = PackState.of(new PackModel(pack), charge, pack.temperatureC());
+        assertThat(state.terminalVoltage(-Math.max(one, other)))
+                .isLessThanOrEqualTo(state.terminalVoltage(-Math.min(one, other)));
+    }
+
+    @Property
+    void thePackIsItsCellsInSeriesWithTheJoints(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(9) @DoubleRange(min = -200.0, max = 200.0) double current) {
+        PackModel model = new PackModel(pack);
+        PackState state = PackState.of(model, charge, pack.temperatureC());
+        double cells = pack.series() * model.cellVoltage(current, charge, pack.temperatureC());
+        double scale = state.voltage() + Math.abs(current) * state.resistance();
+        assertThat(state.terminalVoltage(current))
+                .isCloseTo(cells + current * pack.jointResistance(), within(ROUNDING * scale));
+    }
+
+    @Property
+    void morePowerIntoThePackIsMoreCurrentIntoIt(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(9) @DoubleRange(min = -5000.0, max = 5000.0) double one,
+            @ForAll @Scale(9) @DoubleRange(min = -5000.0, max = 5000.0) double other) {
+        PackState state = PackState.of(new PackModel(pack), charge, pack.temperatureC());
+        assertThat(state.currentInto(Math.max(one, other)))
+                .isGreaterThanOrEqualTo(state.currentInto(Math.min(one, other)));
+    }
+
+    @Property
+    void noCurrentDrawsMoreThanTheGreatestPower(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 5000.0) double one,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 5000.0) double other) {
+        PackState state = PackState.of(new PackModel(pack), charge, pack.temperatureC());
+        double greatest = TerminalPower.greatestDrawnPower(state.voltage(), state.resistance());
+        assertThat(state.powerDrawnBy(Math.max(one, other)))
+                .isGreaterThanOrEqualTo(state.powerDrawnBy(Math.min(one, other)) * (1.0 - ROUNDING))
+                .isLessThanOrEqualTo(greatest * (1.0 + ROUNDING));
+    }
+}

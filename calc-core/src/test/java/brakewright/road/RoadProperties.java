@@ -1,0 +1,160 @@
+package brakewright.road;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.spec.AnyBuild;
+import brakewright.spec.Axles;
+import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.DrivenAxle;
+import brakewright.spec.Rider;
+import brakewright.spec.Stance;
+import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+
+@Tag("law")
+@Domain(AnyBuild.class)
+@Domain(DomainContext.Global.class)
+class RoadProperties {
+
+    private static final double ROUNDING = 1e-12;
+
+    /** Just sliding, an axle carries the braking force over its grip; both together the weight. */
+    @Property
+    void theLoadsOfBothAxlesAddUpWhenBraking(
+            @ForAll Axles axles, @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+        double multiple = on(axles, DrivenAxle.REAR).brakingGrip(grip);
+        double rearLoad = multiple / grip;
+        double frontGrip = multiple / (1.0 - rearLoad);
+        assertThat(on(axles, DrivenAxle.FRONT).brakingGrip(frontGrip))
+                .isCloseTo(multiple, within(1e-9 * multiple));
+    }
+
+    @Property
+    void theLoadsOfBothAxlesAddUpWhenDriving(
+            @ForAll Axles axles, @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+        double multiple = on(axles, DrivenAxle.FRONT).drivingGrip(grip);
+        double frontLoad = multiple / grip;
+        double rearGrip = multiple / (1.0 - frontLoad);
+        assertThat(on(axles, DrivenAxle.REAR).drivingGrip(rearGrip))
+                .isCloseTo(multiple, within(1e-9 * multiple));
+    }
+
+    @Property
+    void drivingIsBrakingSeenFromBehind(
+            @ForAll Axles axles, @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+        Axles turned =
+                new Axles(
+                        axles.wheelbase(),
+                        axles.massCentreHeight(),
+                        axles.wheelbase() - axles.massCentreFromFront(),
+                        switch (axles.driven()) {
+                            case FRONT -> DrivenAxle.REAR;
+                            case REAR -> DrivenAxle.FRONT;
+                            case BOTH -> DrivenAxle.BOTH;
+                        });
+        double expected = new LoadTransfer(axles).brakingGrip(grip);
+        Assume.that(Double.isFinite(expected));
+        assertThat(new LoadTransfer(turned).drivingGrip(grip))
+                .isCloseTo(expected, within(1e-9 * expected));
+        assertThat(new LoadTransfer(turned).drivingTip())
+                .isCloseTo(new LoadTransfer(axles).brakingTip(), within(1e-9));
+    }
+
+    @Property
+    void noAxleBrakesHarderThanItsGripUnlessItIsLoaded(
+            @ForAll Axles axles, @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+        assertThat(on(axles, DrivenAxle.BOTH).brakingGrip(grip)).isEqualTo(grip);
+        assertThat(on(axles, DrivenAxle.REAR).brakingGrip(grip)).isLessThan(grip);
+    }
+
+    @Property
+    void betterGripNeverBrakesLess(
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double one,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double other) {
+        LoadTransfer transfer = new LoadTransfer(axles);
+        assertThat(transfer.brakingGrip(Math.max(one, other)))
+                .isGreaterThanOrEqualTo(transfer.brakingGrip(Math.min(one, other)));
+        assertThat(transfer.drivingGrip(Math.max(one, other)))
+                .isGreaterThanOrEqualTo(transfer.drivingGrip(Math.min(one, other)));
+    }
+
+    @Property
+    void fasterNeverMeetsLessResistance(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = -10.0, max = 10.0) double headwind,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 25.0) double one,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 25.0) double other) {
+        RoadLoad load = RoadLoad.of(build);
+        double slower = load.force(Math.min(one, other), slope, headwind);
+        double faster = load.force(Math.max(one, other), slope, headwind);
+        assertThat(faster).isGreaterThanOrEqualTo(slower - ROUNDING * 1e4);
+    }
+
+    @Property
+    void aTailWindAsFastAsTheVehicleLeavesRollingAndSlope(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 25.0) double speed) {
+        RoadLoad load = RoadLoad.of(build);
+        double angle = Math.atan(slope);
+        double expected =
+                build.mass()
+                        * 9.80665
+                        * (build.vehicle().rollingResistance() * Math.cos(angle)
+                                + Math.sin(angle));
+        assertThat(load.force(speed, slope, -speed)).isCloseTo(expected, within(1e-9));
+    }
+
+    @Property
+    void airThinsWithHeightAndWarmth(
+            @ForAll @Scale(6) @DoubleRange(min = -500.0, max = 8000.0) double altitude,
+            @ForAll @Scale(6) @DoubleRange(min = -60.0, max = 60.0) double temperatureC,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 10.0) double more) {
+        double density = StandardAtmosphere.density(altitude, temperatureC);
+        assertThat(StandardAtmosphere.density(altitude + more, temperatureC)).isLessThan(density);
+        assertThat(StandardAtmosphere.density(altitude, temperatureC + more)).isLessThan(density);
+    }
+
+    @Example
+    void airOutsideItsRangeIsRejected() {
+        assertThatThrownBy(() -> StandardAtmosphere.density(9500.0, 0.0))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContainingAll("altitude", "m", "-500.0", "9000.0", "9500.0");
+        assertThatThrownBy(() -> StandardAtmosphere.density(Double.NaN, 0.0))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> StandardAtmosphere.density(0.0, 90.0))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContainingAll("air temperature", "°C", "-60.0", "70.0", "90.0");
+        assertThatThrownBy(() -> StandardAtmosphere.temperatureC(-501.0))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Example
+    void onlyAStandingRiderTips() {
+        Rider standing = Builds.trailBoard().rider();
+        Rider seated = new Rider(80.0, Stance.SEATED, 0.4, 0.2);
+        assertThat(RiderBalance.tip(standing)).isCloseTo(0.3 / 0.95, within(ROUNDING));
+        assertThat(RiderBalance.tip(seated)).isInfinite();
+    }
+
+    private static LoadTransfer on(Axles axles, DrivenAxle driven) {
+        return new LoadTransfer(
+                new Axles(
+                        axles.wheelbase(),
+                        axles.massCentreHeight(),
+                        axles.massCentreFromFront(),
+                        driven));
+    }
+}
