@@ -45,7 +45,7 @@ final class BrakeReview {
         weakness();
         slope();
         if (build.vehicle().frictionBrake().isEmpty()) {
-            findings.add(Finding.of(Topic.ONLY_BRAKE, Signal.CAUTION));
+            findings.add(Finding.of(Topic.ONLY_BRAKE, Signal.CAUTION).build());
         }
         busRise();
         forcedReturn();
@@ -62,14 +62,15 @@ final class BrakeReview {
                             .about(LimitId.MOTOR_BRAKE_CURRENT)
                             .valued(motorCurrent(operation.topSpeed()), brake.motorCurrent(), "A")
                             .atSpeed(speed)
-                            .atCharge(full.charge()));
+                            .atCharge(full.charge())
+                            .build());
         }
     }
 
     private void crossover() {
         double speed = powertrain.crossoverSpeed(brake.motorCurrent());
         if (speed > 0.0) {
-            findings.add(Finding.of(Topic.BRAKE_DRAWS_POWER, Signal.NOTICE).atSpeed(speed));
+            findings.add(Finding.of(Topic.BRAKE_DRAWS_POWER, Signal.NOTICE).atSpeed(speed).build());
         }
     }
 
@@ -92,7 +93,8 @@ final class BrakeReview {
                     Finding.of(Topic.BRAKE_WEAK, Signal.WARNING)
                             .valued(least, build.criteria().decelerationMin(), "m/s²")
                             .atSpeed(where)
-                            .atCharge(full.charge()));
+                            .atCharge(full.charge())
+                            .build());
         }
     }
 
@@ -109,7 +111,8 @@ final class BrakeReview {
                                             : Signal.WARNING)
                             .valued(held, pull, "N")
                             .atSpeed(speed)
-                            .atCharge(full.charge()));
+                            .atCharge(full.charge())
+                            .build());
         }
     }
 
@@ -120,7 +123,7 @@ final class BrakeReview {
             return;
         }
         if (build.controllers().busCapacitance().isEmpty()) {
-            findings.add(Finding.of(Topic.BUS_CAPACITANCE_UNKNOWN, Signal.NOTICE));
+            findings.add(Finding.of(Topic.BUS_CAPACITANCE_UNKNOWN, Signal.NOTICE).build());
             return;
         }
         double capacitance =
@@ -135,7 +138,8 @@ final class BrakeReview {
                 Finding.of(Topic.BUS_RISE, Signal.CAUTION)
                         .valued(time, "s")
                         .atSpeed(speed)
-                        .atCharge(full.charge()));
+                        .atCharge(full.charge())
+                        .build());
     }
 
     private void forcedReturn() {
@@ -145,7 +149,8 @@ final class BrakeReview {
                     Finding.of(Topic.FORCED_RETURN, Signal.CAUTION)
                             .about(LimitId.SPEED_CAP)
                             .atSpeed(speed)
-                            .atCharge(empty.charge()));
+                            .atCharge(empty.charge())
+                            .build());
         }
     }
 

@@ -29,17 +29,17 @@ final class FactReview {
                 || protection.chargeTrip().isEmpty()
                 || protection.cellOvervoltageTrip().isEmpty()
                 || protection.cellUndervoltageTrip().isEmpty()) {
-            findings.add(Finding.of(Topic.PROTECTION_UNKNOWN, Signal.CAUTION));
+            findings.add(Finding.of(Topic.PROTECTION_UNKNOWN, Signal.CAUTION).build());
         }
         Wiring wiring = build.pack().wiring();
         if (wiring.fuseRating().isEmpty()
                 || wiring.wireAmpacity().isEmpty()
                 || wiring.plugRating().isEmpty()) {
-            findings.add(Finding.of(Topic.WIRING_UNKNOWN, Signal.CAUTION));
+            findings.add(Finding.of(Topic.WIRING_UNKNOWN, Signal.CAUTION).build());
         }
         Optional<WindingHeat> heat = MotorHeatBalance.of(build);
         if (heat.isEmpty()) {
-            findings.add(Finding.of(Topic.MOTOR_HEAT_UNKNOWN, Signal.CAUTION));
+            findings.add(Finding.of(Topic.MOTOR_HEAT_UNKNOWN, Signal.CAUTION).build());
         } else {
             review(heat.get(), operation.drive().motorCurrent(), LimitId.MOTOR_DRIVE_CURRENT);
             review(heat.get(), operation.brake().motorCurrent(), LimitId.MOTOR_BRAKE_CURRENT);
@@ -53,13 +53,15 @@ final class FactReview {
             findings.add(
                     Finding.of(Topic.WINDING_RUNS_AWAY, Signal.CAUTION)
                             .about(subject)
-                            .valued(current, heat.continuousCurrent(), "A"));
+                            .valued(current, heat.continuousCurrent(), "A")
+                            .build());
         }
         if (time.isPresent()) {
             findings.add(
                     Finding.of(Topic.WINDING_TIME, Signal.NOTICE)
                             .about(subject)
-                            .valued(time.getAsDouble(), "s"));
+                            .valued(time.getAsDouble(), "s")
+                            .build());
         }
     }
 }

@@ -35,147 +35,14 @@ public record Finding(
         Optional<Condition> condition) {
 
     /**
-     * Starts a finding that has no numbers yet.
+     * Starts a finding.
      *
      * @param topic what it is about
      * @param signal how grave it is
-     * @return the finding
+     * @return a builder without numbers
      */
-    static Finding of(Topic topic, Signal signal) {
-        return new Finding(
-                topic,
-                signal,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                "",
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty());
-    }
-
-    Finding about(LimitId id) {
-        return new Finding(
-                topic,
-                signal,
-                Optional.of(id),
-                constraint,
-                value,
-                limit,
-                unit,
-                charge,
-                speed,
-                temperatureC,
-                condition);
-    }
-
-    Finding against(ConstraintId id) {
-        return new Finding(
-                topic,
-                signal,
-                subject,
-                Optional.of(id),
-                value,
-                limit,
-                unit,
-                charge,
-                speed,
-                temperatureC,
-                condition);
-    }
-
-    Finding valued(double found, String itsUnit) {
-        return new Finding(
-                topic,
-                signal,
-                subject,
-                constraint,
-                OptionalDouble.of(found),
-                limit,
-                itsUnit,
-                charge,
-                speed,
-                temperatureC,
-                condition);
-    }
-
-    Finding valued(double found, double bound, String itsUnit) {
-        return new Finding(
-                topic,
-                signal,
-                subject,
-                constraint,
-                OptionalDouble.of(found),
-                OptionalDouble.of(bound),
-                itsUnit,
-                charge,
-                speed,
-                temperatureC,
-                condition);
-    }
-
-    Finding atCharge(double state) {
-        return new Finding(
-                topic,
-                signal,
-                subject,
-                constraint,
-                value,
-                limit,
-                unit,
-                OptionalDouble.of(state),
-                speed,
-                temperatureC,
-                condition);
-    }
-
-    Finding atSpeed(double metresPerSecond) {
-        return new Finding(
-                topic,
-                signal,
-                subject,
-                constraint,
-                value,
-                limit,
-                unit,
-                charge,
-                Double.isFinite(metresPerSecond)
-                        ? OptionalDouble.of(metresPerSecond)
-                        : OptionalDouble.empty(),
-                temperatureC,
-                condition);
-    }
-
-    Finding atTemperature(double degreesC) {
-        return new Finding(
-                topic,
-                signal,
-                subject,
-                constraint,
-                value,
-                limit,
-                unit,
-                charge,
-                speed,
-                OptionalDouble.of(degreesC),
-                condition);
-    }
-
-    Finding unless(Condition itsCondition) {
-        return new Finding(
-                topic,
-                signal,
-                subject,
-                constraint,
-                value,
-                limit,
-                unit,
-                charge,
-                speed,
-                temperatureC,
-                Optional.of(itsCondition));
+    static Builder of(Topic topic, Signal signal) {
+        return new Builder(topic, signal);
     }
 
     /**
@@ -187,5 +54,86 @@ public record Finding(
         return topic.key()
                 + constraint.map(each -> ":" + each.key()).orElse("")
                 + (constraint.isEmpty() ? subject.map(each -> ":" + each.key()).orElse("") : "");
+    }
+
+    /** Collects what a finding consists of. */
+    static final class Builder {
+
+        private final Topic topic;
+        private final Signal signal;
+        private Optional<LimitId> subject = Optional.empty();
+        private Optional<ConstraintId> constraint = Optional.empty();
+        private OptionalDouble value = OptionalDouble.empty();
+        private OptionalDouble limit = OptionalDouble.empty();
+        private String unit = "";
+        private OptionalDouble charge = OptionalDouble.empty();
+        private OptionalDouble speed = OptionalDouble.empty();
+        private OptionalDouble temperatureC = OptionalDouble.empty();
+        private Optional<Condition> condition = Optional.empty();
+
+        private Builder(Topic topic, Signal signal) {
+            this.topic = topic;
+            this.signal = signal;
+        }
+
+        Builder about(LimitId id) {
+            subject = Optional.of(id);
+            return this;
+        }
+
+        Builder against(ConstraintId id) {
+            constraint = Optional.of(id);
+            return this;
+        }
+
+        Builder valued(double found, String itsUnit) {
+            value = OptionalDouble.of(found);
+            unit = itsUnit;
+            return this;
+        }
+
+        Builder valued(double found, double bound, String itsUnit) {
+            limit = OptionalDouble.of(bound);
+            return valued(found, itsUnit);
+        }
+
+        Builder atCharge(double state) {
+            charge = OptionalDouble.of(state);
+            return this;
+        }
+
+        /** An infinite speed is one that is never reached, and is left out. */
+        Builder atSpeed(double metresPerSecond) {
+            speed =
+                    Double.isFinite(metresPerSecond)
+                            ? OptionalDouble.of(metresPerSecond)
+                            : OptionalDouble.empty();
+            return this;
+        }
+
+        Builder atTemperature(double degreesC) {
+            temperatureC = OptionalDouble.of(degreesC);
+            return this;
+        }
+
+        Builder unless(Condition itsCondition) {
+            condition = Optional.of(itsCondition);
+            return this;
+        }
+
+        Finding build() {
+            return new Finding(
+                    topic,
+                    signal,
+                    subject,
+                    constraint,
+                    value,
+                    limit,
+                    unit,
+                    charge,
+                    speed,
+                    temperatureC,
+                    condition);
+        }
     }
 }

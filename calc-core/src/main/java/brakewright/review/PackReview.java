@@ -102,17 +102,18 @@ final class PackReview {
         if (set <= permitted) {
             return;
         }
-        Finding finding =
+        Finding.Builder finding =
                 Finding.of(topic, signalOf(constraint.id()))
                         .about(limit.id())
                         .against(constraint.id())
                         .valued(set, permitted, "A");
         if (nominal) {
-            findings.add(finding.unless(new Condition.Never()));
+            findings.add(finding.unless(new Condition.Never()).build());
         } else {
             findings.add(
                     finding.atTemperature(temperatureC)
-                            .unless(temperatureCondition(topic, set, temperatureC)));
+                            .unless(temperatureCondition(topic, set, temperatureC))
+                            .build());
         }
     }
 
@@ -158,7 +159,7 @@ final class PackReview {
         }
         double flows = flowing(returning, worst, temperatureC);
         double permitted = constraint.limitAt(worst, temperatureC);
-        Finding finding =
+        Finding.Builder finding =
                 Finding.of(topic, signalOf(constraint.id()))
                         .about(returning ? limits.packRegen().id() : limits.packDischarge().id())
                         .against(constraint.id())
@@ -171,23 +172,29 @@ final class PackReview {
                     operation
                             .brake()
                             .speedReturning(permitted, PackState.of(model, worst, temperatureC));
-            finding = finding.atSpeed(speed);
+            finding.atSpeed(speed);
             findings.add(
                     finding.unless(
-                            everywhere
-                                    ? everywhereCondition(constraint, returning, temperatureC)
-                                    : new Condition.ChargeBelow(
-                                            bound.getAsDouble(),
-                                            worst,
-                                            finding.speed(),
-                                            temperatureC)));
+                                    everywhere
+                                            ? everywhereCondition(
+                                                    constraint, returning, temperatureC)
+                                            : new Condition.ChargeBelow(
+                                                    bound.getAsDouble(),
+                                                    worst,
+                                                    Double.isFinite(speed)
+                                                            ? OptionalDouble.of(speed)
+                                                            : OptionalDouble.empty(),
+                                                    temperatureC))
+                            .build());
         } else {
             findings.add(
                     finding.unless(
-                            everywhere
-                                    ? everywhereCondition(constraint, returning, temperatureC)
-                                    : new Condition.ChargeAbove(
-                                            bound.getAsDouble(), worst, temperatureC)));
+                                    everywhere
+                                            ? everywhereCondition(
+                                                    constraint, returning, temperatureC)
+                                            : new Condition.ChargeAbove(
+                                                    bound.getAsDouble(), worst, temperatureC))
+                            .build());
         }
     }
 

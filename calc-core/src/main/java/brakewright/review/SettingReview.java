@@ -63,7 +63,8 @@ final class SettingReview {
                                 .about(limit.id())
                                 .against(constraint.id())
                                 .valued(set, constraint.limit(), limit.id().unit())
-                                .unless(new Condition.Never()));
+                                .unless(new Condition.Never())
+                                .build());
             }
         }
         thin(limit, setting, 1);
@@ -79,7 +80,8 @@ final class SettingReview {
                     Finding.of(Topic.THIN_MARGIN, Signal.CAUTION)
                             .about(limit.id())
                             .against(limit.binding().id())
-                            .valued(set, limit.value(), limit.id().unit()));
+                            .valued(set, limit.value(), limit.id().unit())
+                            .build());
         }
     }
 
@@ -97,13 +99,15 @@ final class SettingReview {
                                             : Signal.WARNING)
                             .about(limit.id())
                             .against(limit.binding().id())
-                            .valued(taper.ends(), limit.binding().limit(), "V"));
+                            .valued(taper.ends(), limit.binding().limit(), "V")
+                            .build());
         }
         if (!limit.isWideEnough(taper)) {
             findings.add(
                     Finding.of(Topic.TAPER_SURGES, Signal.WARNING)
                             .about(limit.id())
-                            .valued(taper.band(), limit.band().limit(), "V"));
+                            .valued(taper.band(), limit.band().limit(), "V")
+                            .build());
         }
     }
 
@@ -116,7 +120,8 @@ final class SettingReview {
                             .against(ConstraintId.CONTROLLER_VOLTAGE_RATING)
                             .valued(full, rating, "V")
                             .atCharge(build.use().chargeFrom())
-                            .unless(new Condition.Never()));
+                            .unless(new Condition.Never())
+                            .build());
         }
     }
 

@@ -3,15 +3,15 @@ package brakewright.battery;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.spec.AnyBuild;
 import brakewright.powertrain.PackState;
+import brakewright.spec.AnyBuild;
 import brakewright.spec.Pack;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 

@@ -97,8 +97,7 @@ class MotorModelProperties {
         double expected =
                 60.0 / (2.0 * Math.PI * motor.kvRpmPerVolt()) * motor.noLoadCurrent()
                         + motor.viscousDrag() * angularSpeed;
-        assertThat(model.dragTorque(angularSpeed))
-                .isCloseTo(expected, within(ROUNDING * expected));
+        assertThat(model.dragTorque(angularSpeed)).isCloseTo(expected, within(ROUNDING * expected));
     }
 
     /** A machine in the time domain: back-EMF and current of each phase are sines in step. */
@@ -141,7 +140,9 @@ class MotorModelProperties {
                     + backEmf(point, phase);
         }
 
-        /** Between two terminals the peak is √3 times that of a phase, by definition ω·60/(2π·Kv). */
+        /**
+         * Between two terminals the peak is √3 times that of a phase, by definition ω·60/(2π·Kv).
+         */
         private double backEmf(int point, int phase) {
             double lineToLine = angularSpeed * 60.0 / (2.0 * Math.PI) / motor.kvRpmPerVolt();
             return lineToLine / Math.sqrt(3.0) * sine(point, phase);

@@ -7,7 +7,6 @@ import brakewright.machine.WindingHeat.Temperatures;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.MotorHeat;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -93,9 +92,7 @@ class WindingHeatProperties {
         Temperatures cool = model.after(model.cold(), current, time);
         Temperatures hot =
                 model.after(
-                        new Temperatures(AIR_C + windingHotter, AIR_C + caseHotter),
-                        current,
-                        time);
+                        new Temperatures(AIR_C + windingHotter, AIR_C + caseHotter), current, time);
         double rounding = 1e-12 * cool.windingC() + ROUNDING_K;
         assertThat(hot.windingC()).isGreaterThanOrEqualTo(cool.windingC() - rounding);
         assertThat(hot.caseC()).isGreaterThanOrEqualTo(cool.caseC() - rounding);
@@ -166,11 +163,19 @@ class WindingHeatProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 600.0) double time) {
         WindingHeat model = model(heat);
         double current = model.highestCurrentFor(model.cold(), time);
-        OptionalDouble reached = model.timeToLimit(model.cold(), current * (1.0 + 1e-9));
         assertThat(model.after(model.cold(), current, time).windingC())
                 .isCloseTo(LIMIT_C, within(1e-5));
-        assertThat(reached).isPresent();
-        assertThat(reached.getAsDouble()).isCloseTo(time, within(1e-4 * time));
+    }
+
+    @Property
+    void timeToLimitAndHighestCurrentAreInverse(
+            @ForAll MotorHeat heat,
+            @ForAll @Scale(6) @DoubleRange(min = 1.05, max = 4.0) double multiple) {
+        WindingHeat model = model(heat);
+        double current = multiple * model.continuousCurrent();
+        double time = model.timeToLimit(model.cold(), current).orElseThrow();
+        assertThat(model.highestCurrentFor(model.cold(), time))
+                .isCloseTo(current, within(1e-6 * current));
     }
 
     /** An hour at full pull is a long climb, not an error. */

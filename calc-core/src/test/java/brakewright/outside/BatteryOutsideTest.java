@@ -1,6 +1,5 @@
 package brakewright.outside;
 
-import brakewright.spec.Builds;
 import brakewright.battery.PackModel;
 import brakewright.battery.TerminalPower;
 import brakewright.battery.UnequalCells;
@@ -10,6 +9,7 @@ import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.Margins;

@@ -1,8 +1,8 @@
 package brakewright.outside;
 
-import brakewright.spec.Builds;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
+import brakewright.spec.Builds;
 import brakewright.spec.Controllers;
 import brakewright.spec.CurrentBasis;
 import brakewright.spec.Drive;

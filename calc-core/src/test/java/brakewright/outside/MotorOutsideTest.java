@@ -3,13 +3,13 @@ package brakewright.outside;
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 import static brakewright.spec.CurrentBasis.PHASE_PEAK;
 
-import brakewright.spec.Builds;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.machine.Copper;
 import brakewright.machine.MotorModel;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
+import brakewright.spec.Builds;
 import brakewright.spec.Controllers;
 import brakewright.spec.CurrentBasis;
 import java.util.OptionalDouble;

@@ -2,7 +2,6 @@ package brakewright.outside;
 
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 
-import brakewright.spec.Builds;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.TopSpeed;
@@ -10,6 +9,7 @@ import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
 import brakewright.road.StandardAtmosphere;
 import brakewright.spec.Axles;
+import brakewright.spec.Builds;
 import brakewright.spec.Drive;
 import brakewright.spec.DrivenAxle;
 

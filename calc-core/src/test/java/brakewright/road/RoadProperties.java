@@ -31,7 +31,8 @@ class RoadProperties {
     /** Just sliding, an axle carries the braking force over its grip; both together the weight. */
     @Property
     void theLoadsOfBothAxlesAddUpWhenBraking(
-            @ForAll Axles axles, @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
         double multiple = on(axles, DrivenAxle.REAR).brakingGrip(grip);
         double rearLoad = multiple / grip;
         double frontGrip = multiple / (1.0 - rearLoad);
@@ -41,7 +42,8 @@ class RoadProperties {
 
     @Property
     void theLoadsOfBothAxlesAddUpWhenDriving(
-            @ForAll Axles axles, @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
         double multiple = on(axles, DrivenAxle.FRONT).drivingGrip(grip);
         double frontLoad = multiple / grip;
         double rearGrip = multiple / (1.0 - frontLoad);
@@ -51,7 +53,8 @@ class RoadProperties {
 
     @Property
     void drivingIsBrakingSeenFromBehind(
-            @ForAll Axles axles, @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
         Axles turned =
                 new Axles(
                         axles.wheelbase(),
@@ -72,7 +75,8 @@ class RoadProperties {
 
     @Property
     void noAxleBrakesHarderThanItsGripUnlessItIsLoaded(
-            @ForAll Axles axles, @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
         assertThat(on(axles, DrivenAxle.BOTH).brakingGrip(grip)).isEqualTo(grip);
         assertThat(on(axles, DrivenAxle.REAR).brakingGrip(grip)).isLessThan(grip);
     }
@@ -112,8 +116,7 @@ class RoadProperties {
         double expected =
                 build.mass()
                         * 9.80665
-                        * (build.vehicle().rollingResistance() * Math.cos(angle)
-                                + Math.sin(angle));
+                        * (build.vehicle().rollingResistance() * Math.cos(angle) + Math.sin(angle));
         assertThat(load.force(speed, slope, -speed)).isCloseTo(expected, within(1e-9));
     }
 

@@ -22,7 +22,8 @@ class CurveProperties {
 
     @Property
     void staysWithinItsOrdinates(
-            @ForAll Curve curve, @ForAll @Scale(9) @DoubleRange(min = -2.0, max = 3.0) double abscissa) {
+            @ForAll Curve curve,
+            @ForAll @Scale(9) @DoubleRange(min = -2.0, max = 3.0) double abscissa) {
         double highest = Arrays.stream(curve.ordinates()).max().orElseThrow();
         assertThat(curve.at(abscissa))
                 .isBetween(curve.least() * (1.0 - ROUNDING), highest * (1.0 + ROUNDING));

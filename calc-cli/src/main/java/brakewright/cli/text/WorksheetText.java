@@ -13,6 +13,8 @@ import brakewright.review.Verdict;
 import brakewright.spec.Input;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -169,6 +171,26 @@ public final class WorksheetText {
                 "Sources are explained by id in the reference tables, edition "
                         + file.tableVersion()
                         + ".");
+        tolerances();
+    }
+
+    /** Says so where the file states tolerances, because the results leave them aside. */
+    private void tolerances() {
+        List<String> keys = new ArrayList<>();
+        for (Resolved resolved : file.inputs().values()) {
+            if (resolved.value() instanceof Value.Number number
+                    && number.quantity().tolerance() > 0.0) {
+                keys.add(resolved.input().key());
+            }
+        }
+        if (!keys.isEmpty()) {
+            page.paragraph(
+                    "",
+                    2,
+                    "Tolerances are given for "
+                            + String.join(", ", keys)
+                            + "; verdict and results are for the nominal values.");
+        }
     }
 
     private static String value(Resolved resolved) {

@@ -1,0 +1,55 @@
+package brakewright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The lines of a build file, to be changed one by one; lines are counted from 1. */
+final class BuildText {
+
+    private final List<String> lines;
+
+    private BuildText(List<String> lines) {
+        this.lines = lines;
+    }
+
+    static BuildText of(Example example) {
+        return new BuildText(new ArrayList<>(example.text().lines().toList()));
+    }
+
+    /** Finds the line on which a key of a table stands; the empty table is the top of the file. */
+    int lineOf(String table, String key) {
+        String current = "";
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (line.startsWith("[")) {
+                current = line.substring(1, line.indexOf(']'));
+            }
+            if (current.equals(table) && line.startsWith(key + " =")) {
+                return i + 1;
+            }
+        }
+        throw new IllegalArgumentException("no " + key + " in [" + table + "]");
+    }
+
+    /** Writes another line in place of a key's; returns its number. */
+    int replace(String table, String key, String line) {
+        int number = lineOf(table, key);
+        lines.set(number - 1, line);
+        return number;
+    }
+
+    /** Adds a line below a key's; returns its number. */
+    int addBelow(String table, String key, String line) {
+        int number = lineOf(table, key);
+        lines.add(number, line);
+        return number + 1;
+    }
+
+    void remove(String table, String key) {
+        lines.remove(lineOf(table, key) - 1);
+    }
+
+    String text() {
+        return String.join("\n", lines) + "\n";
+    }
+}

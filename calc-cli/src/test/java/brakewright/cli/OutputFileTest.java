@@ -1,0 +1,103 @@
+package brakewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class OutputFileTest {
+
+    @TempDir Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"text", "json"})
+    void holdsWhatStandardOutputWouldShow(String format) throws IOException {
+        Path file = folder.resolve("sheet");
+        CommandRun run =
+                CommandRun.of("worksheet", "--format", format, "--output", file.toString());
+        assertThat(run).isEqualTo(new CommandRun(0, "", ""));
+        assertThat(file).hasContent(CommandRun.of("worksheet", "--format", format).out());
+        assertThat(leftInFolder()).containsExactly("sheet");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void keepsTheStatusOfTheVerdict(Example example) {
+        Path file = folder.resolve("sheet");
+        CommandRun run = CommandRun.of("worksheet", example.path(), "--output", file.toString());
+        assertThat(run.status()).isEqualTo(example.status());
+        assertThat(file).exists();
+    }
+
+    @Test
+    void isNotReplacedUnasked() throws IOException {
+        Path file = Files.writeString(folder.resolve("sheet"), "mine");
+        CommandRun run = CommandRun.of("worksheet", "--output", file.toString());
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err()).contains(file.toString(), "--force");
+        assertThat(file).hasContent("mine");
+        assertThat(leftInFolder()).containsExactly("sheet");
+    }
+
+    @Test
+    void isReplacedWithForce() throws IOException {
+        Path file = Files.writeString(folder.resolve("sheet"), "mine".repeat(100_000));
+        CommandRun run = CommandRun.of("worksheet", "--output", file.toString(), "--force");
+        assertThat(run).isEqualTo(new CommandRun(0, "", ""));
+        assertThat(file).hasContent(CommandRun.of("worksheet").out());
+        assertThat(leftInFolder()).containsExactly("sheet");
+    }
+
+    @Test
+    void isNotWrittenIntoAFolderThatIsNotThere() throws IOException {
+        Path file = folder.resolve("nowhere").resolve("sheet");
+        CommandRun run = CommandRun.of("worksheet", "--output", file.toString());
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err()).contains(file.toString());
+        assertThat(leftInFolder()).isEmpty();
+    }
+
+    @Test
+    void isNotWrittenBelowAFile() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "mine").resolve("sheet");
+        CommandRun run = CommandRun.of("worksheet", "--output", file.toString());
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err()).contains(file.toString());
+        assertThat(leftInFolder()).containsExactly("file");
+    }
+
+    @Test
+    void doesNotReplaceAFolderEvenWithForce() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("other"));
+        CommandRun run = CommandRun.of("worksheet", "--output", other.toString(), "--force");
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(other).isEmptyDirectory();
+        assertThat(leftInFolder()).containsExactly("other");
+    }
+
+    @Test
+    void isNotWrittenForAnUnusableBuildFile() throws IOException {
+        Path bad = Files.writeString(folder.resolve("bad.toml"), "title = 1\n");
+        Path file = Files.writeString(folder.resolve("sheet"), "mine");
+        CommandRun run =
+                CommandRun.of(
+                        "worksheet", bad.toString(), "--output", file.toString(), "--force");
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(file).hasContent("mine");
+        assertThat(leftInFolder()).containsExactlyInAnyOrder("bad.toml", "sheet");
+    }
+
+    private List<String> leftInFolder() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).toList();
+        }
+    }
+}

@@ -1,0 +1,157 @@
+package brakewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WorksheetCommandTest {
+
+    @Test
+    void withoutArgumentsShowsTheBuiltInExample() {
+        CommandRun run = CommandRun.of("worksheet");
+        assertThat(run.status()).isZero();
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .isEqualTo(CommandRun.of("worksheet", Example.TRAIL_BOARD.path()).out());
+    }
+
+    @Test
+    void saysVerdictChargeBoundAndSpeedInTheFirstFiveLines() {
+        List<String> first = CommandRun.of("worksheet").outLines().subList(0, 5);
+        assertThat(String.join("\n", first))
+                .containsPattern("(?i)verdict: *conditional")
+                .containsPattern("(below|above) [0-9.]+ % charge")
+                .containsPattern("[0-9.]+ km/h");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void givesTheExamplesTheirVerdicts(Example example) {
+        CommandRun run = CommandRun.of("worksheet", example.path());
+        assertThat(run.status()).isEqualTo(example.status());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains(
+                        "Verdict: "
+                                + example.verdict().replace('-', ' ').toUpperCase(Locale.ROOT));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"TRAIL_BOARD, 1", "SCOOTER, 1", "TRIKE, 0"})
+    void strictCountsAConditionalVerdictAsOutside(Example example, int status) {
+        CommandRun strict = CommandRun.of("worksheet", example.path(), "--strict");
+        assertThat(strict.status()).isEqualTo(status);
+        assertThat(strict.out()).isEqualTo(CommandRun.of("worksheet", example.path()).out());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "TRAIL_BOARD, si",
+        "TRAIL_BOARD, imperial",
+        "SCOOTER, si",
+        "SCOOTER, imperial",
+        "TRIKE, si",
+        "TRIKE, imperial"
+    })
+    void keepsLinesWithinAHundredColumns(Example example, String units) {
+        CommandRun run = CommandRun.of("worksheet", example.path(), "--units", units);
+        assertThat(run.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThan(101));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void plainIsPureAsciiWithEveryLetterKnown(Example example) {
+        CommandRun run = CommandRun.of("worksheet", example.path(), "--plain");
+        assertThat(run.out()).matches("[\\n\\x20-\\x7e]*").doesNotContain("?");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void plainKeepsLinesWithinAHundredColumns(Example example) {
+        CommandRun run = CommandRun.of("worksheet", example.path(), "--plain");
+        assertThat(run.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThan(101));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void hasNoColourWhereThereIsNoTerminal(Example example) {
+        assertThat(CommandRun.of("worksheet", example.path()).out()).doesNotContain("\u001b");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void imperialShowsMilesAndFeetOnly(Example example) {
+        String imperial = CommandRun.of("worksheet", example.path(), "--units", "imperial").out();
+        assertThat(imperial).contains("mi/h").doesNotContain("km/h");
+        assertThat(CommandRun.of("worksheet", example.path()).out())
+                .contains("km/h")
+                .doesNotContain("mi/h");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void jsonIsTheSameInAnyUnits(Example example) {
+        assertThat(
+                        CommandRun.of(
+                                        "worksheet",
+                                        example.path(),
+                                        "--format",
+                                        "json",
+                                        "--units",
+                                        "imperial")
+                                .out())
+                .isEqualTo(example.json());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void saysTheSameTwice(Example example) {
+        assertThat(CommandRun.of("worksheet", example.path()))
+                .isEqualTo(CommandRun.of("worksheet", example.path()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--format=xml", "--units=nautical", "--no-such-option", "a\0b"})
+    void refusesArgumentsItDoesNotKnow(String argument) {
+        CommandRun run = CommandRun.of("worksheet", argument);
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).isNotBlank().doesNotContain("\tat ");
+    }
+
+    @Test
+    void refusesAFileThatIsNotThere() {
+        CommandRun run = CommandRun.of("worksheet", "no-such-build.toml");
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err()).contains("no-such-build.toml");
+    }
+
+    @Test
+    void refusesAFolder() {
+        CommandRun run = CommandRun.of("worksheet", "examples");
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err()).contains("examples");
+    }
+
+    @Test
+    void asksForACommand() {
+        CommandRun run = CommandRun.of();
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err()).contains("worksheet", "explain");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "--version"})
+    void answersOnStandardOutput(String option) {
+        CommandRun run = CommandRun.of(option);
+        assertThat(run.status()).isZero();
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).contains("brakewright");
+    }
+}
