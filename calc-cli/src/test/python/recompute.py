@@ -7,8 +7,8 @@ library only. It reads `inputs` and recomputes what follows from them: pack_by_c
 limits with their constraints and charge bounds, heat and drive. It also checks the rules that any
 worksheet must keep: schema, names that end in a unit, no null and no NaN, verdict and findings that
 agree. For each group the worst relative difference is printed, then every difference beyond the
-tolerance: 1e-9 relative, 1e-6 for heat, which is integrated here step by step (Runge-Kutta) where
-the worksheet solves it in closed form.
+tolerance: 1e-9 relative; 1e-8 for top speeds, which both sides iterate; 1e-6 for heat, which is
+integrated here step by step (Runge-Kutta) where the worksheet solves it in closed form.
 
 Exit status: 0 when all agree, 1 otherwise, 2 when a file cannot be read.
 
@@ -23,10 +23,11 @@ import sys
 
 TOLERANCE = 1e-9
 HEAT_TOLERANCE = 1e-6
+SPEED_TOLERANCE = 1e-8  # a top speed is found by iteration on both sides
 
 GRAVITY = 9.80665  # [m/s2] ISO 2533:1975, standard acceleration
 COPPER_COEFFICIENT = 0.00393  # [1/K] IEC 60028:1925, referred to 20 degC
-FREE_OF_BOUND = None
+NOTHING = None  # no bound, or no number
 
 
 def line_through(points, x):
@@ -54,9 +55,9 @@ def root(function, low, high):
 
 
 def air_density(altitude, temperature):
-    """ISO 2533:1975 pressure of the lowest layer (0.0065 K/m), ideal gas at the given temperature."""
+    """ISO 2533:1975 pressure in the lowest layer (0.0065 K/m); ideal gas at the temperature."""
     gas = 287.05287
-    pressure = 101325.0 * (1 - 0.0065 * altitude / 288.15) ** (GRAVITY / (gas * 0.0065))
+    pressure = 101325.0 * (1 - 0.0065 * altitude / 288.15) ** 5.25588
     return pressure / (gas * (temperature + 273.15))
 
 
@@ -65,9 +66,9 @@ def pulse_draw(open_circuit, resistance, power):
     if resistance == 0:
         return power / open_circuit
     inside = open_circuit**2 - 4 * resistance * power
-    if inside < 0:
+    if inside < -1e-12 * open_circuit**2:  # the greatest power itself may be drawn
         return None
-    return 2 * power / (open_circuit + math.sqrt(inside))
+    return 2 * power / (open_circuit + math.sqrt(max(0.0, inside)))
 
 
 def pulse_return(open_circuit, resistance, power):
@@ -105,6 +106,10 @@ class Vehicle:
 
     def get(self, key, default=None):
         return self.inputs[key]["value"] if key in self.inputs else default
+
+    def chosen(self, key):
+        """Whether an input stands in the build file, not assumed."""
+        return key in self and self.inputs[key]["from"] == "file"
 
     # --- cell and pack
 
@@ -166,7 +171,7 @@ class Vehicle:
             ]
         bounds.update(self.wiring_bounds())
         low, high = self["pack.cell.charge_temperature"]
-        window = FREE_OF_BOUND
+        window = NOTHING
         if temperature < low or temperature > high:
             window = 0.0
         elif temperature < low + self.get("pack.cell.cold_band", 0.0):
@@ -186,7 +191,7 @@ class Vehicle:
             ]
         bounds.update(self.wiring_bounds())
         low, high = self["pack.cell.discharge_temperature"]
-        bounds["temperature-window"] = FREE_OF_BOUND if low <= temperature <= high else 0.0
+        bounds["temperature-window"] = NOTHING if low <= temperature <= high else 0.0
         return bounds
 
     def take_gaps(self, temperature):
@@ -365,16 +370,29 @@ class Vehicle:
             if power >= 0:
                 return pulse_return(u, r, power * self.controller_efficiency)
             drawn = pulse_draw(u, r, -power / self.controller_efficiency)
-            return -(u / (2 * r) if drawn is None else drawn)
+            return -math.inf if drawn is None else -drawn
 
-        current = self["settings.motor_brake_current"]
+        # where braking draws, it draws no more than the pack can give
+        most = u * u / (4 * r) * self.controller_efficiency / self.motors
+        supplied = (emf + math.sqrt(emf**2 + 4 * loss * most)) / (2 * loss)
+        current = min(self["settings.motor_brake_current"], supplied)
         asked = pack_current(current)
         limit = self.set_pack("settings.pack_regen_current")
         flowing = asked
-        if asked > limit:
+        # The motor current builds up from 0 and stops where the returned power first reaches the
+        # limit, also when it would fall below the limit again beyond its peak at emf / (2 loss).
+        if pack_current(min(current, emf / (2 * loss))) > limit:
             per_motor = limit * (u + limit * r) / (self.motors * self.controller_efficiency)
             current = 2 * per_motor / (emf + math.sqrt(emf**2 - 4 * loss * per_motor))
             flowing = limit
+        if flowing == -math.inf:  # the pack cannot supply that power: no current, no voltage
+            return {
+                "asked_pack_current_A": NOTHING,
+                "pack_current_A": NOTHING,
+                "motor_current_A": current,
+                "cell_voltage_V": NOTHING,
+                "wheel_force_N": self.brake_force(current, speed),
+            }
         cell = self.cell_voltage(charge) + flowing / self.parallel * self.cell_resistance(
             charge, self.pack_temperature
         )
@@ -501,12 +519,13 @@ class Vehicle:
     def controller_ceiling(self):
         return (1 - self["margins.controller_voltage"]) * self["controller.voltage_rating"]
 
-    def accelerations(self, braking):
-        """Bounds on the acceleration as fractions of gravity."""
+    def accelerations(self, braking, margin=None):
+        """Bounds on the acceleration as fractions of gravity; grip less its margin."""
         wheelbase = self["vehicle.wheelbase"]
         height = self["vehicle.mass_centre_height"]
         from_front = self["vehicle.mass_centre_from_front"]
-        grip = (1 - self["margins.grip"]) * self["vehicle.grip"]
+        margin = self["margins.grip"] if margin is None else margin
+        grip = (1 - margin) * self["vehicle.grip"]
         axle = self["vehicle.driven_axle"]
         bounds = {}
         if axle == "both":
@@ -515,7 +534,7 @@ class Vehicle:
             lever = from_front if axle == "rear" else wheelbase - from_front
             toward = (axle == "front") == braking  # the load moves onto this axle
             under = wheelbase - grip * height if toward else wheelbase + grip * height
-            bounds["grip"] = grip * lever / under if under > 0 else FREE_OF_BOUND
+            bounds["grip"] = grip * lever / under if under > 0 else NOTHING
         ahead = from_front if braking else wheelbase - from_front
         bounds["tipping"] = ahead / height
         if self["rider.stance"] != "seated":
@@ -523,6 +542,27 @@ class Vehicle:
         if braking and "criteria.rider_deceleration_max" in self:
             bounds["rider-tolerance"] = self["criteria.rider_deceleration_max"] / GRAVITY
         return bounds
+
+    def climbing_bounds(self, rolling):
+        """Slopes at which the driven wheels spin and the front wheels lift, at steady speed."""
+        wheelbase = self["vehicle.wheelbase"]
+        height = self["vehicle.mass_centre_height"]
+        from_front = self["vehicle.mass_centre_from_front"]
+        grip = self["vehicle.grip"]
+        axle = self["vehicle.driven_axle"]
+        slopes = [(wheelbase - from_front) / height]
+        if axle == "both":
+            slopes.append(grip - rolling)
+        elif axle == "rear" and grip * height < wheelbase:
+            slopes.append(
+                (grip * from_front / wheelbase - rolling) / (1 - grip * height / wheelbase)
+            )
+        elif axle == "front":
+            slopes.append(
+                (grip * (wheelbase - from_front) / wheelbase - rolling)
+                / (1 + grip * height / wheelbase)
+            )
+        return slopes
 
     def motor_bounds(self, braking):
         left = 1 - self["margins.rating"]
@@ -534,10 +574,15 @@ class Vehicle:
             duration = self["use.hard_brake" if braking else "use.hard_pull"]
             bounds["winding-heat"] = self.heat_bound(duration)
         for name, fraction in self.accelerations(braking).items():
-            if fraction is FREE_OF_BOUND:
-                bounds[name] = FREE_OF_BOUND
+            if fraction is NOTHING:
+                bounds[name] = NOTHING
                 continue
             force = self.mass * GRAVITY * fraction
+            if braking and name != "grip":
+                # the rider and the vehicle feel the whole deceleration: the road brakes too
+                road = self.resistance_force(self["use.speed_max"])
+                turning = 1 + self["vehicle.rotating_share"]
+                force = max(0.0, turning * force - road)
             lever = self.wheel_radius / (self.motors * self.reduction)
             if braking:
                 torque = force * lever * self.efficiency - self.drag_torque(0.0)
@@ -581,6 +626,10 @@ class Vehicle:
         }
 
 
+def is_number(node):
+    return isinstance(node, (int, float)) and not isinstance(node, bool) and math.isfinite(node)
+
+
 class Comparison:
     """Collects differences by group."""
 
@@ -594,7 +643,7 @@ class Comparison:
         if got is None and expected is None:
             return
         self.worst[group][0] += 1
-        if got is None or expected is None or not math.isfinite(got):
+        if got is None or expected is None or not is_number(got):
             self.faults.append(f"{group} {where}: worksheet {got}, recomputed {expected}")
             return
         size = max(abs(got), abs(expected), scale)
@@ -607,7 +656,7 @@ class Comparison:
 
     def binds(self, group, where, name, bounds):
         """The named constraint must be one of the smallest."""
-        real = {k: v for k, v in bounds.items() if v is not FREE_OF_BOUND}
+        real = {k: v for k, v in bounds.items() if v is not NOTHING}
         least = min(real.values())
         if name not in real or abs(real[name] - least) > 1e-9 * max(1e-9, abs(least)):
             best = min(real, key=real.get)
@@ -637,18 +686,19 @@ def compare_pack(c, v, sheet):
         give = v.at_charge(v.give_fixed(t), v.give_gaps(t), s)
         take = v.at_charge(v.take_fixed(t), v.take_gaps(t), s)
         for name, bounds in (("give", give), ("take", take)):
-            least = min(b for b in bounds.values() if b is not FREE_OF_BOUND)
+            least = min(b for b in bounds.values() if b is not NOTHING)
             key = f"may_{name}_A"
             # a bound near zero is a small difference of two voltages: judged on a scale of 1 A
             c.number("pack", f"{key} {at}", row.get(key), least, scale=1.0)
             c.binds("pack", f"{key} {at}", row.get(f"{name}_bound_by"), bounds)
         if "settings.pack_discharge_current" in v:
             drawn = v.set_pack("settings.pack_discharge_current")
+            left = v.open_circuit(s) - drawn * v.resistance(s, t)
             c.number(
                 "pack",
                 "loaded_V " + at,
                 row.get("loaded_V"),
-                v.open_circuit(s) - drawn * v.resistance(s, t),
+                left if left > 0 else None,
             )
             if "settings.motor_drive_current" in v:
                 c.number(
@@ -656,6 +706,7 @@ def compare_pack(c, v, sheet):
                     "top_speed_m_per_s " + at,
                     row.get("top_speed_m_per_s"),
                     v.top_speed(s),
+                    SPEED_TOLERANCE,
                 )
     charges = [row["charge"] for row in rows]
     c.rule(charges == sorted(set(charges)), "pack_by_charge is not in rising order of charge")
@@ -682,7 +733,7 @@ def compare_brake_map(c, v, sheet):
         c.rule(square, f"brake_map {name} is not charge by speed")
     for i, s in enumerate(charges):
         take = v.at_charge(v.take_fixed(t), v.take_gaps(t), s)
-        least = min(b for b in take.values() if b is not FREE_OF_BOUND)
+        least = min(b for b in take.values() if b is not NOTHING)
         c.number("brake map", f"may_take_A at {s:g}", chart["may_take_A"][i], least, scale=1.0)
         for j, speed in enumerate(speeds):
             point = v.brake_point(s, speed)
@@ -712,14 +763,14 @@ def compare_limits(c, v, sheet):
         bounds = v.motor_bounds(braking)
         group = "limit " + name
         compare_constraints(c, group, limit["constraints"], bounds, ("winding-heat",))
-        least = min(b for b in bounds.values() if b is not FREE_OF_BOUND)
+        least = min(b for b in bounds.values() if b is not NOTHING)
         loose = limit["bound_by"] == "winding-heat"
         c.number(group, "limit", limit["limit"], least, HEAT_TOLERANCE if loose else TOLERANCE)
         c.rule(limit["bound_by"] in bounds, f"{name} is bound by an unknown constraint")
         if not loose:
             c.binds(group, "bound_by", limit["bound_by"], bounds)
         key = "settings." + name.replace("-", "_")
-        c.number(group, "set", limit.get("set"), v.get(key))
+        c.number(group, "set", limit.get("set"), v[key] if v.chosen(key) else None)
 
     packs = (
         ("pack-discharge-current", v.give_fixed(t), v.give_gaps(t), "use.charge_to"),
@@ -729,7 +780,7 @@ def compare_limits(c, v, sheet):
         limit = limits[name]
         group = "limit " + name
         compare_constraints(c, group, limit["constraints"], fixed)
-        least = min(b for b in fixed.values() if b is not FREE_OF_BOUND)
+        least = min(b for b in fixed.values() if b is not NOTHING)
         c.number(group, "limit", limit["limit"], least)
         c.number(group, "per_controller", limit["per_controller"], least / v.controllers)
         c.binds(group, "bound_by", limit["bound_by"], fixed)
@@ -737,12 +788,11 @@ def compare_limits(c, v, sheet):
             at_end = v.at_charge(fixed, gaps, v[end])
             compare_constraints(c, group + " at end", limit["constraints_at_end_of_use"], at_end)
         key = "settings." + name.replace("-", "_")
-        if key in v:
-            c.number(group, "set", limit.get("set"), v.set_pack(key))
+        c.number(group, "set", limit.get("set"), v.set_pack(key) if v.chosen(key) else None)
         side = 0 if name == "pack-regen-current" else 1
         word = "holds_below_charge" if side == 0 else "holds_above_charge"
         asked = [(word, least)]
-        if key in v:
+        if v.chosen(key):
             asked.append(("set_" + word, v.set_pack(key)))
         for field, current in asked:
             bound = v.allowed_stretch(gaps, current)[side]
@@ -759,6 +809,9 @@ def compare_limits(c, v, sheet):
         group = "limit " + name
         pair, ends, band = taper()
         compare_constraints(c, group, limit["constraints"], ends)
+        if "limit" not in limit:  # no current to fade, or no band above zero is wide enough
+            c.rule(pair[0] <= 0 or band == 0, f"{name} has no limit, yet {pair} would do")
+            continue
         for i, word in enumerate(("begins", "ends")):
             c.number(group, word, limit["limit"][i], pair[i])
         if "band_least_V" in limit:
@@ -801,18 +854,29 @@ def compare_drive(c, v, sheet):
         return
     charge = v["use.charge_from"]
     currents = v.drive_currents(0.0, charge)
-    thrust = v.drive_force(min(currents.values()), 0.0)
-    launch = (thrust - v.resistance_force(0.0)) / (v.mass * (1 + v["vehicle.rotating_share"]))
+    by_motor = v.drive_force(min(currents.values()), 0.0)
+    # what the road and the rider bear: the whole grip here, since a margin is for limits
+    borne = {
+        name: v.mass * GRAVITY * fraction
+        for name, fraction in v.accelerations(braking=False, margin=0.0).items()
+        if fraction is not NOTHING
+    }
+    thrust = min([by_motor, *borne.values()])
+    left = max(0.0, thrust - v.resistance_force(0.0))
+    launch = left / (v.mass * (1 + v["vehicle.rotating_share"]))
     c.number("drive", "launch_m_per_s2", drive.get("launch_m_per_s2"), launch)
-    if "launch_bound_by" in drive and drive["launch_bound_by"] in currents:
-        c.binds("drive", "launch_bound_by", drive["launch_bound_by"], currents)
+    by_name = {name: v.drive_force(current, 0.0) for name, current in currents.items()}
+    c.binds("drive", "launch_bound_by", drive["launch_bound_by"], {**by_name, **borne})
     rolling = v["vehicle.rolling_resistance"]
-    part = thrust / (v.mass * GRAVITY * math.hypot(1, rolling))
+    slopes = v.climbing_bounds(rolling)
+    part = by_motor / (v.mass * GRAVITY * math.hypot(1, rolling))
     if part < 1:
-        slope = math.tan(math.asin(part) - math.atan(rolling))
+        slopes.append(math.tan(math.asin(part) - math.atan(rolling)))
+    if slopes:
+        slope = max(0.0, min(slopes))
         c.number("drive", "climb_slope_held", drive.get("climb_slope_held"), slope)
     top = drive.get("top_speed_flat_m_per_s")
-    c.number("drive", "top_speed_flat_m_per_s", top, v.top_speed(charge))
+    c.number("drive", "top_speed_flat_m_per_s", top, v.top_speed(charge), SPEED_TOLERANCE)
 
 
 UNIT_ENDINGS = (
@@ -820,6 +884,7 @@ UNIT_ENDINGS = (
 )
 UNITLESS = {
     "charge",
+    "worst_charge",
     "slope",
     "value",
     "tolerance",
@@ -845,6 +910,8 @@ def check_tree(c, node, path, key=None):
             check_tree(c, child, f"{path}[{i}]", key)
     elif node is None:
         c.rule(False, f"{path} is null")
+    elif isinstance(node, str):
+        c.rule(node not in ("NaN", "Infinity", "-Infinity"), f"{path} is {node}")
     elif isinstance(node, (int, float)) and not isinstance(node, bool):
         c.rule(math.isfinite(node), f"{path} is not finite")
         named = key in UNITLESS or any((key or "").endswith(end) for end in UNIT_ENDINGS)
@@ -874,7 +941,8 @@ def check_rules(c, v, sheet):
     if "brake_map" in sheet:
         most = v.set_pack("settings.pack_regen_current")
         for row in sheet["brake_map"]["pack_current_A"]:
-            c.rule(max(row) <= most * (1 + 1e-9), "brake_map passes the set pack regen current")
+            fits = all(x <= most * (1 + 1e-9) for x in row if is_number(x))
+            c.rule(fits, "brake_map passes the set pack regen current")
 
 
 def recompute(path):

@@ -8,6 +8,7 @@ module brakewright.core {
     exports brakewright.machine;
     exports brakewright.road;
     exports brakewright.powertrain;
+    exports brakewright.ride;
     exports brakewright.limit;
     exports brakewright.review;
     exports brakewright.worksheet;

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class OutputFileTest {
 
-    @TempDir Path folder;
+    @TempDir Path folder = Path.of("");
 
     @ParameterizedTest
     @ValueSource(strings = {"text", "json"})
@@ -88,8 +88,7 @@ class OutputFileTest {
         Path bad = Files.writeString(folder.resolve("bad.toml"), "title = 1\n");
         Path file = Files.writeString(folder.resolve("sheet"), "mine");
         CommandRun run =
-                CommandRun.of(
-                        "worksheet", bad.toString(), "--output", file.toString(), "--force");
+                CommandRun.of("worksheet", bad.toString(), "--output", file.toString(), "--force");
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(file).hasContent("mine");
         assertThat(leftInFolder()).containsExactlyInAnyOrder("bad.toml", "sheet");

@@ -12,6 +12,9 @@ package brakewright.battery;
  */
 public final class TerminalPower {
 
+    /** Lets the greatest power itself be drawn, whichever way it was rounded. */
+    private static final double ROUNDING = 1e-12;
+
     private TerminalPower() {}
 
     /**
@@ -59,10 +62,10 @@ public final class TerminalPower {
      */
     public static double drawnCurrent(double voltage, double resistance, double power) {
         double discriminant = voltage * voltage - 4.0 * resistance * power;
-        if (discriminant < 0.0) {
+        if (discriminant < -ROUNDING * voltage * voltage) {
             return Double.POSITIVE_INFINITY;
         }
-        return 2.0 * power / (voltage + Math.sqrt(discriminant));
+        return 2.0 * power / (voltage + Math.sqrt(Math.max(0.0, discriminant)));
     }
 
     /**

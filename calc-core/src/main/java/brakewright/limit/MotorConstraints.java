@@ -5,6 +5,7 @@ import brakewright.powertrain.Powertrain;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
+import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.ArrayList;
@@ -14,7 +15,8 @@ import java.util.Optional;
 /** Collects what limits the current of one motor, driving and braking. */
 final class MotorConstraints {
 
-    private static final String BRAKE_FORMULA = "(m·g·a·η·r/(n·G) − T0)/kt";
+    private static final String BRAKE_FORMULA = "(F·η·r/(n·G) − T0)/kt, F = m·g·a";
+    private static final String FELT_FORMULA = "(F·η·r/(n·G) − T0)/kt, F = m·(1+j)·g·a − F_road";
     private static final String DRIVE_FORMULA = "(m·g·a·r/(n·G·η) + T0)/kt";
 
     private final Build build;
@@ -38,21 +40,21 @@ final class MotorConstraints {
                         Input.VEHICLE_GRIP,
                         "sliding of the braked wheels, " + gripFormula()));
         all.add(
-                braking(
+                felt(
                         ConstraintId.TIPPING,
                         transfer.brakingTip(),
                         Input.VEHICLE_MASS_CENTRE_HEIGHT,
                         "rear wheels lifting, a = b/h"));
         if (build.rider().stance().isStanding()) {
             all.add(
-                    braking(
+                    felt(
                             ConstraintId.RIDER_BALANCE,
                             RiderBalance.tip(build.rider()),
                             Input.RIDER_SUPPORT_HALF_LENGTH,
                             "a standing rider tipping, a = l/h"));
         }
         all.add(
-                braking(
+                felt(
                         ConstraintId.RIDER_TOLERANCE,
                         build.criteria().riderDecelerationMax() / Gravity.STANDARD,
                         Input.CRITERIA_RIDER_DECELERATION_MAX,
@@ -160,6 +162,30 @@ final class MotorConstraints {
                 powertrain.brakeCurrent(force, 0.0),
                 decisive,
                 new Derivation(BRAKE_FORMULA, what, forceTerms(multiple, decisive)));
+    }
+
+    /**
+     * Bounds the whole deceleration, to which the road at the highest speed in use adds its part
+     * and from which turning parts take theirs.
+     */
+    private Constraint felt(ConstraintId id, double multiple, Input decisive, String what) {
+        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
+        double road = RoadLoad.of(build).force(build.use().speedMax(), 0.0, 0.0);
+        double force = Math.max(0.0, inertia * Gravity.STANDARD * multiple - road);
+        List<Term> terms = new ArrayList<>(forceTerms(multiple, decisive));
+        terms.add(
+                Term.given(
+                        "j",
+                        "share of turning parts",
+                        build.vehicle().rotatingShare(),
+                        "",
+                        Input.VEHICLE_ROTATING_SHARE));
+        terms.add(Term.computed("F_road", "road load at the highest speed in use", road, "N"));
+        return new Constraint(
+                id,
+                powertrain.brakeCurrent(force, 0.0),
+                decisive,
+                new Derivation(FELT_FORMULA, what, terms));
     }
 
     private Constraint driving(ConstraintId id, double multiple, Input decisive, String what) {

@@ -105,14 +105,14 @@ public final class PackLimit {
     }
 
     /**
-     * Returns the charge state at which the constraints that depend on it begin to forbid a
-     * current: the highest that still permits a current into the pack, the lowest that still
-     * permits one out of it.
+     * Returns the charge state to which a current is permitted: for a current into the pack the
+     * highest below which it always is, for one out of it the lowest above which it always is. Only
+     * the constraints that depend on the charge state are asked.
      *
      * @param current of the pack [A]
      * @param temperatureC the cell temperature [°C]
-     * @return the charge state [1]; for a current into the pack 1 if it is permitted up to full and
-     *     0 if never, for one out of it 0 if it is permitted down to empty and 1 if never
+     * @return the charge state [1]; 1 for a current into the pack that is permitted up to full, 0
+     *     for one that is forbidden at empty already; the other way round for one out of it
      */
     public double chargeBound(double current, double temperatureC) {
         double bound = side == Side.TAKING ? 1.0 : 0.0;
@@ -125,23 +125,24 @@ public final class PackLimit {
         return bound;
     }
 
+    /** Walks from the harmless end until the slack, straight between the knots, is used up. */
     private double chargeBound(VoltageConstraint constraint, double current, double temperatureC) {
         int last = knots.length - 1;
-        double outer = side == Side.TAKING ? knots[last] : knots[0];
-        double outerSlack = constraint.slack(current, outer, temperatureC);
-        if (outerSlack >= 0.0) {
-            return outer;
+        double inner = side == Side.TAKING ? knots[0] : knots[last];
+        double innerSlack = constraint.slack(current, inner, temperatureC);
+        if (innerSlack < 0.0) {
+            return inner;
         }
         for (int step = 1; step <= last; step++) {
-            double inner = side == Side.TAKING ? knots[last - step] : knots[step];
-            double innerSlack = constraint.slack(current, inner, temperatureC);
-            if (innerSlack >= 0.0) {
+            double outer = side == Side.TAKING ? knots[step] : knots[last - step];
+            double outerSlack = constraint.slack(current, outer, temperatureC);
+            if (outerSlack < 0.0) {
                 return inner + (outer - inner) * innerSlack / (innerSlack - outerSlack);
             }
-            outer = inner;
-            outerSlack = innerSlack;
+            inner = outer;
+            innerSlack = outerSlack;
         }
-        return outer;
+        return inner;
     }
 
     private static double[] knots(Curve voltage, Curve resistance) {

@@ -3,6 +3,7 @@ package brakewright.limit;
 import brakewright.spec.Taper;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A recommended taper: where it must have ended, and how wide it must be.
@@ -34,12 +35,15 @@ public record TaperLimit(LimitId id, List<Constraint> ends, Constraint band) {
     /**
      * Returns the recommended taper.
      *
-     * @return the taper
+     * @return the taper; empty where no current is permitted that it could fade, or no band above
+     *     zero volts is wide enough
      */
-    public Taper value() {
+    public Optional<Taper> value() {
         double end = binding().limit();
         double begin = id == LimitId.LOW_VOLTAGE_TAPER ? end + band.limit() : end - band.limit();
-        return new Taper(begin, end);
+        return begin > 0.0 && end > 0.0 && begin != end
+                ? Optional.of(new Taper(begin, end))
+                : Optional.empty();
     }
 
     /**

@@ -236,13 +236,18 @@ public final class WindingHeat {
         }
 
         private double slowPart(double time) {
-            return Math.exp(slow * time) * slowAmplitudeStart
-                    + growth(slow, time) * slowAmplitudeDrive;
+            return scaled(slowAmplitudeStart, Math.exp(slow * time))
+                    + scaled(slowAmplitudeDrive, growth(slow, time));
         }
 
         private double fastPart(double time) {
-            return Math.exp(fast * time) * fastAmplitudeStart
-                    + growth(fast, time) * fastAmplitudeDrive;
+            return scaled(fastAmplitudeStart, Math.exp(fast * time))
+                    + scaled(fastAmplitudeDrive, growth(fast, time));
+        }
+
+        /** What is not there does not grow, however large the factor. */
+        private static double scaled(double amplitude, double factor) {
+            return amplitude == 0.0 ? 0.0 : amplitude * factor;
         }
 
         /** ∫₀ᵗ e^(λτ)dτ. */
@@ -289,7 +294,7 @@ public final class WindingHeat {
             if (endsBelow) {
                 return OptionalDouble.empty();
             }
-            double step = Math.max(-1.0 / fast, 1.0);
+            double step = Math.min(-1.0 / fast, 1.0 / Math.abs(slow));
             double to = from + step;
             while (windingRise(to) < riseK) {
                 from = to;

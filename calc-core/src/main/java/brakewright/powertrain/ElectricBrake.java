@@ -16,14 +16,15 @@ public record ElectricBrake(
         Powertrain powertrain, double motorCurrent, double packCurrent, Optional<Taper> taper) {
 
     /**
-     * Returns what the brake would send back if nothing held it.
+     * Returns what the brake would send back if nothing held it. Where it draws, it draws no more
+     * than the pack can give.
      *
      * @param speed [m/s]
      * @param pack the pack
      * @return the pack current; negative when drawn [A]
      */
     public double askedPackCurrent(double speed, PackState pack) {
-        return pack.currentInto(powertrain.returnedPower(motorCurrent, speed));
+        return pack.currentInto(powertrain.returnedPower(supplied(speed, pack), speed));
     }
 
     /**
@@ -35,7 +36,11 @@ public record ElectricBrake(
      */
     public double motorCurrent(double speed, PackState pack) {
         return powertrain.limitedBrakeCurrent(
-                motorCurrent, speed, pack.powerReturnedBy(packCurrent));
+                supplied(speed, pack), speed, pack.powerReturnedBy(packCurrent));
+    }
+
+    private double supplied(double speed, PackState pack) {
+        return powertrain.suppliedBrakeCurrent(motorCurrent, speed, pack.greatestPower());
     }
 
     /**
@@ -83,20 +88,24 @@ public record ElectricBrake(
     }
 
     /**
-     * Returns the highest current that reaches the pack at any speed up to one.
+     * Returns the highest current that reaches the pack at any speed up to one, braking in full or
+     * in part.
      *
-     * <p>At a set motor current the returned power grows with speed, so the highest speed decides.
+     * <p>At a motor current the returned power grows with speed, so the highest speed decides; of
+     * the motor currents up to the set one the one that returns most does.
      *
      * @param topSpeed the highest speed [m/s]
      * @param pack the pack
      * @return the pack current, not negative [A]
      */
     public double greatestReturn(double topSpeed, PackState pack) {
-        return Math.max(0.0, Math.min(askedPackCurrent(topSpeed, pack), settledPackLimit(pack)));
+        double most = powertrain.mostReturningCurrent(motorCurrent, topSpeed);
+        double asked = pack.currentInto(powertrain.returnedPower(most, topSpeed));
+        return Math.min(asked, settledPackLimit(pack));
     }
 
     /**
-     * Returns the lowest speed at which a current reaches the pack.
+     * Returns the lowest speed at which a current reaches the pack, braking in full or in part.
      *
      * @param current into the pack [A]
      * @param pack the pack
@@ -106,6 +115,6 @@ public record ElectricBrake(
         if (current > settledPackLimit(pack) || motorCurrent == 0.0) {
             return Double.POSITIVE_INFINITY;
         }
-        return powertrain.speedReturning(motorCurrent, pack.powerReturnedBy(current));
+        return powertrain.fadeSpeed(motorCurrent, pack.powerReturnedBy(current));
     }
 }

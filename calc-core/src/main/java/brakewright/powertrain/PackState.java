@@ -62,8 +62,17 @@ public record PackState(double charge, double temperatureC, double voltage, doub
      */
     public double powerDrawnBy(double current) {
         return 2.0 * current * resistance >= voltage
-                ? TerminalPower.greatestDrawnPower(voltage, resistance)
+                ? greatestPower()
                 : TerminalPower.drawnPower(voltage, resistance, current);
+    }
+
+    /**
+     * Returns the greatest power that can be drawn.
+     *
+     * @return U²/(4R) [W]
+     */
+    public double greatestPower() {
+        return TerminalPower.greatestDrawnPower(voltage, resistance);
     }
 
     /**

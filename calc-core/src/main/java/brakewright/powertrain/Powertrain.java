@@ -254,17 +254,36 @@ public final class Powertrain {
     }
 
     /**
-     * Returns the speed at which a brake current returns a power.
+     * Returns the brake current, up to one asked for, that returns most.
      *
-     * <p>{@code kt·ω = p'/I + Re·I}, p' being the power per motor before the controller's loss.
+     * <p>The returned power peaks at {@code I = kt·ω/(2·Re)}.
      *
-     * @param current per motor, positive [A]
-     * @param power returned, not negative [W]
-     * @return the speed [m/s]
+     * @param asked highest brake current, per motor [A]
+     * @param speed [m/s]
+     * @return the lesser of what is asked and the peak [A]
      */
-    public double speedReturning(double current, double power) {
-        double perMotor = power / (motors * controllerEfficiency);
-        return speed((perMotor / current + lossResistance * current) / motor.torqueConstant());
+    public double mostReturningCurrent(double asked, double speed) {
+        return Math.min(
+                asked, motor.torqueConstant() * angularSpeed(speed) / (2.0 * lossResistance));
+    }
+
+    /**
+     * Returns the brake current that a source can still supply where braking draws power.
+     *
+     * <p>The larger root of {@code n·(Re·I² − kt·ω·I)/ηc = p}.
+     *
+     * @param asked the brake current asked for, per motor [A]
+     * @param speed [m/s]
+     * @param greatestPower that can be drawn, not negative [W]
+     * @return the lesser of what is asked and the root [A]
+     */
+    public double suppliedBrakeCurrent(double asked, double speed, double greatestPower) {
+        double backEmf = motor.torqueConstant() * angularSpeed(speed);
+        double perMotor = greatestPower * controllerEfficiency / motors;
+        double root =
+                (backEmf + Math.sqrt(backEmf * backEmf + 4.0 * lossResistance * perMotor))
+                        / (2.0 * lossResistance);
+        return Math.min(asked, root);
     }
 
     /**

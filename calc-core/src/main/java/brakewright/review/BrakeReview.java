@@ -91,7 +91,7 @@ final class BrakeReview {
         if (least < build.criteria().decelerationMin()) {
             findings.add(
                     Finding.of(Topic.BRAKE_WEAK, Signal.WARNING)
-                            .valued(least, build.criteria().decelerationMin(), "m/s²")
+                            .valued(least, build.criteria().decelerationMin(), "m/s2")
                             .atSpeed(where)
                             .atCharge(full.charge())
                             .build());

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param limit what it is held against; empty where there is none
  * @param unit of both
  * @param charge the charge state concerned [1]
+ * @param worstCharge where value and limit were found, the worst of the charge in use [1]
  * @param speed the speed concerned [m/s]
  * @param temperatureC the cell temperature concerned [°C]
  * @param condition under which this finding would not arise; empty where it does not bear on the
@@ -30,6 +31,7 @@ public record Finding(
         OptionalDouble limit,
         String unit,
         OptionalDouble charge,
+        OptionalDouble worstCharge,
         OptionalDouble speed,
         OptionalDouble temperatureC,
         Optional<Condition> condition) {
@@ -67,6 +69,7 @@ public record Finding(
         private OptionalDouble limit = OptionalDouble.empty();
         private String unit = "";
         private OptionalDouble charge = OptionalDouble.empty();
+        private OptionalDouble worstCharge = OptionalDouble.empty();
         private OptionalDouble speed = OptionalDouble.empty();
         private OptionalDouble temperatureC = OptionalDouble.empty();
         private Optional<Condition> condition = Optional.empty();
@@ -102,6 +105,11 @@ public record Finding(
             return this;
         }
 
+        Builder worstAt(double state) {
+            worstCharge = OptionalDouble.of(state);
+            return this;
+        }
+
         /** An infinite speed is one that is never reached, and is left out. */
         Builder atSpeed(double metresPerSecond) {
             speed =
@@ -131,6 +139,7 @@ public record Finding(
                     limit,
                     unit,
                     charge,
+                    worstCharge,
                     speed,
                     temperatureC,
                     condition);

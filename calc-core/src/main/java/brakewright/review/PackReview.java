@@ -146,7 +146,6 @@ final class PackReview {
     private void reviewOverCharge(PackConstraint constraint, Topic topic, double temperatureC) {
         boolean returning = topic == Topic.PACK_RETURN_OVER;
         Use use = build.use();
-        double worst = returning ? use.chargeFrom() : use.chargeTo();
         double best = returning ? use.chargeTo() : use.chargeFrom();
         UnivariateFunction excess =
                 charge ->
@@ -157,6 +156,7 @@ final class PackReview {
                 || isMilderThanNominal(constraint, bound.getAsDouble(), returning, temperatureC)) {
             return;
         }
+        double worst = worst(excess);
         double flows = flowing(returning, worst, temperatureC);
         double permitted = constraint.limitAt(worst, temperatureC);
         Finding.Builder finding =
@@ -165,6 +165,7 @@ final class PackReview {
                         .against(constraint.id())
                         .valued(flows, permitted, "A")
                         .atCharge(bound.getAsDouble())
+                        .worstAt(worst)
                         .atTemperature(temperatureC);
         boolean everywhere = bound.getAsDouble() == best;
         if (returning) {
@@ -240,6 +241,17 @@ final class PackReview {
         return returning
                 ? operation.brake().greatestReturn(operation.topSpeed(), state)
                 : operation.drive().greatestDraw(operation.topSpeed(), state);
+    }
+
+    /** The charge state at which most too much flows. */
+    private double worst(UnivariateFunction excess) {
+        double worst = charges[0];
+        for (double charge : charges) {
+            if (excess.value(charge) > excess.value(worst)) {
+                worst = charge;
+            }
+        }
+        return worst;
     }
 
     /**

@@ -92,11 +92,7 @@ final class SettingReview {
         Taper taper = setting.get();
         if (!limit.endsInTime(taper)) {
             findings.add(
-                    Finding.of(
-                                    Topic.TAPER_ENDS_LATE,
-                                    signalOf(limit.binding().id()) == Signal.DANGER
-                                            ? Signal.DANGER
-                                            : Signal.WARNING)
+                    Finding.of(Topic.TAPER_ENDS_LATE, Signal.CAUTION)
                             .about(limit.id())
                             .against(limit.binding().id())
                             .valued(taper.ends(), limit.binding().limit(), "V")
@@ -104,7 +100,7 @@ final class SettingReview {
         }
         if (!limit.isWideEnough(taper)) {
             findings.add(
-                    Finding.of(Topic.TAPER_SURGES, Signal.WARNING)
+                    Finding.of(Topic.TAPER_SURGES, Signal.CAUTION)
                             .about(limit.id())
                             .valued(taper.band(), limit.band().limit(), "V")
                             .build());

@@ -67,6 +67,39 @@ public final class LoadTransfer {
     }
 
     /**
+     * Returns the steepest slope that the driven wheels can climb steadily without spinning.
+     *
+     * <p>{@code sinθ + crr·cosθ = μ·N/(m·g)} with the driven axle's load on the slope: rear {@code
+     * tanθ = (μ·b/L − crr)/(1 − μ·h/L)}, front {@code tanθ = (μ·(L−b)/L − crr)/(1 + μ·h/L)}, both
+     * {@code tanθ = μ − crr}.
+     *
+     * @param grip μ [1]
+     * @param rollingResistance crr [1]
+     * @return rise over run; negative where they spin on the level already, infinite where the
+     *     vehicle tips before
+     */
+    public double climbingGrip(double grip, double rollingResistance) {
+        double shift = grip * height / wheelbase;
+        return switch (axles.driven()) {
+            case REAR ->
+                    shift < 1.0
+                            ? (grip * behindFront / wheelbase - rollingResistance) / (1.0 - shift)
+                            : Double.POSITIVE_INFINITY;
+            case FRONT -> (grip * aheadOfRear / wheelbase - rollingResistance) / (1.0 + shift);
+            case BOTH -> grip - rollingResistance;
+        };
+    }
+
+    /**
+     * Returns the slope on which the front wheels lift at steady speed.
+     *
+     * @return tanθ = (L−b)/h
+     */
+    public double climbingTip() {
+        return aheadOfRear / height;
+    }
+
+    /**
      * Returns the deceleration at which the rear wheels lift.
      *
      * @return a/g = b/h, since the vehicle turns about the front axle

@@ -73,10 +73,8 @@ public final class Curve {
         if (abscissa >= abscissas[last]) {
             return ordinates[last];
         }
-        int above = 1;
-        while (abscissa > abscissas[above]) {
-            above++;
-        }
+        int found = Arrays.binarySearch(abscissas, abscissa);
+        int above = found >= 0 ? found : -found - 1;
         double share =
                 (abscissa - abscissas[above - 1]) / (abscissas[above] - abscissas[above - 1]);
         return ordinates[above - 1] + share * (ordinates[above] - ordinates[above - 1]);

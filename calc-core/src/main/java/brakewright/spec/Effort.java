@@ -6,8 +6,9 @@ package brakewright.spec;
  * @param hardPull longest pull at the drive setting [s], positive
  * @param hardBrake longest braking at the brake setting [s], positive
  * @param reaction from seeing to acting [s], not negative
+ * @param buildUp until the brakes act in full [s], not negative
  */
-public record Effort(double hardPull, double hardBrake, double reaction) {
+public record Effort(double hardPull, double hardBrake, double reaction, double buildUp) {
 
     /**
      * Validates the effort.
@@ -18,5 +19,6 @@ public record Effort(double hardPull, double hardBrake, double reaction) {
         Require.positive("hard pull", hardPull, "s");
         Require.positive("hard brake", hardBrake, "s");
         Require.notNegative("reaction time", reaction, "s");
+        Require.notNegative("brake build-up", buildUp, "s");
     }
 }

@@ -175,6 +175,8 @@ public enum Input {
     USE_HARD_BRAKE("use.hard_brake", "s"),
     /** {@code use.reaction_time}. */
     USE_REACTION_TIME("use.reaction_time", "s"),
+    /** {@code use.brake_build_up}. */
+    USE_BRAKE_BUILD_UP("use.brake_build_up", "s"),
     /** {@code margins.trip}. */
     MARGINS_TRIP("margins.trip", "1"),
     /** {@code margins.rating}. */

@@ -25,7 +25,11 @@ public final class Require {
         if (!(value > 0.0) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(
                     String.format(
-                            Locale.ROOT, "%s must be positive, was %s %s", name, value, unit));
+                            Locale.ROOT,
+                            "%s must be positive, was %s%s",
+                            name,
+                            value,
+                            behind(unit)));
         }
         return value;
     }
@@ -43,7 +47,11 @@ public final class Require {
         if (!(value >= 0.0) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(
                     String.format(
-                            Locale.ROOT, "%s must not be negative, was %s %s", name, value, unit));
+                            Locale.ROOT,
+                            "%s must not be negative, was %s%s",
+                            name,
+                            value,
+                            behind(unit)));
         }
         return value;
     }
@@ -64,11 +72,11 @@ public final class Require {
             throw new IllegalArgumentException(
                     String.format(
                             Locale.ROOT,
-                            "%s must be from %s to %s %s, was %s",
+                            "%s must be from %s to %s%s, was %s",
                             name,
                             low,
                             high,
-                            unit,
+                            behind(unit),
                             value));
         }
         return value;
@@ -96,13 +104,23 @@ public final class Require {
      * @param low the value that must be the lower one
      * @param high the value that must be the higher one
      * @param unit their unit, for the message
-     * @throws IllegalArgumentException if {@code low} is not below {@code high}, or either is NaN
+     * @throws IllegalArgumentException if {@code low} is not below {@code high}, or either is
+     *     infinite or NaN
      */
     public static void ascending(String name, double low, double high, String unit) {
-        if (!(low < high)) {
+        if (!(low < high) || Double.isInfinite(low) || Double.isInfinite(high)) {
             throw new IllegalArgumentException(
                     String.format(
-                            Locale.ROOT, "%s must ascend, was %s to %s %s", name, low, high, unit));
+                            Locale.ROOT,
+                            "%s must ascend, was %s to %s%s",
+                            name,
+                            low,
+                            high,
+                            behind(unit)));
         }
+    }
+
+    private static String behind(String unit) {
+        return unit.isEmpty() ? "" : " " + unit;
     }
 }

@@ -45,19 +45,23 @@ public record DriveSheet(
                                 ? LimitId.PACK_DISCHARGE_CURRENT.key()
                                 : LimitId.MOTOR_DRIVE_CURRENT.key());
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
-        Bound wheels =
+        Bound launch =
                 bound.orLess(transfer.drivingGrip(build.vehicle().grip()), ConstraintId.GRIP)
-                        .orLess(transfer.drivingTip(), ConstraintId.TIPPING);
-        Bound launch = wheels.orLess(RiderBalance.tip(build.rider()), ConstraintId.RIDER_BALANCE);
+                        .orLess(transfer.drivingTip(), ConstraintId.TIPPING)
+                        .orLess(RiderBalance.tip(build.rider()), ConstraintId.RIDER_BALANCE);
+        double climb =
+                Math.min(
+                        slopeHeld(bound.multiple(), load.rollingResistance()),
+                        Math.min(
+                                transfer.climbingGrip(
+                                        build.vehicle().grip(), load.rollingResistance()),
+                                transfer.climbingTip()));
         double resisting = load.force(0.0, 0.0, 0.0);
         double acceleration =
                 (launch.multiple() * build.mass() * Gravity.STANDARD - resisting)
                         / (build.mass() * (1.0 + build.vehicle().rotatingShare()));
         return new DriveSheet(
-                top,
-                slopeHeld(wheels.multiple(), load.rollingResistance()),
-                Math.max(0.0, acceleration),
-                launch.name());
+                top, Math.max(0.0, climb), Math.max(0.0, acceleration), launch.name());
     }
 
     /** {@code F/(m·g) = crr·cosθ + sinθ}, solved for tanθ. */

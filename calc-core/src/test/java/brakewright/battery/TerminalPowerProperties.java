@@ -31,7 +31,7 @@ class TerminalPowerProperties {
     void aDrawnCurrentLeadsBackToItsPower(
             @ForAll @Scale(9) @DoubleRange(min = 5.0, max = 130.0) double voltage,
             @ForAll @Scale(9) @DoubleRange(min = 1e-4, max = 1.0) double resistance,
-            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double share) {
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.999999) double share) {
         double power = share * TerminalPower.greatestDrawnPower(voltage, resistance);
         double current = TerminalPower.drawnCurrent(voltage, resistance, power);
         assertThat(TerminalPower.drawnPower(voltage, resistance, current))
@@ -42,10 +42,21 @@ class TerminalPowerProperties {
     void theDrawnCurrentIsTheSmallerRoot(
             @ForAll @Scale(9) @DoubleRange(min = 5.0, max = 130.0) double voltage,
             @ForAll @Scale(9) @DoubleRange(min = 1e-4, max = 1.0) double resistance,
-            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double share) {
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.999999) double share) {
         double power = share * TerminalPower.greatestDrawnPower(voltage, resistance);
         double current = TerminalPower.drawnCurrent(voltage, resistance, power);
         assertThat(current).isLessThanOrEqualTo(voltage / (2.0 * resistance) * (1.0 + ROUNDING));
+    }
+
+    /** Half the voltage is the limit; rounding must not turn it into "cannot be drawn". */
+    @Property
+    void theGreatestPowerItselfCanBeDrawn(
+            @ForAll @Scale(9) @DoubleRange(min = 5.0, max = 130.0) double voltage,
+            @ForAll @Scale(9) @DoubleRange(min = 1e-4, max = 1.0) double resistance) {
+        double power = TerminalPower.greatestDrawnPower(voltage, resistance);
+        double current = voltage / (2.0 * resistance);
+        assertThat(TerminalPower.drawnCurrent(voltage, resistance, power))
+                .isCloseTo(current, within(1e-6 * current));
     }
 
     @Property

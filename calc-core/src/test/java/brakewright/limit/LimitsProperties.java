@@ -198,7 +198,7 @@ class LimitsProperties {
             if (band <= 0.0 || (!low && band >= end)) {
                 continue;
             }
-            Taper value = taper.value();
+            Taper value = taper.value().orElseThrow();
             assertThat(taper.endsInTime(value)).isTrue();
             assertThat(value.band()).isCloseTo(band, within(ROUNDING * end));
             assertThat(taper.isWideEnough(new Taper(low ? end + 2 * band : end - band / 2, end)))
@@ -206,12 +206,19 @@ class LimitsProperties {
         }
     }
 
-    /** A limit of nothing, in the cold for example, is a recommendation too. */
+    /** No current, in the cold for example, needs no taper; no band above zero volts is none. */
     @Property
-    void everyTaperCanBeRecommended(@ForAll Build build) {
+    void aTaperIsRecommendedWhereThereIsOne(@ForAll Build build) {
         Limits limits = Limits.of(build);
-        assertThat(limits.lowVoltageTaper().value().begins()).isPositive();
-        assertThat(limits.highVoltageTaper().value().begins()).isPositive();
+        for (TaperLimit taper : List.of(limits.lowVoltageTaper(), limits.highVoltageTaper())) {
+            double begin =
+                    taper.id() == LimitId.LOW_VOLTAGE_TAPER
+                            ? taper.binding().limit() + taper.band().limit()
+                            : taper.binding().limit() - taper.band().limit();
+            assertThat(taper.value().isPresent())
+                    .isEqualTo(begin > 0.0 && begin != taper.binding().limit());
+            taper.value().ifPresent(value -> assertThat(value.begins()).isPositive());
+        }
     }
 
     @Property

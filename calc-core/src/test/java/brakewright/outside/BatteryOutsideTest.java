@@ -218,7 +218,7 @@ class BatteryOutsideTest {
         Build build =
                 Builds.withMargins(
                         bench(pack), new Margins(0.0, 0.0, 0.0, check.in("margin"), 0.0, 0.0));
-        check.agreesWith(Limits.of(build).highVoltageTaper().value().ends());
+        check.agreesWith(Limits.of(build).highVoltageTaper().value().orElseThrow().ends());
     }
 
     @OutsideCheck(quantity = "continuous current through a fuse", source = "protection-and-fuse")

@@ -28,7 +28,7 @@ class RegenerationOutsideTest {
     @OutsideCheck(quantity = "speed returning a power", source = "regeneration-textbook")
     void returnsThePowerAtTheSpeedOfTheTextbook(OutsideCase check) {
         check.agreesWith(
-                Machines.rpm(motor(check).speedReturning(check.in("current"), check.in("power"))));
+                Machines.rpm(motor(check).fadeSpeed(check.in("current"), check.in("power"))));
     }
 
     @OutsideCheck(quantity = "duty when driving", source = "regeneration-textbook")

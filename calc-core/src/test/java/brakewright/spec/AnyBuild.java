@@ -269,7 +269,11 @@ public final class AnyBuild extends DomainContextBase {
     }
 
     private Arbitrary<Effort> efforts() {
-        return Combinators.combine(between(1.0, 600.0), between(1.0, 60.0), between(0.0, 2.0))
+        return Combinators.combine(
+                        between(1.0, 600.0),
+                        between(1.0, 60.0),
+                        between(0.0, 2.0),
+                        between(0.0, 1.0))
                 .as(Effort::new);
     }
 

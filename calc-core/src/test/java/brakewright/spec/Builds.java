@@ -96,7 +96,7 @@ public final class Builds {
                         new Climate(20.0, 5.0, 40.0, 300.0),
                         0.12,
                         400.0,
-                        new Effort(20.0, 6.0, 0.8)),
+                        new Effort(20.0, 6.0, 0.8, 0.2)),
                 new Margins(0.2, 0.1, 0.25, 0.03, 0.1, 0.2),
                 new Criteria(2.0, 3.5, 0.12, OptionalDouble.of(20_000.0)),
                 Settings.NONE);
@@ -177,7 +177,7 @@ public final class Builds {
                         new Climate(15.0, 5.0, 35.0, 100.0),
                         0.08,
                         600.0,
-                        new Effort(60.0, 8.0, 1.0)),
+                        new Effort(60.0, 8.0, 1.0, 0.2)),
                 new Margins(0.2, 0.1, 0.25, 0.05, 0.05, 0.2),
                 new Criteria(2.5, 5.0, 0.08, OptionalDouble.empty()),
                 Settings.NONE);
@@ -230,7 +230,7 @@ public final class Builds {
                                 new Climate(20.0, 25.0, 25.0, 0.0),
                                 0.1,
                                 50.0,
-                                new Effort(120.0, 20.0, 1.0)),
+                                new Effort(120.0, 20.0, 1.0, 0.2)),
                         NO_MARGINS,
                         new Criteria(1.0, 2.0, 0.1, OptionalDouble.empty()),
                         Settings.NONE);

@@ -269,7 +269,8 @@ final class BuildAssembler {
                 new Effort(
                         number(Input.USE_HARD_PULL),
                         number(Input.USE_HARD_BRAKE),
-                        number(Input.USE_REACTION_TIME)));
+                        number(Input.USE_REACTION_TIME),
+                        number(Input.USE_BRAKE_BUILD_UP)));
     }
 
     private Margins margins() {

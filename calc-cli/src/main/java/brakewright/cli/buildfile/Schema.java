@@ -522,6 +522,13 @@ final class Schema {
                         0,
                         10,
                         "1.1 s"),
+                entry(
+                        Input.USE_BRAKE_BUILD_UP,
+                        Kind.quantity(Dimension.TIME),
+                        OPTIONAL,
+                        0,
+                        5,
+                        "0.2 s"),
                 entry(Input.MARGINS_TRIP, Kind.RATIO, OPTIONAL, 0, 0.9, "10 %"),
                 entry(Input.MARGINS_RATING, Kind.RATIO, OPTIONAL, 0, 0.9, "10 %"),
                 entry(Input.MARGINS_FUSE, Kind.RATIO, OPTIONAL, 0, 0.9, "25 %"),

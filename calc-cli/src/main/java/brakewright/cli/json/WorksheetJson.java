@@ -191,7 +191,10 @@ public final class WorksheetJson {
     private void taper(TaperLimit limit, Optional<Taper> set) {
         json.startObject(limit.id().key());
         json.text("unit", "V");
-        json.numbers("limit", new double[] {limit.value().begins(), limit.value().ends()});
+        limit.value()
+                .ifPresent(
+                        taper ->
+                                json.numbers("limit", new double[] {taper.begins(), taper.ends()}));
         json.text("bound_by", limit.binding().id().key());
         set.ifPresent(taper -> json.numbers("set", new double[] {taper.begins(), taper.ends()}));
         constraints("constraints", limit.ends());
@@ -288,6 +291,7 @@ public final class WorksheetJson {
                 json.text("unit", finding.unit());
             }
             finding.charge().ifPresent(value -> json.number("charge", value));
+            finding.worstCharge().ifPresent(value -> json.number("worst_charge", value));
             finding.speed().ifPresent(value -> json.number("speed_m_per_s", value));
             finding.temperatureC().ifPresent(value -> json.number("temperature_C", value));
             json.endObject();

@@ -40,6 +40,10 @@ final class BrakeTable {
                         + " A per motor and at most "
                         + Numbers.nearest(brake.packCurrent(), 1)
                         + " A into the pack");
+        if (brake.taper().isPresent()) {
+            page.line(
+                    "  (the high-voltage taper, which holds back more near its end, is left out)");
+        }
         StringBuilder head =
                 new StringBuilder(String.format(Locale.ROOT, "  %6s %9s  |", "charge", "may take"));
         for (double speed : speeds) {

@@ -107,12 +107,19 @@ public final class ExplainText {
     }
 
     private void taper(TaperLimit taper) {
-        page.line(
-                "The taper runs from "
-                        + Numbers.nearest(taper.value().begins(), 2)
-                        + " to "
-                        + Numbers.nearest(taper.value().ends(), 2)
-                        + " V. Its end is held by "
+        page.paragraph(
+                "",
+                0,
+                taper.value()
+                                .map(
+                                        value ->
+                                                "The taper runs from "
+                                                        + Numbers.nearest(value.begins(), 2)
+                                                        + " to "
+                                                        + Numbers.nearest(value.ends(), 2)
+                                                        + " V.")
+                                .orElse("There is no current that a taper could fade.")
+                        + " Its end is held by "
                         + LimitWords.of(taper.binding().id())
                         + ", its width by the loop gain.");
         constraints(taper.ends(), taper.binding(), "V");

@@ -108,29 +108,27 @@ final class SettingsTable {
     }
 
     private void taper(TaperLimit limit, Optional<Taper> set) {
-        Taper recommended = limit.value();
         boolean low = limit.id() == LimitId.LOW_VOLTAGE_TAPER;
-        String mark = set.isPresent() ? fit(limit, set.get()) : "";
         row(
                 name(limit.id()),
-                low
-                        ? Numbers.up(recommended.begins(), 1)
-                                + " to "
-                                + Numbers.up(recommended.ends(), 1)
-                                + " V"
-                        : Numbers.down(recommended.begins(), 1)
-                                + " to "
-                                + Numbers.down(recommended.ends(), 1)
-                                + " V",
-                set.map(
-                                taper ->
-                                        Numbers.nearest(taper.begins(), 1)
-                                                + " to "
-                                                + Numbers.nearest(taper.ends(), 1)
-                                                + " V")
-                        .orElse("not set"),
-                mark,
+                limit.value().map(taper -> recommended(taper, low)).orElse("none"),
+                set.map(SettingsTable::volts).orElse("not set"),
+                set.map(taper -> fit(limit, taper)).orElse(""),
                 LimitWords.of(limit.binding().id()));
+    }
+
+    /** Rounded to the safe side: up where the pack empties, down where it fills. */
+    private static String recommended(Taper taper, boolean low) {
+        return low
+                ? Numbers.up(taper.begins(), 1) + " to " + Numbers.up(taper.ends(), 1) + " V"
+                : Numbers.down(taper.begins(), 1) + " to " + Numbers.down(taper.ends(), 1) + " V";
+    }
+
+    private static String volts(Taper taper) {
+        return Numbers.nearest(taper.begins(), 1)
+                + " to "
+                + Numbers.nearest(taper.ends(), 1)
+                + " V";
     }
 
     private static String fit(TaperLimit limit, Taper taper) {

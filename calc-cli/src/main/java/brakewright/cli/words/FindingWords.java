@@ -188,7 +188,7 @@ public final class FindingWords {
                 + " % charge braking sends back more than "
                 + who
                 + " permits: at "
-                + Numbers.percent(build.use().chargeFrom())
+                + Numbers.percent(finding.worstCharge().orElseThrow())
                 + " up to "
                 + amperes(finding.value())
                 + " against "
@@ -227,7 +227,7 @@ public final class FindingWords {
                 + " % charge driving draws more than "
                 + who
                 + " permits: at "
-                + Numbers.percent(build.use().chargeTo())
+                + Numbers.percent(finding.worstCharge().orElseThrow())
                 + " up to "
                 + amperes(finding.value())
                 + " against "

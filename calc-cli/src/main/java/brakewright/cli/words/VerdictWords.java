@@ -37,9 +37,7 @@ public final class VerdictWords {
         Verdict verdict = review.verdict();
         return switch (verdict.outcome()) {
             case WITHIN_LIMITS ->
-                    List.of(
-                            "Every setting stays within its limits over the charge, speed and"
-                                    + " temperature in use.");
+                    List.of("No limit is exceeded over the charge, speed and temperature in use.");
             case OUTSIDE_LIMITS -> exceeded(review);
             case CONDITIONAL -> conditions(verdict.conditions());
         };

@@ -1,0 +1,356 @@
+package brakewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Each mistake is put into the trail board's file, which is right otherwise. */
+class BuildFileMistakesTest {
+
+    private final BuildText file = BuildText.of(Example.TRAIL_BOARD);
+
+    private static void assertUnusable(CommandRun run) {
+        assertThat(run.out()).isEmpty();
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).isNotBlank().doesNotContain("\tat ").doesNotContain("Exception");
+    }
+
+    /** The problem that names a key, with what was expected. */
+    private static String problem(CommandRun run, int line, String key) {
+        String start = String.format(Locale.ROOT, "  line %d  %s: ", line, key);
+        List<String> lines = run.err().lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).startsWith(start)) {
+                return lines.get(i) + (i + 1 < lines.size() ? "\n" + lines.get(i + 1) : "");
+            }
+        }
+        throw new AssertionError("no problem starts with \"" + start + "\" in\n" + run.err());
+    }
+
+    @ParameterizedTest(name = "[{0}] {2}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
+                    # table | key replaced | line | key reported | what is wrong | what belongs there
+                    rider   | mass        | mass = 82          | rider.mass  | bare number 82 has no unit | mass = "92 kg"
+                    rider   | mass        | mass = 82.5        | rider.mass  | bare number 82.5 has no unit | mass = "92 kg"
+                    rider   | mass        | mass = "82"        | rider.mass  | "82" has no unit     | mass = "92 kg"
+                    rider   | mass        | mass = "82 A"      | rider.mass  | "A" is the unit of a current | mass = "92 kg"
+                    rider   | mass        | mass = "82 ston"   | rider.mass  | unit "ston" is not known | mass = "92 kg"
+                    rider   | mass        | mass = "82 KG"     | rider.mass  | unit "KG" is not known | mass = "92 kg"
+                    rider   | mass        | mass = "82,5 kg"   | rider.mass  | has a comma          | mass = "92 kg"
+                    rider   | mass        | mass = "-82 kg"    | rider.mass  | -82 is outside       | mass = "92 kg"
+                    rider   | mass        | mass = "82000 kg"  | rider.mass  | 82000 is outside what is possible, 10 to 250 kg | mass = "92 kg"
+                    rider   | mass        | mass = "1e999 kg"  | rider.mass  | too large            | mass = "92 kg"
+                    rider   | mass        | mass = "NaN kg"    | rider.mass  | "NaN kg" does not read as a number | mass = "92 kg"
+                    rider   | mass        | mass = ""          | rider.mass  | does not read as a number | mass = "92 kg"
+                    rider   | mass        | mass = true        | rider.mass  | true                 | mass = "92 kg"
+                    rider   | mass        | mass = 2020-01-01  | rider.mass  | 2020-01-01           | mass = "92 kg"
+                    rider   | mass        | mass = ["82 kg"]   | rider.mass  | a list of 1          | mass = "92 kg"
+                    rider   | mass        | mass = { a = 1 }   | rider.mass  | a table              | mass = "92 kg"
+                    rider   | stance      | stance = "hovering" | rider.stance | "hovering"         | standing-sideways, standing-forward, seated
+                    vehicle | wheelbase   | wheelbas = "0.95 m" | vehicle.wheelbas | not known     | vehicle.wheelbase
+                    vehicle | wheelbase   | wheel_base = "0.95 m" | vehicle.wheel_base | not known | vehicle.wheelbase
+                    vehicle | rolling_resistance | rolling_resistance = nan | vehicle.rolling_resistance | no number | rolling_resistance = 0.025
+                    vehicle | rolling_resistance | rolling_resistance = "2.8 m" | vehicle.rolling_resistance | "m" does not belong here | rolling_resistance = 0.025
+                    drive   | reduction   | reduction = inf    | drive.reduction | no number        | reduction = 3.2
+                    drive   | motors      | motors = 1.5       | drive.motors    | 1.5 is no whole number | motors = 2
+                    drive   | motors      | motors = "2"       | drive.motors    | no whole number  | motors = 2
+                    drive   | motors      | motors = 0         | drive.motors    | outside          | motors = 2
+                    drive   | efficiency  | efficiency = "940 %" | drive.efficiency | 9.4 is outside | efficiency = "95 %"
+                    motor   | resistance  | resistance = "68 mΩ ± 10 V" | motor.resistance | "V" is the unit of a voltage | resistance = "68 mΩ"
+                    motor   | resistance  | resistance = "68 mΩ ± 120 %" | motor.resistance | tolerance | resistance = "68 mΩ"
+                    motor   | resistance  | resistance = "68 mΩ ± -1 mΩ" | motor.resistance | tolerance | resistance = "68 mΩ"
+                    motor   | kv          | kv = "170 V/rpm"   | motor.kv        | "V/rpm" is not known | kv = "170 rpm/V"
+                    pack    | cell        | cell = "samsung-31q" | pack.cell     | "samsung-31q" is no cell | samsung-30q
+                    pack    | cell        | cell = 30          | pack.cell       | must be text     | cell = "samsung-30q"
+                    pack    | series      | series = 10.0      | pack.series     | no whole number  | series = 10
+                    pack    | series      | series = "10 V"    | pack.series     | no whole number  | series = 10
+                    pack.wiring | wire    | wire = "11 furlongs" | pack.wiring.wire | "11 furlongs" is no wire | 10 AWG
+                    pack.wiring | plug    | plug = "xt91"      | pack.wiring.plug | "xt91" is no plug | xt90
+                    use     | pack_temperature | pack_temperature = "12 °C" | use.pack_temperature | no pair | ["5 °C", "35 °C"]
+                    use     | pack_temperature | pack_temperature = ["12 °C"] | use.pack_temperature | a list of 1 is no pair | ["5 °C", "35 °C"]
+                    use     | pack_temperature | pack_temperature = [12, 38] | use.pack_temperature | bare number 12 | ["5 °C", "35 °C"]
+                    use     | pack_temperature | pack_temperature = ["12 °C", "380 °C"] | use.pack_temperature | 380 is outside | ["5 °C", "35 °C"]
+                    settings | speed_cap  | speed_cap = "32 km" | settings.speed_cap | "km" is the unit of a length | speed_cap = "25 km/h"
+                    proposals.firmer-brake | motor_brake_current | motor_break_current = "42 A" | proposals.firmer-brake.motor_break_current | not known | motor_brake_current
+                    proposals.firmer-brake | motor_brake_current | motor_brake_current = 42 | proposals.firmer-brake.motor_brake_current | bare number 42 | "30 A"
+                    ''      | title       | title = 7          | title           | must be text     | title = "
+                    """)
+    void isToldWithLineKeyReasonAndExample(
+            String table, String key, String line, String reported, String wrong, String expected) {
+        int number = file.replace(table.equals("''") ? "" : table, key, line);
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        String[] problem = problem(run, number, reported).split("\n");
+        assertThat(problem[0]).contains(wrong);
+        assertThat(problem[1]).startsWith("      expected: ").contains(expected);
+    }
+
+    @ParameterizedTest(name = "[{0}] {2}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
+                    # table | key replaced | line | key reported | what is wrong
+                    settings | low_voltage_taper | low_voltage_taper = ["29 V", "35 V"] | settings.low_voltage_taper | must ascend
+                    settings | low_voltage_taper | high_voltage_taper = ["42 V", "40 V"] | settings.high_voltage_taper | must ascend
+                    settings | low_voltage_taper | low_voltage_taper = ["35 V", "35 V"] | settings.low_voltage_taper | two different
+                    use      | charge_to         | charge_to = 0.99         | use.charge_to        | must ascend
+                    use      | pack_temperature  | pack_temperature = ["38 °C", "12 °C"] | use.pack_temperature | warmest pack
+                    vehicle  | mass_centre_from_front | mass_centre_from_front = "1.2 m" | vehicle.mass_centre_from_front | from 0.0 to 0.95 m
+                    controller | count           | count = 3                | controller.count     | divide evenly
+                    """)
+    void isToldWhereValuesDoNotGoTogether(
+            String table, String key, String line, String reported, String wrong) {
+        file.replace("use", "charge_from", "charge_from = 0.9");
+        int number = file.replace(table, key, line);
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(problem(run, number, reported)).contains(wrong);
+    }
+
+    @ParameterizedTest(name = "[{0}] {2}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
+                    settings | low_voltage_taper | low_voltage_taper = ["29 V", "35 V"] | settings.low_voltage_taper
+                    use      | charge_to         | charge_to = 0.99         | use.charge_to
+                    controller | count           | count = 3                | controller.count
+                    """)
+    void saysWhatIsExpectedWhereValuesDoNotGoTogether(
+            String table, String key, String line, String reported) {
+        file.replace("use", "charge_from", "charge_from = 0.9");
+        int number = file.replace(table, key, line);
+        assertThat(problem(CommandRun.worksheet(file.text()), number, reported))
+                .contains("expected: ");
+    }
+
+    @ParameterizedTest(name = "[{0}] {1}")
+    @CsvSource({
+        "'', title, title, Trail board",
+        "rider, mass, rider.mass, 92 kg",
+        "rider, stance, rider.stance, seated",
+        "vehicle, mass, vehicle.mass, 14 kg",
+        "vehicle, wheel_diameter, vehicle.wheel_diameter, 200 mm",
+        "drive, motors, drive.motors, motors = 2",
+        "drive, reduction, drive.reduction, reduction = 3.2",
+        "motor, kv, motor.kv, 170 rpm/V",
+        "motor, resistance, motor.resistance, 68 mΩ",
+        "controller, current_basis, controller.current_basis, phase-peak",
+        "controller, motor_current_rating, controller.motor_current_rating, 60 A",
+        "controller, pack_current_rating, controller.pack_current_rating, 40 A",
+        "controller, voltage_rating, controller.voltage_rating, 60 V",
+        "pack, cell, pack.cell, samsung-30q",
+        "pack, series, pack.series, series = 10",
+        "pack, parallel, pack.parallel, parallel = 4"
+    })
+    void namesARequiredKeyThatIsMissing(String table, String key, String reported, String example) {
+        file.remove(table, key);
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err())
+                .contains("  " + reported + ": this required key is missing\n      expected: ")
+                .contains(example);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "chemistry",
+                "capacity",
+                "discharge_current",
+                "charge_current",
+                "voltage_max",
+                "voltage_min",
+                "resistance"
+            })
+    void namesARequiredKeyOfAnOwnCellThatIsMissing(String key) {
+        BuildText trike = BuildText.of(Example.TRIKE);
+        trike.remove("pack.cell", key);
+        CommandRun run = CommandRun.worksheet(trike.text());
+        assertUnusable(run);
+        assertThat(run.err()).contains("pack.cell." + key + ": this required key is missing");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "mass = ",
+                "mass = \"82 kg",
+                "mass \"82 kg\"",
+                "mass = 82 kg",
+                "[rider",
+                "= \"82 kg\"",
+                "mass = [\"82 kg\""
+            })
+    void findsTheLineOfASyntaxError(String line) {
+        int number = file.replace("rider", "mass", line);
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err()).containsPattern("line " + number + "\\b");
+    }
+
+    @Test
+    void findsTheLineOfADuplicateKey() {
+        int number = file.addBelow("rider", "mass", "mass = \"83 kg\"");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err()).containsPattern("line " + number + "\\b.*mass");
+    }
+
+    @Test
+    void readsOnAfterASyntaxError() {
+        int bare = file.replace("rider", "mass", "mass = 82");
+        int broken = file.replace("drive", "motors", "motors = ");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err()).contains("line " + bare + " ", "line " + broken + " ");
+    }
+
+    @Test
+    void tellsEveryMistakeOfAFileInOneGo() {
+        List<Integer> lines = new ArrayList<>();
+        lines.add(file.replace("rider", "mass", "mass = 82"));
+        lines.add(file.replace("rider", "stance", "stance = \"hovering\""));
+        lines.add(file.replace("rider", "mass_height", "mass_height = \"1,0 m\""));
+        lines.add(file.replace("vehicle", "mass", "mass = \"14 A\""));
+        lines.add(file.replace("vehicle", "wheelbase", "wheelbas = \"0.95 m\""));
+        lines.add(file.replace("vehicle", "drag_area", "drag_area = \"0.6 acres\""));
+        lines.add(file.replace("drive", "efficiency", "efficiency = \"940 %\""));
+        lines.add(file.replace("pack", "cell", "cell = \"samsung-31q\""));
+        lines.add(file.replace("pack.wiring", "wire", "wire = \"11 furlongs\""));
+        lines.add(file.replace("use", "ambient", "ambient = \"200 °C\""));
+        lines.add(file.replace("settings", "speed_cap", "speed_cap = [\"1 m/s\"]"));
+        file.remove("motor", "kv");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        // the key that is missing shifts what stands below it up by one line
+        int motor = file.lineOf("motor", "resistance");
+        assertThat(lines)
+                .allSatisfy(
+                        line ->
+                                assertThat(run.err())
+                                        .contains(
+                                                "  line "
+                                                        + (line >= motor ? line - 1 : line)
+                                                        + "  "));
+        assertThat(run.err())
+                .contains("motor.kv: this required key is missing")
+                .contains(": " + (lines.size() + 1) + " problems");
+    }
+
+    @Test
+    void tellsWhatDoesNotGoTogetherInTheSameGo() {
+        int bare = file.replace("rider", "mass", "mass = 82");
+        file.replace("use", "charge_from", "charge_from = 0.5");
+        int charge = file.replace("use", "charge_to", "charge_to = 0.6");
+        int taper =
+                file.replace(
+                        "settings",
+                        "low_voltage_taper",
+                        "low_voltage_taper = [\"29 V\", \"35 V\"]");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err())
+                .contains("line " + bare + " ", "line " + charge + " ", "line " + taper + " ");
+    }
+
+    @Test
+    void tellsBothTapersThatRunTheWrongWay() {
+        int low =
+                file.replace(
+                        "settings",
+                        "low_voltage_taper",
+                        "low_voltage_taper = [\"29 V\", \"35 V\"]");
+        int high =
+                file.addBelow(
+                        "settings",
+                        "low_voltage_taper",
+                        "high_voltage_taper = [\"42 V\", \"40 V\"]");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(problem(run, low, "settings.low_voltage_taper")).contains("must ascend");
+        assertThat(problem(run, high, "settings.high_voltage_taper")).contains("must ascend");
+    }
+
+    @Test
+    void refusesAProposalWhoseTaperRunsTheWrongWay() {
+        int number =
+                file.replace(
+                        "proposals.firmer-brake",
+                        "motor_brake_current",
+                        "high_voltage_taper = [\"42 V\", \"40 V\"]");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(problem(run, number, "proposals.firmer-brake.high_voltage_taper"))
+                .contains("must ascend");
+    }
+
+    @Test
+    void reportsATableThatIsNotKnownOnce() {
+        CommandRun run = CommandRun.worksheet(file.text() + "[wobble]\na = 1\nb = 2\n");
+        assertUnusable(run);
+        assertThat(run.err()).contains(": 1 problem\n").contains("wobble: this key is not known");
+    }
+
+    @Test
+    void refusesBytesThatAreNotUtf8() {
+        byte[] bytes = file.text().getBytes(StandardCharsets.ISO_8859_1);
+        CommandRun run = CommandRun.worksheet(bytes);
+        assertUnusable(run);
+        assertThat(run.err()).contains("UTF-8");
+    }
+
+    @Test
+    void refusesAFileOfMoreThanAMebibyte() {
+        CommandRun run = CommandRun.worksheet(file.text() + "#".repeat(1 << 20));
+        assertUnusable(run);
+        assertThat(run.err()).contains("1 MiB");
+    }
+
+    @Test
+    void keepsControlCharactersOfTheFileOffTheScreen() {
+        file.replace("rider", "stance", "stance = \"\\u001b[2J\\u0007\"");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err()).doesNotContain("\u001b").doesNotContain("\u0007");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "68 mΩ ± 10 % | 0.068 | 0.0068",
+                "68 mohm +- 5 mohm | 0.068 | 0.005",
+                "68 mohm +/- 5 mΩ | 0.068 | 0.005",
+                "0.068 Ω ±10% | 0.068 | 0.0068"
+            })
+    void readsATolerance(String resistance, double value, double tolerance) {
+        file.replace("motor", "resistance", "resistance = \"" + resistance + "\"");
+        CommandRun run = CommandRun.worksheet(file.text(), "--format", "json");
+        assertThat(run.status()).isZero();
+        assertThat(JsonMaps.object(JsonMaps.read(run.out()), "inputs", "motor.resistance"))
+                .satisfies(
+                        entry -> {
+                            // a decimal and its product with a power of ten differ by a few ulps
+                            assertThat(JsonMaps.number(entry, "value"))
+                                    .isCloseTo(value, within(1e-15));
+                            assertThat(JsonMaps.number(entry, "tolerance"))
+                                    .isCloseTo(tolerance, within(1e-15));
+                        });
+    }
+}

@@ -1,0 +1,52 @@
+package brakewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Settings far from anything sensible still get a worksheet, in either form. */
+class ExtremeSettingsTest {
+
+    private static void assertWorksheet(String buildFile) {
+        CommandRun text = CommandRun.worksheet(buildFile);
+        assertThat(text.err()).isEmpty();
+        assertThat(text.status()).isIn(0, 1);
+        assertThat(text.out()).contains("CAUTIONS").doesNotContain("NaN");
+        CommandRun json = CommandRun.worksheet(buildFile, "--format", "json");
+        assertThat(json.status()).isEqualTo(text.status());
+        assertThat(json.out()).doesNotContain("NaN").doesNotContain("Infinity");
+        assertThat(JsonMaps.read(json.out())).containsKey("brake_map");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "motor_drive_current, 0 A",
+        "motor_brake_current, 0 A",
+        "pack_discharge_current, 0 A",
+        "pack_regen_current, 0 A",
+        "motor_drive_current, 999 A",
+        "pack_discharge_current, 5000 A",
+        "pack_regen_current, 1000 A",
+        "pack_regen_current, 5000 A",
+        "speed_cap, 0.1 m/s",
+        "speed_cap, 100 m/s"
+    })
+    void getAWorksheet(String setting, String value) {
+        for (Example example : Example.values()) {
+            BuildText file = BuildText.of(example);
+            file.replace("settings", setting, setting + " = \"" + value + "\"");
+            assertWorksheet(file.text());
+        }
+    }
+
+    /** More than the pack could ever supply: braking draws power near standstill. */
+    @ParameterizedTest
+    @ValueSource(strings = {"250 A", "300 A", "5000 A"})
+    void aBrakeCurrentThatThePackCannotSupplyGetsAWorksheet(String value) {
+        BuildText file = BuildText.of(Example.SCOOTER);
+        file.replace("settings", "motor_brake_current", "motor_brake_current = \"" + value + "\"");
+        assertWorksheet(file.text());
+    }
+}

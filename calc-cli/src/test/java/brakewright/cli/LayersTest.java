@@ -1,0 +1,98 @@
+package brakewright.cli;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.io.FileDescriptor;
+
+/** Which part of the project may know which. */
+@AnalyzeClasses(packages = "brakewright", importOptions = ImportOption.DoNotIncludeTests.class)
+class LayersTest {
+
+    private static final String[] CORE = {
+        "brakewright.spec..",
+        "brakewright.battery..",
+        "brakewright.limit..",
+        "brakewright.machine..",
+        "brakewright.powertrain..",
+        "brakewright.review..",
+        "brakewright.road..",
+        "brakewright.worksheet.."
+    };
+
+    @ArchTest
+    static final ArchRule ONLY_THE_COMMANDS_KNOW_THE_COMMAND_LINE_LIBRARY =
+            noClasses()
+                    .that()
+                    .resideInAnyPackage(
+                            "brakewright.cli.words..",
+                            "brakewright.cli.text..",
+                            "brakewright.cli.json..",
+                            "brakewright.cli.buildfile..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("picocli..");
+
+    @ArchTest
+    static final ArchRule THE_PARTS_DO_NOT_KNOW_THE_COMMANDS =
+            noClasses()
+                    .that()
+                    .resideInAnyPackage("brakewright.cli.*..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("brakewright.cli");
+
+    @ArchTest
+    static final ArchRule ONLY_THE_COMMANDS_END_THE_PROCESS =
+            noClasses()
+                    .that()
+                    .resideOutsideOfPackage("brakewright.cli")
+                    .should()
+                    .callMethod(System.class, "exit", int.class)
+                    .orShould()
+                    .callMethod(Runtime.class, "exit", int.class)
+                    .orShould()
+                    .callMethod(Runtime.class, "halt", int.class);
+
+    @ArchTest
+    static final ArchRule NOTHING_PRINTS_PAST_THE_COMMAND_LINE =
+            noClasses()
+                    .should()
+                    .accessField(System.class, "out")
+                    .orShould()
+                    .accessField(System.class, "err")
+                    .orShould()
+                    .accessField(System.class, "in")
+                    .orShould()
+                    .callMethod(Throwable.class, "printStackTrace");
+
+    @ArchTest
+    static final ArchRule ONLY_THE_COMMANDS_OPEN_THE_STANDARD_STREAMS =
+            noClasses()
+                    .that()
+                    .resideOutsideOfPackage("brakewright.cli")
+                    .should()
+                    .dependOnClassesThat()
+                    .areAssignableTo(FileDescriptor.class);
+
+    @ArchTest
+    static final ArchRule THE_CORE_KNOWS_NEITHER_TABLES_NOR_COMMANDS =
+            noClasses()
+                    .that()
+                    .resideInAnyPackage(CORE)
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage("brakewright.tables..", "brakewright.cli..");
+
+    @ArchTest
+    static final ArchRule THE_TABLES_DO_NOT_KNOW_THE_COMMANDS =
+            noClasses()
+                    .that()
+                    .resideInAPackage("brakewright.tables..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("brakewright.cli..");
+}

@@ -1,0 +1,34 @@
+package brakewright.cli.buildfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import brakewright.spec.Input;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NearestTest {
+
+    private static final List<String> KEYS = Arrays.stream(Input.values()).map(Input::key).toList();
+
+    @ParameterizedTest
+    @CsvSource({
+        "rider.mas, rider.mass",
+        "rider.weight, rider.mass",
+        "motor.resistence, motor.resistance",
+        "settings.motor_break_current, settings.motor_brake_current",
+        "pack.parrallel, pack.parallel",
+        "use.speed_maximum, use.speed_max"
+    })
+    void findsWhatWasMeant(String written, String meant) {
+        assertThat(Nearest.to(written, KEYS)).contains(meant);
+    }
+
+    @Test
+    void staysSilentWhereNothingIsNear() {
+        assertThat(Nearest.to("wobble", KEYS)).isEmpty();
+        assertThat(Nearest.to("rider.mass", List.of())).isEmpty();
+    }
+}

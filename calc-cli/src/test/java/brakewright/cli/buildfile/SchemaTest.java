@@ -1,0 +1,120 @@
+package brakewright.cli.buildfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import brakewright.spec.Curve;
+import brakewright.spec.Input;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseResult;
+
+class SchemaTest {
+
+    private static final ValueReader.CurveTable NO_CURVES =
+            new ValueReader.CurveTable() {
+                @Override
+                public Optional<Curve> curve(String id, String quantity) {
+                    return Optional.empty();
+                }
+
+                @Override
+                public List<String> ids(String quantity) {
+                    return List.of();
+                }
+            };
+
+    static List<Schema.Entry> entries() {
+        return Schema.all();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void hasAnEntryForEveryInput(Input input) {
+        assertThatCode(() -> Schema.of(input)).doesNotThrowAnyException();
+        assertThat(Schema.of(input).key()).isEqualTo(input.key());
+        assertThat(Input.ofKey(input.key())).contains(input);
+    }
+
+    @Test
+    void hasNoEntryTwice() {
+        assertThat(entries()).hasSize(Input.values().length);
+    }
+
+    /** The example is read as it is printed in a complaint. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("entries")
+    void anExampleIsAValueOfItsOwnKindWithinItsRange(Schema.Entry entry) {
+        String line = ValueReader.example(entry);
+        TomlParseResult toml = Toml.parse(line);
+        assertThat(toml.errors()).as(line).isEmpty();
+        String name = entry.key().substring(entry.key().lastIndexOf('.') + 1);
+        Object raw = Objects.requireNonNull(toml.get(List.of(name)), line);
+        List<Problem> problems = new ArrayList<>();
+        Optional<Value> value =
+                new ValueReader(NO_CURVES, problems).read(entry, entry.key(), raw, 1);
+        assertThat(problems).as(line).isEmpty();
+        assertThat(value).isPresent();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("entries")
+    void aRangeAscends(Schema.Entry entry) {
+        if (entry.kind() instanceof Kind.Words || entry.kind() instanceof Kind.Text) {
+            assertThat(entry.input().unit()).isEmpty();
+        } else {
+            assertThat(entry.low()).isLessThan(entry.high());
+            assertThat(entry.input().unit()).isNotEmpty();
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("entries")
+    void theUnitOfAnInputIsTheCalculationUnitOfItsDimension(Schema.Entry entry)
+            throws NotAQuantity {
+        Kind kind = entry.kind();
+        if (kind instanceof Kind.Measured measured) {
+            assertUnity(entry, measured.dimension());
+        } else if (kind instanceof Kind.MeasuredPair pair) {
+            assertUnity(entry, pair.dimension());
+        } else if (!(kind instanceof Kind.Tabulated)) {
+            assertThat(entry.input().unit()).isIn("1", "");
+        }
+    }
+
+    private static void assertUnity(Schema.Entry entry, Dimension dimension) throws NotAQuantity {
+        assertThat(QuantityParser.parse("1 " + entry.input().unit(), dimension).value())
+                .as(entry.key())
+                .isEqualTo(1.0);
+    }
+
+    @Test
+    void requiresWhatTheBuildFileFormatRequires() {
+        assertThat(entries().stream().filter(Schema.Entry::required).map(Schema.Entry::input))
+                .containsExactlyInAnyOrderElementsOf(
+                        Set.of(
+                                Input.RIDER_MASS,
+                                Input.RIDER_STANCE,
+                                Input.VEHICLE_MASS,
+                                Input.VEHICLE_WHEEL_DIAMETER,
+                                Input.DRIVE_MOTORS,
+                                Input.DRIVE_REDUCTION,
+                                Input.MOTOR_KV,
+                                Input.MOTOR_RESISTANCE,
+                                Input.CONTROLLER_CURRENT_BASIS,
+                                Input.CONTROLLER_MOTOR_CURRENT_RATING,
+                                Input.CONTROLLER_PACK_CURRENT_RATING,
+                                Input.CONTROLLER_VOLTAGE_RATING,
+                                Input.PACK_SERIES,
+                                Input.PACK_PARALLEL));
+    }
+}

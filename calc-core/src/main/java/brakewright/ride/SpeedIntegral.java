@@ -1,0 +1,94 @@
+package brakewright.ride;
+
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+
+/**
+ * Adds up a tally while the vehicle slows from one speed to another, by adaptive quadrature over
+ * speed: {@code dt = m·dv/F}.
+ *
+ * <p>A panel is integrated by a Gauss-Legendre rule and again in two halves; where time, distance
+ * or charge differ by more than the tolerance, the halves are treated likewise. Within a panel the
+ * charge state is taken to move in proportion to the energy of motion, which the halving checks
+ * too.
+ */
+final class SpeedIntegral {
+
+    private static final int NODES = 5;
+    private static final double RELATIVE_TOLERANCE = 1e-9;
+
+    /**
+     * Differences too small to matter: time [s], distance [m], charge [1], squared current [A²·s].
+     */
+    private static final double[] NEGLIGIBLE = {1e-9, 1e-9, 1e-12, 1e-6};
+
+    private static final int DEEPEST = 12;
+    private static final int CHARGE_PASSES = 2;
+
+    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
+
+    private final Braking braking;
+    private final double[] rates = new double[Tally.SIZE];
+    private double leastForce = Double.POSITIVE_INFINITY;
+
+    SpeedIntegral(Braking braking) {
+        this.braking = braking;
+    }
+
+    /** The least force met so far [N]. */
+    double leastForce() {
+        return leastForce;
+    }
+
+    /** Adds to the tally what happens between two speeds, the higher one first. */
+    void add(double from, double to, double[] tally) {
+        refine(from, to, panel(from, to, tally[Tally.CHARGE]), tally, 0);
+    }
+
+    private void refine(double from, double to, double[] whole, double[] tally, int depth) {
+        double middle = 0.5 * (from + to);
+        double[] upper = panel(from, middle, tally[Tally.CHARGE]);
+        double[] lower = panel(middle, to, tally[Tally.CHARGE] + upper[Tally.CHARGE]);
+        if (depth >= DEEPEST || agrees(whole, upper, lower)) {
+            for (int i = 0; i < Tally.SIZE; i++) {
+                tally[i] += upper[i] + lower[i];
+            }
+            return;
+        }
+        refine(from, middle, upper, tally, depth + 1);
+        refine(middle, to, lower, tally, depth + 1);
+    }
+
+    private static boolean agrees(double[] whole, double[] upper, double[] lower) {
+        for (int i = Tally.TIME; i <= Tally.CURRENT_SQUARED; i++) {
+            double halves = upper[i] + lower[i];
+            if (!(Math.abs(whole[i] - halves)
+                    <= RELATIVE_TOLERANCE * Math.abs(halves) + NEGLIGIBLE[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double[] panel(double from, double to, double chargeAtStart) {
+        double[] sums = new double[Tally.SIZE];
+        double chargeGain = 0.0;
+        double energySpan = from * from - to * to;
+        for (int pass = 0; pass < CHARGE_PASSES; pass++) {
+            java.util.Arrays.fill(sums, 0.0);
+            for (int node = 0; node < NODES; node++) {
+                double speed = 0.5 * (from + to) - 0.5 * (from - to) * RULE.getPoint(node);
+                double share = (from * from - speed * speed) / energySpan;
+                double force =
+                        Tally.rates(braking, speed, chargeAtStart + share * chargeGain, 1.0, rates);
+                leastForce = Math.min(leastForce, force);
+                double step = 0.5 * (from - to) * RULE.getWeight(node) * braking.inertia() / force;
+                for (int i = 0; i < Tally.SIZE; i++) {
+                    sums[i] += step * rates[i];
+                }
+            }
+            chargeGain = sums[Tally.CHARGE];
+        }
+        return sums;
+    }
+}
