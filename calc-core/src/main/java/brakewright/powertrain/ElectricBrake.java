@@ -75,16 +75,15 @@ public record ElectricBrake(
      * @return the pack current [A]
      */
     public double settledPackLimit(PackState pack) {
-        return taper.map(
-                        band -> {
-                            double width = band.ends() - band.begins();
-                            double settled =
-                                    packCurrent
-                                            * (band.ends() - pack.voltage())
-                                            / (width + packCurrent * pack.resistance());
-                            return Math.max(0.0, Math.min(packCurrent, settled));
-                        })
-                .orElse(packCurrent);
+        if (taper.isEmpty()) {
+            return packCurrent;
+        }
+        Taper band = taper.get();
+        double settled =
+                packCurrent
+                        * (band.ends() - pack.voltage())
+                        / (band.band() + packCurrent * pack.resistance());
+        return Math.max(0.0, Math.min(packCurrent, settled));
     }
 
     /**

@@ -26,15 +26,15 @@ public record ElectricDrive(
      * @return the pack current [A]
      */
     public double settledPackLimit(PackState pack) {
-        return taper.map(
-                        band -> {
-                            double settled =
-                                    packCurrent
-                                            * (pack.voltage() - band.ends())
-                                            / (band.band() + packCurrent * pack.resistance());
-                            return Math.max(0.0, Math.min(packCurrent, settled));
-                        })
-                .orElse(packCurrent);
+        if (taper.isEmpty()) {
+            return packCurrent;
+        }
+        Taper band = taper.get();
+        double settled =
+                packCurrent
+                        * (pack.voltage() - band.ends())
+                        / (band.band() + packCurrent * pack.resistance());
+        return Math.max(0.0, Math.min(packCurrent, settled));
     }
 
     /**

@@ -22,7 +22,8 @@ final class Braking {
     private final ElectricBrake brake;
     private final Powertrain powertrain;
     private final RoadLoad road;
-    private final double slope;
+    private final double rollingForce;
+    private final double slopeForce;
     private final double gripForce;
     private final double frictionForce;
     private final double efficiency;
@@ -37,7 +38,9 @@ final class Braking {
         this.brake = brake;
         this.powertrain = brake.powertrain();
         this.road = RoadLoad.of(build);
-        this.slope = surroundings.slope();
+        double length = Math.hypot(1.0, surroundings.slope());
+        this.rollingForce = road.force(0.0, 0.0, 0.0) / length;
+        this.slopeForce = road.mass() * Gravity.STANDARD * surroundings.slope() / length;
         this.gripForce =
                 build.mass()
                         * Gravity.STANDARD
@@ -94,20 +97,20 @@ final class Braking {
     }
 
     double rollingForce() {
-        return road.force(0.0, 0.0, 0.0) / Math.hypot(1.0, slope);
+        return rollingForce;
     }
 
     double airForce(double speed) {
-        return road.force(speed, 0.0, 0.0) - road.force(0.0, 0.0, 0.0);
+        return road.airForce(speed);
     }
 
     /** The part of the weight that points uphill; negative downhill. */
     double slopeForce() {
-        return road.mass() * Gravity.STANDARD * slope / Math.hypot(1.0, slope);
+        return slopeForce;
     }
 
     double roadForce(double speed) {
-        return road.force(speed, slope, 0.0);
+        return rollingForce + slopeForce + road.airForce(speed);
     }
 
     double packPower(double current, double speed) {

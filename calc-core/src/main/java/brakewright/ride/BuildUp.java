@@ -10,8 +10,8 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince54Integrator;
  */
 final class BuildUp {
 
-    private static final double ABSOLUTE_TOLERANCE = 1e-11;
-    private static final double RELATIVE_TOLERANCE = 1e-10;
+    private static final double ABSOLUTE_TOLERANCE = 1e-8;
+    private static final double RELATIVE_TOLERANCE = 1e-8;
     private static final int EVENT_ITERATIONS = 100;
 
     private final Braking braking;

@@ -15,21 +15,21 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
 final class SpeedIntegral {
 
     private static final int NODES = 5;
-    private static final double RELATIVE_TOLERANCE = 1e-9;
+    private static final double RELATIVE_TOLERANCE = 1e-8;
 
     /**
      * Differences too small to matter: time [s], distance [m], charge [1], squared current [A²·s].
      */
-    private static final double[] NEGLIGIBLE = {1e-9, 1e-9, 1e-12, 1e-6};
+    private static final double[] NEGLIGIBLE = {1e-8, 1e-8, 1e-10, 1e-5};
 
     private static final int DEEPEST = 12;
-    private static final int CHARGE_PASSES = 2;
 
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
 
     private final Braking braking;
     private final double[] rates = new double[Tally.SIZE];
     private double leastForce = Double.POSITIVE_INFINITY;
+    private double chargePerEnergy;
 
     SpeedIntegral(Braking braking) {
         this.braking = braking;
@@ -42,6 +42,8 @@ final class SpeedIntegral {
 
     /** Adds to the tally what happens between two speeds, the higher one first. */
     void add(double from, double to, double[] tally) {
+        double force = Tally.rates(braking, from, tally[Tally.CHARGE], 1.0, rates);
+        chargePerEnergy = rates[Tally.CHARGE] * braking.inertia() / (2.0 * from * force);
         refine(from, to, panel(from, to, tally[Tally.CHARGE]), tally, 0);
     }
 
@@ -72,23 +74,17 @@ final class SpeedIntegral {
 
     private double[] panel(double from, double to, double chargeAtStart) {
         double[] sums = new double[Tally.SIZE];
-        double chargeGain = 0.0;
-        double energySpan = from * from - to * to;
-        for (int pass = 0; pass < CHARGE_PASSES; pass++) {
-            java.util.Arrays.fill(sums, 0.0);
-            for (int node = 0; node < NODES; node++) {
-                double speed = 0.5 * (from + to) - 0.5 * (from - to) * RULE.getPoint(node);
-                double share = (from * from - speed * speed) / energySpan;
-                double force =
-                        Tally.rates(braking, speed, chargeAtStart + share * chargeGain, 1.0, rates);
-                leastForce = Math.min(leastForce, force);
-                double step = 0.5 * (from - to) * RULE.getWeight(node) * braking.inertia() / force;
-                for (int i = 0; i < Tally.SIZE; i++) {
-                    sums[i] += step * rates[i];
-                }
+        for (int node = 0; node < NODES; node++) {
+            double speed = 0.5 * (from + to) - 0.5 * (from - to) * RULE.getPoint(node);
+            double charge = chargeAtStart + chargePerEnergy * (from * from - speed * speed);
+            double force = Tally.rates(braking, speed, charge, 1.0, rates);
+            leastForce = Math.min(leastForce, force);
+            double step = 0.5 * (from - to) * RULE.getWeight(node) * braking.inertia() / force;
+            for (int i = 0; i < Tally.SIZE; i++) {
+                sums[i] += step * rates[i];
             }
-            chargeGain = sums[Tally.CHARGE];
         }
+        chargePerEnergy = sums[Tally.CHARGE] / (from * from - to * to);
         return sums;
     }
 }

@@ -43,8 +43,17 @@ public record RoadLoad(double mass, double rollingResistance, double dragArea, d
      */
     public double force(double speed, double slope, double headwind) {
         double alongRun = 1.0 / Math.hypot(1.0, slope);
-        double air = speed + headwind;
         return mass * Gravity.STANDARD * alongRun * (rollingResistance + slope)
-                + 0.5 * airDensity * dragArea * air * Math.abs(air);
+                + airForce(speed + headwind);
+    }
+
+    /**
+     * Returns the force of the air alone.
+     *
+     * @param airSpeed of the vehicle against the air [m/s]
+     * @return the force against the motion; negative from behind [N]
+     */
+    public double airForce(double airSpeed) {
+        return 0.5 * airDensity * dragArea * airSpeed * Math.abs(airSpeed);
     }
 }
