@@ -18,7 +18,12 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true,
         version = "brakewright 0.1.0",
-        subcommands = {WorksheetCommand.class, ExplainCommand.class, HelpCommand.class},
+        subcommands = {
+            WorksheetCommand.class,
+            CheckCommand.class,
+            ExplainCommand.class,
+            HelpCommand.class
+        },
         footer = {
             "",
             "Exit status: 0 within limits or conditional, 1 outside limits, 2 unusable input, 70 a"

@@ -12,7 +12,6 @@ import brakewright.spec.Use;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -23,7 +22,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  */
 final class PackReview {
 
-    private static final double CHARGE_ACCURACY = 1e-9;
     private static final double TEMPERATURE_ACCURACY = 1e-6;
     private static final int ITERATIONS = 200;
 
@@ -31,7 +29,7 @@ final class PackReview {
     private final Limits limits;
     private final Operation operation;
     private final PackModel model;
-    private final double[] charges;
+    private final ChargeSearch search;
     private final List<Finding> findings = new ArrayList<>();
 
     PackReview(Build build, Limits limits, Operation operation) {
@@ -39,7 +37,7 @@ final class PackReview {
         this.limits = limits;
         this.operation = operation;
         this.model = new PackModel(build.pack());
-        this.charges = chargesInUse();
+        this.search = new ChargeSearch(build);
     }
 
     List<Finding> findings() {
@@ -151,12 +149,12 @@ final class PackReview {
                 charge ->
                         flowing(returning, charge, temperatureC)
                                 - constraint.limitAt(charge, temperatureC);
-        OptionalDouble bound = firstExcess(excess, returning);
+        OptionalDouble bound = search.firstExcess(excess, returning);
         if (bound.isEmpty()
                 || isMilderThanNominal(constraint, bound.getAsDouble(), returning, temperatureC)) {
             return;
         }
-        double worst = worst(excess);
+        double worst = search.worst(excess);
         double flows = flowing(returning, worst, temperatureC);
         double permitted = constraint.limitAt(worst, temperatureC);
         Finding.Builder finding =
@@ -207,7 +205,7 @@ final class PackReview {
             return false;
         }
         OptionalDouble there =
-                firstExcess(
+                search.firstExcess(
                         charge ->
                                 flowing(returning, charge, nominal)
                                         - constraint.limitAt(charge, nominal),
@@ -241,64 +239,6 @@ final class PackReview {
         return returning
                 ? operation.brake().greatestReturn(operation.topSpeed(), state)
                 : operation.drive().greatestDraw(operation.topSpeed(), state);
-    }
-
-    /** The charge state at which most too much flows. */
-    private double worst(UnivariateFunction excess) {
-        double worst = charges[0];
-        for (double charge : charges) {
-            if (excess.value(charge) > excess.value(worst)) {
-                worst = charge;
-            }
-        }
-        return worst;
-    }
-
-    /**
-     * Walks from the harmless end of the charge in use to the harmful one and returns where the
-     * excess begins; the harmless end itself if it is exceeded already there.
-     */
-    private OptionalDouble firstExcess(UnivariateFunction excess, boolean rising) {
-        int count = charges.length;
-        double before = rising ? charges[0] : charges[count - 1];
-        if (excess.value(before) > 0.0) {
-            return OptionalDouble.of(before);
-        }
-        for (int step = 1; step < count; step++) {
-            double here = rising ? charges[step] : charges[count - 1 - step];
-            if (excess.value(here) > 0.0) {
-                return OptionalDouble.of(
-                        excess.value(before) == 0.0
-                                ? before
-                                : new BrentSolver(CHARGE_ACCURACY)
-                                        .solve(
-                                                ITERATIONS,
-                                                excess,
-                                                Math.min(before, here),
-                                                Math.max(before, here)));
-            }
-            before = here;
-        }
-        return OptionalDouble.empty();
-    }
-
-    /** Both ends of the charge in use, every 5 % and every point of the cell's curves between. */
-    private double[] chargesInUse() {
-        Use use = build.use();
-        TreeSet<Double> points = new TreeSet<>(List.of(use.chargeTo(), use.chargeFrom()));
-        for (int step = 0; step <= 20; step++) {
-            points.add(step / 20.0);
-        }
-        Cell cell = build.pack().cell();
-        for (double point : cell.openCircuitVoltage().abscissas()) {
-            points.add(point);
-        }
-        for (double point : cell.resistanceByCharge().abscissas()) {
-            points.add(point);
-        }
-        return points.subSet(use.chargeTo(), true, use.chargeFrom(), true).stream()
-                .mapToDouble(Double::doubleValue)
-                .toArray();
     }
 
     /** Where protection opens or a controller fails, braking vanishes. */

@@ -2,10 +2,12 @@ package brakewright.worksheet;
 
 import brakewright.battery.PackModel;
 import brakewright.limit.Limits;
+import brakewright.review.FirstStop;
 import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.spec.Build;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * The worksheet of one vehicle.
@@ -18,6 +20,8 @@ import java.util.List;
  * @param brakeMap the electric brake over speed and charge state
  * @param drive what the drive achieves
  * @param heat how the motor warms
+ * @param firstStops the first stop after a full charge: cells at their own temperature, then the
+ *     coldest and the warmest in use where they differ
  */
 public record Worksheet(
         Build build,
@@ -27,11 +31,13 @@ public record Worksheet(
         List<PackRow> pack,
         BrakeMap brakeMap,
         DriveSheet drive,
-        HeatSheet heat) {
+        HeatSheet heat,
+        List<FirstStop> firstStops) {
 
     /** Copies the rows. */
     public Worksheet {
         pack = List.copyOf(pack);
+        firstStops = List.copyOf(firstStops);
     }
 
     /**
@@ -52,6 +58,18 @@ public record Worksheet(
                 PackRow.all(build, model, limits, operation),
                 BrakeMap.of(build, model, limits, operation),
                 DriveSheet.of(build, model, operation),
-                HeatSheet.of(build, operation));
+                HeatSheet.of(build, operation),
+                firstStops(build, limits, operation));
+    }
+
+    private static List<FirstStop> firstStops(Build build, Limits limits, Operation operation) {
+        double own = build.pack().temperatureC();
+        return DoubleStream.of(
+                        own,
+                        build.use().climate().coldestPackC(),
+                        build.use().climate().warmestPackC())
+                .distinct()
+                .mapToObj(cells -> FirstStop.of(build, limits, operation, cells))
+                .toList();
     }
 }

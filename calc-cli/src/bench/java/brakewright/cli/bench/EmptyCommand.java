@@ -11,6 +11,7 @@ import picocli.CommandLine.HelpCommand;
         subcommands = {
             EmptyCommand.First.class,
             EmptyCommand.Second.class,
+            EmptyCommand.Third.class,
             HelpCommand.class
         })
 public final class EmptyCommand implements Runnable {
@@ -25,6 +26,13 @@ public final class EmptyCommand implements Runnable {
     /** Does nothing. */
     @Command(name = "explain", mixinStandardHelpOptions = true)
     public static final class Second implements Runnable {
+        @Override
+        public void run() {}
+    }
+
+    /** Does nothing. */
+    @Command(name = "check", mixinStandardHelpOptions = true)
+    public static final class Third implements Runnable {
         @Override
         public void run() {}
     }

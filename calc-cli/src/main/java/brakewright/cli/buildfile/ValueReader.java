@@ -172,7 +172,8 @@ final class ValueReader {
         return raw instanceof String text ? '"' + text + '"' : String.valueOf(raw);
     }
 
-    private static String outOfRange(Schema.Entry entry, Value value) {
+    /** Says why a value is impossible; empty if it is not. */
+    static String outOfRange(Schema.Entry entry, Value value) {
         if (value instanceof Value.Number number) {
             return outOfRange(entry, number.quantity().value());
         }

@@ -13,14 +13,18 @@ import brakewright.limit.LimitId;
 import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
 import brakewright.review.Finding;
+import brakewright.review.FirstStop;
+import brakewright.ride.StopOutcome;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.worksheet.BrakeMap;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.PackRow;
+import brakewright.worksheet.StopTable;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -60,6 +64,8 @@ public final class WorksheetJson {
         limits();
         packByCharge();
         brakeMap();
+        stops();
+        firstStops();
         drive();
         heat();
         findings();
@@ -251,6 +257,59 @@ public final class WorksheetJson {
         json.grid("wheel_force_N", map.wheelForce());
         json.numbers("may_take_A", map.mayTake());
         json.endObject();
+    }
+
+    private void stops() {
+        json.startArray("stops");
+        for (StopTable.Row row :
+                StopTable.of(file.build(), sheet.operation(), sheet.brakeMap().charges())) {
+            json.startObject();
+            json.number("from_m_per_s", row.from());
+            json.number("charge", row.charge());
+            json.number("slope", 0.0);
+            json.number("reaction_m", row.reaction());
+            outcome(row.outcome());
+            json.endObject();
+        }
+        json.endArray();
+    }
+
+    private void outcome(StopOutcome outcome) {
+        if (outcome instanceof StopOutcome.Unstoppable unstoppable) {
+            json.number("held_at_m_per_s", unstoppable.heldAt());
+        } else if (outcome instanceof StopOutcome.Stopped stopped) {
+            json.number("distance_m", stopped.distance());
+            json.number("time_s", stopped.time());
+            json.number("deceleration_mean_m_per_s2", stopped.meanDeceleration());
+            json.number("deceleration_min_m_per_s2", stopped.leastDeceleration());
+            json.number("fully_developed_m_per_s2", stopped.fullyDeveloped());
+            json.number("fades_above_m_per_s", stopped.fadeSpeed());
+            json.number("peak_pack_current_A", stopped.peakPackCurrent());
+            json.number("peak_cell_voltage_V", stopped.peakCellVoltage());
+            json.number("returned_Wh", stopped.energy().pack() / 3600.0);
+        }
+    }
+
+    private void firstStops() {
+        json.startArray("first_stop");
+        for (FirstStop stop : sheet.firstStops()) {
+            json.startObject();
+            json.number("from_m_per_s", stop.speed());
+            json.number("charge", stop.charge());
+            json.number("cells_C", stop.cellsC());
+            json.number("pack_current_A", stop.packCurrent());
+            json.number("cell_voltage_V", stop.cellVoltage());
+            json.number("may_take_A", stop.mayTake());
+            json.text("opens", stop.opening().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            json.number("opens_after_s", stop.opening().typicalDelay());
+            json.number("left_m_per_s2", stop.leftDeceleration());
+            stop.chargeTo().ifPresent(charge -> json.number("safe_charge", charge));
+            stop.rideFirst().ifPresent(metres -> json.number("ride_first_m", metres));
+            json.number("safe_regen_per_controller_A", stop.safeRegen());
+            outcome(stop.outcome());
+            json.endObject();
+        }
+        json.endArray();
     }
 
     private void drive() {

@@ -59,6 +59,8 @@ public final class WorksheetText {
         page.blank();
         new BrakeTable(sheet, units, page).print(ink);
         page.blank();
+        new FirstStopText(sheet, units, page).print(ink);
+        page.blank();
         heat();
         page.blank();
         findings();

@@ -22,6 +22,19 @@ public final class Cautions {
                     "Disconnect the pack before you work on it; insulate tools; a pack's short"
                             + " circuit can exceed what a fuse can interrupt.");
 
+    private static final List<String> BRAKING =
+            List.of(
+                    "An electric brake is never a sole brake on slopes: it fades with a full or cold"
+                            + " pack, and is gone when the pack is cut off.",
+                    "A protection board that opens while braking takes the brake away within"
+                            + " milliseconds to seconds, and can destroy the controller.",
+                    "Try a raised brake current at walking pace first, on closed level ground, with"
+                            + " helmet, gloves and pads; then in small steps of speed, with the pack"
+                            + " between 30 and 70 % charge.",
+                    "These are estimates from the inputs given. Makers' datasheets, local law and"
+                            + " qualified practice come first; figures quoted from a regulation are"
+                            + " that jurisdiction's and no legal advice.");
+
     private Cautions() {}
 
     /**
@@ -31,5 +44,14 @@ public final class Cautions {
      */
     public static List<String> all() {
         return TEXTS;
+    }
+
+    /**
+     * Returns the cautions for raising a brake current.
+     *
+     * @return sentences
+     */
+    public static List<String> braking() {
+        return BRAKING;
     }
 }

@@ -3,20 +3,30 @@ package brakewright.cli.words;
 /** In which units speeds and distances are shown. */
 public enum UnitSystem {
     /** Kilometres. */
-    SI("km/h", 3.6, "m", 1.0),
+    SI("km/h", 3.6, "m", 1.0, "km", 1e-3),
     /** Miles and feet. */
-    IMPERIAL("mi/h", 1.0 / 0.44704, "ft", 1.0 / 0.3048);
+    IMPERIAL("mi/h", 1.0 / 0.44704, "ft", 1.0 / 0.3048, "mi", 1.0 / 1609.344);
 
     private final String speedUnit;
     private final double speedFactor;
     private final String lengthUnit;
     private final double lengthFactor;
+    private final String distanceUnit;
+    private final double distanceFactor;
 
-    UnitSystem(String speedUnit, double speedFactor, String lengthUnit, double lengthFactor) {
+    UnitSystem(
+            String speedUnit,
+            double speedFactor,
+            String lengthUnit,
+            double lengthFactor,
+            String distanceUnit,
+            double distanceFactor) {
         this.speedUnit = speedUnit;
         this.speedFactor = speedFactor;
         this.lengthUnit = lengthUnit;
         this.lengthFactor = lengthFactor;
+        this.distanceUnit = distanceUnit;
+        this.distanceFactor = distanceFactor;
     }
 
     /**
@@ -66,6 +76,16 @@ public enum UnitSystem {
      */
     public String speedDown(double metresPerSecond) {
         return Numbers.down(speed(metresPerSecond), 1) + " " + speedUnit;
+    }
+
+    /**
+     * Writes a ride's distance with its unit, rounded up.
+     *
+     * @param metres [m]
+     * @return the text
+     */
+    public String distanceText(double metres) {
+        return Numbers.up(metres * distanceFactor, 1) + " " + distanceUnit;
     }
 
     /**

@@ -1,0 +1,48 @@
+package brakewright.review;
+
+import brakewright.battery.PackModel;
+import brakewright.limit.Limits;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Climate;
+import java.util.stream.DoubleStream;
+
+/** Up to which charge state braking is safe for the pack. */
+public final class ChargeCeiling {
+
+    private ChargeCeiling() {}
+
+    /**
+     * Returns the charge state up to which the pack may take what braking sends at any speed in
+     * use, with the cells at their own, the coldest and the warmest temperature.
+     *
+     * @param build the vehicle
+     * @param limits what the pack may take
+     * @param operation its settings in effect
+     * @return the charge state [1]; the highest in use where nothing is exceeded, the lowest where
+     *     something always is
+     */
+    public static double of(Build build, Limits limits, Operation operation) {
+        Climate climate = build.use().climate();
+        return DoubleStream.of(
+                        build.pack().temperatureC(), climate.coldestPackC(), climate.warmestPackC())
+                .map(cells -> at(build, limits, operation, cells))
+                .min()
+                .orElseThrow();
+    }
+
+    private static double at(Build build, Limits limits, Operation operation, double cellsC) {
+        PackModel pack = new PackModel(build.pack());
+        ElectricBrake brake = operation.brake();
+        return new ChargeSearch(build)
+                .firstExcess(
+                        charge ->
+                                brake.greatestReturn(
+                                                operation.topSpeed(),
+                                                PackState.of(pack, charge, cellsC))
+                                        - limits.packRegen().valueAt(charge, cellsC),
+                        true)
+                .orElse(build.use().chargeFrom());
+    }
+}

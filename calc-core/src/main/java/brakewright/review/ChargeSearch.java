@@ -1,0 +1,84 @@
+package brakewright.review;
+
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.Use;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * Finds where over the charge in use something begins to exceed a bound. It looks at both ends,
+ * every 5 % and every point of the cell's curves between, and solves in between.
+ */
+final class ChargeSearch {
+
+    private static final double CHARGE_ACCURACY = 1e-9;
+    private static final int ITERATIONS = 200;
+
+    private final double[] charges;
+
+    ChargeSearch(Build build) {
+        Use use = build.use();
+        TreeSet<Double> points = new TreeSet<>(List.of(use.chargeTo(), use.chargeFrom()));
+        for (int step = 0; step <= 20; step++) {
+            points.add(step / 20.0);
+        }
+        Cell cell = build.pack().cell();
+        for (double point : cell.openCircuitVoltage().abscissas()) {
+            points.add(point);
+        }
+        for (double point : cell.resistanceByCharge().abscissas()) {
+            points.add(point);
+        }
+        charges =
+                points.subSet(use.chargeTo(), true, use.chargeFrom(), true).stream()
+                        .mapToDouble(Double::doubleValue)
+                        .toArray();
+    }
+
+    /**
+     * Walks from the harmless end to the harmful one.
+     *
+     * @param excess over the charge state; positive where a bound is exceeded
+     * @param rising whether a higher charge state is more harmful
+     * @return where the excess begins, the harmless end itself if it does there already; empty
+     *     where it does nowhere
+     */
+    OptionalDouble firstExcess(UnivariateFunction excess, boolean rising) {
+        int count = charges.length;
+        double before = rising ? charges[0] : charges[count - 1];
+        if (excess.value(before) > 0.0) {
+            return OptionalDouble.of(before);
+        }
+        for (int step = 1; step < count; step++) {
+            double here = rising ? charges[step] : charges[count - 1 - step];
+            if (excess.value(here) > 0.0) {
+                return OptionalDouble.of(
+                        excess.value(before) == 0.0
+                                ? before
+                                : new BrentSolver(CHARGE_ACCURACY)
+                                        .solve(
+                                                ITERATIONS,
+                                                excess,
+                                                Math.min(before, here),
+                                                Math.max(before, here)));
+            }
+            before = here;
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Returns the charge state at which most too much flows. */
+    double worst(UnivariateFunction excess) {
+        double worst = charges[0];
+        for (double charge : charges) {
+            if (excess.value(charge) > excess.value(worst)) {
+                worst = charge;
+            }
+        }
+        return worst;
+    }
+}

@@ -1,0 +1,67 @@
+package brakewright.worksheet;
+
+import brakewright.review.Operation;
+import brakewright.ride.Stop;
+import brakewright.ride.StopOutcome;
+import brakewright.ride.Surroundings;
+import brakewright.spec.Build;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Stops on level dry road from several speeds, over the charge in use. */
+public final class StopTable {
+
+    private static final double FIRST = 10.0 / 3.6;
+    private static final double STEP = 5.0 / 3.6;
+
+    private StopTable() {}
+
+    /**
+     * One stop.
+     *
+     * @param from speed [m/s]
+     * @param charge the charge state [1]
+     * @param reaction distance ridden in the reaction time [m]
+     * @param outcome how it ends
+     */
+    public record Row(double from, double charge, double reaction, StopOutcome outcome) {}
+
+    /**
+     * Computes stops from 10 km/h to the highest speed, at every charge state of the brake map.
+     *
+     * @param build the vehicle
+     * @param operation its settings in effect
+     * @param charges the charge states [1]
+     * @return the stops, by charge state, then speed
+     */
+    public static List<Row> of(Build build, Operation operation, double[] charges) {
+        Stop stop = new Stop(build, operation.brake(), Surroundings.of(build));
+        List<Row> rows = new ArrayList<>();
+        for (double charge : charges) {
+            for (double speed : speeds(operation.topSpeed())) {
+                rows.add(
+                        new Row(
+                                speed,
+                                charge,
+                                speed * build.use().effort().reaction(),
+                                stop.from(speed, charge)));
+            }
+        }
+        return rows;
+    }
+
+    /**
+     * Returns the speeds of a table of stops: 10 km/h, every 5 km/h above, and the highest.
+     *
+     * @param top the highest [m/s]
+     * @return ascending [m/s]
+     */
+    public static double[] speeds(double top) {
+        List<Double> speeds = new ArrayList<>();
+        for (double speed = FIRST; speed < top - 1e-6; speed += STEP) {
+            speeds.add(speed);
+        }
+        speeds.add(top);
+        return speeds.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}
