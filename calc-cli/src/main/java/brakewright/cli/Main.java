@@ -38,7 +38,6 @@ public final class Main {
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setExecutionExceptionHandler(new Complaints());
-        commandLine.setExitCodeExceptionMapper(problem -> ExitStatus.FAULT);
         commandLine.setCaseInsensitiveEnumValuesAllowed(true);
         return commandLine;
     }

@@ -33,6 +33,9 @@ final class OutputOptions {
             out.print(text);
             return;
         }
+        if (Files.isDirectory(file)) {
+            throw new Unusable(file + ": this is a folder, not a file");
+        }
         if (Files.exists(file) && !force) {
             throw new Unusable(file + ": the file exists; --force replaces it");
         }
@@ -48,7 +51,13 @@ final class OutputOptions {
         if (folder == null) {
             throw new IOException("no folder");
         }
-        Path draft = Files.createTempFile(folder, ".brakewright", ".draft");
+        Path draft =
+                folder.resolve(
+                        "."
+                                + target.getFileName()
+                                + "."
+                                + ProcessHandle.current().pid()
+                                + ".draft");
         try {
             Files.writeString(draft, text, StandardCharsets.UTF_8);
             Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);

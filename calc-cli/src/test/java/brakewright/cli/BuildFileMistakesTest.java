@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -132,7 +131,6 @@ class BuildFileMistakesTest {
                     use      | charge_to         | charge_to = 0.99         | use.charge_to
                     controller | count           | count = 3                | controller.count
                     """)
-    @Disabled("such problems have no expected line")
     void saysWhatIsExpectedWhereValuesDoNotGoTogether(
             String table, String key, String line, String reported) {
         file.replace("use", "charge_from", "charge_from = 0.9");
@@ -256,7 +254,6 @@ class BuildFileMistakesTest {
     }
 
     @Test
-    @Disabled("told only once all single values are right: 1 problem of 3")
     void tellsWhatDoesNotGoTogetherInTheSameGo() {
         int bare = file.replace("rider", "mass", "mass = 82");
         file.replace("use", "charge_from", "charge_from = 0.5");
@@ -273,7 +270,6 @@ class BuildFileMistakesTest {
     }
 
     @Test
-    @Disabled("only the first taper is told: 1 problem of 2")
     void tellsBothTapersThatRunTheWrongWay() {
         int low =
                 file.replace(

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -74,7 +73,6 @@ class ExplainCommandTest {
 
     @ParameterizedTest
     @MethodSource("everyLimitOfEveryExample")
-    @Disabled("lines reach 113 columns, and 121 in the first line on a taper")
     void keepsLinesWithinAHundredColumns(Example example, LimitId limit) {
         assertThat(explain(example, limit).outLines())
                 .allSatisfy(line -> assertThat(line.length()).as(line).isLessThan(101));
@@ -111,7 +109,6 @@ class ExplainCommandTest {
     }
 
     @Test
-    @Disabled("usage errors end with status 70 instead of 2: Main maps every exception to it")
     void asksForALimit() {
         CommandRun run = CommandRun.of("explain", Example.TRIKE.path());
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));

@@ -2,7 +2,6 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -54,7 +53,6 @@ class ExtremeSettingsTest {
     /** Far above any motor of the class, but within what a build file may say. */
     @ParameterizedTest
     @ValueSource(strings = {"5 ohm", "10 ohm", "20 ohm"})
-    @Disabled("from 5 ohm: status 70, the curve is read at a charge that is not a number")
     void aWindingOfHighResistanceGetsAWorksheet(String value) {
         BuildText file = BuildText.of(Example.SCOOTER);
         file.replace("motor", "resistance", "resistance = \"" + value + "\"");

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,7 +59,6 @@ class OutputFileTest {
 
     /** Others may read it where they may read any other new file. */
     @Test
-    @Disabled("only the owner may read it: rw------- whatever the default is")
     void hasThePermissionsOfAnyNewFile() throws IOException {
         assumeTrue(
                 Files.getFileStore(folder).supportsFileAttributeView("posix"),
@@ -91,7 +89,6 @@ class OutputFileTest {
     }
 
     @Test
-    @Disabled("an empty folder is replaced by the file, status 0")
     void doesNotReplaceAFolderEvenWithForce() throws IOException {
         Path other = Files.createDirectory(folder.resolve("other"));
         CommandRun run = CommandRun.of("worksheet", "--output", other.toString(), "--force");

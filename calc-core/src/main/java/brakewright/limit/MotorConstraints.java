@@ -150,7 +150,7 @@ final class MotorConstraints {
                                         "Ω"),
                                 Term.computed(
                                         "P_fe",
-                                        "drag loss at the highest speed in use",
+                                        "drag loss at the top speed in use",
                                         MotorHeatBalance.caseLoss(build),
                                         "W"))));
     }
@@ -180,7 +180,7 @@ final class MotorConstraints {
                         build.vehicle().rotatingShare(),
                         "",
                         Input.VEHICLE_ROTATING_SHARE));
-        terms.add(Term.computed("F_road", "road load at the highest speed in use", road, "N"));
+        terms.add(Term.computed("F_road", "road load at the top speed in use", road, "N"));
         return new Constraint(
                 id,
                 powertrain.brakeCurrent(force, 0.0),

@@ -138,7 +138,7 @@ final class TaperRule {
                                 Term.computed("I_set", "pack current", packCurrent, "A"),
                                 Term.computed(
                                         "R(s,T)",
-                                        "pack resistance at that end of the charge, coldest pack",
+                                        "pack resistance there, coldest pack",
                                         resistance,
                                         "Ω"))));
     }

@@ -64,11 +64,19 @@ final class Braking {
     }
 
     PackState pack(double charge) {
-        return PackState.of(pack, Math.min(1.0, charge), temperatureC);
+        return PackState.of(pack, within(charge), temperatureC);
     }
 
     double cellVoltage(double packCurrent, double charge) {
-        return pack.cellVoltage(packCurrent, Math.min(1.0, charge), temperatureC);
+        return pack.cellVoltage(packCurrent, within(charge), temperatureC);
+    }
+
+    /**
+     * A stop that begins full or empty leaves the tabulated charge by a hair; nothing is
+     * extrapolated.
+     */
+    private static double within(double charge) {
+        return Math.max(0.0, Math.min(1.0, charge));
     }
 
     double chargePerCoulomb() {
@@ -81,7 +89,9 @@ final class Braking {
      * @param share of the brakes that has built up [1]
      */
     double motorCurrent(double speed, PackState state, double share) {
-        double asked = share * brake.motorCurrent();
+        double asked =
+                powertrain.suppliedBrakeCurrent(
+                        share * brake.motorCurrent(), speed, state.greatestPower());
         double limited =
                 powertrain.limitedBrakeCurrent(
                         asked, speed, state.powerReturnedBy(brake.settledPackLimit(state)));

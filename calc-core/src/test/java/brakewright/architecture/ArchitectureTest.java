@@ -126,7 +126,7 @@ class ArchitectureTest {
                 .whereLayer("review")
                 .mayOnlyBeAccessedByLayers("worksheet")
                 .whereLayer("limit")
-                .mayOnlyBeAccessedByLayers("review", "worksheet")
+                .mayOnlyBeAccessedByLayers("ride", "review", "worksheet")
                 .whereLayer("ride")
                 .mayOnlyBeAccessedByLayers("review", "worksheet")
                 .whereLayer("powertrain")

@@ -323,7 +323,12 @@ final class BuildAssembler {
         try {
             return supplier.get();
         } catch (IllegalArgumentException wrong) {
-            problems.add(new Problem(given.line(key), key, String.valueOf(wrong.getMessage()), ""));
+            problems.add(
+                    new Problem(
+                            given.line(key),
+                            key,
+                            String.valueOf(wrong.getMessage()),
+                            Consistency.expected(key)));
             return null;
         }
     }

@@ -45,6 +45,7 @@ public record BuildFile(
         List<Problem> problems = new ArrayList<>();
         TomlKeys keys = TomlKeys.parse(decode(bytes), problems);
         Given given = Given.read(keys, tables, problems);
+        new Consistency(given, problems).check();
         Map<Input, Resolved> inputs = new Resolver(tables, given, problems).resolve();
         stopAt(problems);
         Build build = new BuildAssembler(given, inputs, problems).assemble();

@@ -46,7 +46,7 @@ record TomlKeys(Map<String, Entry> values, boolean isWhole) {
                             error.position().line(),
                             "",
                             String.valueOf(error.getMessage()).lines().findFirst().orElse(""),
-                            ""));
+                            "TOML, for example mass = \"92 kg\""));
         }
         Map<String, Entry> values = new LinkedHashMap<>();
         flatten(result, new ArrayList<>(), knownTables(), values);

@@ -144,7 +144,7 @@ public final class ExplainText {
                 page.line(
                         String.format(
                                 Locale.ROOT,
-                                "      %-8s %-44s %12s   %s",
+                                "    %-8s %-36s %11s  %s",
                                 term.symbol(),
                                 term.meaning(),
                                 number(term),

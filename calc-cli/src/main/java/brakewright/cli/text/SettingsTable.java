@@ -53,7 +53,7 @@ final class SettingsTable {
                 Numbers.down(limit.value(), 1) + " A",
                 amperes(set),
                 mark(set, limit.value()),
-                LimitWords.of(limit.binding().id()));
+                LimitWords.brief(limit.binding().id()));
     }
 
     private void pack(PackLimit packLimit, OptionalDouble set) {
@@ -71,14 +71,14 @@ final class SettingsTable {
                     Numbers.down(total, 1) + " A",
                     amperes(set),
                     mark(setTotal, total),
-                    LimitWords.of(limit.binding().id()));
+                    LimitWords.brief(limit.binding().id()));
         } else {
             row(
                     name + ", per controller",
                     Numbers.down(total / controllers, 1) + " A",
                     amperes(set),
                     mark(setTotal, total),
-                    LimitWords.of(limit.binding().id()));
+                    LimitWords.brief(limit.binding().id()));
             row(
                     "  all " + controllers + " together",
                     Numbers.down(total, 1) + " A",
@@ -114,7 +114,7 @@ final class SettingsTable {
                 limit.value().map(taper -> recommended(taper, low)).orElse("none"),
                 set.map(SettingsTable::volts).orElse("not set"),
                 set.map(taper -> fit(limit, taper)).orElse(""),
-                LimitWords.of(limit.binding().id()));
+                LimitWords.brief(limit.binding().id()));
     }
 
     /** Rounded to the safe side: up where the pack empties, down where it fills. */
@@ -144,7 +144,7 @@ final class SettingsTable {
                 units.speedDown(limit.value()),
                 set.isPresent() ? units.speedText(set.getAsDouble()) : "not set",
                 mark(set, limit.value()),
-                LimitWords.of(limit.binding().id()));
+                LimitWords.brief(limit.binding().id()));
     }
 
     private void row(String name, String recommended, String set, String mark, String holder) {

@@ -52,6 +52,7 @@ public final class WorksheetText {
     public String text() {
         title();
         verdict();
+        notes();
         page.blank();
         new SettingsTable(sheet, units, page).print(ink);
         page.blank();
@@ -73,10 +74,13 @@ public final class WorksheetText {
 
     private void title() {
         page.line(ink.heading(file.title()));
+    }
+
+    private void notes() {
         if (!file.notes().isEmpty()) {
+            page.blank();
             page.paragraph("", 0, file.notes());
         }
-        page.blank();
     }
 
     private void verdict() {

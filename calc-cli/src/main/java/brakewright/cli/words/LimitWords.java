@@ -27,7 +27,7 @@ public final class LimitWords {
     }
 
     /**
-     * Returns what a constraint of the pack is called where there is little room.
+     * Returns what a constraint is called where there is little room.
      *
      * @param id the constraint
      * @return at most twenty letters
@@ -48,7 +48,16 @@ public final class LimitWords {
             case MAIN_WIRE -> "main wire";
             case MAIN_PLUG -> "main plug";
             case TEMPERATURE_WINDOW -> "temperature window";
-            default -> id.key();
+            case MOTOR_CURRENT_RATING -> "motor rating";
+            case CONTROLLER_MOTOR_RATING -> "controller rating";
+            case WINDING_HEAT -> "winding heat";
+            case GRIP -> "tyre grip";
+            case TIPPING -> "vehicle tipping";
+            case RIDER_BALANCE -> "rider's balance";
+            case RIDER_TOLERANCE -> "what the rider bears";
+            case CONTROLLER_BACK_EMF -> "controller back-EMF";
+            case PACK_BACK_EMF -> "back-EMF above pack";
+            case LOOP_GAIN -> "loop gain";
         };
     }
 
