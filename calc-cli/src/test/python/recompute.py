@@ -885,6 +885,7 @@ UNIT_ENDINGS = (
 UNITLESS = {
     "charge",
     "worst_charge",
+    "safe_charge",
     "slope",
     "value",
     "tolerance",

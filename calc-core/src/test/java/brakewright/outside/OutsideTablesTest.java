@@ -24,7 +24,8 @@ class OutsideTablesTest {
                     HeatOutsideTest.class,
                     MotorOutsideTest.class,
                     RegenerationOutsideTest.class,
-                    RoadOutsideTest.class);
+                    RoadOutsideTest.class,
+                    StoppingOutsideTest.class);
 
     @Test
     void everyRowIsCheckedByAMethod() throws IOException {

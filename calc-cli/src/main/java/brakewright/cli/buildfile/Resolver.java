@@ -225,7 +225,7 @@ final class Resolver {
         derive(
                 Input.USE_PACK_TEMPERATURE,
                 new Value.Pair(number(Input.PACK_TEMPERATURE), number(Input.PACK_TEMPERATURE)),
-                "pack.temperature, neither colder nor warmer");
+                "pack.temperature throughout");
         derive(Input.PACK_JOINT_RESISTANCE, joints(), "joints of the tables and the leads");
         derive(Input.USE_SPEED_MAX, highestSpeed(), "settings.speed_cap, or the no-load speed");
     }

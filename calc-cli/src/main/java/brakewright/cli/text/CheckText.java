@@ -45,7 +45,7 @@ public final class CheckText {
     private final Ink ink;
     private final Build build;
     private final PackModel pack;
-    private final Page page = new Page();
+    private final Page page;
 
     /**
      * Prepares the text.
@@ -60,6 +60,7 @@ public final class CheckText {
         this.check = check;
         this.units = units;
         this.ink = ink;
+        this.page = new Page(ink);
         this.build = check.proposed().build();
         this.pack = new PackModel(build.pack());
     }
@@ -92,7 +93,7 @@ public final class CheckText {
         for (String caution : Cautions.braking()) {
             page.paragraph("  -", 4, caution);
         }
-        return ink.settle(page.text());
+        return page.text();
     }
 
     private void answer() {

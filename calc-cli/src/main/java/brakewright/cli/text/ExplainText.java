@@ -24,7 +24,7 @@ public final class ExplainText {
     private final BuildFile file;
     private final Worksheet sheet;
     private final Ink ink;
-    private final Page page = new Page();
+    private final Page page;
 
     /**
      * Prepares the explanation.
@@ -37,6 +37,7 @@ public final class ExplainText {
         this.file = file;
         this.sheet = sheet;
         this.ink = ink;
+        this.page = new Page(ink);
     }
 
     /**
@@ -58,7 +59,7 @@ public final class ExplainText {
             case LOW_VOLTAGE_TAPER -> taper(limits.lowVoltageTaper());
             case HIGH_VOLTAGE_TAPER -> taper(limits.highVoltageTaper());
         }
-        return ink.settle(page.text());
+        return page.text();
     }
 
     private void plain(Limit limit, String of) {
@@ -144,7 +145,7 @@ public final class ExplainText {
                 page.line(
                         String.format(
                                 Locale.ROOT,
-                                "    %-8s %-36s %11s  %s",
+                                "    %-8s %-34s %11s  %s",
                                 term.symbol(),
                                 term.meaning(),
                                 number(term),

@@ -37,7 +37,7 @@ public record Ink(boolean colour, boolean plain) {
     }
 
     /** Replaces what is not ASCII, where that is asked for. */
-    public String settle(String text) {
+    String settle(String text) {
         if (!plain) {
             return text;
         }

@@ -13,9 +13,14 @@ final class Page {
     private static final Pattern BREAK = Pattern.compile(" (?![%°A-Za-z])|(?<![0-9]) ");
 
     private final StringBuilder text = new StringBuilder();
+    private final Ink ink;
+
+    Page(Ink ink) {
+        this.ink = ink;
+    }
 
     Page line(String line) {
-        text.append(line.stripTrailing()).append('\n');
+        text.append(ink.settle(line.stripTrailing())).append('\n');
         return this;
     }
 
@@ -27,7 +32,7 @@ final class Page {
     /** Adds a paragraph behind a label, further lines indented alike. */
     Page paragraph(String label, int labelWidth, String paragraph) {
         String indent = " ".repeat(labelWidth);
-        List<String> lines = wrap(paragraph, WIDTH - labelWidth);
+        List<String> lines = wrap(ink.settle(paragraph), WIDTH - labelWidth);
         String start = label + " ".repeat(Math.max(0, labelWidth - visibleLength(label)));
         for (int i = 0; i < lines.size(); i++) {
             line((i == 0 ? start : indent) + lines.get(i));

@@ -27,7 +27,7 @@ public final class WorksheetText {
     private final Worksheet sheet;
     private final UnitSystem units;
     private final Ink ink;
-    private final Page page = new Page();
+    private final Page page;
 
     /**
      * Prepares the text.
@@ -42,6 +42,7 @@ public final class WorksheetText {
         this.sheet = sheet;
         this.units = units;
         this.ink = ink;
+        this.page = new Page(ink);
     }
 
     /**
@@ -69,7 +70,7 @@ public final class WorksheetText {
         assumed();
         page.blank();
         cautions();
-        return ink.settle(page.text());
+        return page.text();
     }
 
     private void title() {

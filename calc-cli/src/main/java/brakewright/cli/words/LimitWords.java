@@ -43,13 +43,13 @@ public final class LimitWords {
             case VOLTAGE_FLOOR -> "voltage floor";
             case PROTECTION_UNDERVOLTAGE_TRIP -> "under-voltage trip";
             case PROTECTION_DISCHARGE_TRIP -> "discharge trip";
-            case CONTROLLER_PACK_RATING -> "controller rating";
+            case CONTROLLER_PACK_RATING -> "controller (pack)";
             case MAIN_FUSE -> "main fuse";
             case MAIN_WIRE -> "main wire";
             case MAIN_PLUG -> "main plug";
             case TEMPERATURE_WINDOW -> "temperature window";
             case MOTOR_CURRENT_RATING -> "motor rating";
-            case CONTROLLER_MOTOR_RATING -> "controller rating";
+            case CONTROLLER_MOTOR_RATING -> "controller (motor)";
             case WINDING_HEAT -> "winding heat";
             case GRIP -> "tyre grip";
             case TIPPING -> "vehicle tipping";

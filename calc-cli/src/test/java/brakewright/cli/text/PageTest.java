@@ -17,14 +17,18 @@ class PageTest {
             @ForAll @Size(max = 200)
                     java.util.List<@AlphaChars @StringLength(min = 1, max = 20) String> words,
             @ForAll @IntRange(max = 40) int indent) {
-        String text = new Page().paragraph("", indent, String.join(" ", words)).text();
+        String text =
+                new Page(new Ink(false, false))
+                        .paragraph("", indent, String.join(" ", words))
+                        .text();
         assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThan(101));
         assertThat(text.replaceAll("\\s+", " ").strip()).isEqualTo(String.join(" ", words));
     }
 
     @Example
     void aNumberStaysWithItsUnit() {
-        String text = new Page().paragraph("", 0, "x".repeat(96) + " 5 km/h").text();
+        String text =
+                new Page(new Ink(false, false)).paragraph("", 0, "x".repeat(96) + " 5 km/h").text();
         assertThat(text).endsWith("\n5 km/h\n");
     }
 
@@ -32,11 +36,12 @@ class PageTest {
     void coloursTakeNoRoom() {
         Ink ink = new Ink(true, false);
         String label = ink.paint(Ink.Tone.BAD, "DANGER");
-        assertThat(new Page().paragraph(label, 10, "text").text()).isEqualTo(label + "    text\n");
+        assertThat(new Page(new Ink(false, false)).paragraph(label, 10, "text").text())
+                .isEqualTo(label + "    text\n");
     }
 
     @Example
     void linesDoNotEndInBlanks() {
-        assertThat(new Page().line("a   ").blank().text()).isEqualTo("a\n\n");
+        assertThat(new Page(new Ink(false, false)).line("a   ").blank().text()).isEqualTo("a\n\n");
     }
 }

@@ -1,0 +1,140 @@
+package brakewright.ride;
+
+import brakewright.battery.PackModel;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.PackState;
+import brakewright.powertrain.Powertrain;
+import brakewright.road.LoadTransfer;
+import brakewright.road.RoadLoad;
+import brakewright.spec.Build;
+
+/**
+ * A stop computed another way: the equation of motion from the laws of the parts, solved by the
+ * classical Runge-Kutta method in many equal steps, of time while the brakes build up and of speed
+ * from there on.
+ */
+final class SlowIntegration {
+
+    private static final int STEPS = 20_000;
+    private static final double GRAVITY = 9.80665;
+
+    private final Build build;
+    private final ElectricBrake brake;
+    private final Surroundings surroundings;
+    private final PackModel pack;
+    private final RoadLoad load;
+    private final double inertia;
+    private final double[] rates = new double[4];
+    private double packCurrent;
+    private double peak;
+
+    SlowIntegration(Build build, ElectricBrake brake, Surroundings surroundings) {
+        this.build = build;
+        this.brake = brake;
+        this.surroundings = surroundings;
+        this.pack = new PackModel(build.pack());
+        this.load = RoadLoad.of(build);
+        this.inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
+    }
+
+    /**
+     * What comes of it.
+     *
+     * @param distance [m]
+     * @param time [s]
+     * @param endCharge [1]
+     * @param peak highest current into the pack [A]
+     */
+    record Result(double distance, double time, double endCharge, double peak) {}
+
+    /** The force that slows the vehicle with a share of the brakes built up [N]. */
+    double force(double speed, double charge, double share) {
+        PackState state = PackState.of(pack, Math.min(1.0, charge), surroundings.cellsC());
+        Powertrain train = brake.powertrain();
+        double current =
+                Math.min(
+                        train.limitedBrakeCurrent(
+                                share * brake.motorCurrent(),
+                                speed,
+                                state.powerReturnedBy(brake.settledPackLimit(state))),
+                        train.brakeCurrent(grip(), speed));
+        packCurrent = state.currentInto(train.returnedPower(current, speed));
+        double friction =
+                surroundings.frictionBrake() ? build.vehicle().frictionBrake().orElse(0.0) : 0.0;
+        return train.brakeForce(current, speed)
+                + share * friction * build.mass()
+                + load.force(speed, surroundings.slope(), 0.0);
+    }
+
+    /** Stops; the vehicle must not come to a stand before the brakes have built up. */
+    Result stop(double speed, double charge) {
+        double[] state = {speed, charge, 0.0, 0.0};
+        peak = 0.0;
+        double buildUp = build.use().effort().buildUp();
+        if (buildUp > 0.0) {
+            for (int step = 0; step < STEPS; step++) {
+                advance(state, buildUp * step / STEPS, buildUp / STEPS, buildUp);
+            }
+        }
+        double developed = state[0];
+        double step = -developed / STEPS;
+        double[] bySpeed = {state[1], state[2], state[3]};
+        for (int i = 0; i < STEPS; i++) {
+            double here = developed + i * step;
+            double[] k1 = bySpeed(here, bySpeed);
+            double[] k2 = bySpeed(here + 0.5 * step, plus(bySpeed, k1, 0.5 * step));
+            double[] k3 = bySpeed(here + 0.5 * step, plus(bySpeed, k2, 0.5 * step));
+            double[] k4 = bySpeed(Math.max(0.0, here + step), plus(bySpeed, k3, step));
+            for (int j = 0; j < 3; j++) {
+                bySpeed[j] += step / 6.0 * (k1[j] + 2.0 * k2[j] + 2.0 * k3[j] + k4[j]);
+            }
+        }
+        return new Result(bySpeed[1], bySpeed[2], bySpeed[0], peak);
+    }
+
+    private void advance(double[] state, double time, double step, double buildUp) {
+        double[] k1 = byTime(state, time / buildUp);
+        double[] k2 = byTime(plus(state, k1, 0.5 * step), (time + 0.5 * step) / buildUp);
+        double[] k3 = byTime(plus(state, k2, 0.5 * step), (time + 0.5 * step) / buildUp);
+        double[] k4 = byTime(plus(state, k3, step), (time + step) / buildUp);
+        for (int j = 0; j < 4; j++) {
+            state[j] += step / 6.0 * (k1[j] + 2.0 * k2[j] + 2.0 * k3[j] + k4[j]);
+        }
+    }
+
+    /** Rates of speed, charge, distance and time. */
+    private double[] byTime(double[] state, double share) {
+        double speed = Math.max(0.0, state[0]);
+        rates[0] = -force(speed, state[1], share) / inertia;
+        peak = Math.max(peak, packCurrent);
+        rates[1] = packCurrent * perCoulomb();
+        rates[2] = speed;
+        rates[3] = 1.0;
+        return rates.clone();
+    }
+
+    /** Changes of charge, distance and time per change of speed. */
+    private double[] bySpeed(double speed, double[] state) {
+        double slowing = -force(speed, state[0], 1.0) / inertia;
+        peak = Math.max(peak, packCurrent);
+        return new double[] {packCurrent * perCoulomb() / slowing, speed / slowing, 1.0 / slowing};
+    }
+
+    private double grip() {
+        return build.mass()
+                * GRAVITY
+                * new LoadTransfer(build.vehicle().axles()).brakingGrip(surroundings.grip());
+    }
+
+    private double perCoulomb() {
+        return 1.0 / (3600.0 * build.pack().cell().capacityAh() * build.pack().parallel());
+    }
+
+    private static double[] plus(double[] state, double[] rates, double step) {
+        double[] sum = state.clone();
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += step * rates[i];
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,380 @@
+package brakewright.ride;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.battery.PackModel;
+import brakewright.limit.Limits;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.PackState;
+import brakewright.powertrain.Powertrain;
+import brakewright.review.Operation;
+import brakewright.spec.AnyBuild;
+import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.Effort;
+import brakewright.spec.Motor;
+import brakewright.spec.Use;
+import brakewright.spec.Vehicle;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+
+@Tag("law")
+@Domain(AnyBuild.class)
+@Domain(DomainContext.Global.class)
+class StopProperties {
+
+    /** The quadrature's own relative tolerance, with room for its sum over many panels. */
+    private static final double QUADRATURE = 1e-6;
+
+    /** A sum of a few hundred terms of like size. */
+    private static final double SUM = 1e-9;
+
+    @Property(tries = 300)
+    void aFasterVehicleStopsLater(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 2.0) double multiple,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        Stop stop = stop(build, 0.0);
+        double slow = distance(stop.from(speed, charge));
+        double fast = distance(stop.from(multiple * speed, charge));
+        assertThat(fast).isGreaterThan(slow * (1.0 - QUADRATURE));
+    }
+
+    @Property(tries = 300)
+    void aSteeperDescentNeverStopsShorter(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.2) double steeper) {
+        double gentle = distance(stop(build, slope).from(speed, charge));
+        double steep = distance(stop(build, slope - steeper).from(speed, charge));
+        assertThat(steep).isGreaterThanOrEqualTo(gentle * (1.0 - QUADRATURE));
+    }
+
+    @Property(tries = 300)
+    void aHeavierVehicleNeverStopsShorterByTheSameForce(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 100.0) double more) {
+        ElectricBrake brake = brake(any);
+        Build light = loaded(any, 0.0);
+        Build heavy = loaded(any, more);
+        double lightly = distance(new Stop(light, brake, level(light)).from(speed, charge));
+        double heavily = distance(new Stop(heavy, brake, level(heavy)).from(speed, charge));
+        assertThat(heavily).isGreaterThanOrEqualTo(lightly * (1.0 - QUADRATURE));
+    }
+
+    @Property(tries = 300)
+    void moreBrakeCurrentNeverStopsLater(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double share) {
+        ElectricBrake full = brake(build);
+        ElectricBrake less =
+                new ElectricBrake(
+                        full.powertrain(),
+                        share * full.motorCurrent(),
+                        full.packCurrent(),
+                        full.taper());
+        double harder = distance(new Stop(build, full, level(build)).from(speed, charge));
+        double softer = distance(new Stop(build, less, level(build)).from(speed, charge));
+        assertThat(harder).isLessThanOrEqualTo(softer * (1.0 + QUADRATURE));
+    }
+
+    @Property(tries = 300)
+    void aWetRoadNeverStopsShorter(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope) {
+        Surroundings dry = level(build).withSlope(slope);
+        Surroundings wet = dry.withGrip(build.vehicle().gripWet());
+        double onDry = distance(new Stop(build, brake(build), dry).from(speed, charge));
+        double onWet = distance(new Stop(build, brake(build), wet).from(speed, charge));
+        assertThat(onWet).isGreaterThanOrEqualTo(onDry * (1.0 - QUADRATURE));
+    }
+
+    @Property(tries = 300)
+    void aConstantForceStopsAsAByTwoVSquared(
+            @ForAll @Scale(6) @DoubleRange(min = 0.2, max = 40.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 9.0) double deceleration) {
+        Build bench = frictionOnly(deceleration);
+        Powertrain train = Powertrain.of(bench);
+        ElectricBrake none = new ElectricBrake(train, 0.0, 0.0, Optional.empty());
+        StopOutcome.Stopped stopped =
+                (StopOutcome.Stopped)
+                        new Stop(bench, none, level(bench)).from(speed, 0.5);
+        double expected = speed * speed / (2.0 * deceleration);
+        assertThat(stopped.distance()).isCloseTo(expected, within(SUM * expected));
+        assertThat(stopped.time())
+                .isCloseTo(speed / deceleration, within(SUM * speed / deceleration));
+        assertThat(stopped.meanDeceleration())
+                .isCloseTo(deceleration, within(SUM * deceleration));
+        assertThat(stopped.leastDeceleration())
+                .isCloseTo(deceleration, within(SUM * deceleration));
+        assertThat(stopped.fullyDeveloped()).isCloseTo(deceleration, within(SUM * deceleration));
+    }
+
+    @Property(tries = 300)
+    void theEnergyOfMotionIsAccountedFor(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        Build build = buildingUp(any, 0.0);
+        StopOutcome.Stopped stopped = stopped(stop(build, slope).from(speed, charge));
+        double energy =
+                0.5 * build.mass() * (1.0 + build.vehicle().rotatingShare()) * speed * speed;
+        assertThat(stopped.energy().sum())
+                .isCloseTo(energy, within(SUM * scale(energy, stopped.energy())));
+    }
+
+    /** While the brakes build up, the speed is integrated and not counted: 1e-6 instead of 1e-9. */
+    @Property(tries = 300)
+    void theEnergyOfMotionIsAccountedForWhileTheBrakesBuildUp(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        StopOutcome.Stopped stopped = stopped(stop(build, slope).from(speed, charge));
+        double energy =
+                0.5 * build.mass() * (1.0 + build.vehicle().rotatingShare()) * speed * speed;
+        assertThat(stopped.energy().sum())
+                .isCloseTo(energy, within(QUADRATURE * scale(energy, stopped.energy())));
+    }
+
+    /** The terminals take the energy that charges the cells and the heat in them, never less. */
+    @Property(tries = 300)
+    void theChargeRisesByNoMoreThanTheTerminalsTake(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.9) double charge) {
+        Build build = Builds.withCell(any, Builds.flatCell(3.6, 0.02, 2.5, 4.2));
+        StopOutcome.Stopped stopped = stopped(stop(build, 0.0).from(speed, charge));
+        double coulombs =
+                (stopped.endCharge() - charge)
+                        * 3600.0
+                        * build.pack().cell().capacityAh()
+                        * build.pack().parallel();
+        double stored = coulombs * 3.6 * build.pack().series();
+        double slack = QUADRATURE * scale(0.0, stopped.energy());
+        assertThat(stored).isLessThanOrEqualTo(stopped.energy().pack() + slack);
+        if (stopped.energy().pack() < -slack) {
+            assertThat(stopped.endCharge()).isLessThan(charge);
+        }
+    }
+
+    @Property(tries = 300)
+    void theChargeStaysBetweenEmptyAndFull(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        assertThat(stopped(stop(build, 0.0).from(speed, charge)).endCharge()).isBetween(0.0, 1.0);
+    }
+
+    @Property(tries = 300)
+    void thePackNeverTakesMoreThanTheSettledLimit(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        ElectricBrake brake = brake(build);
+        Surroundings where = level(build).withSlope(slope);
+        StopOutcome.Stopped stopped =
+                stopped(new Stop(build, brake, where).from(speed, charge));
+        double limit =
+                brake.settledPackLimit(
+                        PackState.of(new PackModel(build.pack()), charge, where.cellsC()));
+        assertThat(stopped.peakPackCurrent()).isLessThanOrEqualTo(limit * (1.0 + 1e-9));
+    }
+
+    @Property(tries = 150)
+    void agreesWithAPlainIntegrationInManySteps(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = -0.2, max = 0.2) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.95) double charge) {
+        Build build = buildingUp(any, 0.0);
+        Surroundings where = level(build).withSlope(slope);
+        ElectricBrake brake = brake(build);
+        StopOutcome.Stopped stopped =
+                stopped(new Stop(build, brake, where).from(speed, charge));
+        SlowIntegration.Result slow =
+                new SlowIntegration(build, brake, where).stop(speed, charge);
+        assertThat(stopped.distance())
+                .isCloseTo(slow.distance(), within(QUADRATURE * slow.distance()));
+        assertThat(stopped.time()).isCloseTo(slow.time(), within(QUADRATURE * slow.time()));
+        assertThat(stopped.endCharge()).isCloseTo(slow.endCharge(), within(QUADRATURE));
+        assertThat(stopped.peakPackCurrent())
+                .isCloseTo(slow.peak(), within(1e-4 * slow.peak() + 1e-9));
+    }
+
+    @Property(tries = 150)
+    void agreesWithAPlainIntegrationWhileTheBrakesBuildUp(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 5.0, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = -0.2, max = 0.05) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.95) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 0.3) double seconds) {
+        Build build = buildingUp(any, seconds);
+        Surroundings where = level(build).withSlope(slope);
+        ElectricBrake brake = brake(build);
+        StopOutcome.Stopped stopped =
+                stopped(new Stop(build, brake, where).from(speed, charge));
+        Assume.that(stopped.time() > 1.5 * seconds);
+        SlowIntegration.Result slow =
+                new SlowIntegration(build, brake, where).stop(speed, charge);
+        assertThat(stopped.distance())
+                .isCloseTo(slow.distance(), within(QUADRATURE * slow.distance()));
+        assertThat(stopped.peakPackCurrent())
+                .isCloseTo(slow.peak(), within(1e-4 * slow.peak() + 1e-9));
+    }
+
+    @Property(tries = 500)
+    void doesNotStopWhereTheSlopePullsHarderThanAllBrakes(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = -1.0, max = 0.0) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        Build build = buildingUp(any, 0.0);
+        Surroundings where = level(build).withSlope(slope);
+        ElectricBrake brake = brake(build);
+        SlowIntegration forces = new SlowIntegration(build, brake, where);
+        StopOutcome outcome = new Stop(build, brake, where).from(speed, charge);
+        double weight = build.mass() * 9.80665;
+        double atStart = forces.force(speed, charge, 1.0);
+        if (atStart < -1e-9 * weight) {
+            assertThat(outcome).isEqualTo(new StopOutcome.Unstoppable(speed));
+        } else if (outcome instanceof StopOutcome.Unstoppable unstoppable) {
+            assertThat(unstoppable.heldAt()).isPositive().isLessThanOrEqualTo(speed);
+            assertThat(forces.force(unstoppable.heldAt() * (1.0 - 1e-6), charge, 1.0))
+                    .isLessThan(1e-4 * weight);
+        } else {
+            assertThat(((StopOutcome.Stopped) outcome).leastDeceleration()).isPositive();
+        }
+    }
+
+    private static double distance(StopOutcome outcome) {
+        return outcome instanceof StopOutcome.Stopped stopped
+                ? stopped.distance()
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private static StopOutcome.Stopped stopped(StopOutcome outcome) {
+        Assume.that(outcome instanceof StopOutcome.Stopped);
+        return (StopOutcome.Stopped) outcome;
+    }
+
+    /** What moves at most: large terms may cancel, as on a long descent. */
+    private static double scale(double energy, StopOutcome.Energy parts) {
+        return energy
+                + Math.abs(parts.pack())
+                + parts.copper()
+                + parts.friction()
+                + Math.abs(parts.climbed());
+    }
+
+    private static Surroundings level(Build build) {
+        return Surroundings.of(build);
+    }
+
+    private static ElectricBrake brake(Build build) {
+        return Operation.of(build, Limits.of(build)).brake();
+    }
+
+    private static Stop stop(Build build, double slope) {
+        return new Stop(build, brake(build), level(build).withSlope(slope));
+    }
+
+    static Build buildingUp(Build build, double seconds) {
+        Use use = build.use();
+        Effort effort = use.effort();
+        return Builds.withUse(
+                build,
+                new Use(
+                        use.chargeFrom(),
+                        use.chargeTo(),
+                        use.speedMax(),
+                        use.climate(),
+                        use.slope(),
+                        use.slopeLength(),
+                        new Effort(
+                                effort.hardPull(), effort.hardBrake(), effort.reaction(), seconds)));
+    }
+
+    private static Build loaded(Build build, double more) {
+        Vehicle old = build.vehicle();
+        return withVehicle(
+                build,
+                new Vehicle(
+                        old.mass(),
+                        old.cargo() + more,
+                        old.wheelDiameter(),
+                        old.axles(),
+                        old.rollingResistance(),
+                        old.dragArea(),
+                        old.grip(),
+                        old.gripWet(),
+                        old.rotatingShare(),
+                        OptionalDouble.empty()));
+    }
+
+    private static Build frictionOnly(double deceleration) {
+        Build board = buildingUp(Builds.trailBoard(), 0.0);
+        Vehicle old = board.vehicle();
+        Build still =
+                withVehicle(
+                        board,
+                        new Vehicle(
+                                old.mass(),
+                                old.cargo(),
+                                old.wheelDiameter(),
+                                old.axles(),
+                                0.0,
+                                0.0,
+                                old.grip(),
+                                old.gripWet(),
+                                0.0,
+                                OptionalDouble.of(deceleration)));
+        return Builds.withMotor(
+                still,
+                new Motor(
+                        100.0,
+                        0.1,
+                        1,
+                        0.0,
+                        0.0,
+                        0.0,
+                        OptionalDouble.empty(),
+                        100.0,
+                        Optional.empty()));
+    }
+
+    private static Build withVehicle(Build build, Vehicle vehicle) {
+        return new Build(
+                build.title(),
+                build.rider(),
+                vehicle,
+                build.drive(),
+                build.motor(),
+                build.controllers(),
+                build.pack(),
+                build.use(),
+                build.margins(),
+                build.criteria(),
+                build.settings());
+    }
+}
