@@ -32,6 +32,21 @@ class ReadmeTest {
         assertThat(run("worksheet")).startsWith(sample);
     }
 
+    /** Frozen output: the sample is what the program prints, up to the pack currents. */
+    @Test
+    @Tag("frozen")
+    void showsTheCheckAsItIsPrinted() throws IOException {
+        String sample = block("<!-- sample: check -->");
+        assertThat(sample).contains("Answer").contains("useless");
+        assertThat(
+                        run(
+                                "check",
+                                "examples/vineyard-trail-board.toml",
+                                "--with",
+                                "motor_brake_current=38A"))
+                .startsWith(sample);
+    }
+
     @Test
     void itsLibrarySnippetRuns() throws Exception {
         Path path = Path.of("examples", "vineyard-trail-board.toml");

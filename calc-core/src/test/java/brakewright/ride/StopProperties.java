@@ -115,16 +115,13 @@ class StopProperties {
         Powertrain train = Powertrain.of(bench);
         ElectricBrake none = new ElectricBrake(train, 0.0, 0.0, Optional.empty());
         StopOutcome.Stopped stopped =
-                (StopOutcome.Stopped)
-                        new Stop(bench, none, level(bench)).from(speed, 0.5);
+                (StopOutcome.Stopped) new Stop(bench, none, level(bench)).from(speed, 0.5);
         double expected = speed * speed / (2.0 * deceleration);
         assertThat(stopped.distance()).isCloseTo(expected, within(SUM * expected));
         assertThat(stopped.time())
                 .isCloseTo(speed / deceleration, within(SUM * speed / deceleration));
-        assertThat(stopped.meanDeceleration())
-                .isCloseTo(deceleration, within(SUM * deceleration));
-        assertThat(stopped.leastDeceleration())
-                .isCloseTo(deceleration, within(SUM * deceleration));
+        assertThat(stopped.meanDeceleration()).isCloseTo(deceleration, within(SUM * deceleration));
+        assertThat(stopped.leastDeceleration()).isCloseTo(deceleration, within(SUM * deceleration));
         assertThat(stopped.fullyDeveloped()).isCloseTo(deceleration, within(SUM * deceleration));
     }
 
@@ -193,8 +190,7 @@ class StopProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         ElectricBrake brake = brake(build);
         Surroundings where = level(build).withSlope(slope);
-        StopOutcome.Stopped stopped =
-                stopped(new Stop(build, brake, where).from(speed, charge));
+        StopOutcome.Stopped stopped = stopped(new Stop(build, brake, where).from(speed, charge));
         double limit =
                 brake.settledPackLimit(
                         PackState.of(new PackModel(build.pack()), charge, where.cellsC()));
@@ -210,10 +206,8 @@ class StopProperties {
         Build build = buildingUp(any, 0.0);
         Surroundings where = level(build).withSlope(slope);
         ElectricBrake brake = brake(build);
-        StopOutcome.Stopped stopped =
-                stopped(new Stop(build, brake, where).from(speed, charge));
-        SlowIntegration.Result slow =
-                new SlowIntegration(build, brake, where).stop(speed, charge);
+        StopOutcome.Stopped stopped = stopped(new Stop(build, brake, where).from(speed, charge));
+        SlowIntegration.Result slow = new SlowIntegration(build, brake, where).stop(speed, charge);
         assertThat(stopped.distance())
                 .isCloseTo(slow.distance(), within(QUADRATURE * slow.distance()));
         assertThat(stopped.time()).isCloseTo(slow.time(), within(QUADRATURE * slow.time()));
@@ -232,11 +226,9 @@ class StopProperties {
         Build build = buildingUp(any, seconds);
         Surroundings where = level(build).withSlope(slope);
         ElectricBrake brake = brake(build);
-        StopOutcome.Stopped stopped =
-                stopped(new Stop(build, brake, where).from(speed, charge));
+        StopOutcome.Stopped stopped = stopped(new Stop(build, brake, where).from(speed, charge));
         Assume.that(stopped.time() > 1.5 * seconds);
-        SlowIntegration.Result slow =
-                new SlowIntegration(build, brake, where).stop(speed, charge);
+        SlowIntegration.Result slow = new SlowIntegration(build, brake, where).stop(speed, charge);
         assertThat(stopped.distance())
                 .isCloseTo(slow.distance(), within(QUADRATURE * slow.distance()));
         assertThat(stopped.peakPackCurrent())
@@ -312,7 +304,10 @@ class StopProperties {
                         use.slope(),
                         use.slopeLength(),
                         new Effort(
-                                effort.hardPull(), effort.hardBrake(), effort.reaction(), seconds)));
+                                effort.hardPull(),
+                                effort.hardBrake(),
+                                effort.reaction(),
+                                seconds)));
     }
 
     private static Build loaded(Build build, double more) {

@@ -127,8 +127,9 @@ public final class CheckText {
                                                 + units.speedDown(speed)
                                                 + " at "
                                                 + Numbers.percent(build.use().chargeFrom())
-                                                + " charge the raise is useless: the pack limit"
-                                                + " holds both settings to the same braking."));
+                                                + " charge raising the motor brake current is"
+                                                + " useless: there the pack limit decides how hard"
+                                                + " it brakes."));
         page.paragraph(
                 "",
                 2,
