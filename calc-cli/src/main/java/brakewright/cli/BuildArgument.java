@@ -2,7 +2,6 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
-import brakewright.tables.ReferenceTables;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -41,7 +40,7 @@ final class BuildArgument {
 
     private static BuildFile read(String name, byte[] bytes) {
         try {
-            return BuildFile.read(bytes, ReferenceTables.load());
+            return BuildFile.read(bytes, Ahead.tables());
         } catch (BuildFileException wrong) {
             throw new Unusable(name, wrong);
         }

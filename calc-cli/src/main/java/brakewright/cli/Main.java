@@ -18,6 +18,7 @@ public final class Main {
      * @param arguments of the command line
      */
     public static void main(String[] arguments) {
+        Ahead.begin();
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
         int status = commandLine(out, err).execute(arguments);

@@ -1,18 +1,26 @@
 package brakewright.ride;
 
-import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
-import org.apache.commons.math3.ode.events.EventHandler;
-import org.apache.commons.math3.ode.nonstiff.DormandPrince54Integrator;
-
 /**
- * The time in which the brakes build up from nothing in proportion to time, integrated over time
- * with the embedded Runge-Kutta pair of Dormand and Prince (1980).
+ * The time in which the brakes build up from nothing in proportion to time, integrated over time.
+ *
+ * <p>The classical Runge-Kutta formula of fourth order, with step doubling: each step is taken once
+ * whole and once in two halves; where the two differ by more than the tolerance the step is halved,
+ * otherwise their difference, which is the leading error, is taken off too.
+ *
+ * <p>Source: Press et al., Numerical Recipes, adaptive step-size control by step doubling (from
+ * memory).
  */
 final class BuildUp {
 
-    private static final double ABSOLUTE_TOLERANCE = 1e-8;
     private static final double RELATIVE_TOLERANCE = 1e-8;
-    private static final int EVENT_ITERATIONS = 100;
+
+    /** Differences too small to matter, in the unit of each quantity (s, m, J and so on). */
+    private static final double NEGLIGIBLE = 1e-8;
+
+    private static final int SPEED = Tally.SIZE;
+    private static final int SIZE = Tally.SIZE + 1;
+    private static final int DEEPEST = 12;
+    private static final int STANDSTILL_HALVINGS = 60;
 
     private final Braking braking;
     private final double duration;
@@ -28,50 +36,94 @@ final class BuildUp {
      * @return the speed at the end; 0 if the vehicle stops before [m/s]
      */
     double add(double speed, double[] tally) {
-        double[] state = new double[Tally.SIZE + 1];
+        double[] state = new double[SIZE];
         System.arraycopy(tally, 0, state, 0, Tally.SIZE);
-        state[Tally.SIZE] = speed;
-        DormandPrince54Integrator integrator =
-                new DormandPrince54Integrator(
-                        1e-9 * duration, duration, ABSOLUTE_TOLERANCE, RELATIVE_TOLERANCE);
-        integrator.addEventHandler(new Standstill(), duration, 1e-9, EVENT_ITERATIONS);
-        integrator.integrate(new Motion(), 0.0, state, duration, state);
+        state[SPEED] = speed;
+        state = advance(state, 0.0, duration, 0);
         System.arraycopy(state, 0, tally, 0, Tally.SIZE);
-        return Math.max(0.0, state[Tally.SIZE] < 1e-9 ? 0.0 : state[Tally.SIZE]);
+        return Math.max(0.0, state[SPEED]);
     }
 
-    private final class Motion implements FirstOrderDifferentialEquations {
-
-        @Override
-        public int getDimension() {
-            return Tally.SIZE + 1;
+    private double[] advance(double[] state, double from, double length, int depth) {
+        double[] whole = step(state, from, length);
+        double[] half = step(state, from, length / 2.0);
+        double[] halves = step(half, from + length / 2.0, length / 2.0);
+        if (halves[SPEED] <= 0.0) {
+            return standstill(state, from, length);
         }
-
-        @Override
-        public void computeDerivatives(double time, double[] state, double[] rates) {
-            double speed = Math.max(0.0, state[Tally.SIZE]);
-            double force = Tally.rates(braking, speed, state[Tally.CHARGE], time / duration, rates);
-            rates[Tally.SIZE] = -force / braking.inertia();
+        if (depth >= DEEPEST || agree(whole, halves)) {
+            for (int i = 0; i < SIZE; i++) {
+                halves[i] += (halves[i] - whole[i]) / 15.0;
+            }
+            return halves;
         }
+        double[] middle = advance(state, from, length / 2.0, depth + 1);
+        return middle[SPEED] <= 0.0
+                ? middle
+                : advance(middle, from + length / 2.0, length / 2.0, depth + 1);
     }
 
-    /** Ends the build-up where the vehicle stands. */
-    private static final class Standstill implements EventHandler {
-
-        @Override
-        public void init(double start, double[] state, double end) {}
-
-        @Override
-        public double g(double time, double[] state) {
-            return state[Tally.SIZE];
+    private static boolean agree(double[] whole, double[] halves) {
+        for (int i = 0; i < SIZE; i++) {
+            if (!(Math.abs(whole[i] - halves[i])
+                    <= RELATIVE_TOLERANCE * Math.abs(halves[i]) + NEGLIGIBLE)) {
+                return false;
+            }
         }
+        return true;
+    }
 
-        @Override
-        public Action eventOccurred(double time, double[] state, boolean increasing) {
-            return Action.STOP;
+    /** Shortens the step until the vehicle just stands at its end. */
+    private double[] standstill(double[] state, double from, double length) {
+        double moving = 0.0;
+        double standing = length;
+        for (int i = 0; i < STANDSTILL_HALVINGS; i++) {
+            double middle = 0.5 * (moving + standing);
+            if (step(state, from, middle)[SPEED] > 0.0) {
+                moving = middle;
+            } else {
+                standing = middle;
+            }
         }
+        double[] end = step(state, from, moving);
+        end[SPEED] = 0.0;
+        return end;
+    }
 
-        @Override
-        public void resetState(double time, double[] state) {}
+    private double[] step(double[] state, double time, double length) {
+        double[] first = slope(state, time);
+        double[] second = slope(moved(state, first, length / 2.0), time + length / 2.0);
+        double[] third = slope(moved(state, second, length / 2.0), time + length / 2.0);
+        double[] fourth = slope(moved(state, third, length), time + length);
+        double[] end = new double[SIZE];
+        for (int i = 0; i < SIZE; i++) {
+            end[i] =
+                    state[i]
+                            + length
+                                    / 6.0
+                                    * (first[i] + 2.0 * second[i] + 2.0 * third[i] + fourth[i]);
+        }
+        return end;
+    }
+
+    private static double[] moved(double[] state, double[] slope, double length) {
+        double[] moved = new double[SIZE];
+        for (int i = 0; i < SIZE; i++) {
+            moved[i] = state[i] + length * slope[i];
+        }
+        return moved;
+    }
+
+    private double[] slope(double[] state, double time) {
+        double[] slope = new double[SIZE];
+        double force =
+                Tally.rates(
+                        braking,
+                        Math.max(0.0, state[SPEED]),
+                        state[Tally.CHARGE],
+                        time / duration,
+                        slope);
+        slope[SPEED] = -force / braking.inertia();
+        return slope;
     }
 }

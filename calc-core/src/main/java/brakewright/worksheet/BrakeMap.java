@@ -73,7 +73,7 @@ public record BrakeMap(
     }
 
     /** Both ends of the charge in use and every 5 % between. */
-    private static double[] charges(double low, double high) {
+    static double[] charges(double low, double high) {
         TreeSet<Double> points = new TreeSet<>();
         points.add(low);
         points.add(high);

@@ -17,7 +17,6 @@ import java.util.stream.DoubleStream;
  * @param operation the settings in effect
  * @param review the settings held against the limits
  * @param pack the pack over its charge state
- * @param brakeMap the electric brake over speed and charge state
  * @param drive what the drive achieves
  * @param heat how the motor warms
  * @param firstStops the first stop after a full charge: cells at their own temperature, then the
@@ -29,7 +28,6 @@ public record Worksheet(
         Operation operation,
         Review review,
         List<PackRow> pack,
-        BrakeMap brakeMap,
         DriveSheet drive,
         HeatSheet heat,
         List<FirstStop> firstStops) {
@@ -56,10 +54,30 @@ public record Worksheet(
                 operation,
                 Review.of(build, limits, operation),
                 PackRow.all(build, model, limits, operation),
-                BrakeMap.of(build, model, limits, operation),
                 DriveSheet.of(build, model, operation),
                 HeatSheet.of(build, operation),
                 firstStops(build, limits, operation));
+    }
+
+    /**
+     * Computes the electric brake over speed and charge state.
+     *
+     * @return the map, made anew each time
+     */
+    public BrakeMap brakeMap() {
+        return BrakeMap.of(build, new PackModel(build.pack()), limits, operation);
+    }
+
+    /**
+     * Computes stops from 10 km/h to the highest speed over the charge in use.
+     *
+     * @return the stops, made anew each time
+     */
+    public List<StopTable.Row> stops() {
+        return StopTable.of(
+                build,
+                operation,
+                BrakeMap.charges(build.use().chargeTo(), build.use().chargeFrom()));
     }
 
     private static List<FirstStop> firstStops(Build build, Limits limits, Operation operation) {

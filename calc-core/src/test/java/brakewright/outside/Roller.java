@@ -3,9 +3,7 @@ package brakewright.outside;
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 
 import brakewright.powertrain.ElectricBrake;
-import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
-import brakewright.review.Operation;
 import brakewright.ride.Stop;
 import brakewright.ride.StopOutcome;
 import brakewright.ride.Surroundings;
@@ -16,10 +14,12 @@ import brakewright.spec.Climate;
 import brakewright.spec.DrivenAxle;
 import brakewright.spec.Effort;
 import brakewright.spec.Rider;
+import brakewright.spec.Settings;
 import brakewright.spec.Stance;
 import brakewright.spec.Use;
 import brakewright.spec.Vehicle;
 import brakewright.worksheet.StopTable;
+import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -192,13 +192,23 @@ record Roller(
         return (StopOutcome.Stopped) outcome(speed);
     }
 
-    /** The way from seeing to standing, as the table of stops has it for the highest speed [m]. */
+    /** The way from seeing to standing [m]. */
     double distanceWithReaction(double speed) {
-        Build build = build(speed);
-        ElectricDrive drive =
-                new ElectricDrive(Powertrain.of(build), BOUNDLESS, BOUNDLESS, Optional.empty());
-        List<StopTable.Row> rows =
-                StopTable.of(build, new Operation(brake(), drive, speed), new double[] {CHARGE});
+        return speed * reaction + stop(speed).distance();
+    }
+
+    /** The same as the worksheet has it for the highest speed [m]. */
+    double distanceOnWorksheet(double speed) {
+        Settings settings =
+                new Settings(
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(brakeCurrent),
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(packCurrent),
+                        Optional.empty(),
+                        Optional.empty(),
+                        OptionalDouble.empty());
+        List<StopTable.Row> rows = Worksheet.of(build(speed).withSettings(settings)).stops();
         StopTable.Row last = rows.get(rows.size() - 1);
         return last.reaction() + ((StopOutcome.Stopped) last.outcome()).distance();
     }

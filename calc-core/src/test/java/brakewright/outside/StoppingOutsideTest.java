@@ -59,8 +59,8 @@ class StoppingOutsideTest {
         double speed = check.in("speed") * MILES_PER_HOUR;
         Roller roller = Roller.braking(check.in("deceleration"));
         check.agreesWith(
-                roller.reacting(check.in("reaction")).distanceWithReaction(speed)
-                        - roller.reacting(check.in("shorter")).distanceWithReaction(speed));
+                roller.reacting(check.in("reaction")).distanceOnWorksheet(speed)
+                        - roller.reacting(check.in("shorter")).distanceOnWorksheet(speed));
     }
 
     @OutsideCheck(quantity = "stopping distance in feet", source = "older-motorcycle-standard")
@@ -109,7 +109,7 @@ class StoppingOutsideTest {
         check.agreesWith(
                 Roller.sliding(check.in("grip"))
                                 .reacting(check.in("reaction"))
-                                .distanceWithReaction(check.in("speed") * MILES_PER_HOUR)
+                                .distanceOnWorksheet(check.in("speed") * MILES_PER_HOUR)
                         / FOOT);
     }
 
@@ -118,7 +118,7 @@ class StoppingOutsideTest {
         check.agreesWith(
                 Roller.sliding(check.in("grip"))
                         .reacting(check.in("reaction"))
-                        .distanceWithReaction(check.in("speed") * KILOMETRES_PER_HOUR));
+                        .distanceOnWorksheet(check.in("speed") * KILOMETRES_PER_HOUR));
     }
 
     @OutsideCheck(quantity = "sliding distance", source = "stopping-textbook")
@@ -225,7 +225,7 @@ class StoppingOutsideTest {
     private static double withReaction(OutsideCase check, double unit) {
         return Roller.braking(check.in("deceleration"))
                 .reacting(check.in("reaction"))
-                .distanceWithReaction(check.in("speed") * unit);
+                .distanceOnWorksheet(check.in("speed") * unit);
     }
 
     /** The friction brake with which the vehicle just stops within the distance. */

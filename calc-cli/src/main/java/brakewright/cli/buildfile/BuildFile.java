@@ -66,6 +66,11 @@ public record BuildFile(
                 tables.version());
     }
 
+    /** Loads what reading a build file needs, so that the first reading is quicker. */
+    public static void warmUp() {
+        TomlKeys.parse("a = [\"b\"] # c", new ArrayList<>());
+    }
+
     private static void stopAt(List<Problem> problems) throws BuildFileException {
         if (!problems.isEmpty()) {
             throw new BuildFileException(problems);

@@ -261,8 +261,7 @@ public final class WorksheetJson {
 
     private void stops() {
         json.startArray("stops");
-        for (StopTable.Row row :
-                StopTable.of(file.build(), sheet.operation(), sheet.brakeMap().charges())) {
+        for (StopTable.Row row : sheet.stops()) {
             json.startObject();
             json.number("from_m_per_s", row.from());
             json.number("charge", row.charge());
