@@ -89,7 +89,7 @@ class CheckCommandTest {
         CommandRun run = check("--with", HARDER, "--with", "pack_regen_current=9A");
         assertThat(run.status()).isIn(0, 1);
         assertThat(run.err()).isEmpty();
-        assertThat(run.out()).contains("38 A").contains("9 A");
+        assertThat(run.out()).contains("38.0 A").contains("9.0 A");
         assertThat(run).isNotEqualTo(check("--with", HARDER));
         assertThat(run).isEqualTo(check("--with", "pack_regen_current=9A", "--with", HARDER));
     }

@@ -135,6 +135,9 @@ public record FirstStop(
 
     /** The bare trips, without margin: what really opens. */
     private static Opening opening(Build build, double current, double cellVoltage) {
+        if (current <= 0.0) {
+            return Opening.NOTHING;
+        }
         var protection = build.pack().protection();
         if (current > protection.chargeTrip().orElse(Double.POSITIVE_INFINITY)) {
             return Opening.CHARGE_TRIP;

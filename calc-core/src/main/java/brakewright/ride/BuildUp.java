@@ -24,10 +24,16 @@ final class BuildUp {
 
     private final Braking braking;
     private final double duration;
+    private double greatestChargeRate;
 
     BuildUp(Braking braking, double duration) {
         this.braking = braking;
         this.duration = duration;
+    }
+
+    /** The fastest the charge state has risen [1/s]. */
+    double greatestChargeRate() {
+        return greatestChargeRate;
     }
 
     /**
@@ -48,19 +54,38 @@ final class BuildUp {
         double[] whole = step(state, from, length);
         double[] half = step(state, from, length / 2.0);
         double[] halves = step(half, from + length / 2.0, length / 2.0);
-        if (halves[SPEED] <= 0.0) {
+        boolean stands = halves[SPEED] <= 0.0;
+        if (stands && depth >= DEEPEST) {
             return standstill(state, from, length);
         }
-        if (depth >= DEEPEST || agree(whole, halves)) {
+        if (!stands && (depth >= DEEPEST || agree(whole, halves))) {
             for (int i = 0; i < SIZE; i++) {
                 halves[i] += (halves[i] - whole[i]) / 15.0;
             }
+            remember(state, half, halves, from, length);
             return halves;
         }
         double[] middle = advance(state, from, length / 2.0, depth + 1);
         return middle[SPEED] <= 0.0
                 ? middle
                 : advance(middle, from + length / 2.0, length / 2.0, depth + 1);
+    }
+
+    /**
+     * The fastest the charge state rose, by a parabola through the ends and the middle of a step.
+     */
+    private void remember(double[] start, double[] half, double[] end, double from, double length) {
+        double first = slope(start, from)[Tally.CHARGE];
+        double second = slope(half, from + length / 2.0)[Tally.CHARGE];
+        double third = slope(end, from + length)[Tally.CHARGE];
+        double fastest = Math.max(first, Math.max(second, third));
+        double bend = first - 2.0 * second + third;
+        if (second >= first && second >= third && bend < 0.0) {
+            double lean = first - third;
+            double limit = braking.settledLimit(half[Tally.CHARGE]) * braking.chargePerCoulomb();
+            fastest = Math.max(fastest, Math.min(limit, second - lean * lean / (8.0 * bend)));
+        }
+        greatestChargeRate = Math.max(greatestChargeRate, fastest);
     }
 
     private static boolean agree(double[] whole, double[] halves) {

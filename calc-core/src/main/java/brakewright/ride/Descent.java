@@ -7,6 +7,7 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.road.Gravity;
+import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import java.util.OptionalDouble;
@@ -23,7 +24,7 @@ import java.util.OptionalDouble;
  * @param motorCurrent that holds it, per motor [A]
  * @param packCurrent that this returns at the beginning; negative when drawn [A]
  * @param endCharge the charge state at which the pack may take no more or the brake no longer
- *     holds; the beginning where it does not hold at all [1]
+ *     holds; the beginning where it does not hold at all, 0 where holding draws from the pack [1]
  * @param endCellVoltage there [V]
  * @param distance ridden until then [m]; infinite where it can be held for ever
  * @param windingTime until the winding limit, from cold [s]; empty where it is never reached or not
@@ -77,8 +78,13 @@ public record Descent(
         PackModel pack = new PackModel(build.pack());
         RoadLoad load = RoadLoad.of(build);
         double pull = -load.force(speed, -slope, 0.0);
+        double gripForce =
+                build.mass()
+                        * Gravity.STANDARD
+                        * new LoadTransfer(build.vehicle().axles())
+                                .brakingGrip(build.vehicle().grip());
         PackState start = PackState.of(pack, charge, cellsC);
-        double available = powertrain.brakeForce(available(brake, speed, start), speed);
+        double available = powertrain.brakeForce(available(brake, speed, start, gripForce), speed);
         double current = pull > 0.0 ? powertrain.brakeCurrent(pull, speed) : 0.0;
         double power = powertrain.returnedPower(current, speed);
         double end = charge;
@@ -92,7 +98,7 @@ public record Descent(
             PackState middle = PackState.of(pack, 0.5 * (end + next), cellsC);
             double into = middle.currentInto(power);
             holds =
-                    current <= available(brake, speed, middle)
+                    current <= available(brake, speed, middle, gripForce)
                             && into <= limits.packRegen().valueAt(middle.charge(), cellsC);
             if (holds) {
                 seconds += (next - end) / (into * perCoulomb);
@@ -100,7 +106,12 @@ public record Descent(
             }
         }
         PackState last = PackState.of(pack, end, cellsC);
-        boolean forever = available >= pull && !fills;
+        double drawn = -start.currentInto(power);
+        if (available >= pull && drawn > 0.0) {
+            seconds = charge / (drawn * perCoulomb);
+            end = 0.0;
+        }
+        boolean forever = available >= pull && power == 0.0;
         return new Descent(
                 speed,
                 slope,
@@ -117,12 +128,15 @@ public record Descent(
                         .orElse(OptionalDouble.empty()));
     }
 
-    private static double available(ElectricBrake brake, double speed, PackState pack) {
-        return brake.powertrain()
-                .limitedBrakeCurrent(
-                        brake.motorCurrent(),
-                        speed,
-                        pack.powerReturnedBy(brake.settledPackLimit(pack)));
+    private static double available(
+            ElectricBrake brake, double speed, PackState pack, double gripForce) {
+        double limited =
+                brake.powertrain()
+                        .limitedBrakeCurrent(
+                                brake.motorCurrent(),
+                                speed,
+                                pack.powerReturnedBy(brake.settledPackLimit(pack)));
+        return Math.min(limited, brake.powertrain().brakeCurrent(gripForce, speed));
     }
 
     /** {@code m·g·(sinθ − crr·cosθ) = F + air}, solved for tanθ. */

@@ -29,6 +29,8 @@ final class SpeedIntegral {
     private final Braking braking;
     private final double[] rates = new double[Tally.SIZE];
     private double leastForce = Double.POSITIVE_INFINITY;
+    private double leastForceSpeed;
+    private double greatestChargeRate;
     private double chargePerEnergy;
 
     SpeedIntegral(Braking braking) {
@@ -40,9 +42,20 @@ final class SpeedIntegral {
         return leastForce;
     }
 
+    /** The speed at which that was [m/s]. */
+    double leastForceSpeed() {
+        return leastForceSpeed;
+    }
+
+    /** The fastest the charge state has risen so far [1/s]. */
+    double greatestChargeRate() {
+        return greatestChargeRate;
+    }
+
     /** Adds to the tally what happens between two speeds, the higher one first. */
     void add(double from, double to, double[] tally) {
         double force = Tally.rates(braking, from, tally[Tally.CHARGE], 1.0, rates);
+        greatestChargeRate = Math.max(greatestChargeRate, rates[Tally.CHARGE]);
         chargePerEnergy = rates[Tally.CHARGE] * braking.inertia() / (2.0 * from * force);
         refine(from, to, panel(from, to, tally[Tally.CHARGE]), tally, 0);
     }
@@ -78,7 +91,11 @@ final class SpeedIntegral {
             double speed = 0.5 * (from + to) - 0.5 * (from - to) * RULE.getPoint(node);
             double charge = chargeAtStart + chargePerEnergy * (from * from - speed * speed);
             double force = Tally.rates(braking, speed, charge, 1.0, rates);
-            leastForce = Math.min(leastForce, force);
+            greatestChargeRate = Math.max(greatestChargeRate, rates[Tally.CHARGE]);
+            if (force < leastForce) {
+                leastForce = force;
+                leastForceSpeed = speed;
+            }
             double step = 0.5 * (from - to) * RULE.getWeight(node) * braking.inertia() / force;
             for (int i = 0; i < Tally.SIZE; i++) {
                 sums[i] += step * rates[i];

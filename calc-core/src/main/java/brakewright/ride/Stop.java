@@ -52,17 +52,13 @@ public final class Stop {
         double[] tally = new double[Tally.SIZE];
         tally[Tally.CHARGE] = charge;
         double duration = build.use().effort().buildUp();
-        double developed =
-                duration > 0.0 ? new BuildUp(braking, duration).add(speed, tally) : speed;
+        BuildUp buildUp = new BuildUp(braking, duration);
+        double developed = duration > 0.0 ? buildUp.add(speed, tally) : speed;
         double held = heldAt(developed, tally[Tally.CHARGE]);
         if (held > 0.0) {
             return new StopOutcome.Unstoppable(held);
         }
         PackState state = braking.pack(tally[Tally.CHARGE]);
-        double current = braking.motorCurrent(developed, state, 1.0);
-        double peak = Math.max(0.0, state.currentInto(braking.packPower(current, developed)));
-        double peakCellVoltage = braking.cellVoltage(peak, tally[Tally.CHARGE]);
-
         SpeedIntegral integral = new SpeedIntegral(braking);
         double distanceFrom = Double.NaN;
         double distanceTo = Double.NaN;
@@ -86,7 +82,13 @@ public final class Stop {
                 distanceTo = tally[Tally.DISTANCE];
             }
         }
+        if (integral.leastForce() <= 0.0) {
+            return new StopOutcome.Unstoppable(integral.leastForceSpeed());
+        }
         double distance = tally[Tally.DISTANCE];
+        double peak =
+                Math.max(buildUp.greatestChargeRate(), integral.greatestChargeRate())
+                        / braking.chargePerCoulomb();
         return new StopOutcome.Stopped(
                 distance,
                 tally[Tally.TIME],
@@ -97,7 +99,7 @@ public final class Stop {
                         : speed * speed / (2.0 * distance),
                 braking.fadeSpeed(state),
                 peak,
-                peakCellVoltage,
+                braking.cellVoltage(peak, charge),
                 tally[Tally.CHARGE],
                 Math.sqrt(tally[Tally.CURRENT_SQUARED] / tally[Tally.TIME]),
                 energy(tally));

