@@ -1,12 +1,11 @@
 package brakewright.cli;
 
 import picocli.CommandLine.Command;
-import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** The command without a subcommand: says what there is. */
+/** The command without a subcommand: says what there is. {@link Main} adds the subcommands. */
 @Command(
         name = "brakewright",
         description = {
@@ -18,12 +17,6 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true,
         version = "brakewright 0.1.0",
-        subcommands = {
-            WorksheetCommand.class,
-            CheckCommand.class,
-            ExplainCommand.class,
-            HelpCommand.class
-        },
         footer = {
             "",
             "Exit status: 0 within limits or conditional, 1 outside limits, 2 unusable input, 70 a"

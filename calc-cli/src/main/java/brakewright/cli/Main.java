@@ -5,10 +5,13 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 
 /** Starts the command line. */
 public final class Main {
+
+    private static final List<String> COMMANDS = List.of("worksheet", "check", "explain", "help");
 
     private Main() {}
 
@@ -21,26 +24,53 @@ public final class Main {
         Ahead.begin();
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
-        int status = commandLine(out, err).execute(arguments);
+        int status = commandLine(out, err, named(arguments)).execute(arguments);
         out.flush();
         err.flush();
         System.exit(status);
     }
 
     /**
-     * Sets up the command line.
+     * Sets up the command line with every command.
      *
      * @param out for results
      * @param err for everything else
      * @return the command line
      */
     static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+        return commandLine(out, err, COMMANDS);
+    }
+
+    /** Only the command that is named need be set up; where none is, or help is, all are. */
+    private static List<String> named(String[] arguments) {
+        return arguments.length > 0
+                        && !arguments[0].equals("help")
+                        && COMMANDS.contains(arguments[0])
+                ? List.of(arguments[0])
+                : COMMANDS;
+    }
+
+    private static CommandLine commandLine(
+            PrintWriter out, PrintWriter err, List<String> commands) {
         CommandLine commandLine = new CommandLine(new BrakewrightCommand());
+        for (String command : commands) {
+            commandLine.addSubcommand(command, make(command));
+        }
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setExecutionExceptionHandler(new Complaints());
         commandLine.setCaseInsensitiveEnumValuesAllowed(true);
         return commandLine;
+    }
+
+    private static Object make(String command) {
+        return switch (command) {
+            case "worksheet" -> new WorksheetCommand();
+            case "check" -> new CheckCommand();
+            case "explain" -> new ExplainCommand();
+            case "help" -> new CommandLine.HelpCommand();
+            default -> throw new IllegalArgumentException(command);
+        };
     }
 
     private static PrintWriter utf8(FileDescriptor descriptor) {
