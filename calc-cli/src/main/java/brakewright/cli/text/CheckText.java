@@ -79,6 +79,11 @@ public final class CheckText {
         page.blank();
         packCurrents();
         page.blank();
+        CheckMap map = new CheckMap(check, units, page);
+        map.printCurrents(ink, charges());
+        page.blank();
+        map.printForces(ink);
+        page.blank();
         stops();
         page.blank();
         feel();
@@ -391,7 +396,14 @@ public final class CheckText {
                         + units.speedText(build.use().speedMax());
         row(where, held(before), held(after), "");
         row("  held for", reach(before), reach(after), "");
+        row(
+                "  charge climbs to, from " + Numbers.percent(middle()),
+                climbed(before),
+                climbed(after),
+                "");
+        row("  winding reaches its limit after", time(before), time(after), "");
         row("  steepest slope held at that speed", slope(before), slope(after), "");
+        row("  left there if the pack refuses", left(), left(), "");
     }
 
     private static String winding(Worksheet sheet, int stops) {
@@ -410,9 +422,7 @@ public final class CheckText {
                 .orElse("not known");
     }
 
-    /**
-     * The descent begins at the charge up to which braking is safe, or half way if that is nowhere.
-     */
+    /** The steepest slope in use, from half way through the charge in use. */
     private Descent descent(Worksheet sheet) {
         return Descent.of(
                 sheet.build(),
@@ -421,7 +431,12 @@ public final class CheckText {
                 build.pack().temperatureC(),
                 build.use().slope(),
                 build.use().speedMax(),
-                0.5 * (build.use().chargeFrom() + build.use().chargeTo()));
+                middle());
+    }
+
+    /** Half way through the charge in use. */
+    private double middle() {
+        return 0.5 * (build.use().chargeFrom() + build.use().chargeTo());
     }
 
     private static String held(Descent descent) {
@@ -435,6 +450,35 @@ public final class CheckText {
         return Double.isInfinite(descent.distance())
                 ? "any distance"
                 : units.distanceText(descent.distance());
+    }
+
+    private static String climbed(Descent descent) {
+        return descent.isHeld()
+                ? Numbers.percent(descent.endCharge())
+                        + ", "
+                        + Numbers.nearest(descent.endCellVoltage(), 2)
+                        + " V"
+                : "-";
+    }
+
+    private static String time(Descent descent) {
+        if (!descent.isHeld()) {
+            return "-";
+        }
+        return descent.windingTime().isPresent()
+                ? Numbers.time(descent.windingTime().getAsDouble())
+                : "never";
+    }
+
+    /**
+     * What road and friction brake leave of the slope's pull; negative where the vehicle gains
+     * speed.
+     */
+    private String left() {
+        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
+        double road = RoadLoad.of(build).force(build.use().speedMax(), -build.use().slope(), 0.0);
+        double slowing = road / inertia + build.vehicle().frictionBrake().orElse(0.0);
+        return Numbers.nearest(slowing, 2) + " m/s²";
     }
 
     private static String slope(Descent descent) {
@@ -453,6 +497,13 @@ public final class CheckText {
     }
 
     private void row(String name, String present, String proposed, String other) {
-        page.line(String.format(Locale.ROOT, ROW, name, present, proposed, other));
+        page.line(
+                String.format(
+                        Locale.ROOT,
+                        ROW,
+                        ink.settle(name),
+                        ink.settle(present),
+                        ink.settle(proposed),
+                        ink.settle(other)));
     }
 }

@@ -6,6 +6,7 @@ import brakewright.review.Review;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -56,11 +57,13 @@ public final class VerdictWords {
 
     private List<String> conditions(List<Condition> conditions) {
         Set<String> sentences = new LinkedHashSet<>();
-        strictest(conditions).forEach(condition -> sentences.add(sentence(condition)));
+        strictest(conditions).stream()
+                .sorted(Comparator.comparingInt(VerdictWords::rank))
+                .forEach(condition -> sentences.add(sentence(condition)));
         return List.copyOf(sentences);
     }
 
-    /** Of several bounds on the charge state at one temperature only the strictest matters. */
+    /** Of several bounds of one kind only the strictest matters. */
     private static List<Condition> strictest(List<Condition> conditions) {
         List<Condition> kept = new ArrayList<>();
         for (Condition condition : conditions) {
@@ -72,6 +75,9 @@ public final class VerdictWords {
     }
 
     private static boolean isStricter(Condition other, Condition condition) {
+        if (other instanceof Condition.CellsFrom least) {
+            return isColderThan(condition, least.temperatureC());
+        }
         if (other instanceof Condition.ChargeBelow a
                 && condition instanceof Condition.ChargeBelow b) {
             return a.charge() < b.charge() && a.temperatureC() == b.temperatureC();
@@ -81,6 +87,25 @@ public final class VerdictWords {
             return a.charge() > b.charge() && a.temperatureC() == b.temperatureC();
         }
         return false;
+    }
+
+    /** Where the cells must be warmer anyway, what holds in the cold says nothing. */
+    private static boolean isColderThan(Condition condition, double temperatureC) {
+        if (condition instanceof Condition.CellsFrom from) {
+            return from.temperatureC() < temperatureC;
+        }
+        if (condition instanceof Condition.ChargeBelow below) {
+            return below.temperatureC() < temperatureC;
+        }
+        return condition instanceof Condition.ChargeAbove above
+                && above.temperatureC() < temperatureC;
+    }
+
+    /** Bounds on the charge come first: they are met on every ride. */
+    private static int rank(Condition condition) {
+        return condition instanceof Condition.ChargeBelow
+                ? 0
+                : condition instanceof Condition.ChargeAbove ? 1 : 2;
     }
 
     /**
@@ -114,7 +139,7 @@ public final class VerdictWords {
         }
         if (condition instanceof Condition.CellsFrom from) {
             return "It holds with the cells at "
-                    + Numbers.up(Math.max(0.0, from.temperatureC()), 0)
+                    + Numbers.up(from.temperatureC(), 0)
                     + " °C or warmer.";
         }
         if (condition instanceof Condition.CellsUpTo upTo) {
