@@ -29,7 +29,7 @@ final class BrakeTable {
         this.page = page;
         this.brake = sheet.operation().brake();
         this.model = new PackModel(sheet.build().pack());
-        this.speeds = speeds();
+        this.speeds = ShownSpeeds.upTo(units, sheet.operation().topSpeed(), COLUMNS);
     }
 
     void print(Ink ink) {
@@ -101,17 +101,5 @@ final class BrakeTable {
             row.append(String.format(Locale.ROOT, "%7s ", Numbers.nearest(force / inertia, 2)));
         }
         return row.toString();
-    }
-
-    /** Round speeds in the units shown, up to the highest that will be met. */
-    private double[] speeds() {
-        double top = units.speed(sheet.operation().topSpeed());
-        double step = Math.max(1.0, Math.ceil(top / COLUMNS));
-        int count = (int) Math.ceil(top / step - 1e-9);
-        double[] shown = new double[count];
-        for (int i = 0; i < count; i++) {
-            shown[i] = units.metresPerSecond(Math.min(top, step * (i + 1)));
-        }
-        return shown;
     }
 }

@@ -29,7 +29,7 @@ final class CheckMap {
         this.page = page;
         this.build = check.proposed().build();
         this.pack = new PackModel(build.pack());
-        this.speeds = speeds();
+        this.speeds = ShownSpeeds.upTo(units, check.proposed().operation().topSpeed(), COLUMNS);
     }
 
     void printCurrents(Ink ink, List<Double> charges) {
@@ -114,16 +114,5 @@ final class CheckMap {
         return charge.isEmpty() && bound.isEmpty()
                 ? String.format(Locale.ROOT, "  %-34s", name.isEmpty() ? "" : "        " + name)
                 : String.format(Locale.ROOT, "  %6s  %-16s %8s ", charge, name, bound);
-    }
-
-    private double[] speeds() {
-        double top = units.speed(check.proposed().operation().topSpeed());
-        double step = Math.max(1.0, Math.ceil(top / COLUMNS));
-        int count = (int) Math.ceil(top / step - 1e-9);
-        double[] shown = new double[count];
-        for (int i = 0; i < count; i++) {
-            shown[i] = units.metresPerSecond(Math.min(top, step * (i + 1)));
-        }
-        return shown;
     }
 }

@@ -42,8 +42,8 @@ public final class FindingWords {
                             + limit(finding)
                             + "."
                             + hazard(finding);
-            case PACK_RETURN_OVER -> packReturn(finding);
-            case PACK_DRAW_OVER -> packDraw(finding);
+            case PACK_RETURN_OVER -> packCurrent(finding, true);
+            case PACK_DRAW_OVER -> packCurrent(finding, false);
             case SPEED_CAP_OVER ->
                     "The speed cap is "
                             + units.speedText(finding.value().orElseThrow())
@@ -160,12 +160,15 @@ public final class FindingWords {
         };
     }
 
-    private String packReturn(Finding finding) {
+    /** The pack current in either direction: the setting, everywhere, or beyond a charge state. */
+    private String packCurrent(Finding finding, boolean returning) {
         String who = constraint(finding);
         if (finding.charge().isEmpty()) {
-            return "The controllers together may send "
+            return "The controllers together may "
+                    + (returning ? "send " : "draw ")
                     + amperes(finding.value())
-                    + " into the pack; "
+                    + (returning ? " into" : " from")
+                    + " the pack; "
                     + who
                     + " permits "
                     + limit(finding)
@@ -174,18 +177,21 @@ public final class FindingWords {
                     + vanishing(finding);
         }
         if (finding.condition().orElseThrow() instanceof Condition.Never) {
-            return "Braking sends up to "
+            return (returning ? "Braking sends up to " : "Driving draws up to ")
                     + amperes(finding.value())
-                    + " into the pack, more than "
+                    + (returning ? " into" : " from")
+                    + " the pack, more than "
                     + who
                     + " permits at any charge state in use"
                     + cells(finding)
                     + "."
                     + vanishing(finding);
         }
-        return "Above "
-                + Numbers.down(100.0 * finding.charge().getAsDouble(), 1)
-                + " % charge braking sends back more than "
+        double bound = 100.0 * finding.charge().getAsDouble();
+        return (returning
+                        ? "Above " + Numbers.down(bound, 1) + " % charge braking sends back"
+                        : "Below " + Numbers.up(bound, 1) + " % charge driving draws")
+                + " more than "
                 + who
                 + " permits: at "
                 + Numbers.percent(finding.worstCharge().orElseThrow())
@@ -194,44 +200,6 @@ public final class FindingWords {
                 + " against "
                 + limit(finding)
                 + speedFrom(finding)
-                + cells(finding)
-                + "."
-                + vanishing(finding);
-    }
-
-    private String packDraw(Finding finding) {
-        String who = constraint(finding);
-        if (finding.charge().isEmpty()) {
-            return "The controllers together may draw "
-                    + amperes(finding.value())
-                    + " from the pack; "
-                    + who
-                    + " permits "
-                    + limit(finding)
-                    + cells(finding)
-                    + "."
-                    + vanishing(finding);
-        }
-        if (finding.condition().orElseThrow() instanceof Condition.Never) {
-            return "Driving draws up to "
-                    + amperes(finding.value())
-                    + " from the pack, more than "
-                    + who
-                    + " permits at any charge state in use"
-                    + cells(finding)
-                    + "."
-                    + vanishing(finding);
-        }
-        return "Below "
-                + Numbers.up(100.0 * finding.charge().getAsDouble(), 1)
-                + " % charge driving draws more than "
-                + who
-                + " permits: at "
-                + Numbers.percent(finding.worstCharge().orElseThrow())
-                + " up to "
-                + amperes(finding.value())
-                + " against "
-                + limit(finding)
                 + cells(finding)
                 + "."
                 + vanishing(finding);
