@@ -7,6 +7,7 @@ import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.limit.Limit;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Finding;
@@ -142,7 +143,25 @@ public final class CheckText {
                         + Numbers.down(check.highestBrake(), 1)
                         + " A, held down by "
                         + LimitWords.of(check.highestBrakeBoundBy())
-                        + "; the pack holds only as far as said above.");
+                        + ". "
+                        + highestRegen());
+    }
+
+    private String highestRegen() {
+        Limit regen = check.proposed().limits().packRegen().staticPart(build.pack().temperatureC());
+        return "The highest pack regen current is "
+                + Numbers.down(regen.value() / build.controllers().count(), 1)
+                + " A per controller, held down by "
+                + LimitWords.of(regen.binding().id())
+                + ", and safe up to "
+                + Numbers.down(
+                        100.0
+                                * check.proposed()
+                                        .limits()
+                                        .packRegen()
+                                        .chargeBound(regen.value(), build.pack().temperatureC()),
+                        1)
+                + " % charge.";
     }
 
     /** What the proposal buys in metres at the highest speed, at the fullest and at half charge. */

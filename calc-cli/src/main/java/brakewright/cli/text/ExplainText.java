@@ -137,7 +137,7 @@ public final class ExplainText {
                             constraint.id().key(),
                             Double.isInfinite(constraint.limit())
                                     ? "no bound"
-                                    : Numbers.nearest(constraint.limit(), 2) + " " + unit,
+                                    : value(constraint.limit(), unit),
                             constraint == binding ? "<- binds" : ""));
             page.paragraph("", 4, capital(constraint.id().meaning()) + ".");
             page.paragraph("", 4, "= " + constraint.derivation().formula());
@@ -153,6 +153,13 @@ public final class ExplainText {
             }
             page.paragraph("    ", 4, "Formula: " + constraint.derivation().source() + ".");
         }
+    }
+
+    /**
+     * Currents and speeds are limits and rounded down; a taper's voltages are shown as they are.
+     */
+    private static String value(double limit, String unit) {
+        return (unit.equals("V") ? Numbers.nearest(limit, 2) : Numbers.down(limit, 2)) + " " + unit;
     }
 
     private static String number(Term term) {
