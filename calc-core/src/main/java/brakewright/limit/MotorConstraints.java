@@ -169,9 +169,8 @@ final class MotorConstraints {
      * and from which turning parts take theirs.
      */
     private Constraint felt(ConstraintId id, double multiple, Input decisive, String what) {
-        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
         double road = RoadLoad.of(build).force(build.use().speedMax(), 0.0, 0.0);
-        double force = Math.max(0.0, inertia * Gravity.STANDARD * multiple - road);
+        double force = Math.max(0.0, build.inertia() * Gravity.STANDARD * multiple - road);
         List<Term> terms = new ArrayList<>(forceTerms(multiple, decisive));
         terms.add(
                 Term.given(

@@ -16,7 +16,7 @@ final class BrakeReview {
 
     private static final int SPEED_STEPS = 40;
 
-    /** Below a tenth of the top speed there is little left to stop. */
+    /** Assumption: our own choice; below a tenth of the top speed there is little left to stop. */
     private static final int FIRST_STEP = 4;
 
     private final Build build;
@@ -82,7 +82,7 @@ final class BrakeReview {
             double speed = operation.topSpeed() * step / SPEED_STEPS;
             double deceleration =
                     (brakeForce(speed) + frictionForce() + load.force(speed, 0.0, 0.0))
-                            / (build.mass() * (1.0 + build.vehicle().rotatingShare()));
+                            / build.inertia();
             if (deceleration < least) {
                 least = deceleration;
                 where = speed;

@@ -6,6 +6,7 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Climate;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
 /** Up to which charge state braking is safe for the pack. */
@@ -27,12 +28,17 @@ public final class ChargeCeiling {
         Climate climate = build.use().climate();
         return DoubleStream.of(
                         build.pack().temperatureC(), climate.coldestPackC(), climate.warmestPackC())
-                .map(cells -> at(build, limits, operation, cells))
+                .map(
+                        cells ->
+                                firstExcess(build, limits, operation, cells)
+                                        .orElse(build.use().chargeFrom()))
                 .min()
                 .orElseThrow();
     }
 
-    private static double at(Build build, Limits limits, Operation operation, double cellsC) {
+    /** Where the pack begins to be sent more than it may take; empty if nowhere in use. */
+    static OptionalDouble firstExcess(
+            Build build, Limits limits, Operation operation, double cellsC) {
         PackModel pack = new PackModel(build.pack());
         ElectricBrake brake = operation.brake();
         return new ChargeSearch(build)
@@ -42,7 +48,6 @@ public final class ChargeCeiling {
                                                 operation.topSpeed(),
                                                 PackState.of(pack, charge, cellsC))
                                         - limits.packRegen().valueAt(charge, cellsC),
-                        true)
-                .orElse(build.use().chargeFrom());
+                        true);
     }
 }

@@ -104,16 +104,8 @@ public record FirstStop(
         double current = brake.greatestReturn(speed, PackState.of(pack, charge, cellsC));
         double cellVoltage = pack.cellVoltage(current, charge, cellsC);
         double mayTake = limits.packRegen().valueAt(charge, cellsC);
-        OptionalDouble safe =
-                new ChargeSearch(build)
-                        .firstExcess(
-                                each ->
-                                        brake.greatestReturn(
-                                                        speed, PackState.of(pack, each, cellsC))
-                                                - limits.packRegen().valueAt(each, cellsC),
-                                true);
+        OptionalDouble safe = ChargeCeiling.firstExcess(build, limits, operation, cellsC);
         RoadLoad load = RoadLoad.of(build);
-        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
         return new FirstStop(
                 speed,
                 charge,
@@ -124,7 +116,8 @@ public record FirstStop(
                 cellVoltage,
                 mayTake,
                 opening(build, current, cellVoltage),
-                load.force(speed, 0.0, 0.0) / inertia + build.vehicle().frictionBrake().orElse(0.0),
+                load.force(speed, 0.0, 0.0) / build.inertia()
+                        + build.vehicle().frictionBrake().orElse(0.0),
                 safe,
                 safe.isPresent()
                         ? OptionalDouble.of(

@@ -12,6 +12,7 @@ import brakewright.spec.Use;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -44,43 +45,29 @@ final class PackReview {
         double nominal = build.pack().temperatureC();
         double coldest = Math.min(nominal, build.use().climate().coldestPackC());
         double warmest = Math.max(nominal, build.use().climate().warmestPackC());
-        reviewRegen(nominal);
-        reviewDraw(nominal);
-        if (coldest < nominal) {
-            reviewRegen(coldest);
-            reviewDraw(coldest);
-        }
-        if (warmest > nominal) {
-            reviewRegen(warmest);
-            reviewDraw(warmest);
-        }
+        DoubleStream.of(nominal, coldest, warmest).distinct().forEach(this::reviewAt);
         return findings;
     }
 
-    private void reviewRegen(double temperatureC) {
-        double set = operation.brake().packCurrent();
-        for (PackConstraint constraint : limits.packRegen().constraints()) {
-            if (constraint.variesWithCharge()) {
-                reviewOverCharge(constraint, Topic.PACK_RETURN_OVER, temperatureC);
-            } else {
-                reviewStatic(
-                        constraint, limits.packRegen(), Topic.PACK_RETURN_OVER, set, temperatureC);
-            }
-        }
+    private void reviewAt(double temperatureC) {
+        review(
+                limits.packRegen(),
+                Topic.PACK_RETURN_OVER,
+                operation.brake().packCurrent(),
+                temperatureC);
+        review(
+                limits.packDischarge(),
+                Topic.PACK_DRAW_OVER,
+                operation.drive().packCurrent(),
+                temperatureC);
     }
 
-    private void reviewDraw(double temperatureC) {
-        double set = operation.drive().packCurrent();
-        for (PackConstraint constraint : limits.packDischarge().constraints()) {
+    private void review(PackLimit limit, Topic topic, double set, double temperatureC) {
+        for (PackConstraint constraint : limit.constraints()) {
             if (constraint.variesWithCharge()) {
-                reviewOverCharge(constraint, Topic.PACK_DRAW_OVER, temperatureC);
+                reviewOverCharge(constraint, topic, temperatureC);
             } else {
-                reviewStatic(
-                        constraint,
-                        limits.packDischarge(),
-                        Topic.PACK_DRAW_OVER,
-                        set,
-                        temperatureC);
+                reviewStatic(constraint, limit, topic, set, temperatureC);
             }
         }
     }
@@ -145,10 +132,7 @@ final class PackReview {
         boolean returning = topic == Topic.PACK_RETURN_OVER;
         Use use = build.use();
         double best = returning ? use.chargeTo() : use.chargeFrom();
-        UnivariateFunction excess =
-                charge ->
-                        flowing(returning, charge, temperatureC)
-                                - constraint.limitAt(charge, temperatureC);
+        UnivariateFunction excess = excess(constraint, returning, temperatureC);
         OptionalDouble bound = search.firstExcess(excess, returning);
         if (bound.isEmpty()
                 || isMilderThanNominal(constraint, bound.getAsDouble(), returning, temperatureC)) {
@@ -165,36 +149,31 @@ final class PackReview {
                         .atCharge(bound.getAsDouble())
                         .worstAt(worst)
                         .atTemperature(temperatureC);
-        boolean everywhere = bound.getAsDouble() == best;
         if (returning) {
-            double speed =
+            finding.atSpeed(
                     operation
                             .brake()
-                            .speedReturning(permitted, PackState.of(model, worst, temperatureC));
-            finding.atSpeed(speed);
-            findings.add(
-                    finding.unless(
-                                    everywhere
-                                            ? everywhereCondition(
-                                                    constraint, returning, temperatureC)
-                                            : new Condition.ChargeBelow(
-                                                    bound.getAsDouble(),
-                                                    worst,
-                                                    Double.isFinite(speed)
-                                                            ? OptionalDouble.of(speed)
-                                                            : OptionalDouble.empty(),
-                                                    temperatureC))
-                            .build());
-        } else {
-            findings.add(
-                    finding.unless(
-                                    everywhere
-                                            ? everywhereCondition(
-                                                    constraint, returning, temperatureC)
-                                            : new Condition.ChargeAbove(
-                                                    bound.getAsDouble(), worst, temperatureC))
-                            .build());
+                            .speedReturning(permitted, PackState.of(model, worst, temperatureC)));
         }
+        Condition condition =
+                bound.getAsDouble() == best
+                        ? everywhereCondition(constraint, returning, temperatureC)
+                        : returning
+                                ? new Condition.ChargeBelow(
+                                        bound.getAsDouble(),
+                                        worst,
+                                        finding.build().speed(),
+                                        temperatureC)
+                                : new Condition.ChargeAbove(
+                                        bound.getAsDouble(), worst, temperatureC);
+        findings.add(finding.unless(condition).build());
+    }
+
+    /** What flows beyond what a constraint permits, over the charge state. */
+    private UnivariateFunction excess(
+            PackConstraint constraint, boolean returning, double temperatureC) {
+        return charge ->
+                flowing(returning, charge, temperatureC) - constraint.limitAt(charge, temperatureC);
     }
 
     /** Colder and warmer packs are worth a finding of their own only where they are worse. */
@@ -205,11 +184,7 @@ final class PackReview {
             return false;
         }
         OptionalDouble there =
-                search.firstExcess(
-                        charge ->
-                                flowing(returning, charge, nominal)
-                                        - constraint.limitAt(charge, nominal),
-                        returning);
+                search.firstExcess(excess(constraint, returning, nominal), returning);
         return there.isPresent()
                 && (returning ? there.getAsDouble() <= bound : there.getAsDouble() >= bound);
     }

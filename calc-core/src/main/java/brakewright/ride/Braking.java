@@ -53,7 +53,7 @@ final class Braking {
         this.efficiency = build.drive().efficiency();
         this.controllerEfficiency = build.controllers().efficiency();
         this.motors = build.drive().motors();
-        this.inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
+        this.inertia = build.inertia();
         this.chargePerCoulomb =
                 1.0 / (3600.0 * build.pack().cell().capacityAh() * build.pack().parallel());
     }

@@ -7,7 +7,6 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.road.Gravity;
-import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import java.util.OptionalDouble;
@@ -43,6 +42,9 @@ public record Descent(
         double distance,
         OptionalDouble windingTime) {
 
+    /**
+     * Assumption: our own choice; where the descent runs out is told to this share of the charge.
+     */
     private static final double CHARGE_STEP = 0.0025;
 
     /**
@@ -78,19 +80,18 @@ public record Descent(
         PackModel pack = new PackModel(build.pack());
         RoadLoad load = RoadLoad.of(build);
         double pull = -load.force(speed, -slope, 0.0);
-        double gripForce =
-                build.mass()
-                        * Gravity.STANDARD
-                        * new LoadTransfer(build.vehicle().axles())
-                                .brakingGrip(build.vehicle().grip());
+        Braking braking =
+                new Braking(
+                        build,
+                        brake,
+                        new Surroundings(-slope, build.vehicle().grip(), cellsC, false));
         PackState start = PackState.of(pack, charge, cellsC);
-        double available = powertrain.brakeForce(available(brake, speed, start, gripForce), speed);
+        double available = powertrain.brakeForce(braking.motorCurrent(speed, start, 1.0), speed);
         double current = pull > 0.0 ? powertrain.brakeCurrent(pull, speed) : 0.0;
         double power = powertrain.returnedPower(current, speed);
         double end = charge;
         double seconds = 0.0;
-        double perCoulomb =
-                1.0 / (3600.0 * build.pack().cell().capacityAh() * build.pack().parallel());
+        double perCoulomb = braking.chargePerCoulomb();
         boolean holds = available >= pull;
         boolean fills = power > 0.0;
         while (holds && fills && end < 1.0) {
@@ -98,7 +99,7 @@ public record Descent(
             PackState middle = PackState.of(pack, 0.5 * (end + next), cellsC);
             double into = middle.currentInto(power);
             holds =
-                    current <= available(brake, speed, middle, gripForce)
+                    current <= braking.motorCurrent(speed, middle, 1.0)
                             && into <= limits.packRegen().valueAt(middle.charge(), cellsC);
             if (holds) {
                 seconds += (next - end) / (into * perCoulomb);
@@ -126,17 +127,6 @@ public record Descent(
                 MotorHeatBalance.of(build)
                         .map(heat -> heat.timeToLimit(heat.cold(), current))
                         .orElse(OptionalDouble.empty()));
-    }
-
-    private static double available(
-            ElectricBrake brake, double speed, PackState pack, double gripForce) {
-        double limited =
-                brake.powertrain()
-                        .limitedBrakeCurrent(
-                                brake.motorCurrent(),
-                                speed,
-                                pack.powerReturnedBy(brake.settledPackLimit(pack)));
-        return Math.min(limited, brake.powertrain().brakeCurrent(gripForce, speed));
     }
 
     /** {@code m·g·(sinθ − crr·cosθ) = F + air}, solved for tanθ. */

@@ -22,7 +22,9 @@ public record RepeatedStops(int stops, double windingC, double limitC) {
 
     private static final int SPEED_STEPS = 60;
 
-    /** Above this share of what the thrust can hold, regaining speed takes for ever. */
+    /**
+     * Assumption: our own choice; above this share of the thrust regaining speed takes for ever.
+     */
     private static final double REACHED = 0.97;
 
     /**
@@ -69,7 +71,6 @@ public record RepeatedStops(int stops, double windingC, double limitC) {
         RoadLoad load = RoadLoad.of(build);
         PackState pack =
                 PackState.of(new PackModel(build.pack()), charge, build.pack().temperatureC());
-        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
         double step = speed / SPEED_STEPS;
         double time = 0.0;
         for (int i = 0; i < SPEED_STEPS; i++) {
@@ -79,7 +80,7 @@ public record RepeatedStops(int stops, double windingC, double limitC) {
             if (road > REACHED * thrust) {
                 break;
             }
-            time += step * inertia / (thrust - road);
+            time += step * build.inertia() / (thrust - road);
         }
         return time;
     }

@@ -91,15 +91,6 @@ public final class LoadTransfer {
     }
 
     /**
-     * Returns the slope on which the front wheels lift at steady speed.
-     *
-     * @return tanθ = (L−b)/h
-     */
-    public double climbingTip() {
-        return aheadOfRear / height;
-    }
-
-    /**
      * Returns the deceleration at which the rear wheels lift.
      *
      * @return a/g = b/h, since the vehicle turns about the front axle
@@ -109,9 +100,10 @@ public final class LoadTransfer {
     }
 
     /**
-     * Returns the acceleration at which the front wheels lift.
+     * Returns the acceleration at which the front wheels lift; the slope at which they do at steady
+     * speed is the same number.
      *
-     * @return a/g = (L−b)/h
+     * @return a/g, or tanθ, = (L−b)/h
      */
     public double drivingTip() {
         return aheadOfRear / height;

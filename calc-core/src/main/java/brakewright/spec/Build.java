@@ -54,6 +54,15 @@ public record Build(
     }
 
     /**
+     * Returns the mass that must be accelerated, turning parts included.
+     *
+     * @return {@code m·(1 + j)} [kg]
+     */
+    public double inertia() {
+        return mass() * (1.0 + vehicle.rotatingShare());
+    }
+
+    /**
      * Returns this vehicle with other settings.
      *
      * @param replacement the settings

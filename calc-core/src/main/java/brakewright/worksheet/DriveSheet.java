@@ -55,11 +55,10 @@ public record DriveSheet(
                         Math.min(
                                 transfer.climbingGrip(
                                         build.vehicle().grip(), load.rollingResistance()),
-                                transfer.climbingTip()));
+                                transfer.drivingTip()));
         double resisting = load.force(0.0, 0.0, 0.0);
         double acceleration =
-                (launch.multiple() * build.mass() * Gravity.STANDARD - resisting)
-                        / (build.mass() * (1.0 + build.vehicle().rotatingShare()));
+                (launch.multiple() * build.mass() * Gravity.STANDARD - resisting) / build.inertia();
         return new DriveSheet(
                 top, Math.max(0.0, climb), Math.max(0.0, acceleration), launch.name());
     }

@@ -51,10 +51,6 @@ record Given(
         return lines.getOrDefault(key, 0);
     }
 
-    boolean hasOwnCell() {
-        return values.keySet().stream().anyMatch(input -> input.key().startsWith(CELL + "."));
-    }
-
     private static final class Reading {
 
         private final TomlKeys keys;

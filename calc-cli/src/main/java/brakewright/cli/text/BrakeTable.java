@@ -5,7 +5,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
-import brakewright.road.RoadLoad;
+import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
@@ -88,17 +88,13 @@ final class BrakeTable {
         Build build = sheet.build();
         double charge = build.use().chargeFrom();
         PackState state = PackState.of(model, charge, build.pack().temperatureC());
-        RoadLoad load = RoadLoad.of(build);
-        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
         StringBuilder row =
                 new StringBuilder(
                         String.format(
                                 Locale.ROOT, "  %-17s|", "decel. at " + Numbers.percent(charge)));
         for (double speed : speeds) {
-            double force =
-                    brake.powertrain().brakeForce(brake.motorCurrent(speed, state), speed)
-                            + load.force(speed, 0.0, 0.0);
-            row.append(String.format(Locale.ROOT, "%7s ", Numbers.nearest(force / inertia, 2)));
+            double slowing = Deceleration.electric(build, brake, speed, state);
+            row.append(String.format(Locale.ROOT, "%7s ", Numbers.nearest(slowing, 2)));
         }
         return row.toString();
     }

@@ -5,7 +5,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
-import brakewright.road.RoadLoad;
+import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
 import brakewright.worksheet.Check;
 import java.util.List;
@@ -94,17 +94,16 @@ final class CheckMap {
     }
 
     private void forces(String name, ElectricBrake brake, PackState state) {
-        RoadLoad load = RoadLoad.of(build);
-        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
         StringBuilder force = new StringBuilder(row("", name + ", wheel force [N]", ""));
         StringBuilder slowing = new StringBuilder(row("", name + ", with road [m/s²]", ""));
         for (double speed : speeds) {
             double newtons = brake.powertrain().brakeForce(brake.motorCurrent(speed, state), speed);
-            double road = load.force(speed, 0.0, 0.0);
             force.append(String.format(Locale.ROOT, "%8s ", Numbers.nearest(newtons, 0)));
             slowing.append(
                     String.format(
-                            Locale.ROOT, "%8s ", Numbers.nearest((newtons + road) / inertia, 2)));
+                            Locale.ROOT,
+                            "%8s ",
+                            Numbers.nearest(Deceleration.electric(build, brake, speed, state), 2)));
         }
         page.line(force.toString());
         page.line(slowing.toString());

@@ -7,12 +7,14 @@ import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.cli.words.VerdictWords;
 import brakewright.limit.Limit;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Finding;
 import brakewright.review.FirstStop;
 import brakewright.review.Verdict;
+import brakewright.ride.Deceleration;
 import brakewright.ride.Descent;
 import brakewright.ride.RepeatedStops;
 import brakewright.ride.Stop;
@@ -39,6 +41,8 @@ import java.util.function.Function;
 public final class CheckText {
 
     private static final String ROW = "  %-44s %16s %16s %16s";
+
+    private static final int SPEED_STEPS = 40;
 
     private final BuildFile file;
     private final Check check;
@@ -117,9 +121,7 @@ public final class CheckText {
                     case OUTSIDE_LIMITS -> "NOT SAFE";
                 };
         page.paragraph("Answer: " + ink.paint(tone, word), 2, "");
-        for (String sentence :
-                new brakewright.cli.words.VerdictWords(build, units)
-                        .of(check.proposed().review())) {
+        for (String sentence : new VerdictWords(build, units).of(check.proposed().review())) {
             page.paragraph("", 2, sentence);
         }
         page.paragraph("", 2, buys());
@@ -168,7 +170,7 @@ public final class CheckText {
     private String buys() {
         double top = check.proposed().operation().topSpeed();
         double full = build.use().chargeFrom();
-        double half = 0.5 * (build.use().chargeFrom() + build.use().chargeTo());
+        double half = middle();
         return "From "
                 + units.speedText(top)
                 + " it "
@@ -361,19 +363,13 @@ public final class CheckText {
 
     private double hardest(Worksheet sheet) {
         ElectricBrake brake = sheet.operation().brake();
-        RoadLoad load = RoadLoad.of(build);
-        double half = 0.5 * (build.use().chargeFrom() + build.use().chargeTo());
-        PackState state = PackState.of(pack, half, build.pack().temperatureC());
-        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
+        PackState state = PackState.of(pack, middle(), build.pack().temperatureC());
         double hardest = 0.0;
-        for (int step = 1; step <= 40; step++) {
-            double speed = sheet.operation().topSpeed() * step / 40;
-            double force =
-                    brake.powertrain().brakeForce(brake.motorCurrent(speed, state), speed)
-                            + load.force(speed, 0.0, 0.0);
-            hardest = Math.max(hardest, force / inertia / Gravity.STANDARD);
+        for (int step = 1; step <= SPEED_STEPS; step++) {
+            double speed = sheet.operation().topSpeed() * step / SPEED_STEPS;
+            hardest = Math.max(hardest, Deceleration.electric(build, brake, speed, state));
         }
-        return hardest;
+        return hardest / Gravity.STANDARD;
     }
 
     private void firstStop() {
@@ -494,9 +490,8 @@ public final class CheckText {
      * speed.
      */
     private String left() {
-        double inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
         double road = RoadLoad.of(build).force(build.use().speedMax(), -build.use().slope(), 0.0);
-        double slowing = road / inertia + build.vehicle().frictionBrake().orElse(0.0);
+        double slowing = road / build.inertia() + build.vehicle().frictionBrake().orElse(0.0);
         return Numbers.nearest(slowing, 2) + " m/s²";
     }
 
