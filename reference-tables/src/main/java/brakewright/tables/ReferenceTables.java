@@ -106,7 +106,7 @@ public final class ReferenceTables {
     /**
      * Returns the edition of the tables, for the worksheet.
      *
-     * @return year and month
+     * @return year and month, and a number if the month has several
      */
     public String version() {
         return version;

@@ -18,7 +18,7 @@ class ShippedTablesTest {
 
     @Test
     void nameTheirEdition() {
-        assertThat(TABLES.version()).isEqualTo("2026-11");
+        assertThat(TABLES.version()).isEqualTo("2026-11.2");
     }
 
     @Test
@@ -83,6 +83,16 @@ class ShippedTablesTest {
             assertThat(atMidCharge - sag)
                     .as(cell.id())
                     .isGreaterThan(cell.figure("voltage_min").value());
+        }
+    }
+
+    @Test
+    void everyCellHasAMassThatFitsItsSize() {
+        for (CellEntry cell : TABLES.cells()) {
+            double mass = cell.figure("mass").value();
+            assertThat(mass).as(cell.id()).isBetween(0.035, 0.160);
+            double ampereHoursPerKg = cell.figure("capacity").value() / mass;
+            assertThat(ampereHoursPerKg).as(cell.id()).isBetween(30.0, 75.0);
         }
     }
 
@@ -185,6 +195,40 @@ class ShippedTablesTest {
                         .isPresent();
             }
         }
+    }
+
+    @Test
+    void everyChemistryHasASpecificHeat() {
+        for (ChemistryEntry chemistry : TABLES.chemistries()) {
+            Default heat =
+                    TABLES.defaultFor(
+                                    "pack.cell.specific_heat", Map.of("chemistry", chemistry.id()))
+                            .orElseThrow();
+            assertThat(heat.figure().unit()).isEqualTo("J/(kg*K)");
+            assertThat(heat.value()).as(chemistry.id()).isBetween(800.0, 1100.0);
+        }
+    }
+
+    @Test
+    void anUnknownChemistryWarmsMost() {
+        double unknown =
+                TABLES.defaultFor("pack.cell.specific_heat", Map.of()).orElseThrow().value();
+        assertThat(TABLES.defaults())
+                .filteredOn(entry -> entry.key().equals("pack.cell.specific_heat"))
+                .allMatch(entry -> entry.value() >= unknown);
+    }
+
+    @Test
+    void rangeIsToldForCalmAirAndATown() {
+        assertThat(plain("use.idle_power", "W")).isEqualTo(5.0);
+        assertThat(plain("use.headwind", "m/s")).isZero();
+        assertThat(plain("use.stops_per_km", "1/km")).isEqualTo(2.96);
+    }
+
+    private static double plain(String key, String unit) {
+        Default entry = TABLES.defaultFor(key, Map.of()).orElseThrow();
+        assertThat(entry.figure().unit()).as(key).isEqualTo(unit);
+        return entry.value();
     }
 
     @Test
