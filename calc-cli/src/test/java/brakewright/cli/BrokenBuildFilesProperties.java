@@ -120,6 +120,16 @@ class BrokenBuildFilesProperties {
                         "[proposals.a.b.c]\n",
                         "proposals = 1\n",
                         "[pack.cell]\n",
+                        "[pack]\n",
+                        "[packs]\n",
+                        "[[packs]]\n",
+                        "[[packs]]\n",
+                        "[packs.cell]\n",
+                        "[[packs.cell]]\n",
+                        "packs = []\n",
+                        "packs = [{series = 1}, {}]\n",
+                        "[battery]\n",
+                        "joining = \"series\"\n",
                         "cell = \"samsung-30q\"\n",
                         "\"\" = 1\n",
                         "\ufeff",
@@ -195,19 +205,29 @@ class BrokenBuildFilesProperties {
         }
     }
 
+    /** The examples, and the trail board with two packs. */
+    private static List<String> bases() {
+        List<String> bases = new ArrayList<>();
+        for (var example : brakewright.cli.Example.values()) {
+            bases.add(example.text());
+        }
+        bases.add(TwoPacks.file("[battery]\njoining = \"parallel\"\n").text());
+        return bases;
+    }
+
     private static Arbitrary<String> changed(int... kinds) {
         Arbitrary<Integer> place = Arbitraries.integers().between(0, 100_000);
         Arbitrary<Integer> kind = Arbitraries.of(Arrays.stream(kinds).boxed().toList());
         return Combinators.combine(
-                        Arbitraries.of(brakewright.cli.Example.values()),
+                        Arbitraries.of(bases()),
                         Combinators.combine(kind, place, place)
                                 .as(Change::new)
                                 .list()
                                 .ofMinSize(1)
                                 .ofMaxSize(5))
                 .as(
-                        (example, changes) -> {
-                            String text = example.text();
+                        (base, changes) -> {
+                            String text = base;
                             for (Change change : changes) {
                                 text = change.of(text);
                             }

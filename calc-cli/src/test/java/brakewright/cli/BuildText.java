@@ -16,6 +16,27 @@ final class BuildText {
         return new BuildText(new ArrayList<>(example.text().lines().toList()));
     }
 
+    /** An example whose {@code [pack]} and all its tables give way to other lines. */
+    static BuildText withPacks(Example example, String packs) {
+        List<String> lines = new ArrayList<>(example.text().lines().toList());
+        int from = lines.indexOf("[pack]");
+        int to = lines.indexOf("[use]");
+        lines.subList(from, to).clear();
+        lines.addAll(from, packs.lines().toList());
+        return new BuildText(lines);
+    }
+
+    /** Finds the line that reads so, from the top, counted from 1. */
+    int lineThatReads(String line, int occurrence) {
+        int found = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).equals(line) && ++found == occurrence) {
+                return i + 1;
+            }
+        }
+        throw new IllegalArgumentException("no line \"" + line + "\" number " + occurrence);
+    }
+
     /** Finds the line on which a key of a table stands; the empty table is the top of the file. */
     int lineOf(String table, String key) {
         String current = "";

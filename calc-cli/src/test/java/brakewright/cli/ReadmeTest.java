@@ -2,7 +2,7 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
@@ -64,7 +64,9 @@ class ReadmeTest {
                         .brake()
                         .fadeSpeed(
                                 PackState.of(
-                                        new PackModel(file.build().pack()), 0.93, 11.0)); // m/s
+                                        new BatteryModel(file.build().battery()),
+                                        0.93,
+                                        11.0)); // m/s
 
         assertThat(perMotor).isPositive();
         assertThat(heldBy).isEqualTo(ConstraintId.GRIP);

@@ -2,9 +2,10 @@ package brakewright.battery;
 
 import brakewright.spec.Cell;
 import brakewright.spec.Pack;
+import brakewright.spec.Relaxation;
 
 /**
- * The pack as a voltage behind a resistance.
+ * One pack as a voltage behind a resistance.
  *
  * <p>{@code U(s) = S·u(s)} and {@code R(s,T) = S/P·r(s,T) + Rj}, with S cells in series, P in
  * parallel, the cell's open-circuit voltage u and pulse resistance r, and the joints and leads Rj.
@@ -13,6 +14,9 @@ import brakewright.spec.Pack;
  * take a cell as a voltage behind its pulse resistance.
  */
 public final class PackModel {
+
+    /** How long the pulse lasts for which cell resistances are given [s]. */
+    private static final double PULSE = 10.0;
 
     private final Pack pack;
     private final Cell cell;
@@ -79,6 +83,40 @@ public final class PackModel {
     public double resistance(double charge, double temperatureC) {
         return pack.series() * cellResistance(charge, temperatureC) / pack.parallel()
                 + pack.jointResistance();
+    }
+
+    /**
+     * Returns the resistance of the pack at its terminals after a current has flowed for a time.
+     *
+     * <p>{@code S/P·r(s,T)·(1 + x·(1 − e^(−(t − 10 s)/τ))) + Rj} beyond 10 s, and the pulse
+     * resistance up to then: a resistance that is there at once and a second that diffusion adds.
+     *
+     * <p>Source: first-order equivalent circuit, e.g. Plett, Battery Management Systems, vol. 1
+     * (2015), chapter 2.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @param seconds how long the current has flowed [s]; infinite for ever
+     * @return R(s,T,t) [Ω]
+     */
+    public double resistance(double charge, double temperatureC, double seconds) {
+        return pack.series() * cellResistance(charge, temperatureC, seconds) / pack.parallel()
+                + pack.jointResistance();
+    }
+
+    /**
+     * Returns the resistance of one cell after a current has flowed for a time.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @param seconds how long the current has flowed [s]; infinite for ever
+     * @return r(s,T,t) [Ω]
+     */
+    public double cellResistance(double charge, double temperatureC, double seconds) {
+        double beyond = Math.max(0.0, seconds - PULSE);
+        Relaxation relaxation = cell.relaxation();
+        return cellResistance(charge, temperatureC)
+                * (1.0 - relaxation.rise() * Math.expm1(-beyond / relaxation.timeConstant()));
     }
 
     /**

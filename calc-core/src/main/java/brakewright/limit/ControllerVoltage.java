@@ -1,6 +1,6 @@
 package brakewright.limit;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.spec.Input;
 import java.util.List;
 
@@ -12,7 +12,7 @@ import java.util.List;
  * @param rating of a controller [V]
  * @param margin share of the rating kept free [1]
  */
-record ControllerVoltage(PackModel model, double rating, double margin)
+record ControllerVoltage(BatteryModel model, double rating, double margin)
         implements VoltageConstraint {
 
     @Override

@@ -32,13 +32,13 @@ public record Limits(
      */
     public static Limits of(Build build) {
         MotorConstraints motor = new MotorConstraints(build);
-        PackConstraints pack = new PackConstraints(build);
+        BatteryConstraints pack = new BatteryConstraints(build);
         PackLimit discharge = pack.giving();
         PackLimit regen = pack.taking();
         TaperRule tapers = new TaperRule(build);
         Settings settings = build.settings();
         int count = build.controllers().count();
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         double discharging =
                 settings.packDischargeCurrent().isPresent()
                         ? count * settings.packDischargeCurrent().getAsDouble()

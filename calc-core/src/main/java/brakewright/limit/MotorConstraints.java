@@ -151,7 +151,7 @@ final class MotorConstraints {
                                 Term.computed(
                                         "P_fe",
                                         "drag loss at the top speed in use",
-                                        MotorHeatBalance.caseLoss(build),
+                                        MotorHeatBalance.caseLoss(build, build.use().speedMax()),
                                         "W"))));
     }
 

@@ -19,6 +19,17 @@ public final class MotorHeatBalance {
      * @return the heat balance; empty where the motor's thermal figures are not known
      */
     public static Optional<WindingHeat> of(Build build) {
+        return at(build, build.use().speedMax());
+    }
+
+    /**
+     * Returns the heat balance of one motor with its drag loss at a speed.
+     *
+     * @param build the vehicle
+     * @param speed [m/s]; 0 for a vehicle that stands
+     * @return the heat balance; empty where the motor's thermal figures are not known
+     */
+    public static Optional<WindingHeat> at(Build build, double speed) {
         MotorModel motor = new MotorModel(build.motor(), build.controllers().basis());
         return build.motor()
                 .heat()
@@ -29,18 +40,19 @@ public final class MotorHeatBalance {
                                         motor.lossResistance(20.0),
                                         build.motor().windingLimitC(),
                                         build.use().climate().ambientC(),
-                                        caseLoss(build)));
+                                        caseLoss(build, speed)));
     }
 
     /**
-     * Returns the power that drag turns into heat in one motor at the highest speed in use.
+     * Returns the power that drag turns into heat in one motor.
      *
      * @param build the vehicle
+     * @param speed [m/s]
      * @return {@code T0·ω} [W]
      */
-    public static double caseLoss(Build build) {
+    public static double caseLoss(Build build, double speed) {
         Powertrain powertrain = Powertrain.of(build);
-        double angularSpeed = powertrain.angularSpeed(build.use().speedMax());
+        double angularSpeed = powertrain.angularSpeed(speed);
         return powertrain.motor().dragTorque(angularSpeed) * angularSpeed;
     }
 }

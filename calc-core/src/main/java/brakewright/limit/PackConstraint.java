@@ -11,6 +11,15 @@ public interface PackConstraint {
     ConstraintId id();
 
     /**
+     * Returns which of several packs this is about.
+     *
+     * @return its number from 1; 0 where it is about the whole
+     */
+    default int pack() {
+        return 0;
+    }
+
+    /**
      * Returns whether the permitted current changes with the charge state.
      *
      * @return false for a plain rating

@@ -1,8 +1,6 @@
 package brakewright.limit;
 
-import brakewright.spec.Curve;
 import java.util.List;
-import java.util.TreeSet;
 
 /**
  * What the pack may give or take: the least of its constraints at every charge state and
@@ -31,17 +29,12 @@ public final class PackLimit {
         this.knots = knots;
     }
 
-    static PackLimit taking(List<PackConstraint> constraints, Curve voltage, Curve resistance) {
-        return new PackLimit(
-                LimitId.PACK_REGEN_CURRENT, Side.TAKING, constraints, knots(voltage, resistance));
+    static PackLimit taking(List<PackConstraint> constraints, double[] knots) {
+        return new PackLimit(LimitId.PACK_REGEN_CURRENT, Side.TAKING, constraints, knots);
     }
 
-    static PackLimit giving(List<PackConstraint> constraints, Curve voltage, Curve resistance) {
-        return new PackLimit(
-                LimitId.PACK_DISCHARGE_CURRENT,
-                Side.GIVING,
-                constraints,
-                knots(voltage, resistance));
+    static PackLimit giving(List<PackConstraint> constraints, double[] knots) {
+        return new PackLimit(LimitId.PACK_DISCHARGE_CURRENT, Side.GIVING, constraints, knots);
     }
 
     /**
@@ -125,7 +118,7 @@ public final class PackLimit {
         return bound;
     }
 
-    /** Walks from the harmless end until the slack, straight between the knots, is used up. */
+    /** Walks from the harmless end, knot by knot, until the slack is used up. */
     private double chargeBound(VoltageConstraint constraint, double current, double temperatureC) {
         int last = knots.length - 1;
         double inner = side == Side.TAKING ? knots[0] : knots[last];
@@ -137,23 +130,11 @@ public final class PackLimit {
             double outer = side == Side.TAKING ? knots[step] : knots[last - step];
             double outerSlack = constraint.slack(current, outer, temperatureC);
             if (outerSlack < 0.0) {
-                return inner + (outer - inner) * innerSlack / (innerSlack - outerSlack);
+                return constraint.exhausted(current, inner, outer, temperatureC);
             }
             inner = outer;
             innerSlack = outerSlack;
         }
         return inner;
-    }
-
-    private static double[] knots(Curve voltage, Curve resistance) {
-        TreeSet<Double> knots = new TreeSet<>(List.of(0.0, 1.0));
-        for (Curve curve : List.of(voltage, resistance)) {
-            for (double abscissa : curve.abscissas()) {
-                if (abscissa > 0.0 && abscissa < 1.0) {
-                    knots.add(abscissa);
-                }
-            }
-        }
-        return knots.stream().mapToDouble(Double::doubleValue).toArray();
     }
 }

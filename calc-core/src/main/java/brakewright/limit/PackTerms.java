@@ -2,6 +2,8 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.spec.Input;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Terms that several pack constraints share. */
 final class PackTerms {
@@ -28,5 +30,20 @@ final class PackTerms {
     static Term cellResistance(PackModel model, double charge, double temperatureC) {
         return Term.computed(
                 "r(s,T)", "cell pulse resistance", model.cellResistance(charge, temperatureC), "Ω");
+    }
+
+    /** What one of several packs bears, told as the current of all. */
+    static Constraint shared(Constraint own, double limit, double share, int pack) {
+        List<Term> terms = new ArrayList<>(own.derivation().terms());
+        terms.add(Term.computed("w", "share of the whole current", share, ""));
+        return new Constraint(
+                own.id(),
+                limit,
+                own.decisive(),
+                new Derivation(
+                        "[" + own.derivation().formula() + "]/w",
+                        own.derivation().source() + "; Kirchhoff's laws for packs joined",
+                        terms),
+                pack);
     }
 }

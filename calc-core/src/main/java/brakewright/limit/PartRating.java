@@ -1,6 +1,9 @@
 package brakewright.limit;
 
 import brakewright.spec.Input;
+import brakewright.spec.Margins;
+import brakewright.spec.Wiring;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -45,5 +48,44 @@ record PartRating(
                                 Term.computed("n", "parts in parallel", count, ""),
                                 Term.given("m", "margin", margin, "", marginInput),
                                 Term.given("I_rated", "rating", rating, "A", ratingInput))));
+    }
+
+    /** What the parts of a wiring that are described may carry. */
+    static List<PackConstraint> wiring(Wiring wiring, Margins margins, WiringInputs inputs) {
+        List<PackConstraint> all = new ArrayList<>();
+        wiring.fuseRating()
+                .ifPresent(
+                        rating ->
+                                all.add(
+                                        new PartRating(
+                                                ConstraintId.MAIN_FUSE,
+                                                rating,
+                                                1,
+                                                margins.fuse(),
+                                                inputs.fuse(),
+                                                Input.MARGINS_FUSE)));
+        wiring.wireAmpacity()
+                .ifPresent(
+                        rating ->
+                                all.add(
+                                        part(
+                                                ConstraintId.MAIN_WIRE,
+                                                rating,
+                                                margins,
+                                                inputs.wireAmpacity())));
+        wiring.plugRating()
+                .ifPresent(
+                        rating ->
+                                all.add(
+                                        part(
+                                                ConstraintId.MAIN_PLUG,
+                                                rating,
+                                                margins,
+                                                inputs.plugRating())));
+        return all;
+    }
+
+    private static PartRating part(ConstraintId id, double rating, Margins margins, Input input) {
+        return new PartRating(id, rating, 1, margins.rating(), input, Input.MARGINS_RATING);
     }
 }

@@ -1,6 +1,6 @@
 package brakewright.limit;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -24,7 +24,7 @@ final class SpeedConstraints {
         double margin = build.margins().controllerVoltage();
         double rating = build.controllers().voltageRating();
         double charge = build.use().chargeFrom();
-        double full = new PackModel(build.pack()).openCircuitVoltage(charge);
+        double full = new BatteryModel(build.battery()).openCircuitVoltage(charge);
         return new Limit(
                 LimitId.SPEED_CAP,
                 List.of(

@@ -1,8 +1,9 @@
 package brakewright.limit;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Pack;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,35 +19,35 @@ import java.util.List;
 final class TaperRule {
 
     private final Build build;
-    private final PackModel model;
+    private final BatteryModel model;
 
     TaperRule(Build build) {
         this.build = build;
-        this.model = new PackModel(build.pack());
+        this.model = new BatteryModel(build.battery());
     }
 
     /** The drive must have faded out at {@code S·max(u_floor, u_trip + m)}. */
     TaperLimit low(double packCurrent) {
         List<Constraint> ends = new ArrayList<>();
-        ends.add(
-                end(
-                        ConstraintId.VOLTAGE_FLOOR,
-                        build.pack().cell().voltageMin(),
-                        0.0,
-                        "S·u_lim",
-                        Input.CELL_VOLTAGE_MIN));
-        build.pack()
-                .protection()
-                .cellUndervoltageTrip()
-                .ifPresent(
-                        trip ->
-                                ends.add(
-                                        end(
-                                                ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP,
-                                                trip,
-                                                build.margins().overvoltage(),
-                                                "S·(u_lim + m)",
-                                                Input.PROTECTION_UNDERVOLTAGE_TRIP)));
+        for (int place = 0; place < model.packs().size(); place++) {
+            Pack pack = model.packs().get(place).pack();
+            ends.add(
+                    end(
+                            place,
+                            ConstraintId.VOLTAGE_FLOOR,
+                            pack.cell().voltageMin(),
+                            0.0,
+                            Input.CELL_VOLTAGE_MIN));
+            if (pack.protection().cellUndervoltageTrip().isPresent()) {
+                ends.add(
+                        end(
+                                place,
+                                ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP,
+                                pack.protection().cellUndervoltageTrip().getAsDouble(),
+                                build.margins().overvoltage(),
+                                Input.PROTECTION_UNDERVOLTAGE_TRIP));
+            }
+        }
         return new TaperLimit(
                 LimitId.LOW_VOLTAGE_TAPER,
                 ends,
@@ -56,25 +57,25 @@ final class TaperRule {
     /** The electric brake must have faded out at {@code S·min(u_max, u_trip − m)}. */
     TaperLimit high(double packCurrent) {
         List<Constraint> ends = new ArrayList<>();
-        ends.add(
-                end(
-                        ConstraintId.VOLTAGE_CEILING,
-                        build.pack().cell().voltageMax(),
-                        0.0,
-                        "S·u_lim",
-                        Input.CELL_VOLTAGE_MAX));
-        build.pack()
-                .protection()
-                .cellOvervoltageTrip()
-                .ifPresent(
-                        trip ->
-                                ends.add(
-                                        end(
-                                                ConstraintId.PROTECTION_OVERVOLTAGE_TRIP,
-                                                trip,
-                                                -build.margins().overvoltage(),
-                                                "S·(u_lim − m)",
-                                                Input.PROTECTION_OVERVOLTAGE_TRIP)));
+        for (int place = 0; place < model.packs().size(); place++) {
+            Pack pack = model.packs().get(place).pack();
+            ends.add(
+                    end(
+                            place,
+                            ConstraintId.VOLTAGE_CEILING,
+                            pack.cell().voltageMax(),
+                            0.0,
+                            Input.CELL_VOLTAGE_MAX));
+            if (pack.protection().cellOvervoltageTrip().isPresent()) {
+                ends.add(
+                        end(
+                                place,
+                                ConstraintId.PROTECTION_OVERVOLTAGE_TRIP,
+                                pack.protection().cellOvervoltageTrip().getAsDouble(),
+                                -build.margins().overvoltage(),
+                                Input.PROTECTION_OVERVOLTAGE_TRIP));
+            }
+        }
         ends.add(
                 new Constraint(
                         ConstraintId.CONTROLLER_VOLTAGE_RATING,
@@ -104,15 +105,12 @@ final class TaperRule {
     }
 
     private Constraint end(
-            ConstraintId id, double cellVoltage, double shift, String formula, Input input) {
-        int series = build.pack().series();
-        return new Constraint(
-                id,
-                series * (cellVoltage + shift),
-                input,
-                new Derivation(
-                        formula,
-                        "the voltage at which nothing may flow any more",
+            int place, ConstraintId id, double cellVoltage, double shift, Input input) {
+        int series = model.packs().get(place).pack().series();
+        double end = model.voltageWhere(place, cellVoltage + shift);
+        double others = end - series * (cellVoltage + shift);
+        List<Term> terms =
+                new ArrayList<>(
                         List.of(
                                 Term.given("S", "cells in series", series, "", Input.PACK_SERIES),
                                 Term.given("u_lim", "cell voltage", cellVoltage, "V", input),
@@ -121,7 +119,21 @@ final class TaperRule {
                                         "margin",
                                         Math.abs(shift),
                                         "V",
-                                        Input.MARGINS_OVERVOLTAGE))));
+                                        Input.MARGINS_OVERVOLTAGE)));
+        String formula = shift == 0.0 ? "S·u_lim" : shift > 0.0 ? "S·(u_lim + m)" : "S·(u_lim − m)";
+        boolean inSeries = !build.battery().isOnePack() && others != 0.0;
+        if (inSeries) {
+            terms.add(Term.computed("U_o", "the other packs there", others, "V"));
+        }
+        return new Constraint(
+                id,
+                end,
+                input,
+                new Derivation(
+                        inSeries ? formula + " + U_o" : formula,
+                        "the voltage at which nothing may flow any more",
+                        terms),
+                build.battery().isOnePack() ? 0 : place + 1);
     }
 
     private Constraint band(double packCurrent, double charge, Input decisive) {

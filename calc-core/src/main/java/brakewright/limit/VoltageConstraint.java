@@ -45,4 +45,20 @@ interface VoltageConstraint extends PackConstraint {
     default double slack(double current, double charge, double temperatureC) {
         return headroom(charge) - current * resistance(charge, temperatureC);
     }
+
+    /**
+     * Returns where the slack is used up between two charge states between which it is a straight
+     * line.
+     *
+     * @param current of the pack [A]
+     * @param inner where there is slack [1]
+     * @param outer where there is none [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return the charge state [1]
+     */
+    default double exhausted(double current, double inner, double outer, double temperatureC) {
+        double innerSlack = slack(current, inner, temperatureC);
+        double outerSlack = slack(current, outer, temperatureC);
+        return inner + (outer - inner) * innerSlack / (innerSlack - outerSlack);
+    }
 }

@@ -2,6 +2,7 @@ package brakewright.powertrain;
 
 import brakewright.spec.Taper;
 import java.util.Optional;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * The drive as it is set: a current per motor, held back by a limit on what leaves the pack.
@@ -14,6 +15,10 @@ import java.util.Optional;
  */
 public record ElectricDrive(
         Powertrain powertrain, double motorCurrent, double packCurrent, Optional<Taper> taper) {
+
+    private static final double RELATIVE_ACCURACY = 1e-12;
+    private static final double ABSOLUTE_ACCURACY = 1e-12;
+    private static final int ITERATIONS = 200;
 
     /**
      * Returns the highest current that the settings let out of the pack in steady state, the taper
@@ -52,13 +57,57 @@ public record ElectricDrive(
     }
 
     /**
-     * Returns the motor current that the pack discharge limit leaves, the voltage left out.
+     * Returns what the drive does at a speed: the least of the motor current set, what the pack
+     * limit leaves (taper included) and what the sagged voltage can still push against the field of
+     * the motor. The field is not weakened.
      *
+     * @param speed [m/s], not negative
+     * @param pack the pack
+     * @return currents, voltage and thrust
+     */
+    public Pull pull(double speed, PackState pack) {
+        double limited =
+                powertrain.limitedDriveCurrent(
+                        motorCurrent, speed, pack.powerDrawnBy(settledPackLimit(pack)));
+        TopSpeed.Holder holder =
+                limited < motorCurrent
+                        ? TopSpeed.Holder.PACK_CURRENT
+                        : TopSpeed.Holder.MOTOR_CURRENT;
+        double current = limited;
+        if (voltageReserve(limited, speed, pack) < 0.0) {
+            holder = TopSpeed.Holder.VOLTAGE;
+            current = voltageLimited(limited, speed, pack);
+        }
+        double packCurrent = -pack.currentInto(-powertrain.drawnPower(current, speed));
+        return new Pull(
+                current,
+                packCurrent,
+                pack.terminalVoltage(-packCurrent),
+                powertrain.thrust(current, speed),
+                holder);
+    }
+
+    /** More current needs more voltage and sags the pack, so the reserve falls with the current. */
+    private double voltageLimited(double most, double speed, PackState pack) {
+        if (voltageReserve(0.0, speed, pack) <= 0.0) {
+            return 0.0;
+        }
+        return new BrentSolver(RELATIVE_ACCURACY, ABSOLUTE_ACCURACY)
+                .solve(ITERATIONS, current -> voltageReserve(current, speed, pack), 0.0, most);
+    }
+
+    /**
+     * Returns the voltage left over at the pack's terminals.
+     *
+     * @param current per motor [A], not negative
      * @param speed [m/s]
      * @param pack the pack
-     * @return the current per motor [A]
+     * @return the terminal voltage less the motors' need [V]; where the pack cannot give the power,
+     *     the need alone, negative
      */
-    public double motorCurrent(double speed, PackState pack) {
-        return powertrain.limitedDriveCurrent(motorCurrent, speed, pack.powerDrawnBy(packCurrent));
+    double voltageReserve(double current, double speed, PackState pack) {
+        double drawn = pack.currentInto(-powertrain.drawnPower(current, speed));
+        double terminal = Double.isInfinite(drawn) ? 0.0 : pack.terminalVoltage(drawn);
+        return terminal - powertrain.voltageNeed(current, speed);
     }
 }

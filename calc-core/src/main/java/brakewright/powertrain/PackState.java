@@ -1,6 +1,6 @@
 package brakewright.powertrain;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.battery.TerminalPower;
 
 /**
@@ -21,12 +21,30 @@ public record PackState(double charge, double temperatureC, double voltage, doub
      * @param temperatureC the cell temperature [°C]
      * @return its state
      */
-    public static PackState of(PackModel pack, double charge, double temperatureC) {
+    public static PackState of(BatteryModel pack, double charge, double temperatureC) {
         return new PackState(
                 charge,
                 temperatureC,
                 pack.openCircuitVoltage(charge),
                 pack.resistance(charge, temperatureC));
+    }
+
+    /**
+     * Reads the pack model after a current has flowed for a time.
+     *
+     * @param pack the pack
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @param seconds how long [s]; up to 10 s the pulse resistance, infinite for ever
+     * @return its state
+     */
+    public static PackState of(
+            BatteryModel pack, double charge, double temperatureC, double seconds) {
+        return new PackState(
+                charge,
+                temperatureC,
+                pack.openCircuitVoltage(charge),
+                pack.resistance(charge, temperatureC, seconds));
     }
 
     /**

@@ -22,13 +22,28 @@ public final class TopSpeed {
     /** What holds the top speed down. */
     public enum Holder {
         /** The motor current. */
-        MOTOR_CURRENT,
+        MOTOR_CURRENT("motor-drive-current"),
         /** The pack current. */
-        PACK_CURRENT,
+        PACK_CURRENT("pack-discharge-current"),
         /** The sagged voltage. */
-        VOLTAGE,
+        VOLTAGE("pack-voltage"),
         /** Nothing: the vehicle does not move off at all. */
-        STANDSTILL
+        STANDSTILL("standstill");
+
+        private final String key;
+
+        Holder(String key) {
+            this.key = key;
+        }
+
+        /**
+         * Returns the name that worksheets use.
+         *
+         * @return lower case with hyphens
+         */
+        public String key() {
+            return key;
+        }
     }
 
     /**
@@ -42,23 +57,17 @@ public final class TopSpeed {
     /**
      * Finds the top speed.
      *
-     * @param powertrain motors and controllers
+     * @param drive the drive as it is set, its low-voltage taper included
      * @param load the road load
      * @param slope rise over run [1]
-     * @param motorCurrent highest drive current per motor [A]
-     * @param packCurrent highest pack current, of all controllers together [A]
+     * @param headwind [m/s]; negative from behind
      * @param pack the pack
      * @return the top speed; zero where the vehicle cannot move off
      */
     public static Result find(
-            Powertrain powertrain,
-            RoadLoad load,
-            double slope,
-            double motorCurrent,
-            double packCurrent,
-            PackState pack) {
-        double packPower = pack.powerDrawnBy(packCurrent);
-        Reserves reserves = new Reserves(powertrain, load, slope, motorCurrent, packPower, pack);
+            ElectricDrive drive, RoadLoad load, double slope, double headwind, PackState pack) {
+        double packPower = pack.powerDrawnBy(drive.settledPackLimit(pack));
+        Reserves reserves = new Reserves(drive, load, slope, headwind, packPower, pack);
         if (!(reserves.value(0.0) > 0.0)) {
             return new Result(0.0, Holder.STANDSTILL);
         }
@@ -73,10 +82,10 @@ public final class TopSpeed {
     }
 
     private record Reserves(
-            Powertrain powertrain,
+            ElectricDrive drive,
             RoadLoad load,
             double slope,
-            double motorCurrent,
+            double headwind,
             double packPower,
             PackState pack)
             implements UnivariateFunction {
@@ -101,25 +110,20 @@ public final class TopSpeed {
         }
 
         private double holding(double speed) {
-            return powertrain.thrustCurrent(Math.max(0.0, load.force(speed, slope, 0.0)), speed);
+            return drive.powertrain()
+                    .thrustCurrent(Math.max(0.0, load.force(speed, slope, headwind)), speed);
         }
 
         private double currentReserve(double holding) {
-            return 1.0 - holding / motorCurrent;
+            return 1.0 - holding / drive.motorCurrent();
         }
 
         private double powerReserve(double holding, double speed) {
-            return 1.0 - powertrain.drawnPower(holding, speed) / packPower;
+            return 1.0 - drive.powertrain().drawnPower(holding, speed) / packPower;
         }
 
-        /**
-         * The voltage left over at the terminals, or less than none where the pack cannot give the
-         * power.
-         */
         private double voltageReserve(double holding, double speed) {
-            double drawn = pack.currentInto(-powertrain.drawnPower(holding, speed));
-            double terminal = Double.isInfinite(drawn) ? 0.0 : pack.terminalVoltage(drawn);
-            return (terminal - powertrain.voltageNeed(holding, speed)) / pack.voltage();
+            return drive.voltageReserve(holding, speed, pack) / pack.voltage();
         }
     }
 }

@@ -1,6 +1,6 @@
 package brakewright.review;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.LimitId;
 import brakewright.powertrain.BusRise;
 import brakewright.powertrain.ElectricBrake;
@@ -34,9 +34,9 @@ final class BrakeReview {
         this.brake = operation.brake();
         this.powertrain = brake.powertrain();
         this.load = RoadLoad.of(build);
-        PackModel model = new PackModel(build.pack());
-        this.full = PackState.of(model, build.use().chargeFrom(), build.pack().temperatureC());
-        this.empty = PackState.of(model, build.use().chargeTo(), build.pack().temperatureC());
+        BatteryModel model = new BatteryModel(build.battery());
+        this.full = PackState.of(model, build.use().chargeFrom(), build.battery().temperatureC());
+        this.empty = PackState.of(model, build.use().chargeTo(), build.battery().temperatureC());
     }
 
     List<Finding> findings() {

@@ -1,6 +1,6 @@
 package brakewright.review;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
@@ -27,7 +27,9 @@ public final class ChargeCeiling {
     public static double of(Build build, Limits limits, Operation operation) {
         Climate climate = build.use().climate();
         return DoubleStream.of(
-                        build.pack().temperatureC(), climate.coldestPackC(), climate.warmestPackC())
+                        build.battery().temperatureC(),
+                        climate.coldestPackC(),
+                        climate.warmestPackC())
                 .map(
                         cells ->
                                 firstExcess(build, limits, operation, cells)
@@ -39,7 +41,7 @@ public final class ChargeCeiling {
     /** Where the pack begins to be sent more than it may take; empty if nowhere in use. */
     static OptionalDouble firstExcess(
             Build build, Limits limits, Operation operation, double cellsC) {
-        PackModel pack = new PackModel(build.pack());
+        BatteryModel pack = new BatteryModel(build.battery());
         ElectricBrake brake = operation.brake();
         return new ChargeSearch(build)
                 .firstExcess(

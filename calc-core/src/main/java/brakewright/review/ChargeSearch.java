@@ -1,7 +1,7 @@
 package brakewright.review;
 
+import brakewright.battery.BatteryModel;
 import brakewright.spec.Build;
-import brakewright.spec.Cell;
 import brakewright.spec.Use;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -21,22 +21,40 @@ final class ChargeSearch {
     private final double[] charges;
 
     ChargeSearch(Build build) {
+        this(build, new BatteryModel(build.battery()));
+    }
+
+    ChargeSearch(Build build, BatteryModel model) {
         Use use = build.use();
         TreeSet<Double> points = new TreeSet<>(List.of(use.chargeTo(), use.chargeFrom()));
         for (int step = 0; step <= 20; step++) {
             points.add(step / 20.0);
         }
-        Cell cell = build.pack().cell();
-        for (double point : cell.openCircuitVoltage().abscissas()) {
-            points.add(point);
-        }
-        for (double point : cell.resistanceByCharge().abscissas()) {
-            points.add(point);
+        for (double knot : model.knots()) {
+            points.add(knot);
         }
         charges =
                 points.subSet(use.chargeTo(), true, use.chargeFrom(), true).stream()
                         .mapToDouble(Double::doubleValue)
                         .toArray();
+    }
+
+    /** Where a search looks first: ascending over the charge in use, both ends included. */
+    double[] charges() {
+        return charges;
+    }
+
+    /** Finds where an excess begins between two charge states, the harmless one first. */
+    double crossing(UnivariateFunction excess, double harmless, double harmful) {
+        if (excess.value(harmless) == 0.0) {
+            return harmless;
+        }
+        return new BrentSolver(CHARGE_ACCURACY)
+                .solve(
+                        ITERATIONS,
+                        excess,
+                        Math.min(harmless, harmful),
+                        Math.max(harmless, harmful));
     }
 
     /**
@@ -56,15 +74,7 @@ final class ChargeSearch {
         for (int step = 1; step < count; step++) {
             double here = rising ? charges[step] : charges[count - 1 - step];
             if (excess.value(here) > 0.0) {
-                return OptionalDouble.of(
-                        excess.value(before) == 0.0
-                                ? before
-                                : new BrentSolver(CHARGE_ACCURACY)
-                                        .solve(
-                                                ITERATIONS,
-                                                excess,
-                                                Math.min(before, here),
-                                                Math.max(before, here)));
+                return OptionalDouble.of(crossing(excess, before, here));
             }
             before = here;
         }

@@ -4,8 +4,6 @@ import brakewright.limit.LimitId;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.WindingHeat;
 import brakewright.spec.Build;
-import brakewright.spec.Protection;
-import brakewright.spec.Wiring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,17 +22,10 @@ final class FactReview {
     }
 
     List<Finding> findings() {
-        Protection protection = build.pack().protection();
-        if (protection.dischargeTrip().isEmpty()
-                || protection.chargeTrip().isEmpty()
-                || protection.cellOvervoltageTrip().isEmpty()
-                || protection.cellUndervoltageTrip().isEmpty()) {
+        if (!build.battery().isProtectionKnown()) {
             findings.add(Finding.of(Topic.PROTECTION_UNKNOWN, Signal.CAUTION).build());
         }
-        Wiring wiring = build.pack().wiring();
-        if (wiring.fuseRating().isEmpty()
-                || wiring.wireAmpacity().isEmpty()
-                || wiring.plugRating().isEmpty()) {
+        if (!build.battery().isWiringKnown()) {
             findings.add(Finding.of(Topic.WIRING_UNKNOWN, Signal.CAUTION).build());
         }
         Optional<WindingHeat> heat = MotorHeatBalance.of(build);

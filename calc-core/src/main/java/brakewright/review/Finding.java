@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param signal how grave it is
  * @param subject the setting concerned; empty where it is none in particular
  * @param constraint the constraint exceeded; empty where it is none
+ * @param pack which of several packs it is about, from 1; 0 where it is about the whole
  * @param value what was found; empty where there is no number
  * @param limit what it is held against; empty where there is none
  * @param unit of both
@@ -27,6 +28,7 @@ public record Finding(
         Signal signal,
         Optional<LimitId> subject,
         Optional<ConstraintId> constraint,
+        int pack,
         OptionalDouble value,
         OptionalDouble limit,
         String unit,
@@ -50,10 +52,11 @@ public record Finding(
     /**
      * Returns the name of this finding, unique on a worksheet but for the temperature.
      *
-     * @return topic, and the constraint or setting concerned
+     * @return topic, the pack where there are several, and the constraint or setting concerned
      */
     public String id() {
         return topic.key()
+                + (pack > 0 ? ":pack-" + pack : "")
                 + constraint.map(each -> ":" + each.key()).orElse("")
                 + (constraint.isEmpty() ? subject.map(each -> ":" + each.key()).orElse("") : "");
     }
@@ -65,6 +68,7 @@ public record Finding(
         private final Signal signal;
         private Optional<LimitId> subject = Optional.empty();
         private Optional<ConstraintId> constraint = Optional.empty();
+        private int pack;
         private OptionalDouble value = OptionalDouble.empty();
         private OptionalDouble limit = OptionalDouble.empty();
         private String unit = "";
@@ -89,8 +93,20 @@ public record Finding(
             return this;
         }
 
+        Builder ofPack(int number) {
+            pack = number;
+            return this;
+        }
+
         Builder valued(double found, String itsUnit) {
             value = OptionalDouble.of(found);
+            unit = itsUnit;
+            return this;
+        }
+
+        /** Only what would have to be kept is known. */
+        Builder held(double bound, String itsUnit) {
+            limit = OptionalDouble.of(bound);
             unit = itsUnit;
             return this;
         }
@@ -135,6 +151,7 @@ public record Finding(
                     signal,
                     subject,
                     constraint,
+                    pack,
                     value,
                     limit,
                     unit,

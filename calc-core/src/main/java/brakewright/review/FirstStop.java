@@ -1,5 +1,6 @@
 package brakewright.review;
 
+import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
@@ -10,6 +11,7 @@ import brakewright.ride.StopOutcome;
 import brakewright.ride.Surroundings;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
+import brakewright.spec.Protection;
 import java.util.OptionalDouble;
 
 /**
@@ -97,7 +99,7 @@ public record FirstStop(
      * @return the first stop
      */
     public static FirstStop of(Build build, Limits limits, Operation operation, double cellsC) {
-        PackModel pack = new PackModel(build.pack());
+        BatteryModel pack = new BatteryModel(build.battery());
         ElectricBrake brake = operation.brake();
         double speed = operation.topSpeed();
         double charge = build.use().chargeFrom();
@@ -115,7 +117,7 @@ public record FirstStop(
                 current,
                 cellVoltage,
                 mayTake,
-                opening(build, current, cellVoltage),
+                opening(pack, current, charge, cellsC),
                 load.force(speed, 0.0, 0.0) / build.inertia()
                         + build.vehicle().frictionBrake().orElse(0.0),
                 safe,
@@ -127,17 +129,22 @@ public record FirstStop(
     }
 
     /** The bare trips, without margin: what really opens. */
-    private static Opening opening(Build build, double current, double cellVoltage) {
-        if (current <= 0.0) {
-            return Opening.NOTHING;
+    private static Opening opening(
+            BatteryModel battery, double current, double charge, double cellsC) {
+        Opening first = Opening.NOTHING;
+        for (int place = 0; place < battery.packs().size() && current > 0.0; place++) {
+            PackModel pack = battery.packs().get(place);
+            double own = current * battery.share(place, charge, cellsC);
+            double cellVoltage = pack.cellVoltage(own, battery.chargeOf(place, charge), cellsC);
+            Protection protection = pack.pack().protection();
+            if (own > protection.chargeTrip().orElse(Double.POSITIVE_INFINITY)) {
+                return Opening.CHARGE_TRIP;
+            }
+            if (cellVoltage > protection.cellOvervoltageTrip().orElse(Double.POSITIVE_INFINITY)) {
+                first = Opening.OVERVOLTAGE_TRIP;
+            }
         }
-        var protection = build.pack().protection();
-        if (current > protection.chargeTrip().orElse(Double.POSITIVE_INFINITY)) {
-            return Opening.CHARGE_TRIP;
-        }
-        return cellVoltage > protection.cellOvervoltageTrip().orElse(Double.POSITIVE_INFINITY)
-                ? Opening.OVERVOLTAGE_TRIP
-                : Opening.NOTHING;
+        return first;
     }
 
     /**
@@ -145,7 +152,7 @@ public record FirstStop(
      */
     private static double distance(
             Build build,
-            PackModel pack,
+            BatteryModel pack,
             RoadLoad load,
             double from,
             double to,
@@ -154,8 +161,7 @@ public record FirstStop(
         Powertrain powertrain = brake.powertrain();
         double current = powertrain.thrustCurrent(load.force(speed, 0.0, 0.0), speed);
         double perMetre = powertrain.drawnPower(current, speed) / speed;
-        double coulombs =
-                (from - to) * 3600.0 * build.pack().cell().capacityAh() * build.pack().parallel();
+        double coulombs = (from - to) * 3600.0 * pack.capacityAh();
         return coulombs * pack.openCircuitVoltage(0.5 * (from + to)) / perMetre;
     }
 }

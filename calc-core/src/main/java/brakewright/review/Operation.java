@@ -29,7 +29,7 @@ public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpee
         Settings settings = build.settings();
         Powertrain powertrain = Powertrain.of(build);
         int count = build.controllers().count();
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         ElectricBrake brake =
                 new ElectricBrake(
                         powertrain,

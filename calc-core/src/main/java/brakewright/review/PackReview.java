@@ -1,6 +1,6 @@
 package brakewright.review;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
@@ -29,7 +29,7 @@ final class PackReview {
     private final Build build;
     private final Limits limits;
     private final Operation operation;
-    private final PackModel model;
+    private final BatteryModel model;
     private final ChargeSearch search;
     private final List<Finding> findings = new ArrayList<>();
 
@@ -37,12 +37,12 @@ final class PackReview {
         this.build = build;
         this.limits = limits;
         this.operation = operation;
-        this.model = new PackModel(build.pack());
+        this.model = new BatteryModel(build.battery());
         this.search = new ChargeSearch(build);
     }
 
     List<Finding> findings() {
-        double nominal = build.pack().temperatureC();
+        double nominal = build.battery().temperatureC();
         double coldest = Math.min(nominal, build.use().climate().coldestPackC());
         double warmest = Math.max(nominal, build.use().climate().warmestPackC());
         DoubleStream.of(nominal, coldest, warmest).distinct().forEach(this::reviewAt);
@@ -79,7 +79,7 @@ final class PackReview {
             Topic topic,
             double set,
             double temperatureC) {
-        boolean nominal = temperatureC == build.pack().temperatureC();
+        boolean nominal = temperatureC == build.battery().temperatureC();
         if (!nominal && constraint.id() != ConstraintId.TEMPERATURE_WINDOW) {
             return;
         }
@@ -91,19 +91,21 @@ final class PackReview {
                 Finding.of(topic, signalOf(constraint.id()))
                         .about(limit.id())
                         .against(constraint.id())
+                        .ofPack(constraint.pack())
                         .valued(set, permitted, "A");
         if (nominal) {
             findings.add(finding.unless(new Condition.Never()).build());
         } else {
             findings.add(
                     finding.atTemperature(temperatureC)
-                            .unless(temperatureCondition(topic, set, temperatureC))
+                            .unless(temperatureCondition(constraint, topic, set, temperatureC))
                             .build());
         }
     }
 
-    private Condition temperatureCondition(Topic topic, double set, double temperatureC) {
-        Cell cell = build.pack().cell();
+    private Condition temperatureCondition(
+            PackConstraint constraint, Topic topic, double set, double temperatureC) {
+        Cell cell = build.battery().packs().get(Math.max(0, constraint.pack() - 1)).cell();
         if (topic == Topic.PACK_DRAW_OVER) {
             return temperatureC < cell.discharging().lowestC()
                     ? new Condition.CellsFrom(cell.discharging().lowestC())
@@ -114,7 +116,10 @@ final class PackReview {
         }
         double banded =
                 limits.packRegen().constraints().stream()
-                        .filter(each -> each.id() == ConstraintId.TEMPERATURE_WINDOW)
+                        .filter(
+                                each ->
+                                        each.id() == ConstraintId.TEMPERATURE_WINDOW
+                                                && each.pack() == constraint.pack())
                         .mapToDouble(each -> each.limitAt(0.5, cell.charging().lowestC()))
                         .min()
                         .orElse(Double.POSITIVE_INFINITY);
@@ -145,6 +150,7 @@ final class PackReview {
                 Finding.of(topic, signalOf(constraint.id()))
                         .about(returning ? limits.packRegen().id() : limits.packDischarge().id())
                         .against(constraint.id())
+                        .ofPack(constraint.pack())
                         .valued(flows, permitted, "A")
                         .atCharge(bound.getAsDouble())
                         .worstAt(worst)
@@ -179,7 +185,7 @@ final class PackReview {
     /** Colder and warmer packs are worth a finding of their own only where they are worse. */
     private boolean isMilderThanNominal(
             PackConstraint constraint, double bound, boolean returning, double temperatureC) {
-        double nominal = build.pack().temperatureC();
+        double nominal = build.battery().temperatureC();
         if (temperatureC == nominal) {
             return false;
         }
@@ -192,7 +198,7 @@ final class PackReview {
     /** What is exceeded at every charge state may still hold at the pack's own temperature. */
     private Condition everywhereCondition(
             PackConstraint constraint, boolean returning, double temperatureC) {
-        double nominal = build.pack().temperatureC();
+        double nominal = build.battery().temperatureC();
         double best = returning ? build.use().chargeTo() : build.use().chargeFrom();
         UnivariateFunction excess =
                 temperature ->

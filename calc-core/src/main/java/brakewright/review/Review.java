@@ -31,7 +31,10 @@ public record Review(Verdict verdict, List<Finding> findings) {
         List<Finding> findings = new ArrayList<>();
         findings.addAll(new PackReview(build, limits, operation).findings());
         findings.addAll(new SettingReview(build, limits).findings());
+        findings.addAll(new SagReview(build, limits, operation).findings());
+        findings.addAll(new SharingReview(build, operation).findings());
         findings.addAll(new BrakeReview(build, operation).findings());
+        findings.addAll(new DriveReview(build, operation).findings());
         findings.addAll(new FactReview(build, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));
         return new Review(Verdict.of(findings), findings);

@@ -1,6 +1,6 @@
 package brakewright.review;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
@@ -36,7 +36,7 @@ final class SettingReview {
     List<Finding> findings() {
         Settings settings = build.settings();
         int count = build.controllers().count();
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         review(limits.motorDrive(), settings.motorDriveCurrent(), Topic.DRIVE_CURRENT_OVER);
         review(limits.motorBrake(), settings.motorBrakeCurrent(), Topic.BRAKE_CURRENT_OVER);
         review(limits.speedCap(), settings.speedCap(), Topic.SPEED_CAP_OVER);
@@ -108,7 +108,8 @@ final class SettingReview {
     }
 
     private void reviewRestingVoltage() {
-        double full = new PackModel(build.pack()).openCircuitVoltage(build.use().chargeFrom());
+        double full =
+                new BatteryModel(build.battery()).openCircuitVoltage(build.use().chargeFrom());
         double rating = build.controllers().voltageRating();
         if (full > rating) {
             findings.add(

@@ -18,6 +18,22 @@ public enum Topic {
     TAPER_ENDS_LATE("taper-ends-late"),
     /** A taper is narrower than its loop gain allows. */
     TAPER_SURGES("taper-surges"),
+    /** In a hard pull the protection disconnects before the taper has faded the drive. */
+    PROTECTION_BEFORE_TAPER("protection-before-taper"),
+    /** Joined at their charge states, packs equalise with more than one of them bears. */
+    JOINING_CURRENT("joining-current"),
+    /** Up to which difference of voltage packs may be joined. */
+    JOINING_DIFFERENCE("joining-difference"),
+    /** Where one pack's protection opens, the others' follow. */
+    PACK_LOSS_CASCADES("pack-loss-cascades"),
+    /** The vehicle does not climb the slope that it is asked to. */
+    CLIMB_SHORT("climb-short"),
+    /** The winding reaches its limit before the top of the slope. */
+    CLIMB_OVERHEATS("climb-overheats"),
+    /** The range falls short of what is asked. */
+    RANGE_SHORT("range-short"),
+    /** No figure tells at which speed a vehicle begins to weave. */
+    SPEED_STABILITY("speed-stability"),
     /** A setting lies close below its limit. */
     THIN_MARGIN("thin-margin"),
     /** The electric brake fades above a speed. */

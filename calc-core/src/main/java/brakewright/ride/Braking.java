@@ -1,6 +1,6 @@
 package brakewright.ride;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
@@ -17,7 +17,7 @@ import brakewright.spec.Build;
  */
 final class Braking {
 
-    private final PackModel pack;
+    private final BatteryModel pack;
     private final double temperatureC;
     private final ElectricBrake brake;
     private final Powertrain powertrain;
@@ -33,7 +33,7 @@ final class Braking {
     private final double chargePerCoulomb;
 
     Braking(Build build, ElectricBrake brake, Surroundings surroundings) {
-        this.pack = new PackModel(build.pack());
+        this.pack = new BatteryModel(build.battery());
         this.temperatureC = surroundings.cellsC();
         this.brake = brake;
         this.powertrain = brake.powertrain();
@@ -54,8 +54,7 @@ final class Braking {
         this.controllerEfficiency = build.controllers().efficiency();
         this.motors = build.drive().motors();
         this.inertia = build.inertia();
-        this.chargePerCoulomb =
-                1.0 / (3600.0 * build.pack().cell().capacityAh() * build.pack().parallel());
+        this.chargePerCoulomb = 1.0 / (3600.0 * pack.capacityAh());
     }
 
     /** The mass that must be slowed, turning parts included [kg]. */

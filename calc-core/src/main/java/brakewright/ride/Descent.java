@@ -1,6 +1,6 @@
 package brakewright.ride;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.powertrain.ElectricBrake;
@@ -77,7 +77,7 @@ public record Descent(
             double speed,
             double charge) {
         Powertrain powertrain = brake.powertrain();
-        PackModel pack = new PackModel(build.pack());
+        BatteryModel pack = new BatteryModel(build.battery());
         RoadLoad load = RoadLoad.of(build);
         double pull = -load.force(speed, -slope, 0.0);
         Braking braking =

@@ -1,11 +1,12 @@
 package brakewright.ride;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.WindingHeat;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
+import brakewright.powertrain.TopSpeed;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import java.util.Optional;
@@ -20,11 +21,7 @@ import java.util.Optional;
  */
 public record RepeatedStops(int stops, double windingC, double limitC) {
 
-    private static final int SPEED_STEPS = 60;
-
-    /**
-     * Assumption: our own choice; above this share of the thrust regaining speed takes for ever.
-     */
+    /** Assumption: our own choice; the last of the top speed takes for ever to regain. */
     private static final double REACHED = 0.97;
 
     /**
@@ -66,22 +63,18 @@ public record RepeatedStops(int stops, double windingC, double limitC) {
         return Optional.of(new RepeatedStops(stops, hottest, build.motor().windingLimitC()));
     }
 
-    /** The time in which the drive current regains the speed, or as much of it as it can. */
+    /** The time in which the drive regains the speed, or as much of it as it can. */
     private static double regaining(Build build, ElectricDrive drive, double speed, double charge) {
-        RoadLoad load = RoadLoad.of(build);
         PackState pack =
-                PackState.of(new PackModel(build.pack()), charge, build.pack().temperatureC());
-        double step = speed / SPEED_STEPS;
-        double time = 0.0;
-        for (int i = 0; i < SPEED_STEPS; i++) {
-            double here = (i + 0.5) * step;
-            double thrust = drive.powertrain().thrust(drive.motorCurrent(here, pack), here);
-            double road = load.force(here, 0.0, 0.0);
-            if (road > REACHED * thrust) {
-                break;
-            }
-            time += step * build.inertia() / (thrust - road);
-        }
-        return time;
+                PackState.of(
+                        new BatteryModel(build.battery()), charge, build.battery().temperatureC());
+        double possible = TopSpeed.find(drive, RoadLoad.of(build), 0.0, 0.0, pack).speed();
+        double regained = Math.min(speed, REACHED * possible);
+        return regained > 0.0
+                ? new PullAway(build, drive, Road.LEVEL)
+                        .to(regained, pack)
+                        .map(PullAway.Reached::time)
+                        .orElse(0.0)
+                : 0.0;
     }
 }

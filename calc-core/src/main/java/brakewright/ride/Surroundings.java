@@ -19,7 +19,7 @@ public record Surroundings(double slope, double grip, double cellsC, boolean fri
      * @return its ordinary surroundings
      */
     public static Surroundings of(Build build) {
-        return new Surroundings(0.0, build.vehicle().grip(), build.pack().temperatureC(), true);
+        return new Surroundings(0.0, build.vehicle().grip(), build.battery().temperatureC(), true);
     }
 
     /**

@@ -9,7 +9,7 @@ package brakewright.spec;
  * @param drive how the motors reach the road
  * @param motor one of its motors, all alike
  * @param controllers the motor controllers
- * @param pack the battery pack
+ * @param battery the pack or packs
  * @param use what it will meet
  * @param margins how far limits stay below ratings
  * @param criteria what it is asked to do
@@ -22,7 +22,7 @@ public record Build(
         Drive drive,
         Motor motor,
         Controllers controllers,
-        Pack pack,
+        Battery battery,
         Use use,
         Margins margins,
         Criteria criteria,
@@ -76,10 +76,73 @@ public record Build(
                 drive,
                 motor,
                 controllers,
-                pack,
+                battery,
                 use,
                 margins,
                 criteria,
                 replacement);
+    }
+
+    /**
+     * Returns this vehicle with another rider.
+     *
+     * @param replacement what takes its place
+     * @return a changed copy
+     */
+    public Build withRider(Rider replacement) {
+        return new Build(
+                title,
+                replacement,
+                vehicle,
+                drive,
+                motor,
+                controllers,
+                battery,
+                use,
+                margins,
+                criteria,
+                settings);
+    }
+
+    /**
+     * Returns this vehicle with another use.
+     *
+     * @param replacement what takes its place
+     * @return a changed copy
+     */
+    public Build withUse(Use replacement) {
+        return new Build(
+                title,
+                rider,
+                vehicle,
+                drive,
+                motor,
+                controllers,
+                battery,
+                replacement,
+                margins,
+                criteria,
+                settings);
+    }
+
+    /**
+     * Returns this vehicle with another battery.
+     *
+     * @param replacement what takes its place
+     * @return a changed copy
+     */
+    public Build withBattery(Battery replacement) {
+        return new Build(
+                title,
+                rider,
+                vehicle,
+                drive,
+                motor,
+                controllers,
+                replacement,
+                use,
+                margins,
+                criteria,
+                settings);
     }
 }

@@ -1,6 +1,7 @@
 package brakewright.spec;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One cell as its maker rates it.
@@ -14,6 +15,8 @@ import java.util.Optional;
  * @param openCircuitVoltage over charge state [V]; never falling
  * @param resistanceByCharge factor of {@code resistance} over charge state [1]; positive
  * @param resistanceByTemperature factor of {@code resistance} over temperature in °C [1]; positive
+ * @param relaxation how its resistance goes on rising in a long pull
+ * @param heatCapacity of one cell [J/K], positive; empty where unknown
  * @param charging the temperatures at which it may be charged
  * @param discharging the temperatures at which it may be discharged
  * @param pulse what it bears for a short time; empty where its maker rates no pulse
@@ -28,6 +31,8 @@ public record Cell(
         Curve openCircuitVoltage,
         Curve resistanceByCharge,
         Curve resistanceByTemperature,
+        Relaxation relaxation,
+        OptionalDouble heatCapacity,
         ChargingWindow charging,
         DischargingWindow discharging,
         Optional<PulseRating> pulse) {
@@ -53,5 +58,6 @@ public record Cell(
         Require.positive("open-circuit voltage", openCircuitVoltage.least(), "V");
         Require.positive("resistance factor by charge", resistanceByCharge.least(), "");
         Require.positive("resistance factor by temperature", resistanceByTemperature.least(), "");
+        heatCapacity.ifPresent(value -> Require.positive("cell heat capacity", value, "J/K"));
     }
 }

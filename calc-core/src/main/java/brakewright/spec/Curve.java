@@ -81,6 +81,48 @@ public final class Curve {
     }
 
     /**
+     * Returns where a curve that never falls first reaches a value.
+     *
+     * @param ordinate the value
+     * @return the lowest abscissa at which the curve is at least the value; the first abscissa
+     *     where it always is, the last where it never is
+     */
+    public double firstReaches(double ordinate) {
+        int above = 0;
+        while (above < ordinates.length && ordinates[above] < ordinate) {
+            above++;
+        }
+        if (above == 0) {
+            return abscissas[0];
+        }
+        return above == ordinates.length ? abscissas[above - 1] : between(above, ordinate);
+    }
+
+    /**
+     * Returns where a curve that never falls last stays at or below a value.
+     *
+     * @param ordinate the value
+     * @return the highest abscissa at which the curve is at most the value; the first abscissa
+     *     where it never is, the last where it always is
+     */
+    public double lastStays(double ordinate) {
+        int below = ordinates.length - 1;
+        while (below >= 0 && ordinates[below] > ordinate) {
+            below--;
+        }
+        if (below < 0) {
+            return abscissas[0];
+        }
+        return below == ordinates.length - 1 ? abscissas[below] : between(below + 1, ordinate);
+    }
+
+    private double between(int above, double ordinate) {
+        double share =
+                (ordinate - ordinates[above - 1]) / (ordinates[above] - ordinates[above - 1]);
+        return abscissas[above - 1] + share * (abscissas[above] - abscissas[above - 1]);
+    }
+
+    /**
      * Returns whether the values never fall along the curve.
      *
      * @return true if each value is at least the one before

@@ -97,6 +97,10 @@ public enum Input {
     PACK_RESISTANCE_SPREAD("pack.resistance_spread", "1"),
     /** {@code pack.temperature}. */
     PACK_TEMPERATURE("pack.temperature", "degC"),
+    /** {@code pack.to_air}. */
+    PACK_TO_AIR("pack.to_air", "K/W"),
+    /** {@code pack.charge}. */
+    PACK_CHARGE("pack.charge", "1"),
     /** {@code pack.cell.chemistry}. */
     CELL_CHEMISTRY("pack.cell.chemistry", ""),
     /** {@code pack.cell.capacity}. */
@@ -119,6 +123,12 @@ public enum Input {
     CELL_RESISTANCE_BY_CHARGE("pack.cell.resistance_by_charge", "1"),
     /** {@code pack.cell.resistance_by_temperature}. */
     CELL_RESISTANCE_BY_TEMPERATURE("pack.cell.resistance_by_temperature", "1"),
+    /** {@code pack.cell.sustained_rise}. */
+    CELL_SUSTAINED_RISE("pack.cell.sustained_rise", "1"),
+    /** {@code pack.cell.relaxation_time}. */
+    CELL_RELAXATION_TIME("pack.cell.relaxation_time", "s"),
+    /** {@code pack.cell.specific_heat}. */
+    CELL_SPECIFIC_HEAT("pack.cell.specific_heat", "J/(kg*K)"),
     /** {@code pack.cell.charge_temperature}. */
     CELL_CHARGE_TEMPERATURE("pack.cell.charge_temperature", "degC"),
     /** {@code pack.cell.cold_band}. */
@@ -153,6 +163,22 @@ public enum Input {
     WIRING_PLUG("pack.wiring.plug", ""),
     /** {@code pack.wiring.plug_rating}. */
     WIRING_PLUG_RATING("pack.wiring.plug_rating", "A"),
+    /** {@code battery.joining}. */
+    PACKS_JOINING("battery.joining", ""),
+    /** {@code battery.fuse}. */
+    TRUNK_FUSE("battery.fuse", "A"),
+    /** {@code battery.wire}. */
+    TRUNK_WIRE("battery.wire", ""),
+    /** {@code battery.wire_ampacity}. */
+    TRUNK_WIRE_AMPACITY("battery.wire_ampacity", "A"),
+    /** {@code battery.length}. */
+    TRUNK_LENGTH("battery.length", "m"),
+    /** {@code battery.lead_resistance}. */
+    TRUNK_RESISTANCE("battery.lead_resistance", "ohm"),
+    /** {@code battery.plug}. */
+    TRUNK_PLUG("battery.plug", ""),
+    /** {@code battery.plug_rating}. */
+    TRUNK_PLUG_RATING("battery.plug_rating", "A"),
     /** {@code use.charge_from}. */
     USE_CHARGE_FROM("use.charge_from", "1"),
     /** {@code use.charge_to}. */
@@ -177,6 +203,18 @@ public enum Input {
     USE_REACTION_TIME("use.reaction_time", "s"),
     /** {@code use.brake_build_up}. */
     USE_BRAKE_BUILD_UP("use.brake_build_up", "s"),
+    /** {@code use.cruise_speed}. */
+    USE_CRUISE_SPEED("use.cruise_speed", "m/s"),
+    /** {@code use.headwind}. */
+    USE_HEADWIND("use.headwind", "m/s"),
+    /** {@code use.idle_power}. */
+    USE_IDLE_POWER("use.idle_power", "W"),
+    /** {@code use.stops_per_km}. */
+    USE_STOPS_PER_KM("use.stops_per_km", "1/km"),
+    /** {@code use.measured_consumption}. */
+    USE_MEASURED_CONSUMPTION("use.measured_consumption", "Wh/km"),
+    /** {@code use.measured_speed}. */
+    USE_MEASURED_SPEED("use.measured_speed", "m/s"),
     /** {@code margins.trip}. */
     MARGINS_TRIP("margins.trip", "1"),
     /** {@code margins.rating}. */

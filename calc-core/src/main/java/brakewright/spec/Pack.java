@@ -1,5 +1,7 @@
 package brakewright.spec;
 
+import java.util.OptionalDouble;
+
 /**
  * The battery pack.
  *
@@ -10,6 +12,10 @@ package brakewright.spec;
  * @param resistanceSpread how far the best cell of a group may lie below the others in resistance
  *     [1], from 0 to below 1
  * @param temperatureC of the cells [°C], from −60 to 100
+ * @param toAir thermal resistance from all its cells to the air [K/W], positive; empty where
+ *     unknown
+ * @param joinedAt the charge state at which it is joined to others [1], from 0 to 1; empty where
+ *     not told
  * @param protection when it disconnects itself
  * @param wiring what carries its current
  */
@@ -20,6 +26,8 @@ public record Pack(
         double jointResistance,
         double resistanceSpread,
         double temperatureC,
+        OptionalDouble toAir,
+        OptionalDouble joinedAt,
         Protection protection,
         Wiring wiring) {
 
@@ -34,5 +42,36 @@ public record Pack(
         Require.notNegative("joint resistance", jointResistance, "Ω");
         Require.within("resistance spread", resistanceSpread, 0.0, 0.9, "");
         Require.within("pack temperature", temperatureC, -60.0, 100.0, "°C");
+        toAir.ifPresent(value -> Require.positive("pack to air", value, "K/W"));
+        joinedAt.ifPresent(value -> Require.within("charge at joining", value, 0.0, 1.0, ""));
+    }
+
+    /**
+     * Returns the charge that the pack holds.
+     *
+     * @return cell capacity times cells in parallel [Ah]
+     */
+    public double capacityAh() {
+        return parallel * cell.capacityAh();
+    }
+
+    /**
+     * Returns this pack at another temperature.
+     *
+     * @param cellsC of its cells [°C]
+     * @return a changed copy
+     */
+    public Pack at(double cellsC) {
+        return new Pack(
+                cell,
+                series,
+                parallel,
+                jointResistance,
+                resistanceSpread,
+                cellsC,
+                toAir,
+                joinedAt,
+                protection,
+                wiring);
     }
 }

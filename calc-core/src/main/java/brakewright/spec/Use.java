@@ -9,6 +9,7 @@ package brakewright.spec;
  * @param climate air and pack temperatures
  * @param slope the steepest slope [1], rise over run, not negative
  * @param slopeLength its length [m], not negative
+ * @param riding how it is ridden between hard pulls
  * @param effort how long the driver pulls and brakes hard
  */
 public record Use(
@@ -18,6 +19,7 @@ public record Use(
         Climate climate,
         double slope,
         double slopeLength,
+        Riding riding,
         Effort effort) {
 
     /**
@@ -32,5 +34,16 @@ public record Use(
         Require.positive("highest speed in use", speedMax, "m/s");
         Require.within("steepest slope", slope, 0.0, 1.0, "");
         Require.notNegative("slope length", slopeLength, "m");
+    }
+
+    /**
+     * Returns this use in another climate.
+     *
+     * @param replacement the climate
+     * @return a changed copy
+     */
+    public Use withClimate(Climate replacement) {
+        return new Use(
+                chargeFrom, chargeTo, speedMax, replacement, slope, slopeLength, riding, effort);
     }
 }

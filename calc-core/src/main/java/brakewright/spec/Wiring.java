@@ -12,6 +12,10 @@ import java.util.OptionalDouble;
 public record Wiring(
         OptionalDouble fuseRating, OptionalDouble wireAmpacity, OptionalDouble plugRating) {
 
+    /** Nothing is described. */
+    public static final Wiring NONE =
+            new Wiring(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
     /**
      * Validates the ratings.
      *
@@ -21,5 +25,14 @@ public record Wiring(
         fuseRating.ifPresent(value -> Require.positive("fuse rating", value, "A"));
         wireAmpacity.ifPresent(value -> Require.positive("wire ampacity", value, "A"));
         plugRating.ifPresent(value -> Require.positive("plug rating", value, "A"));
+    }
+
+    /**
+     * Returns whether every part is described.
+     *
+     * @return false where one is missing
+     */
+    public boolean isKnown() {
+        return fuseRating.isPresent() && wireAmpacity.isPresent() && plugRating.isPresent();
     }
 }

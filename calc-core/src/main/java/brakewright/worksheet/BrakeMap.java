@@ -1,6 +1,6 @@
 package brakewright.worksheet;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
@@ -34,7 +34,7 @@ public record BrakeMap(
     private static final int SPEED_STEPS = 40;
     private static final int CHARGE_STEPS = 20;
 
-    static BrakeMap of(Build build, PackModel model, Limits limits, Operation operation) {
+    static BrakeMap of(Build build, BatteryModel model, Limits limits, Operation operation) {
         double[] charges = charges(build.use().chargeTo(), build.use().chargeFrom());
         double[] speeds = new double[SPEED_STEPS + 1];
         for (int column = 0; column <= SPEED_STEPS; column++) {
@@ -50,7 +50,7 @@ public record BrakeMap(
                         new double[charges.length][speeds.length],
                         new double[charges.length][speeds.length],
                         new double[charges.length]);
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         for (int row = 0; row < charges.length; row++) {
             map.mayTake[row] = limits.packRegen().valueAt(charges[row], temperature);
             map.fill(row, model, PackState.of(model, charges[row], temperature), operation.brake());
@@ -58,7 +58,7 @@ public record BrakeMap(
         return map;
     }
 
-    private void fill(int row, PackModel model, PackState state, ElectricBrake brake) {
+    private void fill(int row, BatteryModel model, PackState state, ElectricBrake brake) {
         for (int column = 0; column < speeds.length; column++) {
             double speed = speeds[column];
             double current = brake.motorCurrent(speed, state);

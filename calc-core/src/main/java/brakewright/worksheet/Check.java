@@ -1,6 +1,6 @@
 package brakewright.worksheet;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
@@ -78,9 +78,9 @@ public record Check(
         Build build = proposed.build();
         PackState full =
                 PackState.of(
-                        new PackModel(build.pack()),
+                        new BatteryModel(build.battery()),
                         build.use().chargeFrom(),
-                        build.pack().temperatureC());
+                        build.battery().temperatureC());
         double speed =
                 before.powertrain()
                         .fadeSpeed(

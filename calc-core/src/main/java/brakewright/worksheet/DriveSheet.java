@@ -1,76 +1,86 @@
 package brakewright.worksheet;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
-import brakewright.limit.LimitId;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
+import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
 import brakewright.review.Operation;
+import brakewright.ride.Climb;
+import brakewright.ride.PullAway;
+import brakewright.ride.Road;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
+import java.util.Optional;
 
 /**
- * What the drive achieves with the fullest pack in use.
+ * What the drive achieves at one charge state, the pack at its own temperature.
  *
- * @param topSpeedFlat on level road, the speed cap left out
- * @param climbSlope the steepest slope held at a crawl, rise over run [1]
- * @param launch acceleration from standstill on level road [m/s²]
+ * @param charge the charge state [1]
+ * @param topSpeedFlat on level road in calm air, the speed cap left out
+ * @param topSpeedWind on level road against the headwind in use, likewise
+ * @param climb the slopes that are climbed
+ * @param launch acceleration from standstill on level road, no more than wheels and rider bear
+ *     [m/s²]
  * @param launchBoundBy the setting or constraint that holds the launch down, by name
+ * @param toCruise pulling away to the cruise speed; empty where it is not reached
  */
 public record DriveSheet(
-        TopSpeed.Result topSpeedFlat, double climbSlope, double launch, String launchBoundBy) {
+        double charge,
+        TopSpeed.Result topSpeedFlat,
+        TopSpeed.Result topSpeedWind,
+        Climb climb,
+        double launch,
+        String launchBoundBy,
+        Optional<PullAway.Reached> toCruise) {
 
-    static DriveSheet of(Build build, PackModel model, Operation operation) {
+    /**
+     * Computes what the drive achieves.
+     *
+     * @param build the vehicle
+     * @param operation its settings in effect
+     * @param charge the charge state [1]
+     * @return the sheet
+     */
+    public static DriveSheet of(Build build, Operation operation, double charge) {
+        BatteryModel model = new BatteryModel(build.battery());
         ElectricDrive drive = operation.drive();
         RoadLoad load = RoadLoad.of(build);
-        PackState full = PackState.of(model, build.use().chargeFrom(), build.pack().temperatureC());
-        TopSpeed.Result top =
-                TopSpeed.find(
-                        drive.powertrain(),
-                        load,
-                        0.0,
-                        drive.motorCurrent(),
-                        drive.packCurrent(),
-                        full);
-        double current = drive.motorCurrent(0.0, full);
-        double thrust = drive.powertrain().thrust(current, 0.0);
-        Bound bound =
-                new Bound(
-                        thrust / (build.mass() * Gravity.STANDARD),
-                        current < drive.motorCurrent()
-                                ? LimitId.PACK_DISCHARGE_CURRENT.key()
-                                : LimitId.MOTOR_DRIVE_CURRENT.key());
+        PackState pack = PackState.of(model, charge, build.battery().temperatureC());
+        Pull standing = drive.pull(0.0, pack);
+        double weight = build.mass() * Gravity.STANDARD;
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
         Bound launch =
-                bound.orLess(transfer.drivingGrip(build.vehicle().grip()), ConstraintId.GRIP)
+                new Bound(standing.thrust() / weight, standing.holder().key())
+                        .orLess(transfer.drivingGrip(build.vehicle().grip()), ConstraintId.GRIP)
                         .orLess(transfer.drivingTip(), ConstraintId.TIPPING)
                         .orLess(RiderBalance.tip(build.rider()), ConstraintId.RIDER_BALANCE);
-        double climb =
-                Math.min(
-                        slopeHeld(bound.multiple(), load.rollingResistance()),
-                        Math.min(
-                                transfer.climbingGrip(
-                                        build.vehicle().grip(), load.rollingResistance()),
-                                transfer.drivingTip()));
         double resisting = load.force(0.0, 0.0, 0.0);
-        double acceleration =
-                (launch.multiple() * build.mass() * Gravity.STANDARD - resisting) / build.inertia();
         return new DriveSheet(
-                top, Math.max(0.0, climb), Math.max(0.0, acceleration), launch.name());
+                charge,
+                TopSpeed.find(drive, load, 0.0, 0.0, pack),
+                TopSpeed.find(drive, load, 0.0, build.use().riding().headwind(), pack),
+                Climb.of(build, drive, pack),
+                Math.max(0.0, (launch.multiple() * weight - resisting) / build.inertia()),
+                launch.name(),
+                new PullAway(build, drive, Road.LEVEL)
+                        .to(build.use().riding().cruiseSpeed(), pack));
     }
 
-    /** {@code F/(m·g) = crr·cosθ + sinθ}, solved for tanθ. */
-    private static double slopeHeld(double multiple, double rollingResistance) {
-        double reach = Math.hypot(1.0, rollingResistance);
-        if (multiple >= reach) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double angle = Math.asin(multiple / reach) - Math.atan(rollingResistance);
-        return Math.max(0.0, Math.tan(angle));
+    /**
+     * Returns whether the settings ask for more than wheels, vehicle or rider bear at the start.
+     *
+     * @return true where a wheel spins, the vehicle tips or the rider is thrown before the thrust
+     *     is exhausted
+     */
+    public boolean isLaunchHeldByGround() {
+        return launchBoundBy.equals(ConstraintId.GRIP.key())
+                || launchBoundBy.equals(ConstraintId.TIPPING.key())
+                || launchBoundBy.equals(ConstraintId.RIDER_BALANCE.key());
     }
 
     /** A thrust as a multiple of the weight, and what holds it down. */

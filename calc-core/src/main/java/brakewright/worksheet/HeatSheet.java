@@ -2,24 +2,40 @@ package brakewright.worksheet;
 
 import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.WindingHeat;
+import brakewright.powertrain.Powertrain;
 import brakewright.review.Operation;
+import brakewright.ride.PackHeat;
+import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * How one motor warms, from the temperature of the air.
+ * How motor and pack warm.
  *
- * @param known the results; empty where the motor's thermal figures are not known
+ * @param known of one motor; empty where its thermal figures are not known
+ * @param packCruising the pack over a full discharge at the cruise speed; empty where the heat
+ *     capacity of the cells is not known or the power cannot be drawn throughout
+ * @param packPulling the pack over a full discharge at the set draw, likewise
  */
-public record HeatSheet(Optional<Known> known) {
+public record HeatSheet(
+        Optional<Known> known, Optional<PackHeat> packCruising, Optional<PackHeat> packPulling) {
 
     /**
-     * What is known of the motor's heat.
+     * What is known of one motor's heat.
      *
      * @param continuousCurrent that the winding bears for ever [A]
-     * @param timeAtDriveSetting until the winding limit at the drive current; empty if never [s]
-     * @param timeAtBrakeSetting until the winding limit at the brake current; empty if never [s]
+     * @param timeAtDriveSetting until the winding limit at the drive current, from the temperature
+     *     of the air; empty if never [s]
+     * @param timeAtBrakeSetting until the winding limit at the brake current, likewise; empty if
+     *     never [s]
+     * @param warm the motor after a long ride at the cruise speed on level road; empty where that
+     *     is more than it bears
+     * @param timeAtDriveSettingWarm until the winding limit at the drive current, from there; empty
+     *     if never [s]
+     * @param recovery at rest after the winding limit was reached at the drive current, until a
+     *     hard pull of the length in use is borne again; empty where it is not borne even from
+     *     cold, or the limit is never reached [s]
      * @param caseLoss the drag loss that was counted [W]
      * @param speed at which that arises [m/s]
      */
@@ -27,19 +43,49 @@ public record HeatSheet(Optional<Known> known) {
             double continuousCurrent,
             OptionalDouble timeAtDriveSetting,
             OptionalDouble timeAtBrakeSetting,
+            Optional<WindingHeat.Temperatures> warm,
+            OptionalDouble timeAtDriveSettingWarm,
+            OptionalDouble recovery,
             double caseLoss,
             double speed) {}
 
     static HeatSheet of(Build build, Operation operation) {
-        return new HeatSheet(MotorHeatBalance.of(build).map(heat -> known(build, operation, heat)));
+        Powertrain powertrain = operation.drive().powertrain();
+        double cruise = build.use().riding().cruiseSpeed();
+        double holding =
+                powertrain.thrustCurrent(
+                        Math.max(0.0, RoadLoad.of(build).force(cruise, 0.0, 0.0)), cruise);
+        double cruisePower =
+                powertrain.drawnPower(holding, cruise) + build.use().riding().idlePower();
+        double draw = operation.drive().packCurrent();
+        return new HeatSheet(
+                MotorHeatBalance.of(build).map(heat -> known(build, operation, heat, holding)),
+                PackHeat.atPower(build, cruisePower),
+                draw > 0.0 ? PackHeat.atCurrent(build, draw) : Optional.empty());
     }
 
-    private static Known known(Build build, Operation operation, WindingHeat heat) {
+    private static Known known(Build build, Operation operation, WindingHeat heat, double holding) {
+        double drive = operation.drive().motorCurrent();
+        OptionalDouble cold = heat.timeToLimit(heat.cold(), drive);
+        Optional<WindingHeat.Temperatures> warm =
+                MotorHeatBalance.at(build, build.use().riding().cruiseSpeed())
+                        .flatMap(cruising -> cruising.steady(holding))
+                        .filter(state -> state.windingC() < build.motor().windingLimitC());
         return new Known(
                 heat.continuousCurrent(),
-                heat.timeToLimit(heat.cold(), operation.drive().motorCurrent()),
+                cold,
                 heat.timeToLimit(heat.cold(), operation.brake().motorCurrent()),
-                MotorHeatBalance.caseLoss(build),
+                warm,
+                warm.isPresent() ? heat.timeToLimit(warm.get(), drive) : OptionalDouble.of(0.0),
+                cold.isPresent()
+                        ? new Recovery(
+                                        heat,
+                                        MotorHeatBalance.at(build, 0.0).orElse(heat),
+                                        drive,
+                                        build.use().effort().hardPull())
+                                .after(cold.getAsDouble())
+                        : OptionalDouble.empty(),
+                MotorHeatBalance.caseLoss(build, build.use().speedMax()),
                 build.use().speedMax());
     }
 }

@@ -1,6 +1,6 @@
 package brakewright.worksheet;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.Limits;
@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param charge [1]
  * @param openCircuitVoltage [V]
  * @param resistance at the terminals [Ω]
- * @param cellResistance of one cell [Ω]
+ * @param cellResistance of one cell, of the first pack where there are several [Ω]
  * @param mayGive highest current out [A]
  * @param giveBoundBy what holds that down
  * @param mayTake highest current in [A]
@@ -43,7 +43,7 @@ public record PackRow(
     private static final int STEPS = 20;
 
     /** Every 5 % from empty to full. */
-    static List<PackRow> all(Build build, PackModel model, Limits limits, Operation operation) {
+    static List<PackRow> all(Build build, BatteryModel model, Limits limits, Operation operation) {
         List<PackRow> rows = new ArrayList<>();
         for (int step = 0; step <= STEPS; step++) {
             rows.add(at((double) step / STEPS, build, model, limits, operation));
@@ -52,8 +52,8 @@ public record PackRow(
     }
 
     private static PackRow at(
-            double charge, Build build, PackModel model, Limits limits, Operation operation) {
-        double temperature = build.pack().temperatureC();
+            double charge, Build build, BatteryModel model, Limits limits, Operation operation) {
+        double temperature = build.battery().temperatureC();
         PackState state = PackState.of(model, charge, temperature);
         Limit give = limits.packDischarge().at(charge, temperature);
         Limit take = limits.packRegen().at(charge, temperature);
@@ -63,18 +63,12 @@ public record PackRow(
                 charge,
                 state.voltage(),
                 state.resistance(),
-                model.cellResistance(charge, temperature),
+                model.packs().get(0).cellResistance(model.chargeOf(0, charge), temperature),
                 give.value(),
                 give.binding().id(),
                 take.value(),
                 take.binding().id(),
                 loaded > 0.0 ? OptionalDouble.of(loaded) : OptionalDouble.empty(),
-                TopSpeed.find(
-                        operation.drive().powertrain(),
-                        RoadLoad.of(build),
-                        0.0,
-                        operation.drive().motorCurrent(),
-                        draw,
-                        state));
+                TopSpeed.find(operation.drive(), RoadLoad.of(build), 0.0, 0.0, state));
     }
 }

@@ -1,11 +1,14 @@
 package brakewright.worksheet;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.review.FirstStop;
 import brakewright.review.Operation;
 import brakewright.review.Review;
+import brakewright.review.Sag;
+import brakewright.review.Sharing;
 import brakewright.spec.Build;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -32,6 +35,8 @@ public record Worksheet(
         HeatSheet heat,
         List<FirstStop> firstStops) {
 
+    private static final double[] QUARTERS = {1.0, 0.75, 0.5, 0.25, 0.1};
+
     /** Copies the rows. */
     public Worksheet {
         pack = List.copyOf(pack);
@@ -47,14 +52,14 @@ public record Worksheet(
     public static Worksheet of(Build build) {
         Limits limits = Limits.of(build);
         Operation operation = Operation.of(build, limits);
-        PackModel model = new PackModel(build.pack());
+        BatteryModel model = new BatteryModel(build.battery());
         return new Worksheet(
                 build,
                 limits,
                 operation,
                 Review.of(build, limits, operation),
                 PackRow.all(build, model, limits, operation),
-                DriveSheet.of(build, model, operation),
+                DriveSheet.of(build, operation, build.use().chargeFrom()),
                 HeatSheet.of(build, operation),
                 firstStops(build, limits, operation));
     }
@@ -65,7 +70,7 @@ public record Worksheet(
      * @return the map, made anew each time
      */
     public BrakeMap brakeMap() {
-        return BrakeMap.of(build, new PackModel(build.pack()), limits, operation);
+        return BrakeMap.of(build, new BatteryModel(build.battery()), limits, operation);
     }
 
     /**
@@ -80,8 +85,62 @@ public record Worksheet(
                 BrakeMap.charges(build.use().chargeTo(), build.use().chargeFrom()));
     }
 
+    /**
+     * Computes what the drive achieves quarter by quarter of the charge, as far as it is in use.
+     *
+     * @return at 100, 75, 50, 25 and 10 %, and at both ends of the charge in use, fullest first;
+     *     made anew each time
+     */
+    public List<DriveSheet> driveByCharge() {
+        double from = build.use().chargeFrom();
+        double to = build.use().chargeTo();
+        return DoubleStream.concat(DoubleStream.of(from, to), DoubleStream.of(QUARTERS))
+                .filter(charge -> charge <= from && charge >= to)
+                .distinct()
+                .boxed()
+                .sorted(Comparator.reverseOrder())
+                .map(charge -> DriveSheet.of(build, operation, charge))
+                .toList();
+    }
+
+    /**
+     * Computes the thrust over speed and charge state.
+     *
+     * @return the map, made anew each time
+     */
+    public ThrustMap thrustMap() {
+        return ThrustMap.of(build, operation, drive);
+    }
+
+    /**
+     * Computes how the voltage sags and what it meets first.
+     *
+     * @return the sag, made anew each time
+     */
+    public Sag sag() {
+        return Sag.of(build, limits, operation);
+    }
+
+    /**
+     * Computes how several packs share the current.
+     *
+     * @return the sharing, empty for one pack; made anew each time
+     */
+    public Sharing sharing() {
+        return Sharing.of(build, operation);
+    }
+
+    /**
+     * Computes how far the vehicle goes.
+     *
+     * @return the range, made anew each time
+     */
+    public RangeSheet range() {
+        return RangeSheet.of(build, operation);
+    }
+
     private static List<FirstStop> firstStops(Build build, Limits limits, Operation operation) {
-        double own = build.pack().temperatureC();
+        double own = build.battery().temperatureC();
         return DoubleStream.of(
                         own,
                         build.use().climate().coldestPackC(),

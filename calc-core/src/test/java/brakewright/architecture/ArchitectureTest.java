@@ -121,22 +121,29 @@ class ArchitectureTest {
                 .definedBy("brakewright.review")
                 .layer("worksheet")
                 .definedBy("brakewright.worksheet")
-                .whereLayer("worksheet")
+                .layer("profile")
+                .definedBy("brakewright.profile")
+                .whereLayer("profile")
                 .mayNotBeAccessedByAnyLayer()
+                .whereLayer("worksheet")
+                .mayOnlyBeAccessedByLayers("profile")
                 .whereLayer("review")
-                .mayOnlyBeAccessedByLayers("worksheet")
+                .mayOnlyBeAccessedByLayers("worksheet", "profile")
                 .whereLayer("limit")
-                .mayOnlyBeAccessedByLayers("ride", "review", "worksheet")
+                .mayOnlyBeAccessedByLayers("ride", "review", "worksheet", "profile")
                 .whereLayer("ride")
-                .mayOnlyBeAccessedByLayers("review", "worksheet")
+                .mayOnlyBeAccessedByLayers("review", "worksheet", "profile")
                 .whereLayer("powertrain")
-                .mayOnlyBeAccessedByLayers("ride", "limit", "review", "worksheet")
+                .mayOnlyBeAccessedByLayers("ride", "limit", "review", "worksheet", "profile")
                 .whereLayer("battery")
-                .mayOnlyBeAccessedByLayers("powertrain", "ride", "limit", "review", "worksheet")
+                .mayOnlyBeAccessedByLayers(
+                        "powertrain", "ride", "limit", "review", "worksheet", "profile")
                 .whereLayer("machine")
-                .mayOnlyBeAccessedByLayers("powertrain", "ride", "limit", "review", "worksheet")
+                .mayOnlyBeAccessedByLayers(
+                        "powertrain", "ride", "limit", "review", "worksheet", "profile")
                 .whereLayer("road")
-                .mayOnlyBeAccessedByLayers("powertrain", "ride", "limit", "review", "worksheet")
+                .mayOnlyBeAccessedByLayers(
+                        "powertrain", "ride", "limit", "review", "worksheet", "profile")
                 .whereLayer("spec")
                 .mayOnlyBeAccessedByLayers(
                         "battery",
@@ -146,7 +153,8 @@ class ArchitectureTest {
                         "ride",
                         "limit",
                         "review",
-                        "worksheet")
+                        "worksheet",
+                        "profile")
                 .check(LIBRARY);
     }
 

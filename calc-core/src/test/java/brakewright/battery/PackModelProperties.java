@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.powertrain.PackState;
 import brakewright.spec.AnyBuild;
+import brakewright.spec.Battery;
 import brakewright.spec.Pack;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -57,7 +58,8 @@ class PackModelProperties {
             @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
             @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 500.0) double one,
             @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 500.0) double other) {
-        PackState state = PackState.of(new PackModel(pack), charge, pack.temperatureC());
+        PackState state =
+                PackState.of(new BatteryModel(Battery.of(pack)), charge, pack.temperatureC());
         assertThat(state.terminalVoltage(-Math.max(one, other)))
                 .isLessThanOrEqualTo(state.terminalVoltage(-Math.min(one, other)));
     }
@@ -68,7 +70,8 @@ class PackModelProperties {
             @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
             @ForAll @Scale(9) @DoubleRange(min = -200.0, max = 200.0) double current) {
         PackModel model = new PackModel(pack);
-        PackState state = PackState.of(model, charge, pack.temperatureC());
+        PackState state =
+                PackState.of(new BatteryModel(Battery.of(pack)), charge, pack.temperatureC());
         double cells = pack.series() * model.cellVoltage(current, charge, pack.temperatureC());
         double scale = state.voltage() + Math.abs(current) * state.resistance();
         assertThat(state.terminalVoltage(current))
@@ -81,7 +84,8 @@ class PackModelProperties {
             @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
             @ForAll @Scale(9) @DoubleRange(min = -5000.0, max = 5000.0) double one,
             @ForAll @Scale(9) @DoubleRange(min = -5000.0, max = 5000.0) double other) {
-        PackState state = PackState.of(new PackModel(pack), charge, pack.temperatureC());
+        PackState state =
+                PackState.of(new BatteryModel(Battery.of(pack)), charge, pack.temperatureC());
         assertThat(state.currentInto(Math.max(one, other)))
                 .isGreaterThanOrEqualTo(state.currentInto(Math.min(one, other)));
     }
@@ -92,7 +96,8 @@ class PackModelProperties {
             @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
             @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 5000.0) double one,
             @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 5000.0) double other) {
-        PackState state = PackState.of(new PackModel(pack), charge, pack.temperatureC());
+        PackState state =
+                PackState.of(new BatteryModel(Battery.of(pack)), charge, pack.temperatureC());
         double greatest = TerminalPower.greatestDrawnPower(state.voltage(), state.resistance());
         assertThat(state.powerDrawnBy(Math.max(one, other)))
                 .isGreaterThanOrEqualTo(state.powerDrawnBy(Math.min(one, other)) * (1.0 - ROUNDING))

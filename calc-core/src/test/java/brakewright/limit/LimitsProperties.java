@@ -36,7 +36,7 @@ class LimitsProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double other) {
         Build build = even(any);
         PackLimit regen = Limits.of(build).packRegen();
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         assertThat(regen.valueAt(Math.max(one, other), temperature))
                 .isLessThanOrEqualTo(
                         regen.valueAt(Math.min(one, other), temperature) * (1.0 + 1e-9));
@@ -49,7 +49,7 @@ class LimitsProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double other) {
         Build build = even(any);
         PackLimit discharge = Limits.of(build).packDischarge();
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         assertThat(discharge.valueAt(Math.max(one, other), temperature))
                 .isGreaterThanOrEqualTo(
                         discharge.valueAt(Math.min(one, other), temperature) * (1.0 - 1e-9));
@@ -60,7 +60,7 @@ class LimitsProperties {
             @ForAll Build build,
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         Limits limits = Limits.of(build);
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         for (Limit limit :
                 List.of(
                         limits.motorDrive(),
@@ -112,7 +112,7 @@ class LimitsProperties {
             @ForAll Build any,
             @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 40.0) double current) {
         Build build = even(any);
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         PackLimit regen = Limits.of(build).packRegen();
         double bound = regen.chargeBound(current, temperature);
         assertThat(bound).isBetween(0.0, 1.0);
@@ -131,7 +131,7 @@ class LimitsProperties {
             @ForAll Build any,
             @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 150.0) double current) {
         Build build = even(any);
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         PackLimit discharge = Limits.of(build).packDischarge();
         double bound = discharge.chargeBound(current, temperature);
         assertThat(bound).isBetween(0.0, 1.0);
@@ -150,7 +150,7 @@ class LimitsProperties {
     void theChargeBoundItselfIsPermitted(
             @ForAll Build build,
             @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 40.0) double current) {
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         PackLimit regen = Limits.of(build).packRegen();
         double bound = regen.chargeBound(current, temperature);
         if (bound > 0.0) {
@@ -226,7 +226,7 @@ class LimitsProperties {
             @ForAll Build build,
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         Limits limits = Limits.of(build);
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         for (Limit limit :
                 List.of(
                         limits.motorDrive(),
@@ -274,6 +274,6 @@ class LimitsProperties {
     }
 
     private static Build even(Build build) {
-        return Builds.withCell(build, Builds.evenResistance(build.pack().cell()));
+        return Builds.withCells(build, Builds::evenResistance);
     }
 }

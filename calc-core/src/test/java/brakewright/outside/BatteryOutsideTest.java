@@ -1,5 +1,6 @@
 package brakewright.outside;
 
+import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.TerminalPower;
 import brakewright.battery.UnequalCells;
@@ -8,6 +9,7 @@ import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
 import brakewright.powertrain.PackState;
+import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
@@ -147,7 +149,7 @@ class BatteryOutsideTest {
 
     @OutsideCheck(quantity = "pack sag", source = "pack-arithmetic")
     void sagsByCurrentTimesResistance(OutsideCase check) {
-        PackState state = PackState.of(packOf(check), MID_CHARGE, ROOM_C);
+        PackState state = PackState.of(batteryOf(packOf(check).pack()), MID_CHARGE, ROOM_C);
         check.agreesWith(state.voltage() - state.terminalVoltage(-check.in("current")));
     }
 
@@ -209,12 +211,14 @@ class BatteryOutsideTest {
                         0.0,
                         0.0,
                         ROOM_C,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
                         new Protection(
                                 OptionalDouble.empty(),
                                 OptionalDouble.empty(),
                                 OptionalDouble.of(check.in("trip")),
                                 OptionalDouble.empty()),
-                        Builds.trailBoard().pack().wiring());
+                        Builds.pack(Builds.trailBoard()).wiring());
         Build build =
                 Builds.withMargins(
                         bench(pack), new Margins(0.0, 0.0, 0.0, check.in("margin"), 0.0, 0.0));
@@ -232,6 +236,8 @@ class BatteryOutsideTest {
                         0.0,
                         0.0,
                         ROOM_C,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
                         Protection.UNKNOWN,
                         new Wiring(
                                 OptionalDouble.of(check.in("rating")),
@@ -258,14 +264,18 @@ class BatteryOutsideTest {
     }
 
     private static double floorPower(OutsideCase check, int series, int parallel) {
-        PackModel pack = new PackModel(testedPack(check, series, parallel));
-        return PackState.of(pack, MID_CHARGE, ROOM_C)
+        BatteryModel battery = batteryOf(testedPack(check, series, parallel));
+        return PackState.of(battery, MID_CHARGE, ROOM_C)
                 .powerDrawnBy(floorCurrent(check, series, parallel));
     }
 
     private static double ceilingPower(OutsideCase check) {
-        PackModel pack = new PackModel(testedPack(check, 1, 1));
-        return PackState.of(pack, MID_CHARGE, ROOM_C).powerReturnedBy(ceilingCurrent(check));
+        BatteryModel battery = batteryOf(testedPack(check, 1, 1));
+        return PackState.of(battery, MID_CHARGE, ROOM_C).powerReturnedBy(ceilingCurrent(check));
+    }
+
+    private static BatteryModel batteryOf(Pack pack) {
+        return new BatteryModel(Battery.of(pack));
     }
 
     private static Pack testedPack(OutsideCase check, int series, int parallel) {

@@ -2,6 +2,7 @@ package brakewright.outside;
 
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 
+import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.TopSpeed;
@@ -12,6 +13,7 @@ import brakewright.spec.Axles;
 import brakewright.spec.Builds;
 import brakewright.spec.Drive;
 import brakewright.spec.DrivenAxle;
+import java.util.Optional;
 
 /** Air, rolling, slopes, grip and gearing. */
 class RoadOutsideTest {
@@ -77,7 +79,13 @@ class RoadOutsideTest {
         double voltage = 1000.0;
         PackState pack = new PackState(0.5, 25.0, voltage, 0.0);
         TopSpeed.Result top =
-                TopSpeed.find(bench, load(check), 0.0, 1e6, check.in("power") / voltage, pack);
+                TopSpeed.find(
+                        new ElectricDrive(
+                                bench, 1e6, check.in("power") / voltage, Optional.empty()),
+                        load(check),
+                        0.0,
+                        0.0,
+                        pack);
         check.agreesWith(top.speed() / KILOMETRES_PER_HOUR);
     }
 

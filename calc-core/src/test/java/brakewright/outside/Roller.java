@@ -8,6 +8,7 @@ import brakewright.ride.Stop;
 import brakewright.ride.StopOutcome;
 import brakewright.ride.Surroundings;
 import brakewright.spec.Axles;
+import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Climate;
@@ -163,7 +164,9 @@ record Roller(
                 bench.drive(),
                 bench.motor(),
                 bench.controllers(),
-                Builds.barePack(Builds.flatCell(VOLTAGE, LOSSLESS, 50.0, 150.0), 1, 1, 0.0),
+                Battery.of(
+                        Builds.barePack(
+                                Builds.flatCell(VOLTAGE, LOSSLESS, 50.0, 150.0), 1, 1, 0.0)),
                 new Use(
                         1.0,
                         0.0,
@@ -171,6 +174,7 @@ record Roller(
                         new Climate(15.0, 25.0, 25.0, 0.0),
                         0.1,
                         100.0,
+                        bench.use().riding(),
                         new Effort(10.0, 10.0, reaction, buildUp)),
                 Builds.NO_MARGINS,
                 bench.criteria(),

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.road.RoadLoad;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Build;
@@ -102,7 +102,7 @@ class PowertrainProperties {
         ElectricDrive drive = new ElectricDrive(train, current, packCurrent, Optional.empty());
         PackState pack = stateOf(build, charge);
         Assume.that(2.0 * packCurrent * pack.resistance() < 0.99 * pack.voltage());
-        double flowing = drive.motorCurrent(speed, pack);
+        double flowing = drive.pull(speed, pack).motorCurrent();
         double drawn = -pack.currentInto(-train.drawnPower(flowing, speed));
         assertThat(drawn).isLessThanOrEqualTo(packCurrent * (1.0 + 1e-9));
         assertThat(drive.greatestDraw(speed, pack)).isLessThanOrEqualTo(packCurrent);
@@ -201,7 +201,7 @@ class PowertrainProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double other,
             @ForAll @Scale(6) @DoubleRange(min = 1.0, max = 150.0) double current,
             @ForAll @Scale(6) @DoubleRange(min = 1.0, max = 100.0) double packCurrent) {
-        Build build = Builds.withCell(any, Builds.evenResistance(any.pack().cell()));
+        Build build = Builds.withCells(any, Builds::evenResistance);
         TopSpeed.Result empty = top(build, Math.min(one, other), current, packCurrent);
         TopSpeed.Result full = top(build, Math.max(one, other), current, packCurrent);
         assertThat(empty.speed()).isLessThanOrEqualTo(full.speed() + 1e-6);
@@ -318,11 +318,10 @@ class PowertrainProperties {
     private static TopSpeed.Result top(
             Build build, double charge, double current, double packCurrent) {
         return TopSpeed.find(
-                Powertrain.of(build),
+                new ElectricDrive(Powertrain.of(build), current, packCurrent, Optional.empty()),
                 RoadLoad.of(build),
                 0.0,
-                current,
-                packCurrent,
+                0.0,
                 stateOf(build, charge));
     }
 
@@ -332,6 +331,7 @@ class PowertrainProperties {
     }
 
     private static PackState stateOf(Build build, double charge) {
-        return PackState.of(new PackModel(build.pack()), charge, build.pack().temperatureC());
+        return PackState.of(
+                new BatteryModel(build.battery()), charge, build.battery().temperatureC());
     }
 }

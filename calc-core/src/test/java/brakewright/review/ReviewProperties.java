@@ -2,7 +2,7 @@ package brakewright.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
@@ -36,7 +36,8 @@ class ReviewProperties {
     void settingsAtTheirLimitsAreNeverOutside(@ForAll Build any) {
         Build build = inSteadyClimate(any);
         Limits limits = Limits.of(build);
-        double full = new PackModel(build.pack()).openCircuitVoltage(build.use().chargeFrom());
+        double full =
+                new BatteryModel(build.battery()).openCircuitVoltage(build.use().chargeFrom());
         Assume.that(full <= build.controllers().voltageRating());
         Review review = review(build.withSettings(atLimits(build, limits)));
         assertThat(review.verdict().outcome()).isNotEqualTo(Verdict.Outcome.OUTSIDE_LIMITS);
@@ -44,7 +45,8 @@ class ReviewProperties {
 
     @Property(tries = 300)
     void twiceTheStaticRegenLimitIsAlwaysOutside(@ForAll Build build) {
-        double limit = Limits.of(build).packRegen().staticPart(build.pack().temperatureC()).value();
+        double limit =
+                Limits.of(build).packRegen().staticPart(build.battery().temperatureC()).value();
         Assume.that(limit > 0.0);
         Settings twice =
                 new Settings(
@@ -107,7 +109,7 @@ class ReviewProperties {
     void belowTheNamedChargeStateTheConstraintHolds(@ForAll Build build) {
         Limits limits = Limits.of(build);
         Operation operation = Operation.of(build, limits);
-        PackModel model = new PackModel(build.pack());
+        BatteryModel model = new BatteryModel(build.battery());
         for (Finding finding : Review.of(build, limits, operation).findings()) {
             if (finding.topic() != Topic.PACK_RETURN_OVER
                     || !(finding.condition().orElse(null) instanceof Condition.ChargeBelow below)) {
@@ -178,7 +180,7 @@ class ReviewProperties {
 
     /** What is permitted over all charge states in use, per controller where that is asked. */
     private static Settings atLimits(Build build, Limits limits) {
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         int count = build.controllers().count();
         return new Settings(
                 OptionalDouble.of(limits.motorDrive().value()),
@@ -194,9 +196,9 @@ class ReviewProperties {
     }
 
     private static Build inSteadyClimate(Build any) {
-        Build build = Builds.withCell(any, Builds.evenResistance(any.pack().cell()));
+        Build build = Builds.withCells(any, Builds::evenResistance);
         Use use = build.use();
-        double temperature = build.pack().temperatureC();
+        double temperature = build.battery().temperatureC();
         return Builds.withUse(
                 build,
                 new Use(
@@ -206,6 +208,7 @@ class ReviewProperties {
                         new Climate(use.climate().ambientC(), temperature, temperature, 0.0),
                         use.slope(),
                         use.slopeLength(),
+                        use.riding(),
                         use.effort()));
     }
 }

@@ -3,7 +3,7 @@ package brakewright.ride;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.AnyBuild;
@@ -72,9 +72,9 @@ class CheckProperties {
         assertThat(useless).isLessThanOrEqualTo(top);
         PackState full =
                 PackState.of(
-                        new PackModel(build.pack()),
+                        new BatteryModel(build.battery()),
                         build.use().chargeFrom(),
-                        build.pack().temperatureC());
+                        build.battery().temperatureC());
         for (double share : new double[] {0.001, 0.3, 1.0}) {
             double speed = useless + share * (top - useless);
             double before = current(check.present().operation().brake(), speed, full);

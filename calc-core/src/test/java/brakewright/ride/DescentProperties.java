@@ -3,7 +3,7 @@ package brakewright.ride;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
@@ -79,7 +79,7 @@ class DescentProperties {
         assertThat(force).isGreaterThanOrEqualTo(descent.pull() * (1.0 - ROUNDING));
         if (descent.motorCurrent() > 0.0) {
             assertThat(force).isCloseTo(descent.pull(), within(ROUNDING * force));
-            PackState pack = PackState.of(new PackModel(build.pack()), charge, CELLS_C);
+            PackState pack = PackState.of(new BatteryModel(build.battery()), charge, CELLS_C);
             double power = train.returnedPower(descent.motorCurrent(), speed);
             assertThat(descent.packCurrent()).isEqualTo(pack.currentInto(power));
         } else {
@@ -129,11 +129,12 @@ class DescentProperties {
         double coulombs =
                 (descent.endCharge() - charge)
                         * 3600.0
-                        * build.pack().cell().capacityAh()
-                        * build.pack().parallel();
-        PackState end = PackState.of(new PackModel(build.pack()), descent.endCharge(), CELLS_C);
+                        * new BatteryModel(build.battery()).capacityAh();
+        PackState end =
+                PackState.of(new BatteryModel(build.battery()), descent.endCharge(), CELLS_C);
         double power = brake(build).powertrain().returnedPower(descent.motorCurrent(), speed);
-        double most = power / PackState.of(new PackModel(build.pack()), charge, CELLS_C).voltage();
+        double most =
+                power / PackState.of(new BatteryModel(build.battery()), charge, CELLS_C).voltage();
         double least = power / (end.voltage() + most * highestResistance(build));
         double seconds = descent.distance() / speed;
         assertThat(seconds)
@@ -146,7 +147,7 @@ class DescentProperties {
             highest =
                     Math.max(
                             highest,
-                            new PackModel(build.pack()).resistance(step / 1000.0, CELLS_C));
+                            new BatteryModel(build.battery()).resistance(step / 1000.0, CELLS_C));
         }
         return 1.01 * highest;
     }

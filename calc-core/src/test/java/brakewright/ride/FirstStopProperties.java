@@ -3,7 +3,7 @@ package brakewright.ride;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.PackState;
 import brakewright.review.FirstStop;
@@ -29,7 +29,7 @@ class FirstStopProperties {
     void isSafeWhereThePackMayTakeWhatComes(@ForAll Build build) {
         Limits limits = Limits.of(build);
         FirstStop stop = first(build, limits);
-        double cells = build.pack().temperatureC();
+        double cells = build.battery().temperatureC();
         assertThat(stop.mayTake())
                 .isEqualTo(limits.packRegen().valueAt(build.use().chargeFrom(), cells));
         assertThat(stop.isSafe()).isEqualTo(flowing(build, stop.charge()) <= stop.mayTake());
@@ -62,7 +62,7 @@ class FirstStopProperties {
         double charge = stop.chargeTo().getAsDouble();
         assertThat(charge).isBetween(build.use().chargeTo(), build.use().chargeFrom());
         assertThat(stop.rideFirst().getAsDouble()).isNotNegative();
-        double mayTake = limits.packRegen().valueAt(charge, build.pack().temperatureC());
+        double mayTake = limits.packRegen().valueAt(charge, build.battery().temperatureC());
         if (charge > build.use().chargeTo()) {
             assertThat(flowing(build, charge)).isCloseTo(mayTake, within(AMPERES));
         } else {
@@ -87,11 +87,13 @@ class FirstStopProperties {
                 .greatestReturn(
                         operation.topSpeed(),
                         PackState.of(
-                                new PackModel(build.pack()), charge, build.pack().temperatureC()));
+                                new BatteryModel(build.battery()),
+                                charge,
+                                build.battery().temperatureC()));
     }
 
     private static FirstStop first(Build build, Limits limits) {
         return FirstStop.of(
-                build, limits, Operation.of(build, limits), build.pack().temperatureC());
+                build, limits, Operation.of(build, limits), build.battery().temperatureC());
     }
 }

@@ -1,6 +1,6 @@
 package brakewright.ride;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
@@ -26,7 +26,7 @@ final class SlowIntegration {
     private final Build build;
     private final ElectricBrake brake;
     private final Surroundings surroundings;
-    private final PackModel pack;
+    private final BatteryModel pack;
     private final RoadLoad load;
     private final double inertia;
     private final double[] rates = new double[4];
@@ -39,7 +39,7 @@ final class SlowIntegration {
         this.build = build;
         this.brake = brake;
         this.surroundings = surroundings;
-        this.pack = new PackModel(build.pack());
+        this.pack = new BatteryModel(build.battery());
         this.load = RoadLoad.of(build);
         this.inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
     }
@@ -141,7 +141,7 @@ final class SlowIntegration {
     }
 
     private double perCoulomb() {
-        return 1.0 / (3600.0 * build.pack().cell().capacityAh() * build.pack().parallel());
+        return 1.0 / (3600.0 * new BatteryModel(build.battery()).capacityAh());
     }
 
     private static double[] plus(double[] state, double[] rates, double step) {

@@ -3,7 +3,7 @@ package brakewright.ride;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
@@ -174,9 +174,8 @@ class StopProperties {
         double coulombs =
                 (stopped.endCharge() - charge)
                         * 3600.0
-                        * build.pack().cell().capacityAh()
-                        * build.pack().parallel();
-        double stored = coulombs * 3.6 * build.pack().series();
+                        * new BatteryModel(build.battery()).capacityAh();
+        double stored = coulombs * 3.6 * Builds.pack(build).series();
         double slack = QUADRATURE * scale(0.0, stopped.energy());
         assertThat(stored).isLessThanOrEqualTo(stopped.energy().pack() + slack);
         if (stopped.energy().pack() < -slack) {
@@ -195,7 +194,7 @@ class StopProperties {
         StopOutcome.Stopped stopped = stopped(new Stop(build, brake, where).from(speed, charge));
         double limit =
                 brake.settledPackLimit(
-                        PackState.of(new PackModel(build.pack()), charge, where.cellsC()));
+                        PackState.of(new BatteryModel(build.battery()), charge, where.cellsC()));
         assertThat(stopped.peakPackCurrent()).isLessThanOrEqualTo(limit * (1.0 + 1e-9));
     }
 
@@ -327,6 +326,7 @@ class StopProperties {
                         use.climate(),
                         use.slope(),
                         use.slopeLength(),
+                        use.riding(),
                         new Effort(
                                 effort.hardPull(),
                                 effort.hardBrake(),
@@ -390,7 +390,7 @@ class StopProperties {
                 build.drive(),
                 build.motor(),
                 build.controllers(),
-                build.pack(),
+                build.battery(),
                 build.use(),
                 build.margins(),
                 build.criteria(),

@@ -15,9 +15,10 @@ public final class AnyBuild extends DomainContextBase {
     @Provide
     public Arbitrary<Build> builds() {
         Arbitrary<Build> without =
-                Combinators.combine(vehicles(), drives(), motors(), controllers(), packs(), uses())
+                Combinators.combine(
+                                vehicles(), drives(), motors(), controllers(), batteries(), uses())
                         .as(
-                                (vehicle, drive, motor, controllers, pack, use) ->
+                                (vehicle, drive, motor, controllers, battery, use) ->
                                         new Build(
                                                 "any",
                                                 new Rider(80.0, Stance.STANDING_SIDEWAYS, 0.9, 0.3),
@@ -25,7 +26,7 @@ public final class AnyBuild extends DomainContextBase {
                                                 drive,
                                                 motor,
                                                 sharing(controllers, drive.motors()),
-                                                pack,
+                                                battery,
                                                 use,
                                                 Builds.NO_MARGINS,
                                                 new Criteria(2.0, 4.0, 0.1, OptionalDouble.empty()),
@@ -40,7 +41,7 @@ public final class AnyBuild extends DomainContextBase {
                                         build.drive(),
                                         build.motor(),
                                         build.controllers(),
-                                        build.pack(),
+                                        build.battery(),
                                         build.use(),
                                         margins,
                                         build.criteria(),
@@ -117,54 +118,131 @@ public final class AnyBuild extends DomainContextBase {
 
     @Provide
     public Arbitrary<Cell> cells() {
-        return Combinators.combine(
-                        chargeCurves(),
-                        between(0.002, 0.06),
-                        between(2.0, 45.0),
-                        between(1.0, 12.0),
-                        between(1.0, 3.0),
-                        between(0.1, 1.0),
-                        between(0.0, 30.0).optional())
-                .as(
-                        (voltage, resistance, discharge, charge, emptyFactor, coldShare, pulse) ->
-                                new Cell(
-                                        3.0,
+        Arbitrary<Cell> without =
+                Combinators.combine(
+                                chargeCurves(),
+                                between(0.002, 0.06),
+                                between(2.0, 45.0),
+                                between(1.0, 12.0),
+                                between(1.0, 3.0),
+                                between(0.1, 1.0),
+                                between(0.0, 30.0).optional())
+                        .as(
+                                (voltage,
+                                        resistance,
                                         discharge,
                                         charge,
-                                        4.2,
-                                        2.5,
-                                        resistance,
-                                        voltage,
-                                        Curve.of(
-                                                new double[] {0.0, 0.2, 0.9, 1.0},
-                                                new double[] {
-                                                    emptyFactor, 1.0, 1.0, 1.0 + coldShare / 2.0
-                                                }),
-                                        Curve.of(
-                                                new double[] {-10.0, 25.0, 45.0},
-                                                new double[] {4.0, 1.0, 0.7}),
-                                        new ChargingWindow(0.0, 45.0, 10.0, coldShare),
-                                        new DischargingWindow(-20.0, 60.0),
-                                        pulse.map(
-                                                time ->
-                                                        new PulseRating(
-                                                                OptionalDouble.of(1.5 * discharge),
-                                                                OptionalDouble.of(2.0 * charge),
-                                                                time + 0.1))));
+                                        emptyFactor,
+                                        coldShare,
+                                        pulse) ->
+                                        new Cell(
+                                                3.0,
+                                                discharge,
+                                                charge,
+                                                4.2,
+                                                2.5,
+                                                resistance,
+                                                voltage,
+                                                Curve.of(
+                                                        new double[] {0.0, 0.2, 0.9, 1.0},
+                                                        new double[] {
+                                                            emptyFactor,
+                                                            1.0,
+                                                            1.0,
+                                                            1.0 + coldShare / 2.0
+                                                        }),
+                                                Curve.of(
+                                                        new double[] {-10.0, 25.0, 45.0},
+                                                        new double[] {4.0, 1.0, 0.7}),
+                                                new Relaxation(0.0, 60.0),
+                                                OptionalDouble.empty(),
+                                                new ChargingWindow(0.0, 45.0, 10.0, coldShare),
+                                                new DischargingWindow(-20.0, 60.0),
+                                                pulse.map(
+                                                        time ->
+                                                                new PulseRating(
+                                                                        OptionalDouble.of(
+                                                                                1.5 * discharge),
+                                                                        OptionalDouble.of(
+                                                                                2.0 * charge),
+                                                                        time + 0.1))));
+        return Combinators.combine(
+                        without, between(1.0, 20.0), relaxations(), between(20.0, 300.0).optional())
+                .as(
+                        (cell, capacityAh, relaxation, heatCapacity) ->
+                                new Cell(
+                                        capacityAh,
+                                        cell.dischargeCurrent(),
+                                        cell.chargeCurrent(),
+                                        cell.voltageMax(),
+                                        cell.voltageMin(),
+                                        cell.resistance(),
+                                        cell.openCircuitVoltage(),
+                                        cell.resistanceByCharge(),
+                                        cell.resistanceByTemperature(),
+                                        relaxation,
+                                        present(heatCapacity),
+                                        cell.charging(),
+                                        cell.discharging(),
+                                        cell.pulse()));
+    }
+
+    private Arbitrary<Relaxation> relaxations() {
+        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0)).as(Relaxation::new);
     }
 
     @Provide
     public Arbitrary<Pack> packs() {
+        Arbitrary<Pack> without =
+                Combinators.combine(
+                                cells(),
+                                Arbitraries.integers().between(3, 24),
+                                Arbitraries.integers().between(1, 12),
+                                between(0.0, 0.05),
+                                between(0.0, 0.4),
+                                between(-5.0, 50.0),
+                                protections(),
+                                wirings())
+                        .as(
+                                (cell,
+                                        series,
+                                        parallel,
+                                        joints,
+                                        spread,
+                                        temperatureC,
+                                        protection,
+                                        wiring) ->
+                                        new Pack(
+                                                cell,
+                                                series,
+                                                parallel,
+                                                joints,
+                                                spread,
+                                                temperatureC,
+                                                OptionalDouble.empty(),
+                                                OptionalDouble.empty(),
+                                                protection,
+                                                wiring));
         return Combinators.combine(
-                        cells(),
-                        Arbitraries.integers().between(3, 24),
-                        Arbitraries.integers().between(1, 12),
-                        between(0.0, 0.05),
-                        between(0.0, 0.4),
-                        between(-5.0, 50.0),
-                        protections(),
-                        wirings())
-                .as(Pack::new);
+                        without, between(0.1, 5.0).optional(), between(0.0, 1.0).optional())
+                .as(
+                        (pack, toAir, joinedAt) ->
+                                new Pack(
+                                        pack.cell(),
+                                        pack.series(),
+                                        pack.parallel(),
+                                        pack.jointResistance(),
+                                        pack.resistanceSpread(),
+                                        pack.temperatureC(),
+                                        present(toAir),
+                                        present(joinedAt),
+                                        pack.protection(),
+                                        pack.wiring()));
+    }
+
+    @Provide
+    public Arbitrary<Battery> batteries() {
+        return packs().map(Battery::of);
     }
 
     private Arbitrary<Protection> protections() {
@@ -257,10 +335,24 @@ public final class AnyBuild extends DomainContextBase {
                         between(2.0, 20.0),
                         climates(),
                         between(0.0, 0.3),
+                        ridings(),
                         efforts())
                 .as(
-                        (from, to, speed, climate, slope, effort) ->
-                                new Use(from, to, speed, climate, slope, 300.0, effort));
+                        (from, to, speed, climate, slope, riding, effort) ->
+                                new Use(from, to, speed, climate, slope, 300.0, riding, effort));
+    }
+
+    private Arbitrary<Riding> ridings() {
+        Arbitrary<Riding.Measured> measured =
+                Combinators.combine(between(20.0, 200.0), between(2.0, 10.0))
+                        .as(Riding.Measured::new);
+        return Combinators.combine(
+                        between(2.0, 10.0),
+                        between(-3.0, 6.0),
+                        between(0.0, 15.0),
+                        between(0.0, 0.004),
+                        measured.optional())
+                .as(Riding::new);
     }
 
     private Arbitrary<Climate> climates() {

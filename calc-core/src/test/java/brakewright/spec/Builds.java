@@ -2,15 +2,13 @@ package brakewright.spec;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /** Vehicles to test with. All their figures are invented, in the range of the real thing. */
 public final class Builds {
 
     /** No margin anywhere: a limit is the rating itself. */
     public static final Margins NO_MARGINS = new Margins(0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
-
-    private static final Wiring NO_WIRING =
-            new Wiring(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
 
     private Builds() {}
 
@@ -35,6 +33,8 @@ public final class Builds {
                         Curve.of(
                                 new double[] {-10.0, 0.0, 25.0, 45.0},
                                 new double[] {4.0, 2.4, 1.0, 0.8}),
+                        new Relaxation(0.9, 60.0),
+                        OptionalDouble.of(65.0),
                         new ChargingWindow(0.0, 45.0, 10.0, 0.2),
                         new DischargingWindow(-20.0, 60.0),
                         Optional.empty());
@@ -46,6 +46,8 @@ public final class Builds {
                         0.012,
                         0.1,
                         25.0,
+                        OptionalDouble.of(0.9),
+                        OptionalDouble.empty(),
                         new Protection(
                                 OptionalDouble.of(100.0),
                                 OptionalDouble.of(40.0),
@@ -88,7 +90,7 @@ public final class Builds {
                         60.0,
                         0.96,
                         OptionalDouble.of(2e-3)),
-                pack,
+                Battery.of(pack),
                 new Use(
                         1.0,
                         0.1,
@@ -96,6 +98,7 @@ public final class Builds {
                         new Climate(20.0, 5.0, 40.0, 300.0),
                         0.12,
                         400.0,
+                        new Riding(6.0, 0.0, 3.0, 0.0005, Optional.empty()),
                         new Effort(20.0, 6.0, 0.8, 0.2)),
                 new Margins(0.2, 0.1, 0.25, 0.03, 0.1, 0.2),
                 new Criteria(2.0, 3.5, 0.12, OptionalDouble.of(20_000.0)),
@@ -119,6 +122,8 @@ public final class Builds {
                                 new double[] {2.2, 3.18, 3.28, 3.308, 3.33, 3.352, 3.59}),
                         Curve.constant(1.0),
                         Curve.of(new double[] {0.0, 25.0}, new double[] {2.0, 1.0}),
+                        new Relaxation(0.8, 90.0),
+                        OptionalDouble.empty(),
                         new ChargingWindow(0.0, 45.0, 10.0, 0.3),
                         new DischargingWindow(-20.0, 55.0),
                         Optional.empty());
@@ -130,12 +135,14 @@ public final class Builds {
                         0.01,
                         0.2,
                         20.0,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
                         new Protection(
                                 OptionalDouble.of(120.0),
                                 OptionalDouble.of(60.0),
                                 OptionalDouble.of(3.8),
                                 OptionalDouble.of(2.2)),
-                        NO_WIRING);
+                        Wiring.NONE);
         return new Build(
                 "parcel trike",
                 new Rider(82.0, Stance.SEATED, 0.35, 0.2),
@@ -169,7 +176,7 @@ public final class Builds {
                         75.0,
                         0.95,
                         OptionalDouble.empty()),
-                pack,
+                Battery.of(pack),
                 new Use(
                         0.95,
                         0.1,
@@ -177,6 +184,8 @@ public final class Builds {
                         new Climate(15.0, 5.0, 35.0, 100.0),
                         0.08,
                         600.0,
+                        new Riding(
+                                5.0, 2.0, 8.0, 0.002, Optional.of(new Riding.Measured(70.0, 4.5))),
                         new Effort(60.0, 8.0, 1.0, 0.2)),
                 new Margins(0.2, 0.1, 0.25, 0.05, 0.05, 0.2),
                 new Criteria(2.5, 5.0, 0.08, OptionalDouble.empty()),
@@ -186,7 +195,6 @@ public final class Builds {
     /** A ferry-dock hand-cart: one brushless motor in six-step commutation, 7S5P, settings made. */
     public static Build dockCart() {
         Build board = trailBoard();
-        Pack pack = board.pack();
         Build cart =
                 new Build(
                         "ferry-dock hand-cart",
@@ -221,8 +229,7 @@ public final class Builds {
                                 36.0,
                                 0.92,
                                 OptionalDouble.of(1e-3)),
-                        new Pack(
-                                pack.cell(), 7, 5, 0.008, 0.0, 25.0, Protection.UNKNOWN, NO_WIRING),
+                        Battery.of(barePack(pack(board).cell(), 7, 5, 0.008)),
                         new Use(
                                 0.9,
                                 0.2,
@@ -230,6 +237,7 @@ public final class Builds {
                                 new Climate(20.0, 25.0, 25.0, 0.0),
                                 0.1,
                                 50.0,
+                                new Riding(1.5, 0.0, 2.0, 0.004, Optional.empty()),
                                 new Effort(120.0, 20.0, 1.0, 0.2)),
                         NO_MARGINS,
                         new Criteria(1.0, 2.0, 0.1, OptionalDouble.empty()),
@@ -257,6 +265,8 @@ public final class Builds {
                 Curve.constant(voltage),
                 Curve.constant(1.0),
                 Curve.constant(1.0),
+                new Relaxation(0.0, 60.0),
+                OptionalDouble.empty(),
                 new ChargingWindow(-60.0, 100.0, 0.0, 0.0),
                 new DischargingWindow(-60.0, 100.0),
                 Optional.empty());
@@ -274,6 +284,8 @@ public final class Builds {
                 cell.openCircuitVoltage(),
                 cell.resistanceByCharge(),
                 cell.resistanceByTemperature(),
+                cell.relaxation(),
+                cell.heatCapacity(),
                 cell.charging(),
                 cell.discharging(),
                 cell.pulse());
@@ -291,6 +303,8 @@ public final class Builds {
                 cell.openCircuitVoltage(),
                 cell.resistanceByCharge(),
                 cell.resistanceByTemperature(),
+                cell.relaxation(),
+                cell.heatCapacity(),
                 window,
                 cell.discharging(),
                 cell.pulse());
@@ -308,6 +322,8 @@ public final class Builds {
                 cell.openCircuitVoltage(),
                 Curve.constant(1.0),
                 cell.resistanceByTemperature(),
+                cell.relaxation(),
+                cell.heatCapacity(),
                 cell.charging(),
                 cell.discharging(),
                 cell.pulse());
@@ -315,25 +331,63 @@ public final class Builds {
 
     /** A pack without protection and wiring. */
     public static Pack barePack(Cell cell, int series, int parallel, double joints) {
-        return new Pack(cell, series, parallel, joints, 0.0, 25.0, Protection.UNKNOWN, NO_WIRING);
+        return new Pack(
+                cell,
+                series,
+                parallel,
+                joints,
+                0.0,
+                25.0,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Protection.UNKNOWN,
+                Wiring.NONE);
     }
 
+    /** The first of its packs, or the only one. */
+    public static Pack pack(Build build) {
+        return build.battery().packs().get(0);
+    }
+
+    /** The vehicle fed from its first pack alone, made of another cell. */
     public static Build withCell(Build build, Cell cell) {
-        Pack pack = build.pack();
-        return withPack(
+        return withPack(build, withCell(pack(build), cell));
+    }
+
+    /** The vehicle with every cell changed. */
+    public static Build withCells(Build build, UnaryOperator<Cell> change) {
+        Battery old = build.battery();
+        return withBattery(
                 build,
-                new Pack(
-                        cell,
-                        pack.series(),
-                        pack.parallel(),
-                        pack.jointResistance(),
-                        pack.resistanceSpread(),
-                        pack.temperatureC(),
-                        pack.protection(),
-                        pack.wiring()));
+                new Battery(
+                        old.packs().stream()
+                                .map(pack -> withCell(pack, change.apply(pack.cell())))
+                                .toList(),
+                        old.joining(),
+                        old.trunk(),
+                        old.trunkResistance()));
+    }
+
+    /** The same pack of another cell. */
+    public static Pack withCell(Pack pack, Cell cell) {
+        return new Pack(
+                cell,
+                pack.series(),
+                pack.parallel(),
+                pack.jointResistance(),
+                pack.resistanceSpread(),
+                pack.temperatureC(),
+                pack.toAir(),
+                pack.joinedAt(),
+                pack.protection(),
+                pack.wiring());
     }
 
     public static Build withPack(Build build, Pack pack) {
+        return withBattery(build, Battery.of(pack));
+    }
+
+    public static Build withBattery(Build build, Battery battery) {
         return new Build(
                 build.title(),
                 build.rider(),
@@ -341,7 +395,7 @@ public final class Builds {
                 build.drive(),
                 build.motor(),
                 build.controllers(),
-                pack,
+                battery,
                 build.use(),
                 build.margins(),
                 build.criteria(),
@@ -356,7 +410,7 @@ public final class Builds {
                 build.drive(),
                 motor,
                 build.controllers(),
-                build.pack(),
+                build.battery(),
                 build.use(),
                 build.margins(),
                 build.criteria(),
@@ -382,7 +436,7 @@ public final class Builds {
                 drive,
                 build.motor(),
                 build.controllers(),
-                build.pack(),
+                build.battery(),
                 build.use(),
                 build.margins(),
                 build.criteria(),
@@ -397,7 +451,7 @@ public final class Builds {
                 build.drive(),
                 build.motor(),
                 controllers,
-                build.pack(),
+                build.battery(),
                 build.use(),
                 build.margins(),
                 build.criteria(),
@@ -412,7 +466,7 @@ public final class Builds {
                 build.drive(),
                 build.motor(),
                 build.controllers(),
-                build.pack(),
+                build.battery(),
                 use,
                 build.margins(),
                 build.criteria(),
@@ -427,7 +481,7 @@ public final class Builds {
                 build.drive(),
                 build.motor(),
                 build.controllers(),
-                build.pack(),
+                build.battery(),
                 build.use(),
                 margins,
                 build.criteria(),

@@ -29,26 +29,29 @@ class RejectedInputTest {
     private static final Map<String, Record> VALID =
             Stream.of(
                             Builds.trailBoard().vehicle().axles(),
-                            Builds.trailBoard().pack().cell(),
-                            Builds.trailBoard().pack().cell().charging(),
+                            Builds.pack(Builds.trailBoard()).cell(),
+                            Builds.pack(Builds.trailBoard()).cell().charging(),
                             Builds.trailBoard().use().climate(),
                             Builds.trailBoard().controllers(),
                             Builds.trailBoard().criteria(),
-                            Builds.trailBoard().pack().cell().discharging(),
+                            Builds.pack(Builds.trailBoard()).cell().discharging(),
                             Builds.trailBoard().drive(),
                             Builds.trailBoard().use().effort(),
                             Builds.trailBoard().margins(),
                             Builds.trailBoard().motor(),
                             Builds.trailBoard().motor().heat().orElseThrow(),
-                            Builds.trailBoard().pack(),
-                            Builds.trailBoard().pack().protection(),
+                            Builds.pack(Builds.trailBoard()),
+                            Builds.pack(Builds.trailBoard()).protection(),
+                            Builds.pack(Builds.trailBoard()).cell().relaxation(),
+                            Builds.trailBoard().use().riding(),
+                            new Riding.Measured(60.0, 5.0),
                             new PulseRating(OptionalDouble.of(40.0), OptionalDouble.of(12.0), 10.0),
                             Builds.trailBoard().rider(),
                             Builds.dockCart().settings(),
                             Builds.dockCart().settings().highVoltageTaper().orElseThrow(),
                             Builds.trailBoard().use(),
                             Builds.trailBoard().vehicle(),
-                            Builds.trailBoard().pack().wiring())
+                            Builds.pack(Builds.trailBoard()).wiring())
                     .collect(
                             Collectors.toMap(
                                     each -> each.getClass().getSimpleName(), Function.identity()));
@@ -103,7 +106,7 @@ class RejectedInputTest {
 
     @Test
     void aCellRejectsAVoltageThatFallsAndFactorsThatVanish() {
-        Cell cell = Builds.trailBoard().pack().cell();
+        Cell cell = Builds.pack(Builds.trailBoard()).cell();
         Curve falling = Curve.of(new double[] {0.0, 1.0}, new double[] {4.0, 3.0});
         assertThatThrownBy(() -> withCurves(cell, falling, cell.resistanceByCharge()))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -229,6 +232,8 @@ class RejectedInputTest {
                 voltage,
                 byCharge,
                 cell.resistanceByTemperature(),
+                cell.relaxation(),
+                cell.heatCapacity(),
                 cell.charging(),
                 cell.discharging(),
                 cell.pulse());

@@ -32,7 +32,7 @@ class WorksheetProperties {
                             assertThat(row.topSpeed().speed()).isNotNaN().isNotNegative();
                         });
         assertThat(sheet.drive().launch()).isNotNaN().isNotNegative();
-        assertThat(sheet.drive().climbSlope()).isNotNaN().isNotNegative();
+        assertThat(sheet.drive().climb().steepest()).isNotNaN().isNotNegative();
     }
 
     @Property(tries = 200)
@@ -53,7 +53,7 @@ class WorksheetProperties {
     @Property(tries = 200)
     void theClimbIsHeldByTheThrust(@ForAll Build build) {
         Worksheet sheet = Worksheet.of(build);
-        double slope = sheet.drive().climbSlope();
+        double slope = sheet.drive().climb().steepest();
         if (slope == 0.0 || Double.isInfinite(slope)) {
             return;
         }

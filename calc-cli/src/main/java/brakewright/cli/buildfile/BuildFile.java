@@ -12,13 +12,15 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A build file that was read: the vehicle, and where each of its numbers came from.
  *
  * @param title what the vehicle is called
  * @param notes free text; may be empty
- * @param inputs every input that has a value
+ * @param inputs every input that has a value; those of the pack only where there is one
+ * @param packs the inputs of each pack; one where there is one
  * @param build the vehicle
  * @param proposals settings to compare with, by name, each laid over the present ones
  * @param tableVersion the edition of the reference tables
@@ -27,6 +29,7 @@ public record BuildFile(
         String title,
         String notes,
         Map<Input, Resolved> inputs,
+        List<Map<Input, Resolved>> packs,
         Build build,
         Map<String, Settings> proposals,
         String tableVersion) {
@@ -44,9 +47,10 @@ public record BuildFile(
     public static BuildFile read(byte[] bytes, ReferenceTables tables) throws BuildFileException {
         List<Problem> problems = new ArrayList<>();
         TomlKeys keys = TomlKeys.parse(decode(bytes), problems);
-        Given given = Given.read(keys, tables, problems);
-        new Consistency(given, problems).check();
-        Map<Input, Resolved> inputs = new Resolver(tables, given, problems).resolve();
+        List<PackPlace> places = new PackTables(keys, problems).places();
+        Given given = new GivenReader(keys, places, tables, problems).read();
+        new Consistency(given, tables, problems).check();
+        Resolver.Completed inputs = new Resolver(tables, given, problems).resolve();
         stopAt(problems);
         Build build = new BuildAssembler(given, inputs, problems).assemble();
         Map<String, Settings> proposals = new LinkedHashMap<>();
@@ -55,15 +59,66 @@ public record BuildFile(
                         (name, values) ->
                                 proposals.put(
                                         name,
-                                        BuildAssembler.settings(values, given, problems, name)));
+                                        SettingsAssembler.ofProposal(
+                                                name, values, given, problems)));
         stopAt(problems);
         return new BuildFile(
                 given.title(),
                 given.notes(),
-                new EnumMap<>(inputs),
+                withOnePack(inputs),
+                inputs.packs(),
                 build,
                 proposals,
                 tables.version());
+    }
+
+    /**
+     * Returns every input under the name that worksheets have for it.
+     *
+     * @return by name; where there are several packs theirs come last, as {@code packs.1.series}
+     */
+    public Map<String, Resolved> named() {
+        Map<String, Resolved> named = new LinkedHashMap<>();
+        inputs.forEach((input, resolved) -> named.put(input.key(), resolved));
+        if (packs.size() > 1) {
+            for (int number = 1; number <= packs.size(); number++) {
+                int pack = number;
+                packs.get(pack - 1)
+                        .forEach((input, resolved) -> named.put(nameOf(input, pack), resolved));
+            }
+        }
+        return named;
+    }
+
+    /**
+     * Finds where the value of an input came from.
+     *
+     * @param input which
+     * @param pack of which of several packs, from 1; 0 where it is about the whole
+     * @return the input; empty if it has no value
+     */
+    public Optional<Resolved> find(Input input, int pack) {
+        Map<Input, Resolved> of = pack > 0 && PackPlace.holds(input) ? packs.get(pack - 1) : inputs;
+        return Optional.ofNullable(of.get(input));
+    }
+
+    /**
+     * Returns the name that worksheets have for an input.
+     *
+     * @param input which
+     * @param pack of which of several packs, from 1; 0 where it is about the whole
+     * @return its key, with the number of the pack where it is one of a pack
+     */
+    public static String nameOf(Input input, int pack) {
+        return pack > 0 ? PackPlace.several(pack, 0).key(input) : input.key();
+    }
+
+    private static Map<Input, Resolved> withOnePack(Resolver.Completed inputs) {
+        Map<Input, Resolved> all = new EnumMap<>(inputs.whole());
+        if (inputs.packs().size() == 1) {
+            all.putAll(inputs.packs().get(0));
+        }
+        return all;
     }
 
     /** Loads what reading a build file needs, so that the first reading is quicker. */

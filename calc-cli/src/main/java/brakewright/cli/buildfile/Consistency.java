@@ -3,9 +3,11 @@ package brakewright.cli.buildfile;
 import brakewright.spec.Input;
 import brakewright.spec.Require;
 import brakewright.spec.Taper;
+import brakewright.tables.ReferenceTables;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Whether values that a file gives go together, as far as that can be told before anything is
@@ -14,24 +16,43 @@ import java.util.Optional;
 final class Consistency {
 
     private final Given given;
+    private final ReferenceTables tables;
     private final List<Problem> problems;
 
-    Consistency(Given given, List<Problem> problems) {
+    Consistency(Given given, ReferenceTables tables, List<Problem> problems) {
         this.given = given;
+        this.tables = tables;
         this.problems = problems;
     }
 
     void check() {
-        ascending("charge states in use", Input.USE_CHARGE_TO, Input.USE_CHARGE_FROM);
-        ascending("cell voltage limits", Input.CELL_VOLTAGE_MIN, Input.CELL_VOLTAGE_MAX);
+        ascending(
+                "charge states in use",
+                Input.USE_CHARGE_TO,
+                Input.USE_CHARGE_FROM,
+                given.values(),
+                Input.USE_CHARGE_TO.key());
+        for (GivenPack pack : given.packs()) {
+            ascending(
+                    "cell voltage limits",
+                    Input.CELL_VOLTAGE_MIN,
+                    Input.CELL_VOLTAGE_MAX,
+                    pack.values(),
+                    pack.key(Input.CELL_VOLTAGE_MIN));
+        }
+        temperatures();
         tapers("settings", given.values());
         given.proposals().forEach((name, values) -> tapers("proposals." + name, values));
     }
 
     /** Says what belongs behind a key. */
     static String expected(String key) {
+        if (key.equals(PackPlace.SEVERAL)) {
+            return "packs that can be full or empty together, or joining = \"series\" in [battery]";
+        }
+        String schemaKey = PackPlace.schemaKey(key);
         String setting = "settings." + key.substring(key.lastIndexOf('.') + 1);
-        Optional<Input> input = Input.ofKey(key).or(() -> Input.ofKey(setting));
+        Optional<Input> input = Input.ofKey(schemaKey).or(() -> Input.ofKey(setting));
         return input.map(Schema::of)
                 .map(
                         entry ->
@@ -41,11 +62,12 @@ final class Consistency {
                 .orElse("");
     }
 
-    private void ascending(String name, Input low, Input high) {
-        if (given.values().get(low) instanceof Value.Number lower
-                && given.values().get(high) instanceof Value.Number upper) {
+    private void ascending(
+            String name, Input low, Input high, Map<Input, Value> values, String blamed) {
+        if (values.get(low) instanceof Value.Number lower
+                && values.get(high) instanceof Value.Number upper) {
             attempt(
-                    low.key(),
+                    blamed,
                     () ->
                             Require.ascending(
                                     name,
@@ -53,6 +75,54 @@ final class Consistency {
                                     upper.quantity().value(),
                                     low.unit().equals("1") ? "" : low.unit()));
         }
+    }
+
+    /** A pack whose temperature is not told has that of the air. */
+    private void temperatures() {
+        OptionalDouble first = OptionalDouble.empty();
+        for (GivenPack pack : given.packs()) {
+            OptionalDouble own = temperature(pack);
+            if (own.isEmpty()) {
+                continue;
+            }
+            if (first.isPresent() && own.getAsDouble() != first.getAsDouble()) {
+                String key = blamedForTemperature(pack);
+                problems.add(
+                        new Problem(
+                                given.line(key),
+                                key,
+                                "the cells of all packs must have one temperature, was "
+                                        + Plain.number(own.getAsDouble())
+                                        + " beside "
+                                        + Plain.number(first.getAsDouble())
+                                        + " degC",
+                                expected(key)));
+                return;
+            }
+            first = own;
+        }
+    }
+
+    /** The temperature of a pack that differs; that of the first where the other tells none. */
+    private String blamedForTemperature(GivenPack pack) {
+        return (pack.values().containsKey(Input.PACK_TEMPERATURE) ? pack : given.packs().get(0))
+                .key(Input.PACK_TEMPERATURE);
+    }
+
+    private OptionalDouble temperature(GivenPack pack) {
+        if (pack.values().get(Input.PACK_TEMPERATURE) instanceof Value.Number own) {
+            return OptionalDouble.of(own.quantity().value());
+        }
+        boolean isUnreadable =
+                given.lines().containsKey(pack.key(Input.PACK_TEMPERATURE))
+                        || given.lines().containsKey(Input.USE_AMBIENT.key());
+        if (given.values().get(Input.USE_AMBIENT) instanceof Value.Number air) {
+            return OptionalDouble.of(air.quantity().value());
+        }
+        return isUnreadable
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        tables.defaultFor(Input.USE_AMBIENT.key(), Map.of()).orElseThrow().value());
     }
 
     private void tapers(String table, Map<Input, Value> values) {

@@ -19,6 +19,9 @@ enum Dimension {
     TEMPERATURE_DIFFERENCE("a temperature difference"),
     THERMAL_RESISTANCE("a thermal resistance"),
     HEAT_CAPACITY("a heat capacity"),
+    SPECIFIC_HEAT("a specific heat"),
+    POWER("a power"),
+    CONSUMPTION("a consumption"),
     VISCOUS_DRAG("a torque per angular speed");
 
     private final String text;

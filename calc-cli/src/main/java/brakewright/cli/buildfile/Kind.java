@@ -49,6 +49,14 @@ sealed interface Kind {
         return new Tabulated(quantity);
     }
 
+    /** Whether a value is one number, so that the tables may hold a default for it. */
+    default boolean isSingleNumber() {
+        return this instanceof Measured
+                || this instanceof Ratio
+                || this instanceof PlainNumber
+                || this instanceof Count;
+    }
+
     /** What to say belongs here. */
     default String expected() {
         if (this instanceof Measured measured) {

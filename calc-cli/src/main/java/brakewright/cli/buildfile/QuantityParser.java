@@ -10,13 +10,19 @@ import java.util.stream.Collectors;
 final class QuantityParser {
 
     private static final String NUMBER = "[+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
+    private static final String UNIT = "[^\\d\\s±+-][^\\s±+(]*?(?:\\([^()±+]*\\)[^\\s±+]*?)?";
+    private static final String UNIT_OF_TOLERANCE = "[^\\s(]+(?:\\([^()]*\\)\\S*)?";
     private static final Pattern QUANTITY =
             Pattern.compile(
                     "\\s*("
                             + NUMBER
-                            + ")\\s*([^\\d\\s±+-][^\\s±+]*?)?\\s*(?:(?:±|\\+-|\\+/-)\\s*("
+                            + ")\\s*("
+                            + UNIT
+                            + ")?\\s*(?:(?:±|\\+-|\\+/-)\\s*("
                             + NUMBER
-                            + ")\\s*([^\\s]+)\\s*)?");
+                            + ")\\s*("
+                            + UNIT_OF_TOLERANCE
+                            + ")\\s*)?");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("\\s*[+-]?\\d+,\\d.*");
 
     private QuantityParser() {}

@@ -55,8 +55,7 @@ public final class SettingReader {
                                 entry.kind().expected() + ", for example " + example(entry)));
             }
         }
-        Given nothing = new Given("", "", "", Map.of(), Map.of(), Map.of());
-        Settings settings = BuildAssembler.settings(values, nothing, problems, "--with");
+        Settings settings = SettingsAssembler.ofProposal("--with", values, Given.NOTHING, problems);
         if (!problems.isEmpty()) {
             throw new BuildFileException(problems);
         }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
+import org.tomlj.TomlArray;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
@@ -16,11 +18,18 @@ import org.tomlj.TomlTable;
  * The keys of a TOML text, flattened, each with its line. Tables that the schema does not know stay
  * whole, so that they are reported once.
  *
- * @param values by dotted key, in the order of the file
+ * @param values by dotted key, in the order of the file; the keys of each of several packs under
+ *     the name of its place
+ * @param headings the lines of the tables that were taken apart
+ * @param packs where the tables {@code [[packs]]} stand
  * @param isWhole whether the text is TOML throughout; what is missing from a broken text says
  *     nothing
  */
-record TomlKeys(Map<String, Entry> values, boolean isWhole) {
+record TomlKeys(
+        Map<String, Entry> values,
+        Map<String, Integer> headings,
+        List<PackPlace> packs,
+        boolean isWhole) {
 
     /**
      * What stands behind a key.
@@ -38,7 +47,7 @@ record TomlKeys(Map<String, Entry> values, boolean isWhole) {
             result = Toml.parse(text);
         } catch (StackOverflowError tooDeep) {
             problems.add(new Problem(0, "", "the file is nested too deeply", ""));
-            return new TomlKeys(Map.of(), false);
+            return new TomlKeys(Map.of(), Map.of(), List.of(), false);
         }
         for (TomlParseError error : result.errors()) {
             problems.add(
@@ -48,24 +57,57 @@ record TomlKeys(Map<String, Entry> values, boolean isWhole) {
                             String.valueOf(error.getMessage()).lines().findFirst().orElse(""),
                             "TOML, for example mass = \"92 kg\""));
         }
-        Map<String, Entry> values = new LinkedHashMap<>();
-        flatten(result, new ArrayList<>(), knownTables(), values);
-        return new TomlKeys(values, result.errors().isEmpty());
+        Flattening flat = new Flattening();
+        flat.table(result, new ArrayList<>());
+        return new TomlKeys(flat.values, flat.headings, flat.packs, result.errors().isEmpty());
     }
 
-    private static void flatten(
-            TomlTable table, List<String> path, Set<String> known, Map<String, Entry> values) {
-        for (String name : table.keySet()) {
-            Object raw = table.get(List.of(name));
-            path.add(name);
-            String key = String.join(".", path);
-            if (raw instanceof TomlTable inner && (known.contains(key) || isProposal(path))) {
-                flatten(inner, path, known, values);
-            } else if (raw != null) {
-                TomlPosition position = table.inputPositionOf(List.of(name));
-                values.put(key, new Entry(raw, position == null ? 0 : position.line()));
+    /** Takes tables apart. */
+    private static final class Flattening {
+
+        private final Set<String> known = knownTables();
+        private final Map<String, Entry> values = new LinkedHashMap<>();
+        private final Map<String, Integer> headings = new LinkedHashMap<>();
+        private final List<PackPlace> packs = new ArrayList<>();
+
+        void table(TomlTable table, List<String> path) {
+            for (String name : table.keySet()) {
+                Object raw = table.get(List.of(name));
+                int line = line(table.inputPositionOf(List.of(name)));
+                path.add(name);
+                String key = String.join(".", path);
+                if (raw instanceof TomlTable inner && isTakenApart(key, path)) {
+                    headings.put(key, line);
+                    table(inner, path);
+                } else if (raw instanceof TomlArray array && isPacks(key, array)) {
+                    packs(array);
+                } else if (raw != null) {
+                    values.put(key, new Entry(raw, line));
+                }
+                path.remove(path.size() - 1);
             }
-            path.remove(path.size() - 1);
+        }
+
+        private void packs(TomlArray array) {
+            for (int i = 0; i < array.size(); i++) {
+                PackPlace place = PackPlace.several(i + 1, line(array.inputPositionOf(i)));
+                packs.add(place);
+                table((TomlTable) array.get(i), new ArrayList<>(place.path()));
+            }
+        }
+
+        private boolean isTakenApart(String key, List<String> path) {
+            return known.contains(PackPlace.schemaKey(key)) || isProposal(path);
+        }
+
+        private static boolean isPacks(String key, TomlArray array) {
+            return key.equals(PackPlace.SEVERAL)
+                    && !array.isEmpty()
+                    && array.toList().stream().allMatch(TomlTable.class::isInstance);
+        }
+
+        private static int line(@Nullable TomlPosition position) {
+            return position == null ? 0 : position.line();
         }
     }
 

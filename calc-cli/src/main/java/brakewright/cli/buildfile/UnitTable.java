@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /**
  * The units a build file may use, with their factor to the unit that calculations take (coherent
- * SI; °C for temperatures, Ah for capacities, rpm/V for speed constants).
+ * SI; °C for temperatures, Ah for capacities, rpm/V for speed constants, Wh/km for consumptions).
  *
  * <p>Source of the factors that are not powers of ten: the international yard and pound (1959),
  * exact: 1 in = 0.0254 m, 1 ft = 0.3048 m, 1 mi = 1609.344 m, 1 lb = 0.45359237 kg.
@@ -36,6 +36,7 @@ final class UnitTable {
         return symbol.replace('\u2126', '\u03a9')
                 .replace('\u00b5', '\u03bc')
                 .replace('*', '·')
+                .replace(' ', '·')
                 .replace("^2", "²");
     }
 
@@ -86,6 +87,14 @@ final class UnitTable {
         addShifted(table, Dimension.TEMPERATURE, 1.0, -273.15, "K");
         add(table, Dimension.THERMAL_RESISTANCE, 1.0, "K/W", "°C/W");
         add(table, Dimension.HEAT_CAPACITY, 1.0, "J/K", "J/°C");
+        add(table, Dimension.SPECIFIC_HEAT, 1.0, "J/(kg·K)", "J/kg/K");
+        add(table, Dimension.SPECIFIC_HEAT, 1e3, "kJ/(kg·K)", "J/(g·K)", "J/g/K");
+        add(table, Dimension.POWER, 1.0, "W");
+        add(table, Dimension.POWER, 1e-3, "mW");
+        add(table, Dimension.POWER, 1e3, "kW");
+        add(table, Dimension.CONSUMPTION, 1.0, "Wh/km");
+        add(table, Dimension.CONSUMPTION, 1.0 / 1.609344, "Wh/mi");
+        add(table, Dimension.CONSUMPTION, 10.0, "kWh/100km");
         add(table, Dimension.VISCOUS_DRAG, 1.0, "N·m·s/rad", "N·m·s");
         return table;
     }

@@ -76,11 +76,11 @@ public final class WorksheetJson {
 
     private void inputs() {
         json.startObject("inputs");
-        for (Map.Entry<Input, Resolved> entry : file.inputs().entrySet()) {
+        for (Map.Entry<String, Resolved> entry : file.named().entrySet()) {
             Resolved resolved = entry.getValue();
-            json.startObject(entry.getKey().key());
+            json.startObject(entry.getKey());
             value(resolved.value());
-            json.text("unit", entry.getKey().unit());
+            json.text("unit", resolved.input().unit());
             json.text("from", resolved.from().key());
             json.text("source", resolved.source());
             if (!resolved.kind().isEmpty()) {
@@ -168,7 +168,7 @@ public final class WorksheetJson {
     }
 
     private void packLimit(PackLimit packLimit, OptionalDouble set) {
-        double temperature = file.build().pack().temperatureC();
+        double temperature = file.build().battery().temperatureC();
         int count = file.build().controllers().count();
         Limit fixed = packLimit.staticPart(temperature);
         json.startObject(packLimit.id().key());
@@ -214,16 +214,25 @@ public final class WorksheetJson {
             json.startObject();
             json.text("id", constraint.id().key());
             json.number("limit", constraint.limit());
-            json.text("source", source(constraint.decisive()));
-            json.text("input", constraint.decisive().key());
+            json.text("source", source(constraint));
+            json.text("input", BuildFile.nameOf(constraint.decisive(), constraint.pack()));
+            pack(constraint.pack());
             json.endObject();
         }
         json.endArray();
     }
 
-    private String source(Input input) {
-        Resolved resolved = file.inputs().get(input);
-        return resolved == null ? "derived" : resolved.source();
+    private String source(Constraint constraint) {
+        return file.find(constraint.decisive(), constraint.pack())
+                .map(Resolved::source)
+                .orElse("derived");
+    }
+
+    /** Tells which of several packs something is about. */
+    private void pack(int number) {
+        if (number > 0) {
+            json.number("pack", number);
+        }
     }
 
     private void packByCharge() {
@@ -314,7 +323,7 @@ public final class WorksheetJson {
     private void drive() {
         json.startObject("drive");
         json.number("top_speed_flat_m_per_s", sheet.drive().topSpeedFlat().speed());
-        json.number("climb_slope_held", sheet.drive().climbSlope());
+        json.number("climb_slope_held", sheet.drive().climb().steepest());
         json.number("launch_m_per_s2", sheet.drive().launch());
         json.text("launch_bound_by", sheet.drive().launchBoundBy());
         json.endObject();
@@ -341,6 +350,7 @@ public final class WorksheetJson {
         for (Finding finding : sheet.review().findings()) {
             json.startObject();
             json.text("id", finding.id());
+            pack(finding.pack());
             json.text("signal", finding.signal().key());
             json.text("text", words.of(finding));
             finding.value().ifPresent(value -> json.number("value", value));

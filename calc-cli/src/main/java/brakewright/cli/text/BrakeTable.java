@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.powertrain.ElectricBrake;
@@ -20,7 +20,7 @@ final class BrakeTable {
     private final UnitSystem units;
     private final Page page;
     private final ElectricBrake brake;
-    private final PackModel model;
+    private final BatteryModel model;
     private final double[] speeds;
 
     BrakeTable(Worksheet sheet, UnitSystem units, Page page) {
@@ -28,7 +28,7 @@ final class BrakeTable {
         this.units = units;
         this.page = page;
         this.brake = sheet.operation().brake();
-        this.model = new PackModel(sheet.build().pack());
+        this.model = new BatteryModel(sheet.build().battery());
         this.speeds = ShownSpeeds.upTo(units, sheet.operation().topSpeed(), COLUMNS);
     }
 
@@ -63,7 +63,7 @@ final class BrakeTable {
     }
 
     private String row(double charge) {
-        double temperature = sheet.build().pack().temperatureC();
+        double temperature = sheet.build().battery().temperatureC();
         PackState state = PackState.of(model, charge, temperature);
         double mayTake = sheet.limits().packRegen().valueAt(charge, temperature);
         StringBuilder row =
@@ -87,7 +87,7 @@ final class BrakeTable {
     private String deceleration() {
         Build build = sheet.build();
         double charge = build.use().chargeFrom();
-        PackState state = PackState.of(model, charge, build.pack().temperatureC());
+        PackState state = PackState.of(model, charge, build.battery().temperatureC());
         StringBuilder row =
                 new StringBuilder(
                         String.format(

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.powertrain.ElectricBrake;
@@ -20,7 +20,7 @@ final class CheckMap {
     private final UnitSystem units;
     private final Page page;
     private final Build build;
-    private final PackModel pack;
+    private final BatteryModel pack;
     private final double[] speeds;
 
     CheckMap(Check check, UnitSystem units, Page page) {
@@ -28,7 +28,7 @@ final class CheckMap {
         this.units = units;
         this.page = page;
         this.build = check.proposed().build();
-        this.pack = new PackModel(build.pack());
+        this.pack = new BatteryModel(build.battery());
         this.speeds = ShownSpeeds.upTo(units, check.proposed().operation().topSpeed(), COLUMNS);
     }
 
@@ -37,12 +37,12 @@ final class CheckMap {
         page.line("  asked: with no pack limit; sent: after it; braking in full [A]");
         heading("may take");
         for (double charge : charges) {
-            PackState state = PackState.of(pack, charge, build.pack().temperatureC());
+            PackState state = PackState.of(pack, charge, build.battery().temperatureC());
             double may =
                     check.proposed()
                             .limits()
                             .packRegen()
-                            .valueAt(charge, build.pack().temperatureC());
+                            .valueAt(charge, build.battery().temperatureC());
             String at = Numbers.percent(charge);
             currents(at, "present asked", check.present().operation().brake(), state, may, true);
             currents("", "present sent", check.present().operation().brake(), state, may, false);
@@ -54,7 +54,7 @@ final class CheckMap {
 
     void printForces(Ink ink) {
         double charge = build.use().chargeFrom();
-        PackState state = PackState.of(pack, charge, build.pack().temperatureC());
+        PackState state = PackState.of(pack, charge, build.battery().temperatureC());
         page.line(
                 ink.heading("Electric brake over speed at " + Numbers.percent(charge) + " charge"));
         heading("");

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.battery.PackModel;
+import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;
@@ -49,7 +49,7 @@ public final class CheckText {
     private final UnitSystem units;
     private final Ink ink;
     private final Build build;
-    private final PackModel pack;
+    private final BatteryModel pack;
     private final Page page;
 
     /**
@@ -67,7 +67,7 @@ public final class CheckText {
         this.ink = ink;
         this.page = new Page(ink);
         this.build = check.proposed().build();
-        this.pack = new PackModel(build.pack());
+        this.pack = new BatteryModel(build.battery());
     }
 
     /**
@@ -150,7 +150,8 @@ public final class CheckText {
     }
 
     private String highestRegen() {
-        Limit regen = check.proposed().limits().packRegen().staticPart(build.pack().temperatureC());
+        Limit regen =
+                check.proposed().limits().packRegen().staticPart(build.battery().temperatureC());
         return "The highest pack regen current is "
                 + Numbers.down(regen.value() / build.controllers().count(), 1)
                 + " A per controller, held down by "
@@ -161,7 +162,7 @@ public final class CheckText {
                                 * check.proposed()
                                         .limits()
                                         .packRegen()
-                                        .chargeBound(regen.value(), build.pack().temperatureC()),
+                                        .chargeBound(regen.value(), build.battery().temperatureC()),
                         1)
                 + " % charge.";
     }
@@ -259,13 +260,13 @@ public final class CheckText {
         page.line(ink.heading("Current into the pack, from the highest speed"));
         row("", "present", "proposed", "may take");
         for (double charge : charges()) {
-            PackState state = PackState.of(pack, charge, build.pack().temperatureC());
+            PackState state = PackState.of(pack, charge, build.battery().temperatureC());
             double top = check.proposed().operation().topSpeed();
             double may =
                     check.proposed()
                             .limits()
                             .packRegen()
-                            .valueAt(charge, build.pack().temperatureC());
+                            .valueAt(charge, build.battery().temperatureC());
             row(
                     "at " + Numbers.percent(charge) + " charge",
                     flow(check.present().operation().brake().greatestReturn(top, state), may),
@@ -281,7 +282,7 @@ public final class CheckText {
 
     private String cell(Worksheet sheet, double top, PackState state) {
         double current = sheet.operation().brake().greatestReturn(top, state);
-        return Numbers.nearest(current / build.pack().parallel(), 1)
+        return Numbers.nearest(pack.cellCurrent(current, state.charge(), state.temperatureC()), 1)
                 + " A, "
                 + Numbers.nearest(
                         pack.cellVoltage(current, state.charge(), state.temperatureC()), 2)
@@ -363,7 +364,7 @@ public final class CheckText {
 
     private double hardest(Worksheet sheet) {
         ElectricBrake brake = sheet.operation().brake();
-        PackState state = PackState.of(pack, middle(), build.pack().temperatureC());
+        PackState state = PackState.of(pack, middle(), build.battery().temperatureC());
         double hardest = 0.0;
         for (int step = 1; step <= SPEED_STEPS; step++) {
             double speed = sheet.operation().topSpeed() * step / SPEED_STEPS;
@@ -443,7 +444,7 @@ public final class CheckText {
                 sheet.build(),
                 sheet.operation().brake(),
                 sheet.limits(),
-                build.pack().temperatureC(),
+                build.battery().temperatureC(),
                 build.use().slope(),
                 build.use().speedMax(),
                 middle());

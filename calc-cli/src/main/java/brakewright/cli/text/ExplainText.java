@@ -15,7 +15,6 @@ import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /** How one limit came about: every constraint with its formula, numbers, result and source. */
@@ -70,13 +69,13 @@ public final class ExplainText {
                         + limit.id().unit()
                         + (of.isEmpty() ? "" : " " + of)
                         + ", held down by "
-                        + LimitWords.of(limit.binding().id())
+                        + LimitWords.of(limit.binding())
                         + ".");
         constraints(limit.constraints(), limit.binding(), limit.id().unit());
     }
 
     private void pack(PackLimit packLimit) {
-        double temperature = file.build().pack().temperatureC();
+        double temperature = file.build().battery().temperatureC();
         boolean taking = packLimit.id() == LimitId.PACK_REGEN_CURRENT;
         Limit fixed = packLimit.staticPart(temperature);
         double bound = packLimit.chargeBound(fixed.value(), temperature);
@@ -88,7 +87,7 @@ public final class ExplainText {
                 "The limit is "
                         + Numbers.down(fixed.value(), 2)
                         + " A for the pack, held down by "
-                        + LimitWords.of(fixed.binding().id())
+                        + LimitWords.of(fixed.binding())
                         + (taking ? ", up to a charge of " : ", down to a charge of ")
                         + (taking ? Numbers.down(100.0 * bound, 1) : Numbers.up(100.0 * bound, 1))
                         + " %.");
@@ -100,7 +99,7 @@ public final class ExplainText {
                         + " charge it is "
                         + Numbers.down(there.value(), 2)
                         + " A, held down by "
-                        + LimitWords.of(there.binding().id())
+                        + LimitWords.of(there.binding())
                         + ". The constraints below are worked out there, cells at "
                         + Numbers.nearest(temperature, 0)
                         + " °C.");
@@ -121,7 +120,7 @@ public final class ExplainText {
                                                         + " V.")
                                 .orElse("There is no current that a taper could fade.")
                         + " Its end is held by "
-                        + LimitWords.of(taper.binding().id())
+                        + LimitWords.of(taper.binding())
                         + ", its width by the loop gain.");
         constraints(taper.ends(), taper.binding(), "V");
         constraints(List.of(taper.band()), taper.band(), "V");
@@ -139,7 +138,7 @@ public final class ExplainText {
                                     ? "no bound"
                                     : value(constraint.limit(), unit),
                             constraint == binding ? "<- binds" : ""));
-            page.paragraph("", 4, capital(constraint.id().meaning()) + ".");
+            page.paragraph("", 4, meaning(constraint) + ".");
             page.paragraph("", 4, "= " + constraint.derivation().formula());
             for (Term term : constraint.derivation().terms()) {
                 page.line(
@@ -149,7 +148,7 @@ public final class ExplainText {
                                 term.symbol(),
                                 term.meaning(),
                                 number(term),
-                                origin(term)));
+                                origin(term, constraint.pack())));
             }
             page.paragraph("    ", 4, "Formula: " + constraint.derivation().source() + ".");
         }
@@ -169,19 +168,27 @@ public final class ExplainText {
                         + (term.unit().isEmpty() ? "" : " " + term.unit());
     }
 
-    private String origin(Term term) {
+    private String origin(Term term, int pack) {
         Optional<Input> input = term.input();
         if (input.isEmpty()) {
             return "computed";
         }
-        Map<Input, Resolved> inputs = file.inputs();
-        Resolved resolved = inputs.get(input.get());
-        if (resolved == null) {
-            return input.get().key();
-        }
-        return resolved.from() == Resolved.From.FILE
-                ? input.get().key()
-                : resolved.from().key() + ", " + resolved.source();
+        return file.find(input.get(), pack)
+                .filter(resolved -> resolved.from() != Resolved.From.FILE)
+                .map(resolved -> resolved.from().key() + ", " + resolved.source())
+                .orElseGet(() -> key(input.get(), pack));
+    }
+
+    /** The key as headings have it; which of several packs stands above the working. */
+    private static String key(Input input, int pack) {
+        return pack > 0 ? input.key().replaceFirst("^pack\\.", "packs.") : input.key();
+    }
+
+    private static String meaning(Constraint constraint) {
+        String meaning = constraint.id().meaning();
+        return constraint.pack() > 0
+                ? "Pack " + constraint.pack() + ": " + meaning
+                : capital(meaning);
     }
 
     private static String capital(String text) {

@@ -27,7 +27,7 @@ final class PackTable {
         page.line(ink.heading("The pack over its charge"));
         page.line(
                 "  cells at "
-                        + Numbers.nearest(sheet.build().pack().temperatureC(), 0)
+                        + Numbers.nearest(sheet.build().battery().temperatureC(), 0)
                         + " °C; loaded: at the pack discharge current set; currents of all"
                         + " controllers together");
         page.line(

@@ -57,7 +57,7 @@ final class SettingsTable {
     }
 
     private void pack(PackLimit packLimit, OptionalDouble set) {
-        double temperature = sheet.build().pack().temperatureC();
+        double temperature = sheet.build().battery().temperatureC();
         Limit limit = packLimit.staticPart(temperature);
         double total = limit.value();
         OptionalDouble setTotal =

@@ -4,7 +4,13 @@ import brakewright.limit.LimitId;
 import brakewright.review.Condition;
 import brakewright.review.Finding;
 import brakewright.spec.Build;
+import brakewright.spec.Pack;
+import brakewright.spec.Protection;
+import brakewright.spec.Wiring;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Says a finding in one or two plain sentences. */
 public final class FindingWords {
@@ -153,6 +159,15 @@ public final class FindingWords {
                             + missingTrips()
                             + "). A protection may open at a charge current of a few amperes, and"
                             + " the brake vanishes with it.";
+            case PROTECTION_BEFORE_TAPER,
+                    JOINING_CURRENT,
+                    JOINING_DIFFERENCE,
+                    PACK_LOSS_CASCADES,
+                    CLIMB_SHORT,
+                    CLIMB_OVERHEATS,
+                    RANGE_SHORT,
+                    SPEED_STABILITY ->
+                    new DrivingWords(build, units).of(finding);
             case WIRING_UNKNOWN ->
                     "Parts of the wiring are not given ("
                             + missingWiring()
@@ -259,7 +274,7 @@ public final class FindingWords {
     }
 
     private static String constraint(Finding finding) {
-        return LimitWords.of(finding.constraint().orElseThrow());
+        return LimitWords.of(finding.constraint().orElseThrow(), finding.pack());
     }
 
     private static String charge(Finding finding) {
@@ -279,7 +294,34 @@ public final class FindingWords {
     }
 
     private String missingTrips() {
-        var protection = build.pack().protection();
+        return ofPacks(pack -> missing(pack.protection()));
+    }
+
+    private String missingWiring() {
+        String ofPacks = ofPacks(pack -> missing(pack.wiring()));
+        String trunk = build.battery().isOnePack() ? "" : missing(build.battery().trunk());
+        return ofPacks
+                + (ofPacks.isEmpty() || trunk.isEmpty() ? "" : "; ")
+                + (trunk.isEmpty() ? "" : "common to all packs: " + trunk);
+    }
+
+    /** Says what every pack lacks; packs that lack nothing are left out. */
+    private String ofPacks(Function<Pack, String> missing) {
+        List<Pack> packs = build.battery().packs();
+        if (packs.size() == 1) {
+            return missing.apply(packs.get(0));
+        }
+        List<String> texts = new ArrayList<>();
+        for (int k = 0; k < packs.size(); k++) {
+            String text = missing.apply(packs.get(k));
+            if (!text.isEmpty()) {
+                texts.add("pack " + (k + 1) + ": " + text);
+            }
+        }
+        return String.join("; ", texts);
+    }
+
+    private static String missing(Protection protection) {
         return Lists.of()
                 .when(protection.dischargeTrip().isEmpty(), "discharge current")
                 .when(protection.chargeTrip().isEmpty(), "charge current")
@@ -288,8 +330,7 @@ public final class FindingWords {
                 .text();
     }
 
-    private String missingWiring() {
-        var wiring = build.pack().wiring();
+    private static String missing(Wiring wiring) {
         return Lists.of()
                 .when(wiring.fuseRating().isEmpty(), "fuse")
                 .when(wiring.wireAmpacity().isEmpty(), "wire")
@@ -298,10 +339,10 @@ public final class FindingWords {
     }
 
     /** Collects the names for which something holds. */
-    private record Lists(java.util.List<String> names) {
+    private record Lists(List<String> names) {
 
         static Lists of() {
-            return new Lists(new java.util.ArrayList<>());
+            return new Lists(new ArrayList<>());
         }
 
         Lists when(boolean holds, String name) {

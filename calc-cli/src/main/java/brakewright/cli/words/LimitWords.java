@@ -1,5 +1,6 @@
 package brakewright.cli.words;
 
+import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 
@@ -59,6 +60,27 @@ public final class LimitWords {
             case PACK_BACK_EMF -> "back-EMF above pack";
             case LOOP_GAIN -> "loop gain";
         };
+    }
+
+    /**
+     * Returns what a constraint is called, with the pack where it is about one of several.
+     *
+     * @param constraint the constraint
+     * @return a noun
+     */
+    public static String of(Constraint constraint) {
+        return of(constraint.id(), constraint.pack());
+    }
+
+    /**
+     * Returns what a constraint is called, with the pack where it is about one of several.
+     *
+     * @param id the constraint
+     * @param pack the number of the pack, from 1; 0 where it is about the whole
+     * @return a noun
+     */
+    public static String of(ConstraintId id, int pack) {
+        return of(id) + (pack > 0 ? " (pack " + pack + ")" : "");
     }
 
     /**

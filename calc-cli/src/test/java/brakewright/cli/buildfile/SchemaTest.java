@@ -86,6 +86,8 @@ class SchemaTest {
             assertUnity(entry, measured.dimension());
         } else if (kind instanceof Kind.MeasuredPair pair) {
             assertUnity(entry, pair.dimension());
+        } else if (entry.input() == Input.USE_STOPS_PER_KM) {
+            assertThat(entry.input().unit()).as("told by the name of the key").isEqualTo("1/km");
         } else if (!(kind instanceof Kind.Tabulated)) {
             assertThat(entry.input().unit()).isIn("1", "");
         }

@@ -1,0 +1,29 @@
+package brakewright.cli.buildfile;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes parts of a build; what a part refuses becomes a problem of the file.
+ *
+ * @param given where the keys to blame stand
+ * @param problems to which it is added
+ */
+record Attempts(Given given, List<Problem> problems) {
+
+    /** Makes a part; null, with a problem noted at a key, where it refuses its values. */
+    <T> @Nullable T attempt(Supplier<T> part, String blamed) {
+        try {
+            return part.get();
+        } catch (IllegalArgumentException wrong) {
+            problems.add(
+                    new Problem(
+                            given.line(blamed),
+                            blamed,
+                            String.valueOf(wrong.getMessage()),
+                            Consistency.expected(blamed)));
+            return null;
+        }
+    }
+}

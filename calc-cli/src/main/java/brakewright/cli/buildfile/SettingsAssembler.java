@@ -1,0 +1,66 @@
+package brakewright.cli.buildfile;
+
+import brakewright.spec.Input;
+import brakewright.spec.Settings;
+import brakewright.spec.Taper;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Makes settings, those of the vehicle or those of a proposal. */
+final class SettingsAssembler {
+
+    private final String table;
+    private final Values values;
+    private final Attempts attempts;
+
+    /**
+     * Prepares settings.
+     *
+     * @param table where they stand
+     * @param values by the inputs of settings; others do not matter
+     * @param attempts where problems are noted
+     */
+    SettingsAssembler(String table, Values values, Attempts attempts) {
+        this.table = table;
+        this.values = values;
+        this.attempts = attempts;
+    }
+
+    /** Makes the settings of a proposal; none, with a problem noted, where they contradict. */
+    static Settings ofProposal(
+            String name, Map<Input, Value> values, Given given, List<Problem> problems) {
+        Settings settings =
+                new SettingsAssembler(
+                                "proposals." + name,
+                                new Values(values),
+                                new Attempts(given, problems))
+                        .assemble();
+        return settings == null ? Settings.NONE : settings;
+    }
+
+    /** Makes the settings; null, with a problem noted, where they contradict each other. */
+    @Nullable Settings assemble() {
+        String lowKey = table + ".low_voltage_taper";
+        String highKey = table + ".high_voltage_taper";
+        Optional<Taper> low = taper(Input.SETTINGS_LOW_VOLTAGE_TAPER, lowKey);
+        Optional<Taper> high = taper(Input.SETTINGS_HIGH_VOLTAGE_TAPER, highKey);
+        return attempts.attempt(
+                () ->
+                        new Settings(
+                                values.optional(Input.SETTINGS_MOTOR_DRIVE_CURRENT),
+                                values.optional(Input.SETTINGS_MOTOR_BRAKE_CURRENT),
+                                values.optional(Input.SETTINGS_PACK_DISCHARGE_CURRENT),
+                                values.optional(Input.SETTINGS_PACK_REGEN_CURRENT),
+                                low,
+                                high,
+                                values.optional(Input.SETTINGS_SPEED_CAP)),
+                low.isPresent() ? lowKey : highKey);
+    }
+
+    private Optional<Taper> taper(Input input, String key) {
+        return values.optionalPair(input)
+                .map(pair -> attempts.attempt(() -> new Taper(pair.first(), pair.second()), key));
+    }
+}

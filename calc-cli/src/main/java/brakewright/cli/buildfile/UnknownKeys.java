@@ -1,0 +1,57 @@
+package brakewright.cli.buildfile;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Tells of keys that a build file may not have, with the nearest that it may. */
+final class UnknownKeys {
+
+    private static final String SETTINGS = "settings.";
+
+    private final List<Problem> problems;
+
+    UnknownKeys(List<Problem> problems) {
+        this.problems = problems;
+    }
+
+    /**
+     * Tells of a key.
+     *
+     * @param key as the file has it
+     * @param schemaKey as the schema would name it
+     * @param line where it stands
+     * @param place whose key it is, if it is one of a pack
+     */
+    void tell(String key, String schemaKey, int line, PackPlace place) {
+        Set<String> candidates = new TreeSet<>(TomlKeys.knownTables());
+        Schema.all().forEach(entry -> candidates.add(entry.key()));
+        candidates.add("title");
+        candidates.add("notes");
+        candidates.add(PackPlace.SEVERAL);
+        candidates.add(GivenPack.CELL);
+        tell(key, schemaKey, line, candidates, place);
+    }
+
+    /** Tells of a key of a proposal, which is named as a setting is. */
+    void tellSetting(String key, String setting, int line) {
+        Set<String> candidates = new TreeSet<>();
+        for (Schema.Entry entry : Schema.all()) {
+            if (entry.key().startsWith(SETTINGS)) {
+                candidates.add(entry.key());
+            }
+        }
+        tell(key, setting, line, candidates, PackPlace.one());
+    }
+
+    private void tell(String key, String word, int line, Set<String> candidates, PackPlace place) {
+        problems.add(
+                new Problem(
+                        line,
+                        key,
+                        "this key is not known",
+                        Nearest.to(word, candidates)
+                                .map(nearest -> "the nearest known one is " + place.key(nearest))
+                                .orElse("see the list of keys in README.md")));
+    }
+}

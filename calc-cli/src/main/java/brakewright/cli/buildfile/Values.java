@@ -1,0 +1,75 @@
+package brakewright.cli.buildfile;
+
+import brakewright.spec.Curve;
+import brakewright.spec.Input;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * The values of one part of a build, each read as what it is.
+ *
+ * @param all by input
+ */
+record Values(Map<Input, Value> all) {
+
+    static Values of(Map<Input, Resolved> inputs) {
+        Map<Input, Value> values = new EnumMap<>(Input.class);
+        inputs.forEach((input, resolved) -> values.put(input, resolved.value()));
+        return new Values(values);
+    }
+
+    boolean has(Input input) {
+        return all.containsKey(input);
+    }
+
+    boolean hasAll(Collection<Input> inputs) {
+        return all.keySet().containsAll(inputs);
+    }
+
+    double number(Input input) {
+        return ((Value.Number) value(input)).quantity().value();
+    }
+
+    int count(Input input) {
+        return (int) number(input);
+    }
+
+    OptionalDouble optional(Input input) {
+        return has(input) ? OptionalDouble.of(number(input)) : OptionalDouble.empty();
+    }
+
+    Value.Pair pair(Input input) {
+        return (Value.Pair) value(input);
+    }
+
+    Optional<Value.Pair> optionalPair(Input input) {
+        return has(input) ? Optional.of(pair(input)) : Optional.empty();
+    }
+
+    Curve curve(Input input) {
+        return ((Value.Points) value(input)).curve();
+    }
+
+    /** Finds what a word stands for. */
+    <E> E word(Input input, E[] known, Function<E, String> key) {
+        String text = ((Value.Word) value(input)).text();
+        for (E each : known) {
+            if (key.apply(each).equals(text)) {
+                return each;
+            }
+        }
+        throw new IllegalStateException(input.key() + " is " + text);
+    }
+
+    private Value value(Input input) {
+        Value value = all.get(input);
+        if (value == null) {
+            throw new IllegalStateException("no value for " + input.key());
+        }
+        return value;
+    }
+}

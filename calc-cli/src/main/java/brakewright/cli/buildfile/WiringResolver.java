@@ -1,0 +1,112 @@
+package brakewright.cli.buildfile;
+
+import brakewright.spec.Input;
+import brakewright.tables.Figure;
+import brakewright.tables.PlugEntry;
+import brakewright.tables.ReferenceTables;
+import brakewright.tables.WireEntry;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Looks up the wire and the plug that carry the current of one pack, or of all together. */
+final class WiringResolver {
+
+    /**
+     * Where a wiring is described.
+     *
+     * @param wire its size
+     * @param ampacity of the wire
+     * @param length of one lead
+     * @param plug its id
+     * @param plugRating of the plug
+     */
+    record Keys(Input wire, Input ampacity, Input length, Input plug, Input plugRating) {
+
+        /** The wiring of one pack. */
+        static final Keys OF_PACK =
+                new Keys(
+                        Input.WIRING_WIRE,
+                        Input.WIRING_WIRE_AMPACITY,
+                        Input.WIRING_LENGTH,
+                        Input.WIRING_PLUG,
+                        Input.WIRING_PLUG_RATING);
+
+        /** What carries the current of several packs together. */
+        static final Keys OF_TRUNK =
+                new Keys(
+                        Input.TRUNK_WIRE,
+                        Input.TRUNK_WIRE_AMPACITY,
+                        Input.TRUNK_LENGTH,
+                        Input.TRUNK_PLUG,
+                        Input.TRUNK_PLUG_RATING);
+    }
+
+    private final ReferenceTables tables;
+    private final Given given;
+    private final PackPlace place;
+    private final Keys keys;
+    private final InputSet inputs;
+    private final List<Problem> problems;
+
+    WiringResolver(
+            ReferenceTables tables,
+            Given given,
+            PackPlace place,
+            Keys keys,
+            InputSet inputs,
+            List<Problem> problems) {
+        this.tables = tables;
+        this.given = given;
+        this.place = place;
+        this.keys = keys;
+        this.inputs = inputs;
+        this.problems = problems;
+    }
+
+    void lookUp() {
+        inputs.word(keys.wire()).ifPresent(this::lookUpWire);
+        inputs.word(keys.plug()).ifPresent(this::lookUpPlug);
+    }
+
+    /** Returns the resistance of both leads of the length given [Ω]; 0 where that is not known. */
+    double leads() {
+        Optional<WireEntry> wire = inputs.word(keys.wire()).flatMap(tables::wire);
+        return wire.isPresent() && inputs.has(keys.length())
+                ? 2.0 * inputs.number(keys.length()) * wire.get().resistancePerMetre().value()
+                : 0.0;
+    }
+
+    private void lookUpWire(String size) {
+        Optional<WireEntry> wire = tables.wire(size);
+        if (wire.isPresent()) {
+            inputs.look(keys.ampacity(), wire.get().ampacity());
+        } else {
+            unknown(keys.wire(), size, "wire", tables.wires().stream().map(WireEntry::size));
+        }
+    }
+
+    private void lookUpPlug(String id) {
+        Optional<PlugEntry> plug = tables.plug(id);
+        if (plug.isPresent()) {
+            PlugEntry found = plug.get();
+            inputs.look(
+                    keys.plugRating(),
+                    new Figure(found.current(), "A", found.source(), found.kind(), found.note()));
+        } else if (!inputs.has(keys.plugRating())) {
+            unknown(keys.plug(), id, "plug", tables.plugs().stream().map(PlugEntry::id));
+        }
+    }
+
+    private void unknown(Input input, String said, String what, Stream<String> known) {
+        String key = place.key(input);
+        problems.add(
+                new Problem(
+                        given.line(key),
+                        key,
+                        String.format(Locale.ROOT, "\"%s\" is no %s of the tables", said, what),
+                        "one of " + known.collect(Collectors.joining(", "))));
+    }
+}

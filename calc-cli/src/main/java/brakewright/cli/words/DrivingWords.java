@@ -1,0 +1,111 @@
+package brakewright.cli.words;
+
+import brakewright.limit.LimitId;
+import brakewright.review.Finding;
+import brakewright.spec.Build;
+import java.util.Optional;
+
+/** Says what was found about driving: the pack under load, several packs, climbing, range. */
+final class DrivingWords {
+
+    private final Build build;
+    private final UnitSystem units;
+
+    DrivingWords(Build build, UnitSystem units) {
+        this.build = build;
+        this.units = units;
+    }
+
+    String of(Finding finding) {
+        return switch (finding.topic()) {
+            case PROTECTION_BEFORE_TAPER -> protectionFirst(finding);
+            case JOINING_CURRENT ->
+                    "Joined at the charge states told, "
+                            + Numbers.up(finding.value().orElseThrow(), 1)
+                            + " A flow between pack "
+                            + finding.pack()
+                            + " and the others; the weaker of them bears "
+                            + Numbers.down(finding.limit().orElseThrow(), 1)
+                            + " A. Do not join them: bring them to one voltage first, by charging"
+                            + " or discharging one of them alone.";
+            case JOINING_DIFFERENCE ->
+                    "Join pack "
+                            + finding.pack()
+                            + " to the others only while the resting voltages differ by less than "
+                            + Numbers.down(finding.value().orElseThrow(), 2)
+                            + " V (measure both); beyond, the equalising current exceeds the lower"
+                            + " of their ratings.";
+            case PACK_LOSS_CASCADES -> cascade(finding);
+            case CLIMB_SHORT ->
+                    "The steepest slope that the drive holds with the fullest pack is "
+                            + percent(finding.value().orElseThrow())
+                            + "; asked for are "
+                            + percent(finding.limit().orElseThrow())
+                            + ".";
+            case CLIMB_OVERHEATS ->
+                    "On the steepest slope in use the winding reaches its limit after "
+                            + Numbers.time(finding.value().orElseThrow())
+                            + ", before the top ("
+                            + Numbers.time(finding.limit().orElseThrow())
+                            + " at "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + ").";
+            case RANGE_SHORT ->
+                    "At "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + " the range is "
+                            + units.distanceText(finding.value().orElseThrow())
+                            + "; asked for are "
+                            + units.distanceText(finding.limit().orElseThrow())
+                            + ".";
+            case SPEED_STABILITY ->
+                    "Standing, on a wheelbase of "
+                            + Numbers.nearest(build.vehicle().axles().wheelbase(), 2)
+                            + " m, the vehicle may begin to weave at speed. No published figure"
+                            + " tells at which; it depends on the rider, and more speed and less"
+                            + " wheelbase make it likelier. Raise the speed cap in small steps"
+                            + " below "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + ", stand ahead of the middle, and never correct in haste.";
+            default -> throw new IllegalArgumentException(finding.id());
+        };
+    }
+
+    private String protectionFirst(Finding finding) {
+        return "In a hard pull of "
+                + Numbers.time(build.use().effort().hardPull())
+                + ", cells at "
+                + Numbers.nearest(finding.temperatureC().orElseThrow(), 0)
+                + " °C, the protection disconnects at "
+                + Numbers.percent(finding.charge().orElseThrow())
+                + " charge before the controllers have faded the drive: the vehicle cuts dead, and"
+                + " the electric brake goes with it. "
+                + (finding.value().isPresent()
+                        ? "The low-voltage taper ends at "
+                                + Numbers.nearest(finding.value().getAsDouble(), 1)
+                                + " V; let it end at or above "
+                        : "No low-voltage taper is set; let one end at or above ")
+                + Numbers.up(finding.limit().orElseThrow(), 1)
+                + " V, as wide as said above.";
+    }
+
+    private static String cascade(Finding finding) {
+        boolean draw = finding.subject().equals(Optional.of(LimitId.PACK_DISCHARGE_CURRENT));
+        String lost =
+                "If pack "
+                        + finding.pack()
+                        + " disconnects while "
+                        + (draw ? "driving" : "braking");
+        return finding.value().isPresent()
+                ? lost
+                        + ", the others must carry up to "
+                        + Numbers.up(100.0 * finding.value().getAsDouble(), 0)
+                        + " % of their trip current and disconnect too: nothing is left to drive"
+                        + " or brake with."
+                : lost + ", the current of all is interrupted, for the packs are in series.";
+    }
+
+    private static String percent(double slope) {
+        return Double.isInfinite(slope) ? "any" : Numbers.nearest(100.0 * slope, 1) + " %";
+    }
+}

@@ -1,0 +1,250 @@
+package brakewright.battery;
+
+import brakewright.spec.Battery;
+import brakewright.spec.Curve;
+import brakewright.spec.Joining;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * All packs together as one voltage behind one resistance. A single pack is the simple case.
+ *
+ * <p>In parallel, at the voltage they share at rest, {@code 1/R = Σ 1/Rk} and each carries {@code
+ * wk = R/Rk} of the current; in series {@code U = Σ Uk}, {@code R = Σ Rk} and each carries all of
+ * it. What carries the current of all together adds its resistance.
+ *
+ * <p>Source: Kirchhoff's laws.
+ */
+public final class BatteryModel {
+
+    private final Battery battery;
+    private final List<PackModel> packs;
+    private final ChargeMap map;
+
+    /**
+     * Makes the model of a battery.
+     *
+     * @param battery its packs
+     */
+    public BatteryModel(Battery battery) {
+        this.battery = battery;
+        this.packs = battery.packs().stream().map(PackModel::new).toList();
+        this.map = ChargeMap.of(battery);
+    }
+
+    /**
+     * Returns the models of the packs.
+     *
+     * @return in the order of the battery
+     */
+    public List<PackModel> packs() {
+        return packs;
+    }
+
+    /**
+     * Returns what all packs together give from full to empty.
+     *
+     * @return the capacity [Ah]
+     */
+    public double capacityAh() {
+        return map.capacityAh();
+    }
+
+    /**
+     * Returns the charge state that one pack has, at rest.
+     *
+     * @param pack its place in the battery, from 0
+     * @param charge the charge state of all together [1]
+     * @return its own charge state [1]
+     */
+    public double chargeOf(int pack, double charge) {
+        return packs.size() == 1 ? charge : map.charges().get(pack).at(charge);
+    }
+
+    /**
+     * Returns the share of the whole current that one pack carries.
+     *
+     * @param pack its place in the battery, from 0
+     * @param charge the charge state of all together [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return w, above 0 to 1 [1]
+     */
+    public double share(int pack, double charge, double temperatureC) {
+        if (packs.size() == 1 || battery.joining() == Joining.SERIES) {
+            return 1.0;
+        }
+        double own = packs.get(pack).resistance(chargeOf(pack, charge), temperatureC);
+        return ofPacks(charge, temperatureC, 0.0) / own;
+    }
+
+    /**
+     * Returns the greatest share that one pack carries at any charge state.
+     *
+     * @param pack its place in the battery, from 0
+     * @param temperatureC the cell temperature [°C]
+     * @return w at the knot of the curves where it is greatest [1]; between knots the share of one
+     *     of two packs has no extreme
+     */
+    public double greatestShare(int pack, double temperatureC) {
+        double greatest = 0.0;
+        for (double knot : knots()) {
+            greatest = Math.max(greatest, share(pack, knot, temperatureC));
+        }
+        return greatest;
+    }
+
+    /**
+     * Returns the open-circuit voltage.
+     *
+     * @param charge the charge state [1]
+     * @return U(s) [V]
+     */
+    public double openCircuitVoltage(double charge) {
+        if (battery.joining() == Joining.PARALLEL) {
+            return packs.get(0).openCircuitVoltage(chargeOf(0, charge));
+        }
+        double sum = 0.0;
+        for (int k = 0; k < packs.size(); k++) {
+            sum += packs.get(k).openCircuitVoltage(chargeOf(k, charge));
+        }
+        return sum;
+    }
+
+    /**
+     * Returns the pulse resistance.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return R(s,T) [Ω]
+     */
+    public double resistance(double charge, double temperatureC) {
+        return resistance(charge, temperatureC, 0.0);
+    }
+
+    /**
+     * Returns the resistance after a current has flowed for a time.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @param seconds how long [s]; up to 10 s the pulse resistance, infinite for ever
+     * @return R(s,T,t) [Ω]
+     */
+    public double resistance(double charge, double temperatureC, double seconds) {
+        return ofPacks(charge, temperatureC, seconds) + battery.trunkResistance();
+    }
+
+    private double ofPacks(double charge, double temperatureC, double seconds) {
+        if (packs.size() == 1) {
+            return packs.get(0).resistance(charge, temperatureC, seconds);
+        }
+        double resistances = 0.0;
+        double conductances = 0.0;
+        for (int k = 0; k < packs.size(); k++) {
+            double own = packs.get(k).resistance(chargeOf(k, charge), temperatureC, seconds);
+            resistances += own;
+            conductances += 1.0 / own;
+        }
+        return battery.joining() == Joining.SERIES ? resistances : 1.0 / conductances;
+    }
+
+    /**
+     * Returns the voltage of the cell that is highest while the packs are charged, or lowest while
+     * they are drawn from, joints left out.
+     *
+     * @param current into all packs together; negative when drawn [A]
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return the voltage of the average cell of that pack [V]
+     */
+    public double cellVoltage(double current, double charge, double temperatureC) {
+        double extreme = Double.NaN;
+        for (int k = 0; k < packs.size(); k++) {
+            double own = cellVoltage(k, current, charge, temperatureC);
+            if (!(current >= 0.0 ? own <= extreme : own >= extreme)) {
+                extreme = own;
+            }
+        }
+        return extreme;
+    }
+
+    /**
+     * Returns the current of the average cell in the pack whose cells carry most.
+     *
+     * @param current of all packs together [A]
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return {@code w·I/P} [A]
+     */
+    public double cellCurrent(double current, double charge, double temperatureC) {
+        double most = 0.0;
+        for (int k = 0; k < packs.size(); k++) {
+            double own = current * share(k, charge, temperatureC);
+            most = Math.max(most, own / packs.get(k).pack().parallel());
+        }
+        return most;
+    }
+
+    private double cellVoltage(int pack, double current, double charge, double temperatureC) {
+        double own = current * share(pack, charge, temperatureC);
+        return packs.get(pack).cellVoltage(own, chargeOf(pack, charge), temperatureC);
+    }
+
+    /**
+     * Returns the open-circuit voltage of all packs where the cells of one have a voltage.
+     *
+     * @param pack its place in the battery, from 0
+     * @param cellVoltage of that pack's cells [V]
+     * @return {@code S·u}, and in series the voltages that the others have there [V]
+     */
+    public double voltageWhere(int pack, double cellVoltage) {
+        PackModel own = packs.get(pack);
+        double voltage = own.pack().series() * cellVoltage;
+        if (battery.joining() == Joining.PARALLEL) {
+            return voltage;
+        }
+        double charge = own.pack().cell().openCircuitVoltage().firstReaches(cellVoltage);
+        double together = map.charges().get(pack).firstReaches(charge);
+        for (int k = 0; k < packs.size(); k++) {
+            if (k != pack) {
+                voltage += packs.get(k).openCircuitVoltage(chargeOf(k, together));
+            }
+        }
+        return voltage;
+    }
+
+    /**
+     * Returns the charge states between which voltage and every pack's resistance are straight
+     * lines.
+     *
+     * @return ascending from 0 to 1, found anew each time
+     */
+    public double[] knots() {
+        TreeSet<Double> all = new TreeSet<>(List.of(0.0, 1.0));
+        for (int k = 0; k < packs.size(); k++) {
+            Curve own = map.charges().get(k);
+            addInside(all, own.abscissas());
+            var cell = packs.get(k).pack().cell();
+            addInside(all, mapped(own, cell.openCircuitVoltage()));
+            addInside(all, mapped(own, cell.resistanceByCharge()));
+        }
+        return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private double[] mapped(Curve own, Curve curve) {
+        double[] charges = curve.abscissas();
+        if (packs.size() > 1) {
+            for (int i = 0; i < charges.length; i++) {
+                charges[i] = own.firstReaches(charges[i]);
+            }
+        }
+        return charges;
+    }
+
+    private static void addInside(TreeSet<Double> all, double[] charges) {
+        for (double charge : charges) {
+            if (charge > 0.0 && charge < 1.0) {
+                all.add(charge);
+            }
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package brakewright.limit;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.spec.Build;
+import brakewright.spec.Controllers;
+import brakewright.spec.Input;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Collects what limits the current of all packs together: what each pack bears, told as the current
+ * of all; then what the controllers and the common wiring bear.
+ */
+final class BatteryConstraints {
+
+    private final Build build;
+    private final BatteryModel model;
+
+    BatteryConstraints(Build build) {
+        this.build = build;
+        this.model = new BatteryModel(build.battery());
+    }
+
+    PackLimit taking() {
+        List<PackConstraint> all = ofPacks(PackConstraints::taking);
+        all.add(
+                new ControllerVoltage(
+                        model,
+                        build.controllers().voltageRating(),
+                        build.margins().controllerVoltage()));
+        all.addAll(common());
+        return PackLimit.taking(all, model.knots());
+    }
+
+    PackLimit giving() {
+        List<PackConstraint> all = ofPacks(PackConstraints::giving);
+        all.addAll(common());
+        return PackLimit.giving(all, model.knots());
+    }
+
+    private List<PackConstraint> ofPacks(Function<PackConstraints, List<PackConstraint>> which) {
+        List<PackConstraint> all = new ArrayList<>();
+        for (int k = 0; k < model.packs().size(); k++) {
+            PackModel pack = model.packs().get(k);
+            List<PackConstraint> own =
+                    which.apply(new PackConstraints(pack, build.use().effort(), build.margins()));
+            for (PackConstraint constraint : own) {
+                all.add(build.battery().isOnePack() ? constraint : ofBranch(constraint, k));
+            }
+        }
+        return all;
+    }
+
+    private PackConstraint ofBranch(PackConstraint own, int place) {
+        return own instanceof VoltageConstraint voltage
+                ? new BranchVoltage(voltage, model, place)
+                : new BranchRating(own, model, place);
+    }
+
+    private List<PackConstraint> common() {
+        Controllers controllers = build.controllers();
+        List<PackConstraint> all = new ArrayList<>();
+        all.add(
+                new PartRating(
+                        ConstraintId.CONTROLLER_PACK_RATING,
+                        controllers.packCurrentRating(),
+                        controllers.count(),
+                        build.margins().rating(),
+                        Input.CONTROLLER_PACK_CURRENT_RATING,
+                        Input.MARGINS_RATING));
+        all.addAll(
+                PartRating.wiring(build.battery().trunk(), build.margins(), WiringInputs.OF_TRUNK));
+        return all;
+    }
+}

@@ -1,0 +1,43 @@
+package brakewright.limit;
+
+import brakewright.battery.BatteryModel;
+
+/**
+ * A rating of one of several packs, told as the current of all: {@code I_k,max/w_k}, with the
+ * greatest share w that the pack carries at any charge state.
+ *
+ * @param own the rating, told as the current of the pack
+ * @param model all packs
+ * @param place of the pack, from 0
+ */
+record BranchRating(PackConstraint own, BatteryModel model, int place) implements PackConstraint {
+
+    @Override
+    public ConstraintId id() {
+        return own.id();
+    }
+
+    @Override
+    public int pack() {
+        return place + 1;
+    }
+
+    @Override
+    public boolean variesWithCharge() {
+        return false;
+    }
+
+    @Override
+    public double limitAt(double charge, double temperatureC) {
+        return own.limitAt(charge, temperatureC) / model.greatestShare(place, temperatureC);
+    }
+
+    @Override
+    public Constraint at(double charge, double temperatureC) {
+        return PackTerms.shared(
+                own.at(charge, temperatureC),
+                limitAt(charge, temperatureC),
+                model.greatestShare(place, temperatureC),
+                pack());
+    }
+}

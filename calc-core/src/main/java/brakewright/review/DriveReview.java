@@ -1,0 +1,76 @@
+package brakewright.review;
+
+import brakewright.battery.BatteryModel;
+import brakewright.powertrain.PackState;
+import brakewright.ride.Climb;
+import brakewright.ride.Cruise;
+import brakewright.ride.Road;
+import brakewright.spec.Build;
+import brakewright.spec.Stance;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Looks at what the drive is asked to do: to climb, to go far, to run steadily at speed. */
+final class DriveReview {
+
+    private final Build build;
+    private final Operation operation;
+    private final List<Finding> findings = new ArrayList<>();
+
+    DriveReview(Build build, Operation operation) {
+        this.build = build;
+        this.operation = operation;
+    }
+
+    List<Finding> findings() {
+        climb();
+        range();
+        if (build.rider().stance() != Stance.SEATED) {
+            findings.add(
+                    Finding.of(Topic.SPEED_STABILITY, Signal.CAUTION)
+                            .atSpeed(operation.topSpeed())
+                            .build());
+        }
+        return findings;
+    }
+
+    private void climb() {
+        PackState full =
+                PackState.of(
+                        new BatteryModel(build.battery()),
+                        build.use().chargeFrom(),
+                        build.battery().temperatureC());
+        Climb climb = Climb.of(build, operation.drive(), full);
+        if (climb.steepest() < build.criteria().climbMin()) {
+            findings.add(
+                    Finding.of(Topic.CLIMB_SHORT, Signal.CAUTION)
+                            .valued(climb.steepest(), build.criteria().climbMin(), "1")
+                            .atCharge(full.charge())
+                            .build());
+        }
+        if (climb.lastsUp().isPresent() && climb.lastsUp().getAsDouble() < climb.timeUp()) {
+            findings.add(
+                    Finding.of(Topic.CLIMB_OVERHEATS, Signal.WARNING)
+                            .valued(climb.lastsUp().getAsDouble(), climb.timeUp(), "s")
+                            .atSpeed(climb.speedUp())
+                            .build());
+        }
+    }
+
+    private void range() {
+        if (build.criteria().rangeMin().isEmpty()) {
+            return;
+        }
+        double asked = build.criteria().rangeMin().getAsDouble();
+        double speed = build.use().riding().cruiseSpeed();
+        Road road = new Road(0.0, build.use().riding().headwind());
+        double reached = Cruise.of(build, operation.drive(), road, speed).distance();
+        if (reached < asked) {
+            findings.add(
+                    Finding.of(Topic.RANGE_SHORT, Signal.CAUTION)
+                            .valued(reached, asked, "m")
+                            .atSpeed(speed)
+                            .build());
+        }
+    }
+}

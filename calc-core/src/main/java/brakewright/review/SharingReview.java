@@ -1,0 +1,64 @@
+package brakewright.review;
+
+import brakewright.limit.LimitId;
+import brakewright.spec.Build;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Looks at the joining of several packs, and at the loss of one of them. */
+final class SharingReview {
+
+    private final Build build;
+    private final Operation operation;
+    private final List<Finding> findings = new ArrayList<>();
+
+    SharingReview(Build build, Operation operation) {
+        this.build = build;
+        this.operation = operation;
+    }
+
+    List<Finding> findings() {
+        if (build.battery().isOnePack()) {
+            return findings;
+        }
+        Sharing sharing = Sharing.of(build, operation);
+        sharing.joints().forEach(this::review);
+        sharing.losses().forEach(this::review);
+        return findings;
+    }
+
+    private void review(Sharing.Joint joint) {
+        OptionalDouble current = joint.current();
+        if (current.isPresent() && joint.isExceeded()) {
+            findings.add(
+                    Finding.of(Topic.JOINING_CURRENT, Signal.DANGER)
+                            .ofPack(joint.pack())
+                            .valued(current.getAsDouble(), joint.permitted(), "A")
+                            .build());
+        } else {
+            findings.add(
+                    Finding.of(Topic.JOINING_DIFFERENCE, Signal.CAUTION)
+                            .ofPack(joint.pack())
+                            .valued(joint.difference(), "V")
+                            .build());
+        }
+    }
+
+    private void review(Sharing.Loss loss) {
+        if (!loss.isAllLost()) {
+            return;
+        }
+        Finding.Builder finding =
+                Finding.of(Topic.PACK_LOSS_CASCADES, Signal.DANGER)
+                        .about(
+                                loss.isDraw()
+                                        ? LimitId.PACK_DISCHARGE_CURRENT
+                                        : LimitId.PACK_REGEN_CURRENT)
+                        .ofPack(loss.pack());
+        findings.add(
+                Double.isNaN(loss.greatestUse())
+                        ? finding.build()
+                        : finding.valued(loss.greatestUse(), 1.0, "1").build());
+    }
+}

@@ -1,0 +1,97 @@
+package brakewright.ride;
+
+import brakewright.battery.BatteryModel;
+import java.util.TreeSet;
+import java.util.function.DoubleFunction;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+
+/**
+ * Adds up a ride while the charge falls: {@code dt = 3600·Q·ds/I(s)}. Between the knots of the
+ * pack's curves everything is smooth, so a Gauss-Legendre rule on each piece leaves no error that
+ * counts.
+ */
+final class ChargeIntegral {
+
+    private static final int NODES = 5;
+    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
+
+    private final double coulombs;
+    private final double[] knots;
+
+    ChargeIntegral(BatteryModel model) {
+        this.coulombs = 3600.0 * model.capacityAh();
+        this.knots = model.knots();
+    }
+
+    /**
+     * How a ride goes at one charge state.
+     *
+     * @param packCurrent out of the pack [A], positive
+     * @param speed [m/s]
+     * @param spending of power [W]
+     */
+    record Moment(double packCurrent, double speed, Spending spending) {}
+
+    /**
+     * What has added up.
+     *
+     * @param time [s]
+     * @param distance [m]
+     * @param spent energy [J]
+     */
+    record Sum(double time, double distance, Spending spent) {
+
+        static final Sum NOTHING = new Sum(0.0, 0.0, Spending.NONE);
+
+        Sum plus(Moment moment, double duration) {
+            return new Sum(
+                    time + duration,
+                    distance + moment.speed() * duration,
+                    spent.plus(moment.spending(), duration));
+        }
+
+        Sum plus(Sum other) {
+            return new Sum(
+                    time + other.time, distance + other.distance, spent.plus(other.spent, 1.0));
+        }
+    }
+
+    /**
+     * Adds up from a charge state down to another.
+     *
+     * @param from where the ride begins [1]
+     * @param to where it ends [1], not above {@code from}
+     * @param moment how it goes at a charge state
+     * @return the sum
+     */
+    Sum over(double from, double to, DoubleFunction<Moment> moment) {
+        TreeSet<Double> ends = new TreeSet<>();
+        ends.add(from);
+        ends.add(to);
+        for (double knot : knots) {
+            if (knot > to && knot < from) {
+                ends.add(knot);
+            }
+        }
+        Sum sum = Sum.NOTHING;
+        double upper = from;
+        for (double lower : ends.descendingSet()) {
+            sum = sum.plus(piece(upper, lower, moment));
+            upper = lower;
+        }
+        return sum;
+    }
+
+    private Sum piece(double upper, double lower, DoubleFunction<Moment> moment) {
+        Sum sum = Sum.NOTHING;
+        for (int node = 0; node < NODES && upper > lower; node++) {
+            double charge = 0.5 * (upper + lower) + 0.5 * (upper - lower) * RULE.getPoint(node);
+            Moment here = moment.apply(charge);
+            double duration =
+                    0.5 * (upper - lower) * RULE.getWeight(node) * coulombs / here.packCurrent();
+            sum = sum.plus(here, duration);
+        }
+        return sum;
+    }
+}

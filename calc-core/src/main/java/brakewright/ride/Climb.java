@@ -1,0 +1,98 @@
+package brakewright.ride;
+
+import brakewright.limit.MotorHeatBalance;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.powertrain.Powertrain;
+import brakewright.powertrain.TopSpeed;
+import brakewright.road.Gravity;
+import brakewright.road.LoadTransfer;
+import brakewright.road.RoadLoad;
+import brakewright.spec.Build;
+import java.util.OptionalDouble;
+
+/**
+ * Climbing: the steepest slope that is held at a crawl, and how the slope in use goes.
+ *
+ * <p>{@code F = m·g·(crr·cosθ + sinθ)}, at most what the driven wheels grip on the slope and up to
+ * where the vehicle tips backwards.
+ *
+ * <p>Source: equilibrium on a slope.
+ *
+ * @param steepest held at a crawl, rise over run [1]; infinite where any is
+ * @param current that this takes, per motor [A]
+ * @param heldFor until the winding limit, from cold [s]; empty where for ever or not known
+ * @param speedUp at which the slope in use is climbed with full thrust [m/s]; 0 where it is not
+ * @param currentUp that this takes, per motor [A]
+ * @param timeUp to the top of the slope in use [s]; infinite where it is not climbed
+ * @param lastsUp until the winding limit on it, from cold [s]; empty where for ever or not known
+ */
+public record Climb(
+        double steepest,
+        double current,
+        OptionalDouble heldFor,
+        double speedUp,
+        double currentUp,
+        double timeUp,
+        OptionalDouble lastsUp) {
+
+    /**
+     * Works out the climbing of a vehicle.
+     *
+     * @param build the vehicle
+     * @param drive its drive as it is set
+     * @param pack the pack
+     * @return the climb
+     */
+    public static Climb of(Build build, ElectricDrive drive, PackState pack) {
+        Powertrain powertrain = drive.powertrain();
+        RoadLoad load = RoadLoad.of(build);
+        double weight = build.mass() * Gravity.STANDARD;
+        double crr = load.rollingResistance();
+        LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
+        double thrust = drive.pull(0.0, pack).thrust();
+        double steepest =
+                Math.max(
+                        0.0,
+                        Math.min(
+                                slopeHeld(thrust / weight, crr),
+                                Math.min(
+                                        transfer.climbingGrip(build.vehicle().grip(), crr),
+                                        transfer.drivingTip())));
+        double needed =
+                Double.isInfinite(steepest)
+                        ? thrust
+                        : Math.min(thrust, load.force(0.0, steepest, 0.0));
+        double current =
+                Math.min(
+                        drive.motorCurrent(), powertrain.thrustCurrent(Math.max(0.0, needed), 0.0));
+        double slope = build.use().slope();
+        double up = TopSpeed.find(drive, load, slope, 0.0, pack).speed();
+        double currentUp =
+                up > 0.0 ? powertrain.thrustCurrent(load.force(up, slope, 0.0), up) : 0.0;
+        return new Climb(
+                steepest,
+                current,
+                lasts(build, current),
+                up,
+                currentUp,
+                up > 0.0 ? build.use().slopeLength() / up : Double.POSITIVE_INFINITY,
+                up > 0.0 ? lasts(build, currentUp) : OptionalDouble.empty());
+    }
+
+    private static OptionalDouble lasts(Build build, double current) {
+        return MotorHeatBalance.of(build)
+                .map(heat -> heat.timeToLimit(heat.cold(), current))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** {@code F/(m·g) = crr·cosθ + sinθ}, solved for tanθ. */
+    private static double slopeHeld(double multiple, double rollingResistance) {
+        double reach = Math.hypot(1.0, rollingResistance);
+        if (multiple >= reach) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double angle = Math.asin(multiple / reach) - Math.atan(rollingResistance);
+        return Math.max(0.0, Math.tan(angle));
+    }
+}

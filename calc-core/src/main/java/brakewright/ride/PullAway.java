@@ -1,0 +1,136 @@
+package brakewright.ride;
+
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Require;
+import java.util.Optional;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+
+/**
+ * Pulling away with everything the settings permit.
+ *
+ * <p>{@code t = ∫ m·(1 + j)/(F(v) − R(v)) dv}, by adaptive Gauss-Legendre quadrature over speed: a
+ * panel is integrated once whole and once in two halves, and halved further where time or distance
+ * differ. The charge state is that of the beginning throughout, as a pull takes a small part of it.
+ *
+ * <p>Source: Newton's second law.
+ */
+public final class PullAway {
+
+    private static final int NODES = 5;
+    private static final double RELATIVE_TOLERANCE = 1e-8;
+    private static final double NEGLIGIBLE = 1e-9;
+    private static final int DEEPEST = 14;
+    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
+
+    private final Pulling pulling;
+
+    /**
+     * Sets up pulls of a vehicle.
+     *
+     * @param build the vehicle
+     * @param drive its drive as it is set
+     * @param road the way ahead
+     */
+    public PullAway(Build build, ElectricDrive drive, Road road) {
+        this.pulling = new Pulling(build, drive, road);
+    }
+
+    /**
+     * What it takes to reach a speed.
+     *
+     * @param time [s]
+     * @param distance [m]
+     * @param spent where the energy went [J]
+     */
+    public record Reached(double time, double distance, Spending spent) {
+
+        private static final Reached NOTHING = new Reached(0.0, 0.0, Spending.NONE);
+
+        private Reached plus(Reached other) {
+            return new Reached(
+                    time + other.time, distance + other.distance, spent.plus(other.spent, 1.0));
+        }
+
+        private boolean agrees(Reached other) {
+            return near(time, other.time) && near(distance, other.distance);
+        }
+
+        private static boolean near(double one, double other) {
+            return Math.abs(one - other) <= RELATIVE_TOLERANCE * Math.abs(other) + NEGLIGIBLE;
+        }
+    }
+
+    /**
+     * Pulls away from a standstill.
+     *
+     * @param speed to be reached [m/s], positive
+     * @param pack the pack
+     * @return what it takes; empty where the speed is not reached
+     * @throws IllegalArgumentException if the speed is not positive
+     */
+    public Optional<Reached> to(double speed, PackState pack) {
+        Require.positive("speed", speed, "m/s");
+        Optional<Reached> whole = panel(0.0, speed, pack);
+        return whole.isEmpty() || accelerating(speed, pack) <= 0.0
+                ? Optional.empty()
+                : refine(0.0, speed, whole.get(), pack, 0);
+    }
+
+    /**
+     * Returns the acceleration at a speed.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return the acceleration; negative where the vehicle slows with full thrust [m/s²]
+     */
+    public double acceleration(double speed, PackState pack) {
+        return accelerating(speed, pack) / pulling.inertia();
+    }
+
+    private double accelerating(double speed, PackState pack) {
+        return pulling.thrust(pulling.fullCurrent(speed, pack), speed) - pulling.resistance(speed);
+    }
+
+    private Optional<Reached> refine(
+            double from, double to, Reached whole, PackState pack, int depth) {
+        double middle = 0.5 * (from + to);
+        Optional<Reached> lower = panel(from, middle, pack);
+        Optional<Reached> upper = panel(middle, to, pack);
+        if (lower.isEmpty() || upper.isEmpty()) {
+            return Optional.empty();
+        }
+        Reached halves = lower.get().plus(upper.get());
+        if (depth >= DEEPEST || whole.agrees(halves)) {
+            return Optional.of(halves);
+        }
+        Optional<Reached> first = refine(from, middle, lower.get(), pack, depth + 1);
+        Optional<Reached> second = refine(middle, to, upper.get(), pack, depth + 1);
+        return first.isEmpty() || second.isEmpty()
+                ? Optional.empty()
+                : Optional.of(first.get().plus(second.get()));
+    }
+
+    private Optional<Reached> panel(double from, double to, PackState pack) {
+        Reached sum = Reached.NOTHING;
+        for (int node = 0; node < NODES; node++) {
+            double speed = 0.5 * (from + to) + 0.5 * (to - from) * RULE.getPoint(node);
+            double current = pulling.fullCurrent(speed, pack);
+            double force = pulling.thrust(current, speed) - pulling.resistance(speed);
+            if (!(force > 0.0)) {
+                return Optional.empty();
+            }
+            double time = 0.5 * (to - from) * RULE.getWeight(node) * pulling.inertia() / force;
+            sum =
+                    sum.plus(
+                            new Reached(
+                                    time,
+                                    speed * time,
+                                    Spending.NONE.plus(
+                                            pulling.spending(current, speed, pack), time)));
+        }
+        return Optional.of(sum);
+    }
+}

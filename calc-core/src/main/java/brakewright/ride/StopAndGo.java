@@ -1,0 +1,198 @@
+package brakewright.ride;
+
+import brakewright.battery.BatteryModel;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Require;
+import brakewright.spec.Use;
+import java.util.Optional;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * A ride with stops at even distances on level road: pull away with all that is permitted, hold the
+ * speed, stop with the electric brake as it is set, again and again until the charge in use is
+ * gone.
+ *
+ * <p>What one leg takes and brings back is worked out at several charge states and integrated over
+ * the charge, {@code dx = D·Q·ds/q(s)} with the net charge q of a leg of length D. The full pack
+ * takes back less, which counts. Where the leg is too short for the speed, the highest that fits is
+ * ridden.
+ *
+ * <p>Source: conservation of energy.
+ *
+ * @param speed asked for [m/s]
+ * @param reached the highest speed of a leg at mid charge [m/s]
+ * @param meanSpeed over the whole ride, standing time left out [m/s]
+ * @param distance in all [m]
+ * @param consumption net at the pack's terminals [J/m]
+ * @param returnedShare of what leaves the pack, the part that stops bring back [1]
+ */
+public record StopAndGo(
+        double speed,
+        double reached,
+        double meanSpeed,
+        double distance,
+        double consumption,
+        double returnedShare) {
+
+    private static final int NODES = 4;
+
+    /** Assumption: our own choice; the full pack takes back least, so pieces are narrow there. */
+    private static final double[] PIECES = {1.0, 0.95, 0.85, 0.6, 0.3, 0.0};
+
+    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
+    private static final double SPEED_ACCURACY = 1e-6;
+    private static final int ITERATIONS = 100;
+    private static final double SLOWEST = 0.3;
+
+    /**
+     * Computes a ride with stops.
+     *
+     * @param build the vehicle
+     * @param drive its drive as it is set
+     * @param brake its electric brake as it is set
+     * @param speed asked for [m/s], positive
+     * @param stopsPerMetre [1/m], positive
+     * @return the ride; empty where the vehicle cannot ride a leg at some charge state in use
+     * @throws IllegalArgumentException if an argument is not positive
+     */
+    public static Optional<StopAndGo> of(
+            Build build,
+            ElectricDrive drive,
+            ElectricBrake brake,
+            double speed,
+            double stopsPerMetre) {
+        Require.positive("speed", speed, "m/s");
+        Require.positive("stops per distance", stopsPerMetre, "1/m");
+        return new Ride(build, drive, brake, 1.0 / stopsPerMetre).at(speed);
+    }
+
+    /** One leg: times and energies; energies at the pack's terminals. */
+    private record Leg(
+            double reached, double time, double drawn, double returned, double netCharge) {}
+
+    private static final class Ride {
+
+        private final Use use;
+        private final double cellsC;
+        private final double idlePower;
+        private final double length;
+        private final BatteryModel model;
+        private final Pulling pulling;
+        private final PullAway pullAway;
+        private final Stop stop;
+
+        Ride(Build build, ElectricDrive drive, ElectricBrake brake, double length) {
+            this.use = build.use();
+            this.cellsC = build.battery().temperatureC();
+            this.idlePower = use.riding().idlePower();
+            this.length = length;
+            this.model = new BatteryModel(build.battery());
+            this.pulling = new Pulling(build, drive, Road.LEVEL);
+            this.pullAway = new PullAway(build, drive, Road.LEVEL);
+            this.stop =
+                    new Stop(
+                            build,
+                            brake,
+                            new Surroundings(0.0, build.vehicle().grip(), cellsC, false));
+        }
+
+        Optional<StopAndGo> at(double speed) {
+            double legs = 0.0;
+            double time = 0.0;
+            double drawn = 0.0;
+            double returned = 0.0;
+            double coulombs = 3600.0 * model.capacityAh();
+            for (int piece = 0; piece + 1 < PIECES.length; piece++) {
+                double upper = Math.min(use.chargeFrom(), PIECES[piece]);
+                double lower = Math.max(use.chargeTo(), PIECES[piece + 1]);
+                for (int node = 0; node < NODES && upper > lower; node++) {
+                    double charge =
+                            0.5 * (upper + lower) + 0.5 * (upper - lower) * RULE.getPoint(node);
+                    Optional<Leg> leg = leg(speed, charge);
+                    if (leg.isEmpty() || leg.get().netCharge() <= 0.0) {
+                        return Optional.empty();
+                    }
+                    double weight =
+                            0.5
+                                    * (upper - lower)
+                                    * RULE.getWeight(node)
+                                    * coulombs
+                                    / leg.get().netCharge();
+                    legs += weight;
+                    time += weight * leg.get().time();
+                    drawn += weight * leg.get().drawn();
+                    returned += weight * leg.get().returned();
+                }
+            }
+            double distance = legs * length;
+            double middle = 0.5 * (use.chargeFrom() + use.chargeTo());
+            return Optional.of(
+                    new StopAndGo(
+                            speed,
+                            leg(speed, middle).map(Leg::reached).orElse(0.0),
+                            distance / time,
+                            distance,
+                            (drawn - returned) / distance,
+                            returned / drawn));
+        }
+
+        /** The leg at the speed asked for, or at the highest that the length leaves room for. */
+        private Optional<Leg> leg(double speed, double charge) {
+            PackState pack = PackState.of(model, charge, cellsC);
+            double highest = speed;
+            if (excess(speed, pack) > 0.0) {
+                if (excess(SLOWEST, pack) > 0.0 || speed <= SLOWEST) {
+                    return Optional.empty();
+                }
+                highest =
+                        new BrentSolver(SPEED_ACCURACY)
+                                .solve(ITERATIONS, each -> excess(each, pack), SLOWEST, speed);
+            }
+            return ridden(highest, pack);
+        }
+
+        /** How far pulling away and stopping together exceed the leg; all of it if impossible. */
+        private double excess(double speed, PackState pack) {
+            Optional<PullAway.Reached> pull = pullAway.to(speed, pack);
+            if (pull.isEmpty()
+                    || !(stop.from(speed, pack.charge()) instanceof StopOutcome.Stopped stopped)) {
+                return length;
+            }
+            return Math.min(length, pull.get().distance() + stopped.distance() - length);
+        }
+
+        private Optional<Leg> ridden(double speed, PackState pack) {
+            Optional<PullAway.Reached> pull = pullAway.to(speed, pack);
+            if (pull.isEmpty()
+                    || !(stop.from(speed, pack.charge()) instanceof StopOutcome.Stopped stopped)) {
+                return Optional.empty();
+            }
+            double steady =
+                    Math.max(0.0, length - pull.get().distance() - stopped.distance()) / speed;
+            double holding = pulling.holdingCurrent(speed);
+            double steadyPower = pulling.terminalPower(holding, speed);
+            double pulled = pull.get().spent().atTerminals();
+            double idleStopping = idlePower * stopped.time();
+            double toPack = stopped.energy().pack();
+            double drawn = pulled + steadyPower * steady + idleStopping + Math.max(0.0, -toPack);
+            double returned = Math.max(0.0, toPack);
+            double pulledCurrent = (pull.get().spent().sum()) / pack.voltage();
+            double steadyCurrent = -pack.currentInto(-steadyPower) * steady;
+            double stoppedCharge =
+                    (stopped.endCharge() - pack.charge()) * 3600.0 * model.capacityAh()
+                            - idleStopping / pack.voltage();
+            return Optional.of(
+                    new Leg(
+                            speed,
+                            pull.get().time() + steady + stopped.time(),
+                            drawn,
+                            returned,
+                            pulledCurrent + steadyCurrent - stoppedCharge));
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package brakewright.spec;
+
+import java.util.Optional;
+
+/**
+ * How the vehicle is ridden between hard pulls: what its range is told for.
+ *
+ * @param cruiseSpeed steady speed [m/s], positive
+ * @param headwind [m/s], from −30 to 30; negative from behind
+ * @param idlePower of electronics and lights, drawn from the pack all the time [W], not negative
+ * @param stopsPerMetre in town [1/m], not negative
+ * @param measured what was measured on the road; empty where nothing was
+ */
+public record Riding(
+        double cruiseSpeed,
+        double headwind,
+        double idlePower,
+        double stopsPerMetre,
+        Optional<Measured> measured) {
+
+    /**
+     * Validates the riding.
+     *
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Riding {
+        Require.positive("cruise speed", cruiseSpeed, "m/s");
+        Require.within("headwind", headwind, -30.0, 30.0, "m/s");
+        Require.notNegative("idle power", idlePower, "W");
+        Require.notNegative("stops per distance", stopsPerMetre, "1/m");
+    }
+
+    /**
+     * A consumption measured at the pack's terminals.
+     *
+     * @param energyPerMetre [J/m], positive
+     * @param speed mean speed at which it was measured [m/s], positive
+     */
+    public record Measured(double energyPerMetre, double speed) {
+
+        /**
+         * Validates the measurement.
+         *
+         * @throws IllegalArgumentException if a number is not positive
+         */
+        public Measured {
+            Require.positive("measured consumption", energyPerMetre, "J/m");
+            Require.positive("speed of the measurement", speed, "m/s");
+        }
+    }
+}

@@ -1,0 +1,165 @@
+package brakewright.worksheet;
+
+import brakewright.powertrain.ElectricDrive;
+import brakewright.review.Operation;
+import brakewright.ride.Cruise;
+import brakewright.ride.MeasuredRange;
+import brakewright.ride.Road;
+import brakewright.ride.StopAndGo;
+import brakewright.spec.Build;
+import brakewright.spec.Climate;
+import brakewright.spec.Rider;
+import brakewright.spec.Riding;
+import brakewright.spec.Use;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * How far the vehicle goes from the fullest to the emptiest charge in use.
+ *
+ * @param cruise at the cruise speed, level, against the headwind in use
+ * @param steady at other speeds, slowest first
+ * @param town with stops; empty where the file asks for none or the vehicle cannot ride them
+ * @param measured from a consumption measured on the road; empty where none is told
+ * @param effects what one change each does to the range at the cruise speed
+ */
+public record RangeSheet(
+        Cruise cruise,
+        List<Cruise> steady,
+        Optional<StopAndGo> town,
+        Optional<MeasuredRange> measured,
+        List<Effect> effects) {
+
+    private static final double FIRST = 10.0 / 3.6;
+    private static final double STEP = 5.0 / 3.6;
+
+    /** Copies the lists. */
+    public RangeSheet {
+        steady = List.copyOf(steady);
+        effects = List.copyOf(effects);
+    }
+
+    /** One thing that changes. */
+    public enum Change {
+        /** The rider weighs 10 kg more. */
+        RIDER_HEAVIER,
+        /** Air and cells are 15 K colder. */
+        COLDER,
+        /** The road lies 1000 m higher. */
+        HIGHER,
+        /** The wind blows 3 m/s stronger from ahead. */
+        HEADWIND,
+        /** The road rises by 1 % throughout. */
+        UPHILL
+    }
+
+    /**
+     * What a change does.
+     *
+     * @param change the change
+     * @param distance the range with it [m]
+     */
+    public record Effect(Change change, double distance) {}
+
+    static RangeSheet of(Build build, Operation operation) {
+        Riding riding = build.use().riding();
+        ElectricDrive drive = operation.drive();
+        Road road = new Road(0.0, riding.headwind());
+        List<Cruise> steady = new ArrayList<>();
+        for (double speed : speeds(riding.cruiseSpeed(), operation.topSpeed())) {
+            steady.add(Cruise.of(build, drive, road, speed));
+        }
+        List<Effect> effects = new ArrayList<>();
+        for (Change change : Change.values()) {
+            effects.add(new Effect(change, changed(build, drive, change)));
+        }
+        return new RangeSheet(
+                Cruise.of(build, drive, road, riding.cruiseSpeed()),
+                steady,
+                riding.stopsPerMetre() > 0.0
+                        ? StopAndGo.of(
+                                build,
+                                drive,
+                                operation.brake(),
+                                riding.cruiseSpeed(),
+                                riding.stopsPerMetre())
+                        : Optional.empty(),
+                riding.measured().map(measured -> MeasuredRange.of(build, drive, measured)),
+                effects);
+    }
+
+    /** From 10 km/h in steps of 5 km/h to the highest speed, the cruise speed left out. */
+    private static TreeSet<Double> speeds(double cruise, double top) {
+        TreeSet<Double> speeds = new TreeSet<>();
+        for (int step = 0; FIRST + step * STEP <= top + 1e-9; step++) {
+            double speed = FIRST + step * STEP;
+            if (Math.abs(speed - cruise) > 1e-6) {
+                speeds.add(speed);
+            }
+        }
+        return speeds;
+    }
+
+    /** The settings stay; only what they meet changes. */
+    private static double changed(Build build, ElectricDrive drive, Change change) {
+        Use use = build.use();
+        double wind = use.riding().headwind();
+        double speed = use.riding().cruiseSpeed();
+        return switch (change) {
+            case RIDER_HEAVIER -> {
+                Rider rider = build.rider();
+                yield distance(
+                        build.withRider(
+                                new Rider(
+                                        rider.mass() + 10.0,
+                                        rider.stance(),
+                                        rider.massHeight(),
+                                        rider.supportHalfLength())),
+                        drive,
+                        new Road(0.0, wind),
+                        speed);
+            }
+            case COLDER -> {
+                Climate climate = use.climate();
+                Build colder =
+                        build.withUse(
+                                        use.withClimate(
+                                                new Climate(
+                                                        Math.max(-40.0, climate.ambientC() - 15.0),
+                                                        climate.coldestPackC(),
+                                                        climate.warmestPackC(),
+                                                        climate.altitude())))
+                                .withBattery(
+                                        build.battery()
+                                                .at(
+                                                        Math.max(
+                                                                -60.0,
+                                                                build.battery().temperatureC()
+                                                                        - 15.0)));
+                yield distance(colder, drive, new Road(0.0, wind), speed);
+            }
+            case HIGHER -> {
+                Climate climate = use.climate();
+                yield distance(
+                        build.withUse(
+                                use.withClimate(
+                                        new Climate(
+                                                climate.ambientC(),
+                                                climate.coldestPackC(),
+                                                climate.warmestPackC(),
+                                                Math.min(9000.0, climate.altitude() + 1000.0)))),
+                        drive,
+                        new Road(0.0, wind),
+                        speed);
+            }
+            case HEADWIND -> distance(build, drive, new Road(0.0, wind + 3.0), speed);
+            case UPHILL -> distance(build, drive, new Road(0.01, wind), speed);
+        };
+    }
+
+    private static double distance(Build build, ElectricDrive drive, Road road, double speed) {
+        return Cruise.of(build, drive, road, speed).distance();
+    }
+}

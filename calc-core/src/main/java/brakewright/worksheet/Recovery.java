@@ -1,0 +1,51 @@
+package brakewright.worksheet;
+
+import brakewright.machine.WindingHeat;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * How long a motor must rest after it has reached its winding limit, until it bears another pull.
+ * The longer the rest, the longer the next pull; a cold motor bears the longest.
+ *
+ * @param pulling the heat balance in motion
+ * @param resting the heat balance at rest
+ * @param current of the pull [A]
+ * @param pull how long it is to last [s]
+ */
+record Recovery(WindingHeat pulling, WindingHeat resting, double current, double pull) {
+
+    private static final double TIME_ACCURACY = 1e-6;
+    private static final int ITERATIONS = 200;
+
+    /** Assumption: our own choice; rest of more than some months is no rest. */
+    private static final double LONGEST = 1e7;
+
+    /**
+     * Finds the rest.
+     *
+     * @param cold how long the current is borne from cold [s]
+     * @return the rest [s]; empty where the pull is not borne even from cold
+     */
+    OptionalDouble after(double cold) {
+        if (cold <= pull) {
+            return OptionalDouble.empty();
+        }
+        WindingHeat.Temperatures hot = pulling.after(pulling.cold(), current, cold);
+        double longest = 1.0;
+        while (shortfall(hot, longest) > 0.0) {
+            longest *= 2.0;
+            if (longest > LONGEST) {
+                return OptionalDouble.empty();
+            }
+        }
+        return OptionalDouble.of(
+                new BrentSolver(TIME_ACCURACY)
+                        .solve(ITERATIONS, rest -> shortfall(hot, rest), 0.0, longest));
+    }
+
+    private double shortfall(WindingHeat.Temperatures hot, double rest) {
+        return pull
+                - pulling.timeToLimit(resting.after(hot, 0.0, rest), current).orElse(pull + 1.0);
+    }
+}
