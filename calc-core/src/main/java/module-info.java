@@ -12,4 +12,5 @@ module brakewright.core {
     exports brakewright.limit;
     exports brakewright.review;
     exports brakewright.worksheet;
+    exports brakewright.profile;
 }

@@ -1,0 +1,170 @@
+package brakewright.profile;
+
+import brakewright.battery.BatteryModel;
+import brakewright.limit.Limits;
+import brakewright.powertrain.PackState;
+import brakewright.review.Evaluation;
+import brakewright.review.Operation;
+import brakewright.ride.Cruise;
+import brakewright.ride.HardRiding;
+import brakewright.ride.PullAway;
+import brakewright.ride.Road;
+import brakewright.ride.Stop;
+import brakewright.ride.StopOutcome;
+import brakewright.ride.Surroundings;
+import brakewright.spec.Build;
+import brakewright.spec.Settings;
+import brakewright.spec.Taper;
+import brakewright.worksheet.DriveSheet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the measures of one profile; what several need is worked out once. */
+final class Gauge {
+
+    private final Build build;
+    private final Limits limits;
+    private final Operation operation;
+    private final BatteryModel model;
+    private final PackState full;
+    private @Nullable DriveSheet drive;
+    private @Nullable Evaluation evaluation;
+
+    Gauge(Build build) {
+        this.build = build;
+        this.limits = Limits.of(build);
+        this.operation = Operation.of(build, limits);
+        this.model = new BatteryModel(build.battery());
+        this.full = PackState.of(model, build.use().chargeFrom(), build.battery().temperatureC());
+    }
+
+    Build build() {
+        return build;
+    }
+
+    Evaluation evaluation() {
+        if (evaluation == null) {
+            evaluation = Evaluation.of(build, limits, operation);
+        }
+        return evaluation;
+    }
+
+    private DriveSheet drive() {
+        if (drive == null) {
+            drive = DriveSheet.of(build, operation, build.use().chargeFrom());
+        }
+        return drive;
+    }
+
+    Operation operation() {
+        return operation;
+    }
+
+    Reading read(Measure measure) {
+        double speed = measure.speed().orElse(0.0);
+        Settings settings = build.settings();
+        return switch (measure.quantity()) {
+            case MOTOR_DRIVE_CURRENT -> Reading.of(settings.motorDriveCurrent());
+            case MOTOR_BRAKE_CURRENT -> Reading.of(settings.motorBrakeCurrent());
+            case PACK_DISCHARGE_CURRENT -> Reading.of(settings.packDischargeCurrent());
+            case PACK_REGEN_CURRENT -> Reading.of(settings.packRegenCurrent());
+            case LOW_TAPER_BEGINS -> begins(settings.lowVoltageTaper());
+            case LOW_TAPER_ENDS -> ends(settings.lowVoltageTaper());
+            case HIGH_TAPER_BEGINS -> begins(settings.highVoltageTaper());
+            case HIGH_TAPER_ENDS -> ends(settings.highVoltageTaper());
+            case SPEED_CAP -> Reading.of(settings.speedCap());
+            case VERDICT, SEVERITY, SAFE_CHARGE -> verdict(measure.quantity());
+            case GREATEST_RETURN ->
+                    greatest(pack -> operation.brake().greatestReturn(operation.topSpeed(), pack));
+            case GREATEST_DRAW ->
+                    greatest(pack -> operation.drive().greatestDraw(operation.topSpeed(), pack));
+            case STOP_DRY -> stop(speed, build.vehicle().grip());
+            case STOP_WET -> stop(speed, build.vehicle().gripWet());
+            case TOP_SPEED ->
+                    Reading.of(
+                            drive().topSpeedFlat().speed(), drive().topSpeedFlat().holder().key());
+            case LAUNCH -> Reading.of(drive().launch(), drive().launchBoundBy());
+            case TIME_TO_CRUISE ->
+                    new PullAway(build, operation.drive(), Road.LEVEL)
+                            .to(speed, full)
+                            .map(reached -> Reading.of(reached.time()))
+                            .orElse(Reading.NONE);
+            case CLIMB -> Reading.of(drive().climb().steepest());
+            case HOTTEST_WINDING ->
+                    Reading.of(
+                            HardRiding.hottest(build, operation.brake(), operation.drive(), speed));
+            case RANGE -> range(speed);
+        };
+    }
+
+    private static Reading begins(Optional<Taper> taper) {
+        return taper.map(each -> Reading.of(each.begins())).orElse(Reading.NONE);
+    }
+
+    private static Reading ends(Optional<Taper> taper) {
+        return taper.map(each -> Reading.of(each.ends())).orElse(Reading.NONE);
+    }
+
+    private Reading verdict(Quantity quantity) {
+        Evaluation verdict = evaluation();
+        return switch (quantity) {
+            case VERDICT -> Reading.of(verdict.outcome().ordinal());
+            case SEVERITY ->
+                    new Reading(
+                            OptionalDouble.of(verdict.severity()),
+                            verdict.worst().key(),
+                            verdict.charge());
+            default -> Reading.of(verdict.safeCharge());
+        };
+    }
+
+    private Reading greatest(ToDoubleFunction<PackState> current) {
+        double greatest = Double.NEGATIVE_INFINITY;
+        double where = build.use().chargeFrom();
+        for (double charge : charges()) {
+            double flows =
+                    current.applyAsDouble(
+                            PackState.of(model, charge, build.battery().temperatureC()));
+            if (flows > greatest) {
+                greatest = flows;
+                where = charge;
+            }
+        }
+        return Reading.at(greatest, where);
+    }
+
+    /** With the fullest pack in use, which holds the electric brake back most. */
+    private Reading stop(double speed, double grip) {
+        double charge = build.use().chargeFrom();
+        StopOutcome outcome =
+                new Stop(build, operation.brake(), Surroundings.of(build).withGrip(grip))
+                        .from(speed, charge);
+        return outcome instanceof StopOutcome.Stopped stopped
+                ? Reading.at(stopped.distance(), charge)
+                : Reading.NONE;
+    }
+
+    private Reading range(double speed) {
+        Cruise cruise =
+                Cruise.of(
+                        build,
+                        operation.drive(),
+                        new Road(0.0, build.use().riding().headwind()),
+                        speed);
+        return Double.isFinite(cruise.distance()) ? Reading.of(cruise.distance()) : Reading.NONE;
+    }
+
+    /**
+     * The ends of the charge in use and the knots between: what flows is greatest at one of them.
+     */
+    private double[] charges() {
+        double from = build.use().chargeFrom();
+        double to = build.use().chargeTo();
+        return DoubleStream.concat(DoubleStream.of(to, from), DoubleStream.of(model.knots()))
+                .filter(charge -> charge >= to && charge <= from)
+                .toArray();
+    }
+}

@@ -1,0 +1,105 @@
+package brakewright.profile;
+
+/** What profiles are compared by. */
+public enum Quantity {
+    /** Setting: drive current per motor. */
+    MOTOR_DRIVE_CURRENT("motor-drive-current", "A", Sense.NONE),
+    /** Setting: brake current per motor. */
+    MOTOR_BRAKE_CURRENT("motor-brake-current", "A", Sense.NONE),
+    /** Setting: discharge current per controller. */
+    PACK_DISCHARGE_CURRENT("pack-discharge-current", "A", Sense.NONE),
+    /** Setting: regen current per controller. */
+    PACK_REGEN_CURRENT("pack-regen-current", "A", Sense.NONE),
+    /** Setting: where the low-voltage taper begins. */
+    LOW_TAPER_BEGINS("low-voltage-taper-begins", "V", Sense.NONE),
+    /** Setting: where the low-voltage taper ends. */
+    LOW_TAPER_ENDS("low-voltage-taper-ends", "V", Sense.NONE),
+    /** Setting: where the high-voltage taper begins. */
+    HIGH_TAPER_BEGINS("high-voltage-taper-begins", "V", Sense.NONE),
+    /** Setting: where the high-voltage taper ends. */
+    HIGH_TAPER_ENDS("high-voltage-taper-ends", "V", Sense.NONE),
+    /** Setting: the speed cap. */
+    SPEED_CAP("speed-cap", "m/s", Sense.NONE),
+    /** The verdict, as the place of its word: 0 within limits, 1 conditional, 2 outside. */
+    VERDICT("verdict", "1", Sense.LOWER),
+    /** How far the worst check is from its limit; positive where it is exceeded. */
+    SEVERITY("severity", "1", Sense.LOWER),
+    /** Up to which charge state braking is safe for the packs. */
+    SAFE_CHARGE("safe-charge", "1", Sense.HIGHER),
+    /** The highest current into the packs that the settings lead to. */
+    GREATEST_RETURN("greatest-return", "A", Sense.NONE),
+    /** The highest current out of the packs that the settings lead to. */
+    GREATEST_DRAW("greatest-draw", "A", Sense.NONE),
+    /** Stopping distance on dry level road, reaction left out. */
+    STOP_DRY("stop-dry", "m", Sense.LOWER),
+    /** Stopping distance on wet level road, reaction left out. */
+    STOP_WET("stop-wet", "m", Sense.LOWER),
+    /** Top speed on level road, the speed cap left out. */
+    TOP_SPEED("top-speed", "m/s", Sense.HIGHER),
+    /** Acceleration from standstill. */
+    LAUNCH("launch", "m/s2", Sense.HIGHER),
+    /** Time to the cruise speed of the first profile. */
+    TIME_TO_CRUISE("time-to-cruise", "s", Sense.LOWER),
+    /** Steepest slope held at a crawl. */
+    CLIMB("climb", "1", Sense.HIGHER),
+    /** The hottest winding after a hard pull and ten stops in a row. */
+    HOTTEST_WINDING("hottest-winding", "degC", Sense.LOWER),
+    /** Range at a steady speed. */
+    RANGE("range", "m", Sense.HIGHER);
+
+    /** Which way is better. */
+    public enum Sense {
+        /** More is better. */
+        HIGHER,
+        /** Less is better. */
+        LOWER,
+        /** Neither by itself. */
+        NONE
+    }
+
+    private final String key;
+    private final String unit;
+    private final Sense sense;
+
+    Quantity(String key, String unit, Sense sense) {
+        this.key = key;
+        this.unit = unit;
+        this.sense = sense;
+    }
+
+    /**
+     * Returns the name that comparisons use.
+     *
+     * @return lower case with hyphens
+     */
+    public String key() {
+        return key;
+    }
+
+    /**
+     * Returns the unit.
+     *
+     * @return the unit; 1 for a ratio
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * Returns which way is better.
+     *
+     * @return the sense
+     */
+    public Sense sense() {
+        return sense;
+    }
+
+    /**
+     * Returns whether this is a setting and not a result.
+     *
+     * @return true for what a person enters
+     */
+    public boolean isSetting() {
+        return compareTo(SPEED_CAP) <= 0;
+    }
+}

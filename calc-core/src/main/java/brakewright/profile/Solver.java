@@ -1,0 +1,94 @@
+package brakewright.profile;
+
+import brakewright.review.Evaluation;
+import brakewright.spec.Require;
+import java.util.function.DoubleFunction;
+import java.util.function.IntFunction;
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/**
+ * Works backwards: which value of one thing keeps a vehicle just within limits over the whole of
+ * its use.
+ *
+ * <p>The root of {@link Evaluation#severity} is sought by a bracketing Brent method between an end
+ * that is within limits and one that is not; both ends are evaluated first, so there is a root
+ * between them, and the answer is on its permitted side.
+ */
+public final class Solver {
+
+    private static final double RELATIVE_ACCURACY = 1e-9;
+    private static final double ABSOLUTE_ACCURACY = 1e-9;
+    private static final int ORDER = 5;
+    private static final int EVALUATIONS = 500;
+
+    private Solver() {}
+
+    /**
+     * Finds the highest value that is within limits, lower ones being milder.
+     *
+     * @param verdict over the value
+     * @param low the lowest value asked about
+     * @param high the highest value asked about
+     * @return the solution
+     * @throws IllegalArgumentException if {@code low} is not below {@code high}
+     */
+    public static Solution highest(DoubleFunction<Evaluation> verdict, double low, double high) {
+        Require.ascending("values asked about", low, high, "");
+        Evaluation atLow = verdict.apply(low);
+        Evaluation atHigh = verdict.apply(high);
+        if (atHigh.severity() <= 0.0) {
+            return new Solution.All(high, atHigh);
+        }
+        if (atLow.severity() > 0.0) {
+            return new Solution.None(low, atLow);
+        }
+        double root =
+                atLow.severity() == 0.0 && verdict.apply(low + step(low, high)).severity() > 0.0
+                        ? low
+                        : new BracketingNthOrderBrentSolver(
+                                        RELATIVE_ACCURACY, ABSOLUTE_ACCURACY, ORDER)
+                                .solve(
+                                        EVALUATIONS,
+                                        value -> signed(verdict.apply(value)),
+                                        low,
+                                        high,
+                                        AllowedSolution.BELOW_SIDE);
+        return new Solution.Found(
+                root, verdict.apply(root), verdict.apply(Math.min(high, root + step(low, high))));
+    }
+
+    /**
+     * Finds the smallest count that is within limits, greater ones being milder.
+     *
+     * @param verdict over the count
+     * @param least the smallest count asked about
+     * @param most the greatest count asked about
+     * @return the solution; each count is tried in turn
+     * @throws IllegalArgumentException if {@code least} is above {@code most}
+     */
+    public static Solution smallest(IntFunction<Evaluation> verdict, int least, int most) {
+        Require.within("smallest count", least, 0.0, most, "");
+        Evaluation below = verdict.apply(least);
+        if (below.severity() <= 0.0) {
+            return new Solution.All(least, below);
+        }
+        for (int count = least + 1; count <= most; count++) {
+            Evaluation here = verdict.apply(count);
+            if (here.severity() <= 0.0) {
+                return new Solution.Found(count, here, below);
+            }
+            below = here;
+        }
+        return new Solution.None(most, below);
+    }
+
+    private static double step(double low, double high) {
+        return 1e-6 * (high - low);
+    }
+
+    /** A check that sits on its limit is within it: nudged below, so that a root lies above. */
+    private static double signed(Evaluation evaluation) {
+        return evaluation.severity() == 0.0 ? -Double.MIN_NORMAL : evaluation.severity();
+    }
+}
