@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param build the vehicle
  * @param proposals settings to compare with, by name, each laid over the present ones
  * @param tableVersion the edition of the reference tables
+ * @param variations makes the vehicle anew from other numbers
  */
 public record BuildFile(
         String title,
@@ -32,7 +33,8 @@ public record BuildFile(
         List<Map<Input, Resolved>> packs,
         Build build,
         Map<String, Settings> proposals,
-        String tableVersion) {
+        String tableVersion,
+        Variations variations) {
 
     private static final int LARGEST_BYTES = 1 << 20;
 
@@ -69,7 +71,8 @@ public record BuildFile(
                 inputs.packs(),
                 build,
                 proposals,
-                tables.version());
+                tables.version(),
+                new Variations(given, inputs, tables));
     }
 
     /**

@@ -16,10 +16,39 @@ public sealed interface Value {
     /**
      * Two numbers.
      *
-     * @param first as written first
-     * @param second as written second
+     * @param one as written first
+     * @param two as written second
      */
-    record Pair(double first, double second) implements Value {}
+    record Pair(Quantity one, Quantity two) implements Value {
+
+        /**
+         * Makes a pair of exact numbers.
+         *
+         * @param first the one
+         * @param second the other
+         */
+        public Pair(double first, double second) {
+            this(Quantity.exact(first), Quantity.exact(second));
+        }
+
+        /**
+         * Returns the nominal first number.
+         *
+         * @return as written first
+         */
+        public double first() {
+            return one.value();
+        }
+
+        /**
+         * Returns the nominal second number.
+         *
+         * @return as written second
+         */
+        public double second() {
+            return two.value();
+        }
+    }
 
     /**
      * A word out of a set, or free text.

@@ -122,8 +122,8 @@ final class ValueReader {
             throw new QuantityParser.NotAQuantity(describe(raw) + " is no pair of values");
         }
         return new Value.Pair(
-                QuantityParser.parse(text(array.get(0)), dimension).value(),
-                QuantityParser.parse(text(array.get(1)), dimension).value());
+                QuantityParser.parse(text(array.get(0)), dimension),
+                QuantityParser.parse(text(array.get(1)), dimension));
     }
 
     private Curve curve(Object raw, String quantity) throws QuantityParser.NotAQuantity {

@@ -2,7 +2,6 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
-import brakewright.cli.words.UnitSystem;
 import brakewright.spec.Use;
 import brakewright.worksheet.PackRow;
 import brakewright.worksheet.Worksheet;
@@ -14,12 +13,10 @@ final class PackTable {
     private static final String ROW = "  %6s %8s %8s %10s  %-20s %10s  %-20s";
 
     private final Worksheet sheet;
-    private final UnitSystem units;
     private final Page page;
 
-    PackTable(Worksheet sheet, UnitSystem units, Page page) {
+    PackTable(Worksheet sheet, Page page) {
         this.sheet = sheet;
-        this.units = units;
         this.page = page;
     }
 
@@ -47,23 +44,6 @@ final class PackTable {
                 print(row);
             }
         }
-        page.paragraph(
-                "",
-                2,
-                "Top speed on level road, the speed cap left out: "
-                        + units.speedText(sheet.drive().topSpeedFlat().speed())
-                        + " with the fullest pack in use, held down by "
-                        + holder()
-                        + ".");
-    }
-
-    private String holder() {
-        return switch (sheet.drive().topSpeedFlat().holder()) {
-            case MOTOR_CURRENT -> "the motor drive current";
-            case PACK_CURRENT -> "the pack discharge current";
-            case VOLTAGE -> "the pack's voltage";
-            case STANDSTILL -> "too little thrust to move off";
-        };
     }
 
     private void print(PackRow row) {

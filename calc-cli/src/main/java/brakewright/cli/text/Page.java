@@ -30,7 +30,8 @@ final class Page {
     }
 
     /** Adds a paragraph behind a label, further lines indented alike. */
-    Page paragraph(String label, int labelWidth, String paragraph) {
+    Page paragraph(String heading, int labelWidth, String paragraph) {
+        String label = ink.settle(heading);
         String indent = " ".repeat(labelWidth);
         List<String> lines = wrap(ink.settle(paragraph), WIDTH - labelWidth);
         String start = label + " ".repeat(Math.max(0, labelWidth - visibleLength(label)));

@@ -11,12 +11,10 @@ import brakewright.cli.words.VerdictWords;
 import brakewright.review.Finding;
 import brakewright.review.Verdict;
 import brakewright.spec.Input;
-import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 
 /** The worksheet as text. */
 public final class WorksheetText {
@@ -57,13 +55,23 @@ public final class WorksheetText {
         page.blank();
         new SettingsTable(sheet, units, page).print(ink);
         page.blank();
-        new PackTable(sheet, units, page).print(ink);
+        new PackTable(sheet, page).print(ink);
+        if (!sheet.build().battery().isOnePack()) {
+            page.blank();
+            new SharingTable(sheet, page).print(ink);
+        }
         page.blank();
         new BrakeTable(sheet, units, page).print(ink);
         page.blank();
         new FirstStopText(sheet, units, page).print(ink);
         page.blank();
-        heat();
+        new DriveTable(sheet, units, page).print(ink);
+        page.blank();
+        new SagTable(sheet, page).print(ink);
+        page.blank();
+        new RangeTable(sheet, units, page).print(ink);
+        page.blank();
+        new HeatText(sheet, units, page).print(ink);
         page.blank();
         findings();
         page.blank();
@@ -103,43 +111,6 @@ public final class WorksheetText {
         for (String sentence : new VerdictWords(sheet.build(), units).of(sheet.review())) {
             page.paragraph("", 2, sentence);
         }
-    }
-
-    private void heat() {
-        page.line(ink.heading("Heat of the motor"));
-        if (sheet.heat().known().isEmpty()) {
-            page.paragraph("", 2, "not computed: the motor's thermal figures are not given");
-            return;
-        }
-        HeatSheet.Known heat = sheet.heat().known().get();
-        page.paragraph(
-                "",
-                2,
-                "Continuous current "
-                        + Numbers.down(heat.continuousCurrent(), 1)
-                        + " A per motor, winding at "
-                        + Numbers.nearest(sheet.build().motor().windingLimitC(), 0)
-                        + " °C. From cold, the drive current ("
-                        + Numbers.nearest(sheet.operation().drive().motorCurrent(), 1)
-                        + " A) "
-                        + lasts(heat.timeAtDriveSetting())
-                        + ", the brake current ("
-                        + Numbers.nearest(sheet.operation().brake().motorCurrent(), 1)
-                        + " A) "
-                        + lasts(heat.timeAtBrakeSetting())
-                        + ". Air at "
-                        + Numbers.nearest(sheet.build().use().climate().ambientC(), 0)
-                        + " °C, drag loss of "
-                        + Numbers.nearest(heat.caseLoss(), 0)
-                        + " W as at "
-                        + units.speedText(heat.speed())
-                        + ".");
-    }
-
-    private static String lasts(OptionalDouble time) {
-        return time.isPresent()
-                ? "lasts " + Numbers.time(time.getAsDouble())
-                : "may flow for any time";
     }
 
     private void findings() {

@@ -41,6 +41,14 @@ class PageTest {
     }
 
     @Example
+    void aPlainLabelKeepsTheTextInItsColumn() {
+        String text =
+                new Page(new Ink(false, true)).paragraph("at 20 °C", 12, "x ".repeat(60)).text();
+        assertThat(text).startsWith("at 20 degC  x x");
+        assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThan(101));
+    }
+
+    @Example
     void linesDoNotEndInBlanks() {
         assertThat(new Page(new Ink(false, false)).line("a   ").blank().text()).isEqualTo("a\n\n");
     }

@@ -1,0 +1,219 @@
+package brakewright.cli.buildfile;
+
+import brakewright.profile.Uncertain;
+import brakewright.spec.Build;
+import brakewright.spec.Input;
+import brakewright.tables.ReferenceTables;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Makes the vehicle of a build file anew with some of its numbers changed. What the file leaves out
+ * is completed again, so that everything derived from a changed number follows it.
+ */
+public final class Variations {
+
+    private final Given given;
+    private final Resolver.Completed completed;
+    private final ReferenceTables tables;
+
+    Variations(Given given, Resolver.Completed completed, ReferenceTables tables) {
+        this.given = given;
+        this.completed = completed;
+        this.tables = tables;
+    }
+
+    /**
+     * One number and the range in which it lies.
+     *
+     * @param place where it stands
+     * @param range the range
+     */
+    public record Spread(InputPlace place, Uncertain range) {}
+
+    /**
+     * Returns every number of the file that carries a tolerance.
+     *
+     * @return with its range, cut to what is physically possible
+     */
+    public List<Spread> uncertain() {
+        List<Spread> all = new ArrayList<>();
+        given.values().forEach((input, value) -> add(all, input, 0, value));
+        for (int i = 0; i < given.packs().size(); i++) {
+            int pack = given.hasOnePack() ? 0 : i + 1;
+            given.packs().get(i).values().forEach((input, value) -> add(all, input, pack, value));
+        }
+        return all;
+    }
+
+    private static void add(List<Spread> all, Input input, int pack, Value value) {
+        if (value instanceof Value.Number number) {
+            add(all, new InputPlace(input, pack, InputPlace.Part.WHOLE), number.quantity());
+        } else if (value instanceof Value.Pair pair) {
+            add(all, new InputPlace(input, pack, InputPlace.Part.FIRST), pair.one());
+            add(all, new InputPlace(input, pack, InputPlace.Part.SECOND), pair.two());
+        }
+    }
+
+    private static void add(List<Spread> all, InputPlace place, Quantity quantity) {
+        if (quantity.tolerance() > 0.0) {
+            Schema.Entry entry = Schema.of(place.input());
+            double low = Math.max(entry.low(), quantity.value() - quantity.tolerance());
+            double high = Math.min(entry.high(), quantity.value() + quantity.tolerance());
+            all.add(new Spread(place, new Uncertain(place.input(), quantity.value(), low, high)));
+        }
+    }
+
+    /**
+     * Finds a number by the key of its input.
+     *
+     * @param key as the build file has it; for a settings key {@code settings.} may be left out,
+     *     for a key of {@code use} likewise, for one of the pack {@code pack.}
+     * @return where it stands; empty where there is no such number
+     */
+    public Optional<InputPlace> find(String key) {
+        String[] prefixes = {"", "settings.", "use.", "pack.", "vehicle.", "motor.", "controller."};
+        for (String prefix : prefixes) {
+            String whole = prefix + key;
+            Optional<Input> input = Input.ofKey(PackPlace.schemaKey(whole));
+            if (input.isPresent() && Schema.of(input.get()).kind().isSingleNumber()) {
+                return Optional.of(
+                        new InputPlace(input.get(), number(whole), InputPlace.Part.WHOLE));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The number in {@code packs.2.series}; 0 without one. */
+    private static int number(String key) {
+        String[] parts = key.split("\\.", -1);
+        return parts[0].equals(PackPlace.SEVERAL) && parts.length > 2
+                ? Integer.parseInt(parts[1])
+                : 0;
+    }
+
+    /**
+     * Returns the nominal value of a number.
+     *
+     * @param place where it stands
+     * @return the value, in calculation units; empty where the file and the tables have none
+     */
+    public Optional<Double> nominal(InputPlace place) {
+        Map<Input, Resolved> of =
+                PackPlace.holds(place.input())
+                        ? completed.packs().get(Math.max(0, place.pack() - 1))
+                        : completed.whole();
+        Resolved resolved = of.get(place.input());
+        return resolved != null && resolved.value() instanceof Value.Number number
+                ? Optional.of(number.quantity().value())
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the unit and the range of what is physically possible of an input.
+     *
+     * @param input which
+     * @return lowest and highest value, in calculation units
+     */
+    public static double[] possible(Input input) {
+        Schema.Entry entry = Schema.of(input);
+        return new double[] {entry.low(), entry.high()};
+    }
+
+    /**
+     * Reads a value as a build file would write it, without quotes.
+     *
+     * @param input of what
+     * @param text the value with its unit
+     * @return the value, in calculation units
+     * @throws BuildFileException if it is no such value, or not possible
+     */
+    public static double parse(Input input, String text) throws BuildFileException {
+        Schema.Entry entry = Schema.of(input);
+        try {
+            Value value = new Value.Number(parse(entry, text));
+            String wrong = ValueReader.outOfRange(entry, value);
+            if (!wrong.isEmpty()) {
+                throw new QuantityParser.NotAQuantity(wrong);
+            }
+            return ((Value.Number) value).quantity().value();
+        } catch (QuantityParser.NotAQuantity wrong) {
+            throw new BuildFileException(
+                    List.of(
+                            new Problem(
+                                    0,
+                                    input.key(),
+                                    String.valueOf(wrong.getMessage()),
+                                    entry.kind().expected()
+                                            + ", for example "
+                                            + entry.example().replace(" ", ""))));
+        }
+    }
+
+    private static Quantity parse(Schema.Entry entry, String text)
+            throws QuantityParser.NotAQuantity {
+        return entry.kind() instanceof Kind.Measured measured
+                ? QuantityParser.parse(text, measured.dimension())
+                : QuantityParser.parseRatio(text);
+    }
+
+    /**
+     * Makes the vehicle.
+     *
+     * @param places which numbers change
+     * @param values what they become, in the same order and in calculation units
+     * @return the vehicle
+     * @throws BuildFileException if the numbers do not go together
+     */
+    public Build with(List<InputPlace> places, double[] values) throws BuildFileException {
+        Map<Input, Value> whole = new EnumMap<>(Input.class);
+        whole.putAll(given.values());
+        List<GivenPack> packs = new ArrayList<>(given.packs());
+        for (int i = 0; i < values.length; i++) {
+            InputPlace place = places.get(i);
+            if (PackPlace.holds(place.input())) {
+                int index = Math.max(0, place.pack() - 1);
+                GivenPack old = packs.get(index);
+                Map<Input, Value> own = new EnumMap<>(Input.class);
+                own.putAll(old.values());
+                put(own, place, values[i]);
+                packs.set(index, new GivenPack(old.place(), old.cell(), own));
+            } else {
+                put(whole, place, values[i]);
+            }
+        }
+        Given changed =
+                new Given(
+                        given.title(),
+                        given.notes(),
+                        whole,
+                        packs,
+                        given.lines(),
+                        given.proposals());
+        List<Problem> problems = new ArrayList<>();
+        Resolver.Completed all = new Resolver(tables, changed, problems).resolve();
+        if (!problems.isEmpty()) {
+            throw new BuildFileException(problems);
+        }
+        Build build = new BuildAssembler(changed, all, problems).assemble();
+        if (!problems.isEmpty()) {
+            throw new BuildFileException(problems);
+        }
+        return build;
+    }
+
+    private static void put(Map<Input, Value> values, InputPlace place, double value) {
+        Quantity quantity = Quantity.exact(value);
+        Value old = values.get(place.input());
+        Value changed =
+                old instanceof Value.Pair pair && place.part() != InputPlace.Part.WHOLE
+                        ? place.part() == InputPlace.Part.FIRST
+                                ? new Value.Pair(quantity, pair.two())
+                                : new Value.Pair(pair.one(), quantity)
+                        : new Value.Number(quantity);
+        values.put(place.input(), changed);
+    }
+}

@@ -1,0 +1,245 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.ride.Climb;
+import brakewright.ride.PackHeat;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.worksheet.HeatSheet;
+import brakewright.worksheet.Worksheet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** How motor and pack warm, and when they may work again. */
+final class HeatText {
+
+    private static final int LABEL = 19;
+
+    /** Our own choice: beyond it no cell is a cell any more, and a figure would say nothing. */
+    private static final double MOST_TOLD = 250.0;
+
+    private final Worksheet sheet;
+    private final UnitSystem units;
+    private final Page page;
+    private final Build build;
+
+    HeatText(Worksheet sheet, UnitSystem units, Page page) {
+        this.sheet = sheet;
+        this.units = units;
+        this.page = page;
+        this.build = sheet.build();
+    }
+
+    void print(Ink ink) {
+        page.line(ink.heading("Heat of motor and pack"));
+        if (sheet.heat().known().isPresent()) {
+            motor(sheet.heat().known().get());
+        } else {
+            entry("motor", "not computed: the motor's thermal figures are not given");
+        }
+        Optional<PackHeat> cruising = sheet.heat().packCruising();
+        Optional<PackHeat> pulling = sheet.heat().packPulling();
+        entry("pack, cruising", isCruising() ? pack(cruising, cruising()) : unreached());
+        entry("pack, set draw", pack(pulling, pulling()));
+        charging(isCruising() ? cruising : Optional.empty(), pulling);
+    }
+
+    private void entry(String label, String text) {
+        page.paragraph("  " + label, LABEL, text);
+    }
+
+    private void motor(HeatSheet.Known heat) {
+        double drive = sheet.operation().drive().motorCurrent();
+        entry(
+                "continuous",
+                Numbers.down(heat.continuousCurrent(), 1)
+                        + " A per motor: winding at its limit of "
+                        + Numbers.nearest(build.motor().windingLimitC(), 0)
+                        + " °C, air at "
+                        + Numbers.nearest(build.use().climate().ambientC(), 0)
+                        + " °C, drag loss of "
+                        + Numbers.nearest(heat.caseLoss(), 0)
+                        + " W as at "
+                        + units.speedText(heat.speed())
+                        + ".");
+        entry(
+                "drive current",
+                Numbers.nearest(drive, 1)
+                        + " A "
+                        + lasts(heat.timeAtDriveSetting())
+                        + (heat.timeAtDriveSetting().isPresent()
+                                ? " from cold; " + warm(heat)
+                                : "."));
+        if (heat.timeAtDriveSetting().isPresent()) {
+            entry("recovery", recovery(heat));
+        }
+        entry(
+                "brake current",
+                Numbers.nearest(sheet.operation().brake().motorCurrent(), 1)
+                        + " A "
+                        + lasts(heat.timeAtBrakeSetting())
+                        + (heat.timeAtBrakeSetting().isPresent() ? " from cold." : "."));
+        Climb climb = sheet.drive().climb();
+        entry(
+                "steepest climb",
+                DriveTable.steepest(climb.steepest())
+                        + " at a crawl takes "
+                        + Numbers.nearest(climb.current(), 1)
+                        + " A and "
+                        + (climb.heldFor().isPresent()
+                                ? "is held for "
+                                        + Numbers.time(climb.heldFor().getAsDouble())
+                                        + " from cold."
+                                : "may be held for any time."));
+    }
+
+    private static String lasts(OptionalDouble time) {
+        return time.isPresent()
+                ? "lasts " + Numbers.time(time.getAsDouble())
+                : "may flow for any time";
+    }
+
+    private String warm(HeatSheet.Known heat) {
+        String ride = "a long ride at " + units.speedText(build.use().riding().cruiseSpeed());
+        if (heat.warm().isEmpty()) {
+            return ride + " is more than the winding bears.";
+        }
+        return "after "
+                + ride
+                + " (winding at "
+                + Numbers.nearest(heat.warm().get().windingC(), 0)
+                + " °C) it "
+                + lasts(heat.timeAtDriveSettingWarm())
+                + ".";
+    }
+
+    private String recovery(HeatSheet.Known heat) {
+        String pull = "hard pull of " + Numbers.time(build.use().effort().hardPull());
+        return heat.recovery().isPresent()
+                ? "After the limit, "
+                        + Numbers.time(heat.recovery().getAsDouble())
+                        + " at rest until another "
+                        + pull
+                        + " is borne."
+                : "A " + pull + " is not borne even from cold.";
+    }
+
+    private boolean isCruising() {
+        return sheet.drive().topSpeedFlat().speed() >= build.use().riding().cruiseSpeed();
+    }
+
+    private String unreached() {
+        return "not computed: the settings do not reach the cruise speed, "
+                + units.speedText(build.use().riding().cruiseSpeed());
+    }
+
+    private String cruising() {
+        return "at " + units.speedText(build.use().riding().cruiseSpeed());
+    }
+
+    private String pulling() {
+        return "at " + Numbers.nearest(sheet.operation().drive().packCurrent(), 1) + " A";
+    }
+
+    private String pack(Optional<PackHeat> heat, String how) {
+        return heat.isPresent() ? warms(heat.get(), how) : missing(how);
+    }
+
+    private String missing(String how) {
+        boolean known =
+                build.battery().packs().stream()
+                        .anyMatch(pack -> pack.cell().heatCapacity().isPresent());
+        if (!known) {
+            return "not computed: the heat capacity of the cells is not known; give"
+                    + " pack.cell.mass";
+        }
+        return "not computed: a full discharge "
+                + how
+                + (sheet.operation().drive().packCurrent() > 0.0
+                        ? " is more than the pack can give"
+                        : ", for no draw is set");
+    }
+
+    private String warms(PackHeat heat, String how) {
+        double rise = heat.endC() - build.battery().temperatureC();
+        double highest = cell(heat).discharging().highestC();
+        return "A full discharge "
+                + how
+                + " takes "
+                + Numbers.time(heat.time())
+                + " and "
+                + change(heat, rise)
+                + (heat.endC() > highest
+                        ? " Their maker permits "
+                                + Numbers.down(highest, 0)
+                                + " °C: rest before that is reached."
+                        : "");
+    }
+
+    private String change(PackHeat heat, double rise) {
+        String cells =
+                " the cells" + (build.battery().isOnePack() ? "" : " of pack " + heat.pack());
+        if (heat.endC() > MOST_TOLD) {
+            return "would warm" + cells + " far beyond what they bear.";
+        }
+        return (rise < 0.0 ? "cools" : "warms")
+                + cells
+                + " by "
+                + (isWayKnown(heat) ? "" : "up to ")
+                + Numbers.nearest(Math.abs(rise), 0)
+                + " K, to "
+                + Numbers.nearest(heat.endC(), 0)
+                + " °C.";
+    }
+
+    private Cell cell(PackHeat heat) {
+        return build.battery().packs().get(heat.pack() - 1).cell();
+    }
+
+    private boolean isWayKnown(PackHeat heat) {
+        return build.battery().packs().get(heat.pack() - 1).toAir().isPresent();
+    }
+
+    private void charging(Optional<PackHeat> cruising, Optional<PackHeat> pulling) {
+        if (cruising.isEmpty() && pulling.isEmpty()) {
+            return;
+        }
+        String first = cruising.map(this::advice).orElse("");
+        String second = pulling.map(this::advice).orElse("");
+        String advice =
+                first.equals(second)
+                        ? "After either, " + first + "."
+                        : (first.isEmpty() ? "" : "After cruising, " + first + ". ")
+                                + (second.isEmpty() ? "" : "After the set draw, " + second + ".");
+        boolean unknown =
+                Stream.of(cruising, pulling)
+                        .flatMap(Optional::stream)
+                        .anyMatch(heat -> !isWayKnown(heat));
+        entry(
+                "charging",
+                advice.strip()
+                        + (unknown
+                                ? " As pack.to_air is not given, no heat is taken to leave the cells:"
+                                        + " these are the most."
+                                : ""));
+    }
+
+    private String advice(PackHeat heat) {
+        if (heat.endC() <= heat.chargeLimitC()) {
+            return "the cells need not cool before they are charged";
+        }
+        String cool =
+                "let the cells cool below "
+                        + Numbers.down(heat.chargeLimitC(), 0)
+                        + " °C before charging; ";
+        if (heat.chargeAfter().isPresent()) {
+            return cool + "about " + Numbers.time(heat.chargeAfter().getAsDouble());
+        }
+        return cool
+                + (isWayKnown(heat)
+                        ? "the air is too warm for that"
+                        : "how long that takes is not known, measure their temperature");
+    }
+}

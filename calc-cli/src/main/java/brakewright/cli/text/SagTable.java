@@ -1,0 +1,130 @@
+package brakewright.cli.text;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.cli.words.Numbers;
+import brakewright.powertrain.PackState;
+import brakewright.review.Sag;
+import brakewright.worksheet.Worksheet;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** The voltage that is left while the pack is drawn from, over its charge, and what it meets. */
+final class SagTable {
+
+    private static final String LABEL = "  %-14s";
+    private static final String ENTRY = "%20s";
+
+    private final Worksheet sheet;
+    private final Page page;
+    private final BatteryModel model;
+    private boolean isGone;
+
+    SagTable(Worksheet sheet, Page page) {
+        this.sheet = sheet;
+        this.page = page;
+        this.model = new BatteryModel(sheet.build().battery());
+    }
+
+    void print(Ink ink) {
+        Sag sag = sheet.sag();
+        SagWords words = new SagWords(sheet, sag, page);
+        List<Sag.Case> set = cases(sag, true);
+        List<Sag.Case> recommended = cases(sag, false);
+        page.line(ink.heading("The voltage under load"));
+        table(ink, set, ShownCharges.tens(sheet.build().use()));
+        page.line("  met at a charge of (the low-voltage taper as set)");
+        words.meetings(set, true);
+        if (!recommended.isEmpty()) {
+            table(ink, recommended, ShownCharges.few(sheet.build().use()));
+            words.meetings(recommended, false);
+        }
+        page.line("  !  below the lowest voltage that the maker of the cells permits");
+        if (sheet.operation().drive().taper().isPresent()) {
+            page.line("  ~  by then the low-voltage taper lets less flow: the voltage is higher");
+        }
+        if (isGone) {
+            page.line("  gone  the pack cannot give that current");
+        }
+        words.print();
+    }
+
+    /** Writes a line with one entry for each case. */
+    static String row(String label, List<Sag.Case> cases, Function<Sag.Case, String> entry) {
+        StringBuilder row = new StringBuilder(String.format(Locale.ROOT, LABEL, label));
+        for (Sag.Case each : cases) {
+            row.append(String.format(Locale.ROOT, ENTRY, entry.apply(each)));
+        }
+        return row.toString();
+    }
+
+    private static List<Sag.Case> cases(Sag sag, boolean set) {
+        return sag.cases().stream().filter(each -> each.isSet() == set).toList();
+    }
+
+    private void table(Ink ink, List<Sag.Case> cases, double[] charges) {
+        page.paragraph(
+                "",
+                2,
+                drawn(cases.get(0))
+                        + ": the voltage of all, and of the average cell"
+                        + (model.packs().size() == 1 ? " [V]" : " where it is lowest [V]"));
+        page.line(row("charge", cases, each -> ink.settle(SagWords.name(each)) + "  "));
+        for (double charge : charges) {
+            page.line(row(Numbers.percent(charge), cases, each -> entry(each, charge)));
+        }
+    }
+
+    private String drawn(Sag.Case first) {
+        String draw = Numbers.nearest(first.draw(), 1) + " A";
+        if (!first.isSet()) {
+            return "while the recommended " + Numbers.down(first.draw(), 1) + " A are drawn";
+        }
+        return sheet.build().settings().packDischargeCurrent().isPresent()
+                ? "while the set " + draw + " are drawn"
+                : "while " + draw + " are drawn (recommended, for none is set)";
+    }
+
+    private String entry(Sag.Case drawn, double charge) {
+        double loaded =
+                PackState.of(model, charge, drawn.cellsC(), drawn.seconds())
+                        .terminalVoltage(-drawn.draw());
+        if (!(loaded > 0.0)) {
+            isGone = true;
+            return "gone  !";
+        }
+        double lowest = Double.POSITIVE_INFINITY;
+        boolean below = false;
+        for (int place = 0; place < model.packs().size(); place++) {
+            double own = cellVoltage(place, drawn, charge);
+            lowest = Math.min(lowest, own);
+            below |= own < model.packs().get(place).pack().cell().voltageMin();
+        }
+        return String.format(
+                Locale.ROOT,
+                "%s %7s %s",
+                Numbers.nearest(loaded, 1),
+                Numbers.nearest(lowest, 2),
+                (isFading(loaded) ? "~" : " ") + (below ? "!" : " "));
+    }
+
+    private boolean isFading(double loaded) {
+        OptionalDouble begins =
+                sheet.operation().drive().taper().stream()
+                        .mapToDouble(taper -> taper.begins())
+                        .findFirst();
+        return begins.isPresent() && loaded < begins.getAsDouble();
+    }
+
+    /** The average cell of one pack at the whole draw, joints left out [V]. */
+    private double cellVoltage(int place, Sag.Case drawn, double charge) {
+        PackModel pack = model.packs().get(place);
+        double ownCharge = model.chargeOf(place, charge);
+        double current =
+                drawn.draw() * model.share(place, charge, drawn.cellsC()) / pack.pack().parallel();
+        return pack.cellOpenCircuitVoltage(ownCharge)
+                - current * pack.cellResistance(ownCharge, drawn.cellsC(), drawn.seconds());
+    }
+}

@@ -1,0 +1,208 @@
+package brakewright.cli.text;
+
+import brakewright.battery.BatteryModel;
+import brakewright.cli.words.LimitWords;
+import brakewright.cli.words.Numbers;
+import brakewright.limit.ConstraintId;
+import brakewright.limit.TaperLimit;
+import brakewright.limit.Term;
+import brakewright.review.Sag;
+import brakewright.spec.Pack;
+import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Says what a falling voltage meets, and why the low-voltage taper lies where it does. */
+final class SagWords {
+
+    private final Worksheet sheet;
+    private final Sag sag;
+    private final Page page;
+
+    SagWords(Worksheet sheet, Sag sag, Page page) {
+        this.sheet = sheet;
+        this.sag = sag;
+        this.page = page;
+    }
+
+    /** The temperature of the cells, and how long is drawn. */
+    static String name(Sag.Case drawn) {
+        return Numbers.nearest(drawn.cellsC(), 0)
+                + " °C, "
+                + (Double.isInfinite(drawn.seconds())
+                        ? "sustained"
+                        : Numbers.nearest(drawn.seconds(), 0) + " s");
+    }
+
+    /** Adds a row for each event: the charge at which it is met. */
+    void meetings(List<Sag.Case> cases, boolean all) {
+        for (Sag.Event event : Sag.Event.values()) {
+            boolean met = cases.stream().anyMatch(each -> charge(each, event).isPresent());
+            if (isKnown(event) && (all || met)) {
+                page.line(
+                        SagTable.row(label(event), cases, each -> at(charge(each, event)) + "   "));
+            }
+        }
+    }
+
+    void print() {
+        boolean met =
+                sag.meetings().stream()
+                        .anyMatch(each -> each.drawn().isSet() && each.charge().isPresent());
+        if (!met) {
+            page.paragraph("", 2, "With the draw set, nothing of this is met in use.");
+        }
+        for (Sag.Case each : sag.cases()) {
+            if (met && each.isSet() && Double.isInfinite(each.seconds())) {
+                page.paragraph("", 2, first(each));
+            }
+        }
+        unknown();
+        taper();
+    }
+
+    private OptionalDouble charge(Sag.Case drawn, Sag.Event event) {
+        return sag.meetings().stream()
+                .filter(each -> each.drawn().equals(drawn) && each.event() == event)
+                .findFirst()
+                .map(Sag.Meeting::charge)
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** Met at the latest there: rounded up. */
+    private String at(OptionalDouble charge) {
+        return charge.isPresent() ? Numbers.up(100.0 * charge.getAsDouble(), 1) + " %" : "not met";
+    }
+
+    private static String label(Sag.Event event) {
+        return switch (event) {
+            case TAPER_BEGINS -> "taper begins";
+            case CELL_FLOOR -> "cell at floor";
+            case PROTECTION_TRIP -> "trip opens";
+            case TAPER_ENDS -> "taper ends";
+        };
+    }
+
+    /** What a sustained pull and a pulse at one temperature meet first. */
+    private String first(Sag.Case sustained) {
+        Sag.Case pulse =
+                sag.cases().stream()
+                        .filter(
+                                each ->
+                                        each.isSet()
+                                                && each.cellsC() == sustained.cellsC()
+                                                && !Double.isInfinite(each.seconds()))
+                        .findFirst()
+                        .orElse(sustained);
+        return "With the cells at "
+                + Numbers.nearest(sustained.cellsC(), 0)
+                + " °C, a pulse of "
+                + Numbers.nearest(pulse.seconds(), 0)
+                + " s "
+                + meets(sag.first(pulse))
+                + "; a sustained draw "
+                + meets(sag.first(sustained))
+                + ".";
+    }
+
+    private String meets(Optional<Sag.Meeting> first) {
+        if (first.isEmpty()) {
+            return "meets nothing";
+        }
+        double charge = first.get().charge().orElseThrow();
+        String what =
+                switch (first.get().event()) {
+                    case TAPER_BEGINS -> "the taper's beginning";
+                    case CELL_FLOOR -> "the cells' lowest voltage";
+                    case PROTECTION_TRIP -> "the protection's trip";
+                    case TAPER_ENDS -> "the taper's end";
+                };
+        return "first meets "
+                + what
+                + (charge >= sheet.build().use().chargeFrom()
+                        ? " at once"
+                        : " at " + Numbers.up(100.0 * charge, 1) + " % charge");
+    }
+
+    private boolean isKnown(Sag.Event event) {
+        return switch (event) {
+            case CELL_FLOOR -> true;
+            case PROTECTION_TRIP -> withTrip() > 0;
+            case TAPER_BEGINS, TAPER_ENDS -> sheet.operation().drive().taper().isPresent();
+        };
+    }
+
+    private long withTrip() {
+        return sheet.build().battery().packs().stream()
+                .map(Pack::protection)
+                .filter(protection -> protection.cellUndervoltageTrip().isPresent())
+                .count();
+    }
+
+    private void unknown() {
+        if (sheet.operation().drive().taper().isEmpty()) {
+            page.paragraph("", 2, "No low-voltage taper is set: nothing fades the draw in time.");
+        }
+        int packs = sheet.build().battery().packs().size();
+        if (withTrip() < packs) {
+            page.paragraph(
+                    "",
+                    2,
+                    "not computed: where the protection"
+                            + (packs == 1 ? "" : " of every pack")
+                            + " disconnects, for pack.protection.cell_undervoltage_trip is not"
+                            + " given");
+        }
+    }
+
+    private void taper() {
+        TaperLimit limit = sheet.limits().lowVoltageTaper();
+        if (limit.value().isEmpty()) {
+            return;
+        }
+        String cause =
+                limit.binding().id() == ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP
+                        ? LimitWords.of(limit.binding().id()) + " with its margin"
+                        : LimitWords.of(limit.binding().id());
+        page.paragraph(
+                "",
+                2,
+                "Why a taper from "
+                        + Numbers.up(limit.value().get().begins(), 1)
+                        + " to "
+                        + Numbers.up(limit.value().get().ends(), 1)
+                        + " V is recommended: it ends at "
+                        + cause
+                        + ", so that the drive has faded before anything cuts it. Its band"
+                        + " must be at least the draw times the resistance of the coldest, emptiest pack in use"
+                        + band(limit)
+                        + ". As the draw fades the voltage recovers, which lets more flow again;"
+                        + " in a narrower band each step is greater than the last, and the power"
+                        + " surges."
+                        + (isBeyondFull(limit)
+                                ? " Here that begins above the voltage of the fullest pack: draw less"
+                                        + " instead, which needs a narrower band."
+                                : ""));
+    }
+
+    private boolean isBeyondFull(TaperLimit limit) {
+        double full =
+                new BatteryModel(sheet.build().battery())
+                        .openCircuitVoltage(sheet.build().use().chargeFrom());
+        return limit.value().filter(taper -> taper.begins() > full).isPresent();
+    }
+
+    private static String band(TaperLimit limit) {
+        List<String> factors = new ArrayList<>();
+        for (Term term : limit.band().derivation().terms()) {
+            factors.add(Numbers.significant(term.value()) + " " + term.unit());
+        }
+        return " ("
+                + String.join(" times ", factors)
+                + ", that is "
+                + Numbers.up(limit.band().limit(), 1)
+                + " V)";
+    }
+}

@@ -1,0 +1,62 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.ride.Cruise;
+import brakewright.ride.Spending;
+import java.util.Locale;
+
+/** Where the charge is spent at the cruise speed. */
+final class SpendingBars {
+
+    private static final int COLUMNS_FOR_ALL = 50;
+    private static final double NOTHING = 5e-4;
+
+    private final UnitSystem units;
+    private final Page page;
+
+    SpendingBars(UnitSystem units, Page page) {
+        this.units = units;
+        this.page = page;
+    }
+
+    void print(Cruise cruise) {
+        boolean held = cruise.distanceHeld() > 0.0;
+        Spending spent = held ? cruise.spentHeld() : cruise.spent();
+        double sum = spent.sum();
+        if (!(sum > 0.0)) {
+            page.line("  not computed: where the charge is spent, for the ride takes none");
+            return;
+        }
+        page.line(
+                "  where the charge is spent "
+                        + (held
+                                ? "at the cruise speed, " + units.speedText(cruise.speed())
+                                : "on the way, slower than the cruise speed"));
+        bar("air", spent.air() / sum);
+        bar("rolling", spent.rolling() / sum);
+        bar("climbing", spent.climbing() / sum);
+        bar("gaining speed", spent.moving() / sum);
+        bar("belt, chain or gears", spent.drive() / sum);
+        bar("motor drag", spent.motorDrag() / sum);
+        bar("copper of the motor", spent.copper() / sum);
+        bar("controller", spent.controller() / sum);
+        bar("electronics, lights", spent.idle() / sum);
+        bar("inside the pack", spent.pack() / sum);
+    }
+
+    /** What is next to nothing is left out. */
+    private void bar(String name, double share) {
+        if (Math.abs(share) < NOTHING) {
+            return;
+        }
+        int length = (int) Math.round(Math.max(0.0, Math.min(1.0, share)) * COLUMNS_FOR_ALL);
+        page.line(
+                String.format(
+                        Locale.ROOT,
+                        "    %-20s %6s %%  %s",
+                        name,
+                        Numbers.nearest(100.0 * share, 1),
+                        "#".repeat(length)));
+    }
+}

@@ -1,0 +1,85 @@
+package brakewright.cli.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import brakewright.cli.words.Numbers;
+import brakewright.ride.PackHeat;
+import brakewright.worksheet.HeatSheet;
+import org.junit.jupiter.api.Test;
+
+class HeatTextTest {
+
+    private static final String HEADING = "HEAT OF MOTOR AND PACK";
+
+    @Test
+    void tellsHowLongTheMotorBearsItsCurrents() {
+        Printed printed = Printed.of(Printed.BOARD);
+        HeatSheet.Known heat = printed.sheet().heat().known().orElseThrow();
+        assertThat(printed.prose(HEADING))
+                .contains(Numbers.down(heat.continuousCurrent(), 1) + " A per motor")
+                .contains(
+                        "48.0 A lasts "
+                                + Numbers.time(heat.timeAtDriveSetting().orElseThrow())
+                                + " from cold; after a long ride at 19.2 km/h (winding at "
+                                + Numbers.nearest(heat.warm().orElseThrow().windingC(), 0)
+                                + " °C) it lasts "
+                                + Numbers.time(heat.timeAtDriveSettingWarm().orElseThrow()))
+                .contains(
+                        "After the limit, "
+                                + Numbers.time(heat.recovery().orElseThrow())
+                                + " at rest until another hard pull of 25 s is borne")
+                .contains("30.0 A lasts " + Numbers.time(heat.timeAtBrakeSetting().orElseThrow()));
+    }
+
+    @Test
+    void tellsHowWarmThePackBecomesIfAllHeatStays() {
+        Printed printed = Printed.of(Printed.BOARD);
+        PackHeat cruising = printed.sheet().heat().packCruising().orElseThrow();
+        assertThat(printed.prose(HEADING))
+                .contains(
+                        "warms the cells by up to "
+                                + Numbers.nearest(cruising.riseK(), 0)
+                                + " K, to "
+                                + Numbers.nearest(cruising.endC(), 0)
+                                + " °C.")
+                .contains("let the cells cool below 45 °C before charging; how long")
+                .contains("pack.to_air is not given");
+    }
+
+    @Test
+    void tellsHowLongThePackMustCoolWhereTheWayToTheAirIsKnown() {
+        Printed printed =
+                Printed.of(
+                        Printed.BOARD.replace(
+                                "resistance_spread = \"10 %\"",
+                                "resistance_spread = \"10 %\"\nto_air = \"1.2 K/W\""));
+        PackHeat pulling = printed.sheet().heat().packPulling().orElseThrow();
+        assertThat(pulling.endC()).isGreaterThan(pulling.chargeLimitC());
+        assertThat(printed.prose(HEADING))
+                .contains(
+                        "After the set draw, let the cells cool below 45 °C before charging; about "
+                                + Numbers.time(pulling.chargeAfter().orElseThrow()))
+                .contains("After cruising, the cells need not cool")
+                .doesNotContain("up to")
+                .doesNotContain("not given");
+    }
+
+    @Test
+    void saysWhatIsMissing() {
+        Printed printed = Printed.of(Printed.BOARD.replaceAll("case_to_air.*\n", ""));
+        assertThat(printed.sheet().heat().known()).isEmpty();
+        assertThat(printed.prose(HEADING))
+                .contains("not computed: the motor's thermal figures are not given");
+    }
+
+    @Test
+    void doesNotTellTheHeatOfACruiseThatIsNotReached() {
+        Printed printed =
+                Printed.of(
+                        Printed.BOARD.replace(
+                                "motor_drive_current = \"48 A\"", "motor_drive_current = \"3 A\""));
+        assertThat(printed.prose(HEADING))
+                .contains("not computed: the settings do not reach the cruise speed, 19.2 km/h")
+                .contains("3.0 A may flow for any time");
+    }
+}
