@@ -3,7 +3,9 @@ module brakewright.cli {
     requires transitive brakewright.core;
     requires transitive brakewright.tables;
     requires com.fasterxml.jackson.core;
+    requires de.siegmar.fastcsv;
     requires info.picocli;
+    requires me.tongfei.progressbar;
     requires org.apache.commons.text;
     requires org.tomlj;
     requires static org.jspecify;

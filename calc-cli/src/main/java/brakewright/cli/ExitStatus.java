@@ -27,7 +27,18 @@ final class ExitStatus {
      * @return the status
      */
     static int of(Verdict verdict, boolean strict) {
-        return switch (verdict.outcome()) {
+        return of(verdict.outcome(), strict);
+    }
+
+    /**
+     * Returns the status for an outcome.
+     *
+     * @param outcome the outcome
+     * @param strict whether a conditional one counts as outside
+     * @return the status
+     */
+    static int of(Verdict.Outcome outcome, boolean strict) {
+        return switch (outcome) {
             case WITHIN_LIMITS -> FINE;
             case CONDITIONAL -> strict ? OUTSIDE : FINE;
             case OUTSIDE_LIMITS -> OUTSIDE;

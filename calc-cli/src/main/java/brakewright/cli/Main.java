@@ -11,7 +11,8 @@ import picocli.CommandLine;
 /** Starts the command line. */
 public final class Main {
 
-    private static final List<String> COMMANDS = List.of("worksheet", "check", "explain", "help");
+    private static final List<String> COMMANDS =
+            List.of("worksheet", "check", "compare", "solve", "sweep", "explain", "help");
 
     private Main() {}
 
@@ -67,6 +68,9 @@ public final class Main {
         return switch (command) {
             case "worksheet" -> new WorksheetCommand();
             case "check" -> new CheckCommand();
+            case "compare" -> new CompareCommand();
+            case "solve" -> new SolveCommand();
+            case "sweep" -> new SweepCommand();
             case "explain" -> new ExplainCommand();
             case "help" -> new CommandLine.HelpCommand();
             default -> throw new IllegalArgumentException(command);

@@ -27,10 +27,9 @@ final class OutputOptions {
         return file == null ? page.ink() : new Ink(false, page.plain);
     }
 
-    /** Writes a text. */
-    void write(String text, PrintWriter out) {
+    /** Makes sure before long work that the file may be written. */
+    void claim() {
         if (file == null) {
-            out.print(text);
             return;
         }
         if (Files.isDirectory(file)) {
@@ -39,6 +38,19 @@ final class OutputOptions {
         if (Files.exists(file) && !force) {
             throw new Unusable(file + ": the file exists; --force replaces it");
         }
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new Unusable(file + ": there is no such folder");
+        }
+    }
+
+    /** Writes a text. */
+    void write(String text, PrintWriter out) {
+        if (file == null) {
+            out.print(text);
+            return;
+        }
+        claim();
         try {
             replace(text, file.toAbsolutePath());
         } catch (IOException unwritable) {

@@ -3,8 +3,14 @@ package brakewright.battery;
 import brakewright.spec.Battery;
 import brakewright.spec.Curve;
 import brakewright.spec.Joining;
+import brakewright.spec.Pack;
 import java.util.List;
 import java.util.TreeSet;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 
 /**
  * All packs together as one voltage behind one resistance. A single pack is the simple case.
@@ -16,6 +22,12 @@ import java.util.TreeSet;
  * <p>Source: Kirchhoff's laws.
  */
 public final class BatteryModel {
+
+    private static final double ACCURACY = 1e-10;
+    private static final int EVALUATIONS = 200;
+
+    /** Assumption: our own choice; between knots the shares of unlike packs bend but gently. */
+    private static final int PIECES = 16;
 
     private final Battery battery;
     private final List<PackModel> packs;
@@ -82,15 +94,32 @@ public final class BatteryModel {
      *
      * @param pack its place in the battery, from 0
      * @param temperatureC the cell temperature [°C]
-     * @return w at the knot of the curves where it is greatest [1]; between knots the share of one
-     *     of two packs has no extreme
+     * @return w where it is greatest [1]
      */
     public double greatestShare(int pack, double temperatureC) {
-        double greatest = 0.0;
-        for (double knot : knots()) {
-            greatest = Math.max(greatest, share(pack, knot, temperatureC));
+        if (isEven()) {
+            return share(pack, 1.0, temperatureC);
         }
-        return greatest;
+        double[] points = points();
+        int best = 0;
+        for (int i = 1; i < points.length; i++) {
+            if (share(pack, points[i], temperatureC) > share(pack, points[best], temperatureC)) {
+                best = i;
+            }
+        }
+        double found = share(pack, points[best], temperatureC);
+        double refined =
+                new BrentOptimizer(ACCURACY, ACCURACY)
+                        .optimize(
+                                new MaxEval(EVALUATIONS),
+                                GoalType.MAXIMIZE,
+                                new UnivariateObjectiveFunction(
+                                        charge -> share(pack, charge, temperatureC)),
+                                new SearchInterval(
+                                        points[Math.max(0, best - 1)],
+                                        points[Math.min(points.length - 1, best + 1)]))
+                        .getValue();
+        return Math.max(found, refined);
     }
 
     /**
@@ -190,7 +219,9 @@ public final class BatteryModel {
     }
 
     /**
-     * Returns the open-circuit voltage of all packs where the cells of one have a voltage.
+     * Returns the open-circuit voltage of all packs where the cells of one have a voltage. Where
+     * that lies beyond the end of its curve, the others in series are taken at rest at that end,
+     * which errs on the side of less.
      *
      * @param pack its place in the battery, from 0
      * @param cellVoltage of that pack's cells [V]
@@ -228,6 +259,45 @@ public final class BatteryModel {
             addInside(all, mapped(own, cell.resistanceByCharge()));
         }
         return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /**
+     * Returns charge states between which everything is straight or nearly so: the knots, and where
+     * packs in parallel differ and divide the current anew at every charge, points between them.
+     *
+     * @return ascending from 0 to 1, found anew each time
+     */
+    public double[] points() {
+        double[] knots = knots();
+        if (isEven()) {
+            return knots;
+        }
+        double[] points = new double[(knots.length - 1) * PIECES + 1];
+        for (int i = 0; i + 1 < knots.length; i++) {
+            for (int piece = 0; piece < PIECES; piece++) {
+                points[i * PIECES + piece] = knots[i] + (knots[i + 1] - knots[i]) * piece / PIECES;
+            }
+        }
+        points[points.length - 1] = 1.0;
+        return points;
+    }
+
+    /**
+     * Returns whether each pack carries the same share of the current at every charge state.
+     *
+     * @return true for one pack, for packs in series, and for packs in parallel that are alike
+     */
+    public boolean isEven() {
+        return packs.size() == 1
+                || battery.joining() == Joining.SERIES
+                || battery.packs().stream().allMatch(pack -> isLike(battery.packs().get(0), pack));
+    }
+
+    private static boolean isLike(Pack one, Pack other) {
+        return one.series() == other.series()
+                && one.parallel() == other.parallel()
+                && one.jointResistance() == other.jointResistance()
+                && one.cell().equals(other.cell());
     }
 
     private double[] mapped(Curve own, Curve curve) {

@@ -1,5 +1,6 @@
 package brakewright.battery;
 
+import brakewright.spec.Require;
 import java.util.List;
 
 /**
@@ -21,14 +22,26 @@ public final class Branches {
      * @param voltage open circuit [V]
      * @param resistance at its terminals [Ω], positive
      */
-    public record Branch(double voltage, double resistance) {}
+    public record Branch(double voltage, double resistance) {
+
+        /**
+         * Validates the pack.
+         *
+         * @throws IllegalArgumentException if the resistance is not positive
+         */
+        public Branch {
+            Require.positive("resistance of a pack", resistance, "Ω");
+        }
+    }
 
     /**
      * Joins packs.
      *
      * @param all the packs, at least one
+     * @throws IllegalArgumentException if there is none
      */
     public Branches(List<Branch> all) {
+        Require.atLeastOne("packs joined", all.size());
         this.all = List.copyOf(all);
         this.conductance = all.stream().mapToDouble(each -> 1.0 / each.resistance()).sum();
         this.shortCurrent =

@@ -5,6 +5,7 @@ import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -104,11 +105,19 @@ record ChargeMap(double capacityAh, List<Curve> charges) {
     }
 
     private static double first(Pack pack, double voltage) {
-        return inside(pack.cell().openCircuitVoltage().firstReaches(voltage / pack.series()));
+        return inside(ofPack(pack).firstReaches(voltage));
     }
 
     private static double last(Pack pack, double voltage) {
-        return inside(pack.cell().openCircuitVoltage().lastStays(voltage / pack.series()));
+        return inside(ofPack(pack).lastStays(voltage));
+    }
+
+    /** In volts of the pack: a voltage divided by S again may miss the level it was read from. */
+    private static Curve ofPack(Pack pack) {
+        Curve ofCell = pack.cell().openCircuitVoltage();
+        return Curve.of(
+                ofCell.abscissas(),
+                Arrays.stream(ofCell.ordinates()).map(each -> pack.series() * each).toArray());
     }
 
     private static double inside(double charge) {

@@ -2,10 +2,12 @@
  * What the pack does at its terminals: open-circuit voltage and resistance over charge state and
  * temperature, the current that a power needs, and how unequal cells in parallel share a current.
  *
- * <p>The entry class is {@link brakewright.battery.PackModel}. The model is one resistance behind
- * one voltage, the resistance being that of a pulse of about ten seconds; it under-states the sag
- * of a longer pull. Its range of validity is that of the cell's tabulated curves; beyond their ends
- * the curves stay at the end value and nothing is extrapolated.
+ * <p>The entry class is {@link brakewright.battery.BatteryModel}, all packs together; {@link
+ * brakewright.battery.PackModel} is one of them. The model is one resistance behind one voltage:
+ * that of a pulse of about ten seconds, with a second part that grows in a longer pull. Packs in
+ * parallel divide a current by their pulse resistances, a long pull too. Its range of validity is
+ * that of the cell's tabulated curves; beyond their ends the curves stay at the end value and
+ * nothing is extrapolated.
  */
 @NullMarked
 package brakewright.battery;

@@ -31,32 +31,33 @@ final class BatteryConstraints {
                         build.controllers().voltageRating(),
                         build.margins().controllerVoltage()));
         all.addAll(common());
-        return PackLimit.taking(all, model.knots());
+        return PackLimit.taking(all, model.points());
     }
 
     PackLimit giving() {
         List<PackConstraint> all = ofPacks(PackConstraints::giving);
         all.addAll(common());
-        return PackLimit.giving(all, model.knots());
+        return PackLimit.giving(all, model.points());
     }
 
     private List<PackConstraint> ofPacks(Function<PackConstraints, List<PackConstraint>> which) {
         List<PackConstraint> all = new ArrayList<>();
         for (int k = 0; k < model.packs().size(); k++) {
             PackModel pack = model.packs().get(k);
+            GreatestShare share = new GreatestShare(model, k);
             List<PackConstraint> own =
                     which.apply(new PackConstraints(pack, build.use().effort(), build.margins()));
             for (PackConstraint constraint : own) {
-                all.add(build.battery().isOnePack() ? constraint : ofBranch(constraint, k));
+                all.add(build.battery().isOnePack() ? constraint : ofBranch(constraint, share, k));
             }
         }
         return all;
     }
 
-    private PackConstraint ofBranch(PackConstraint own, int place) {
+    private PackConstraint ofBranch(PackConstraint own, GreatestShare share, int place) {
         return own instanceof VoltageConstraint voltage
                 ? new BranchVoltage(voltage, model, place)
-                : new BranchRating(own, model, place);
+                : new BranchRating(own, share, place);
     }
 
     private List<PackConstraint> common() {

@@ -1,16 +1,14 @@
 package brakewright.limit;
 
-import brakewright.battery.BatteryModel;
-
 /**
  * A rating of one of several packs, told as the current of all: {@code I_k,max/w_k}, with the
  * greatest share w that the pack carries at any charge state.
  *
  * @param own the rating, told as the current of the pack
- * @param model all packs
+ * @param share of the pack
  * @param place of the pack, from 0
  */
-record BranchRating(PackConstraint own, BatteryModel model, int place) implements PackConstraint {
+record BranchRating(PackConstraint own, GreatestShare share, int place) implements PackConstraint {
 
     @Override
     public ConstraintId id() {
@@ -29,7 +27,7 @@ record BranchRating(PackConstraint own, BatteryModel model, int place) implement
 
     @Override
     public double limitAt(double charge, double temperatureC) {
-        return own.limitAt(charge, temperatureC) / model.greatestShare(place, temperatureC);
+        return own.limitAt(charge, temperatureC) / share.at(temperatureC);
     }
 
     @Override
@@ -37,7 +35,7 @@ record BranchRating(PackConstraint own, BatteryModel model, int place) implement
         return PackTerms.shared(
                 own.at(charge, temperatureC),
                 limitAt(charge, temperatureC),
-                model.greatestShare(place, temperatureC),
+                share.at(temperatureC),
                 pack());
     }
 }

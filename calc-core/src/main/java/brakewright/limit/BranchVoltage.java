@@ -1,7 +1,6 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * A voltage condition on one of several packs, told as the current of all: the pack carries {@code
@@ -13,9 +12,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  */
 record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
         implements VoltageConstraint {
-
-    private static final double ACCURACY = 1e-12;
-    private static final int ITERATIONS = 200;
 
     @Override
     public ConstraintId id() {
@@ -38,15 +34,11 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
                 * own.resistance(model.chargeOf(place, charge), temperatureC);
     }
 
-    /** The share of one of several packs bends between the knots. */
     @Override
     public double exhausted(double current, double inner, double outer, double temperatureC) {
-        return new BrentSolver(ACCURACY)
-                .solve(
-                        ITERATIONS,
-                        charge -> slack(current, charge, temperatureC),
-                        Math.min(inner, outer),
-                        Math.max(inner, outer));
+        return model.isEven()
+                ? VoltageConstraint.super.exhausted(current, inner, outer, temperatureC)
+                : Bend.exhausted(this, current, inner, outer, temperatureC);
     }
 
     @Override

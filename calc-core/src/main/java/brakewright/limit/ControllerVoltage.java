@@ -31,6 +31,13 @@ record ControllerVoltage(BatteryModel model, double rating, double margin)
     }
 
     @Override
+    public double exhausted(double current, double inner, double outer, double temperatureC) {
+        return model.isEven()
+                ? VoltageConstraint.super.exhausted(current, inner, outer, temperatureC)
+                : Bend.exhausted(this, current, inner, outer, temperatureC);
+    }
+
+    @Override
     public Constraint at(double charge, double temperatureC) {
         return new Constraint(
                 id(),

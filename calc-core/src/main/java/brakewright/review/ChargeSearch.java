@@ -30,7 +30,7 @@ final class ChargeSearch {
         for (int step = 0; step <= 20; step++) {
             points.add(step / 20.0);
         }
-        for (double knot : model.knots()) {
+        for (double knot : model.points()) {
             points.add(knot);
         }
         charges =

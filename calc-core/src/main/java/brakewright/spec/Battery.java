@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
  */
 public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double trunkResistance) {
 
+    /** Assumption: our own choice; a voltmeter of this class shows a hundredth of a volt [V]. */
+    private static final double LEAST_RANGE = 0.01;
+
     /**
      * Validates what concerns several packs at once.
      *
@@ -30,7 +33,7 @@ public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double tr
         if (joining == Joining.PARALLEL) {
             double lowest = packs.stream().mapToDouble(Battery::emptyVoltage).max().orElseThrow();
             double highest = packs.stream().mapToDouble(Battery::fullVoltage).min().orElseThrow();
-            if (packs.size() > 1 && !(lowest < highest)) {
+            if (packs.size() > 1 && !(highest - lowest > LEAST_RANGE)) {
                 throw new IllegalArgumentException(
                         "packs in parallel must have a range of open-circuit voltage in common; the"
                                 + " fullest of one is "

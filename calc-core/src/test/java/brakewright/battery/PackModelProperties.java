@@ -103,4 +103,59 @@ class PackModelProperties {
                 .isGreaterThanOrEqualTo(state.powerDrawnBy(Math.min(one, other)) * (1.0 - ROUNDING))
                 .isLessThanOrEqualTo(greatest * (1.0 + ROUNDING));
     }
+
+    @Property
+    void aLongerPullNeverMeetsLessResistance(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 5000.0) double one,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 5000.0) double other) {
+        PackModel model = new PackModel(pack);
+        double temperature = pack.temperatureC();
+        assertThat(model.resistance(charge, temperature, Math.max(one, other)))
+                .isGreaterThanOrEqualTo(
+                        model.resistance(charge, temperature, Math.min(one, other)));
+    }
+
+    @Property
+    void aPullOfTenSecondsMeetsThePulseResistance(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 10.0) double seconds) {
+        PackModel model = new PackModel(pack);
+        double temperature = pack.temperatureC();
+        assertThat(model.resistance(charge, temperature, seconds))
+                .isEqualTo(model.resistance(charge, temperature));
+    }
+
+    /** Joints do not relax. */
+    @Property
+    void anEndlessPullMeetsTheWholeRise(
+            @ForAll Pack pack, @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        PackModel model = new PackModel(pack);
+        double temperature = pack.temperatureC();
+        double rise = pack.cell().relaxation().rise();
+        double cells = model.resistance(charge, temperature) - pack.jointResistance();
+        double endless = model.resistance(charge, temperature, Double.POSITIVE_INFINITY);
+        assertThat(endless - pack.jointResistance())
+                .isCloseTo((1.0 + rise) * cells, within(ROUNDING * endless));
+        double cell = model.cellResistance(charge, temperature);
+        assertThat(model.cellResistance(charge, temperature, Double.POSITIVE_INFINITY))
+                .isCloseTo((1.0 + rise) * cell, within(ROUNDING * cell));
+    }
+
+    /** One time constant beyond the pulse, all but 1/e of the rise is there. */
+    @Property
+    void theRiseFollowsItsTimeConstant(@ForAll Pack pack) {
+        PackModel model = new PackModel(pack);
+        double temperature = pack.temperatureC();
+        double pulse = model.cellResistance(0.5, temperature);
+        double after =
+                model.cellResistance(
+                        0.5, temperature, 10.0 + pack.cell().relaxation().timeConstant());
+        assertThat(after - pulse)
+                .isCloseTo(
+                        (1.0 - 1.0 / Math.E) * pack.cell().relaxation().rise() * pulse,
+                        within(ROUNDING * after));
+    }
 }

@@ -17,6 +17,7 @@ import brakewright.spec.ChargingWindow;
 import brakewright.spec.Margins;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
+import brakewright.spec.Relaxation;
 import brakewright.spec.Wiring;
 import java.util.OptionalDouble;
 
@@ -247,6 +248,16 @@ class BatteryOutsideTest {
                 Builds.withMargins(
                         bench(pack), new Margins(0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0));
         check.agreesWith(limitOf(Limits.of(build).packDischarge(), ConstraintId.MAIN_FUSE, ROOM_C));
+    }
+
+    @OutsideCheck(quantity = "resistance of a long pull", source = "sustained-pull")
+    void stiffensInALongPullAsALaboratoryMeasured(OutsideCase check) {
+        Cell cell =
+                Builds.relaxing(
+                        Builds.flatCell(3.7, check.in("resistance"), 2.5, 4.2),
+                        new Relaxation(check.in("rise"), check.in("relaxation")));
+        BatteryModel model = batteryOf(Builds.barePack(cell, 1, 1, 0.0));
+        check.agreesWith(1e3 * model.resistance(MID_CHARGE, ROOM_C, check.in("time")));
     }
 
     private static double floorCurrent(OutsideCase check, int series, int parallel) {

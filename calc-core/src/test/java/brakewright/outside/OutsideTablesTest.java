@@ -22,6 +22,7 @@ class OutsideTablesTest {
             List.of(
                     BatteryOutsideTest.class,
                     HeatOutsideTest.class,
+                    JoinedOutsideTest.class,
                     MotorOutsideTest.class,
                     RegenerationOutsideTest.class,
                     RoadOutsideTest.class,

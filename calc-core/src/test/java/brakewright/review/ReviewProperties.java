@@ -124,7 +124,10 @@ class ReviewProperties {
                                     operation.topSpeed(), PackState.of(model, charge, temperature));
             double permitted =
                     limits.packRegen().constraints().stream()
-                            .filter(each -> each.id() == finding.constraint().orElseThrow())
+                            .filter(
+                                    each ->
+                                            each.id() == finding.constraint().orElseThrow()
+                                                    && each.pack() == finding.pack())
                             .mapToDouble(each -> each.limitAt(charge, temperature))
                             .min()
                             .orElseThrow();

@@ -1,16 +1,13 @@
 package brakewright.spec;
 
-import java.util.Arrays;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.Provide;
-import net.jqwik.api.domains.DomainContextBase;
 
 /** Every vehicle within the range of the real thing, and the parts it is made of. */
-public final class AnyBuild extends DomainContextBase {
+public final class AnyBuild extends AnyBattery {
 
     @Provide
     public Arbitrary<Build> builds() {
@@ -93,179 +90,6 @@ public final class AnyBuild extends DomainContextBase {
                                         present(rating),
                                         125.0,
                                         heat));
-    }
-
-    @Provide
-    public Arbitrary<Curve> chargeCurves() {
-        return Combinators.combine(
-                        between(0.0, 1.0).array(double[].class).ofMinSize(0).ofMaxSize(8),
-                        between(2.5, 4.2).array(double[].class).ofSize(10))
-                .as(
-                        (inner, voltages) -> {
-                            double[] charges =
-                                    Arrays.stream(concat(new double[] {0.0, 1.0}, inner))
-                                            .sorted()
-                                            .distinct()
-                                            .toArray();
-                            double[] rising =
-                                    Arrays.stream(voltages)
-                                            .sorted()
-                                            .limit(charges.length)
-                                            .toArray();
-                            return Curve.of(charges, rising);
-                        });
-    }
-
-    @Provide
-    public Arbitrary<Cell> cells() {
-        Arbitrary<Cell> without =
-                Combinators.combine(
-                                chargeCurves(),
-                                between(0.002, 0.06),
-                                between(2.0, 45.0),
-                                between(1.0, 12.0),
-                                between(1.0, 3.0),
-                                between(0.1, 1.0),
-                                between(0.0, 30.0).optional())
-                        .as(
-                                (voltage,
-                                        resistance,
-                                        discharge,
-                                        charge,
-                                        emptyFactor,
-                                        coldShare,
-                                        pulse) ->
-                                        new Cell(
-                                                3.0,
-                                                discharge,
-                                                charge,
-                                                4.2,
-                                                2.5,
-                                                resistance,
-                                                voltage,
-                                                Curve.of(
-                                                        new double[] {0.0, 0.2, 0.9, 1.0},
-                                                        new double[] {
-                                                            emptyFactor,
-                                                            1.0,
-                                                            1.0,
-                                                            1.0 + coldShare / 2.0
-                                                        }),
-                                                Curve.of(
-                                                        new double[] {-10.0, 25.0, 45.0},
-                                                        new double[] {4.0, 1.0, 0.7}),
-                                                new Relaxation(0.0, 60.0),
-                                                OptionalDouble.empty(),
-                                                new ChargingWindow(0.0, 45.0, 10.0, coldShare),
-                                                new DischargingWindow(-20.0, 60.0),
-                                                pulse.map(
-                                                        time ->
-                                                                new PulseRating(
-                                                                        OptionalDouble.of(
-                                                                                1.5 * discharge),
-                                                                        OptionalDouble.of(
-                                                                                2.0 * charge),
-                                                                        time + 0.1))));
-        return Combinators.combine(
-                        without, between(1.0, 20.0), relaxations(), between(20.0, 300.0).optional())
-                .as(
-                        (cell, capacityAh, relaxation, heatCapacity) ->
-                                new Cell(
-                                        capacityAh,
-                                        cell.dischargeCurrent(),
-                                        cell.chargeCurrent(),
-                                        cell.voltageMax(),
-                                        cell.voltageMin(),
-                                        cell.resistance(),
-                                        cell.openCircuitVoltage(),
-                                        cell.resistanceByCharge(),
-                                        cell.resistanceByTemperature(),
-                                        relaxation,
-                                        present(heatCapacity),
-                                        cell.charging(),
-                                        cell.discharging(),
-                                        cell.pulse()));
-    }
-
-    private Arbitrary<Relaxation> relaxations() {
-        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0)).as(Relaxation::new);
-    }
-
-    @Provide
-    public Arbitrary<Pack> packs() {
-        Arbitrary<Pack> without =
-                Combinators.combine(
-                                cells(),
-                                Arbitraries.integers().between(3, 24),
-                                Arbitraries.integers().between(1, 12),
-                                between(0.0, 0.05),
-                                between(0.0, 0.4),
-                                between(-5.0, 50.0),
-                                protections(),
-                                wirings())
-                        .as(
-                                (cell,
-                                        series,
-                                        parallel,
-                                        joints,
-                                        spread,
-                                        temperatureC,
-                                        protection,
-                                        wiring) ->
-                                        new Pack(
-                                                cell,
-                                                series,
-                                                parallel,
-                                                joints,
-                                                spread,
-                                                temperatureC,
-                                                OptionalDouble.empty(),
-                                                OptionalDouble.empty(),
-                                                protection,
-                                                wiring));
-        return Combinators.combine(
-                        without, between(0.1, 5.0).optional(), between(0.0, 1.0).optional())
-                .as(
-                        (pack, toAir, joinedAt) ->
-                                new Pack(
-                                        pack.cell(),
-                                        pack.series(),
-                                        pack.parallel(),
-                                        pack.jointResistance(),
-                                        pack.resistanceSpread(),
-                                        pack.temperatureC(),
-                                        present(toAir),
-                                        present(joinedAt),
-                                        pack.protection(),
-                                        pack.wiring()));
-    }
-
-    @Provide
-    public Arbitrary<Battery> batteries() {
-        return packs().map(Battery::of);
-    }
-
-    private Arbitrary<Protection> protections() {
-        return Combinators.combine(
-                        between(20.0, 200.0).optional(),
-                        between(5.0, 80.0).optional(),
-                        between(4.15, 4.35).optional(),
-                        between(2.3, 3.0).optional())
-                .as(
-                        (discharge, charge, over, under) ->
-                                new Protection(
-                                        present(discharge),
-                                        present(charge),
-                                        present(over),
-                                        present(under)));
-    }
-
-    private Arbitrary<Wiring> wirings() {
-        return Combinators.combine(
-                        between(10.0, 150.0).optional(),
-                        between(10.0, 150.0).optional(),
-                        between(10.0, 150.0).optional())
-                .as((fuse, wire, plug) -> new Wiring(present(fuse), present(wire), present(plug)));
     }
 
     private Arbitrary<Rider> riders() {
@@ -390,19 +214,5 @@ public final class AnyBuild extends DomainContextBase {
                 controllers.voltageRating(),
                 controllers.efficiency(),
                 controllers.busCapacitance());
-    }
-
-    private static Arbitrary<Double> between(double low, double high) {
-        return Arbitraries.doubles().between(low, high).ofScale(6);
-    }
-
-    private static OptionalDouble present(Optional<Double> value) {
-        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-    }
-
-    private static double[] concat(double[] first, double[] second) {
-        double[] all = Arrays.copyOf(first, first.length + second.length);
-        System.arraycopy(second, 0, all, first.length, second.length);
-        return all;
     }
 }

@@ -1,5 +1,6 @@
 package brakewright.spec;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -312,6 +313,11 @@ public final class Builds {
 
     /** The same cell with one resistance at every charge state. */
     public static Cell evenResistance(Cell cell) {
+        return withResistanceByCharge(cell, Curve.constant(1.0));
+    }
+
+    /** The same cell with a resistance that follows the charge state. */
+    public static Cell withResistanceByCharge(Cell cell, Curve factor) {
         return new Cell(
                 cell.capacityAh(),
                 cell.dischargeCurrent(),
@@ -320,7 +326,45 @@ public final class Builds {
                 cell.voltageMin(),
                 cell.resistance(),
                 cell.openCircuitVoltage(),
-                Curve.constant(1.0),
+                factor,
+                cell.resistanceByTemperature(),
+                cell.relaxation(),
+                cell.heatCapacity(),
+                cell.charging(),
+                cell.discharging(),
+                cell.pulse());
+    }
+
+    /** The same cell that relaxes otherwise. */
+    public static Cell relaxing(Cell cell, Relaxation relaxation) {
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                cell.openCircuitVoltage(),
+                cell.resistanceByCharge(),
+                cell.resistanceByTemperature(),
+                relaxation,
+                cell.heatCapacity(),
+                cell.charging(),
+                cell.discharging(),
+                cell.pulse());
+    }
+
+    /** The same cell with another open-circuit voltage. */
+    public static Cell withVoltage(Cell cell, Curve openCircuitVoltage) {
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                openCircuitVoltage,
+                cell.resistanceByCharge(),
                 cell.resistanceByTemperature(),
                 cell.relaxation(),
                 cell.heatCapacity(),
@@ -381,6 +425,11 @@ public final class Builds {
                 pack.joinedAt(),
                 pack.protection(),
                 pack.wiring());
+    }
+
+    /** Packs that are joined without loss, by what bears any current. */
+    public static Battery joined(Joining joining, List<Pack> packs) {
+        return new Battery(packs, joining, Wiring.NONE, 0.0);
     }
 
     public static Build withPack(Build build, Pack pack) {

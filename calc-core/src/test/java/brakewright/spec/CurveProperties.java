@@ -2,6 +2,7 @@ package brakewright.spec;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import net.jqwik.api.Example;
@@ -19,6 +20,9 @@ import net.jqwik.api.domains.DomainContext;
 class CurveProperties {
 
     private static final double ROUNDING = 1e-12;
+
+    /** A few ulps of the abscissa, where points of the curve lie as close as 1e-3. */
+    private static final double VOLTS = 1e-11;
 
     @Property
     void staysWithinItsOrdinates(
@@ -47,6 +51,65 @@ class CurveProperties {
         assertThat(curve.neverFalls()).isTrue();
         assertThat(curve.at(Math.max(one, other)))
                 .isGreaterThanOrEqualTo(curve.at(Math.min(one, other)) * (1.0 - ROUNDING));
+    }
+
+    /** The value is reached there, and not before. */
+    @Property
+    void firstReachesAValueWhereItSays(
+            @ForAll Curve curve,
+            @ForAll @Scale(9) @DoubleRange(min = 2.0, max = 5.0) double ordinate,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double share) {
+        double found = curve.firstReaches(ordinate);
+        double[] ends = ends(curve);
+        assertThat(found).isBetween(0.0, 1.0);
+        assertThat(curve.at(found))
+                .isCloseTo(Math.max(ends[0], Math.min(ends[1], ordinate)), within(VOLTS));
+        if (share * found < found) {
+            assertThat(curve.at(share * found)).isLessThan(ordinate + VOLTS);
+        }
+    }
+
+    /** The value is not yet left there, and is behind. */
+    @Property
+    void lastStaysAtAValueWhereItSays(
+            @ForAll Curve curve,
+            @ForAll @Scale(9) @DoubleRange(min = 2.0, max = 5.0) double ordinate,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double share) {
+        double found = curve.lastStays(ordinate);
+        double[] ends = ends(curve);
+        assertThat(found).isBetween(0.0, 1.0);
+        assertThat(curve.at(found))
+                .isCloseTo(Math.max(ends[0], Math.min(ends[1], ordinate)), within(VOLTS));
+        double behind = found + share * (1.0 - found);
+        if (behind > found) {
+            assertThat(curve.at(behind)).isGreaterThan(ordinate - VOLTS);
+        }
+    }
+
+    @Property
+    void whatItReadsItFindsAgain(
+            @ForAll Curve curve,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double abscissa) {
+        double ordinate = curve.at(abscissa);
+        assertThat(curve.at(curve.firstReaches(ordinate))).isCloseTo(ordinate, within(VOLTS));
+        assertThat(curve.at(curve.lastStays(ordinate))).isCloseTo(ordinate, within(VOLTS));
+        assertThat(curve.firstReaches(ordinate))
+                .isLessThanOrEqualTo(curve.lastStays(ordinate) + VOLTS);
+    }
+
+    @Example
+    void bothEndsOfALevelPieceAreFound() {
+        Curve level = Curve.of(new double[] {0.0, 0.2, 0.7, 1.0}, new double[] {3, 3.3, 3.3, 3.6});
+        assertThat(level.firstReaches(3.3)).isEqualTo(0.2);
+        assertThat(level.lastStays(3.3)).isEqualTo(0.7);
+        assertThat(level.firstReaches(2.0)).isEqualTo(0.0);
+        assertThat(level.lastStays(2.0)).isEqualTo(0.0);
+        assertThat(level.firstReaches(4.0)).isEqualTo(1.0);
+        assertThat(level.lastStays(4.0)).isEqualTo(1.0);
+    }
+
+    private static double[] ends(Curve curve) {
+        return new double[] {curve.at(0.0), curve.at(1.0)};
     }
 
     @Property

@@ -29,6 +29,7 @@ class RejectedInputTest {
     private static final Map<String, Record> VALID =
             Stream.of(
                             Builds.trailBoard().vehicle().axles(),
+                            Builds.trailBoard().battery(),
                             Builds.pack(Builds.trailBoard()).cell(),
                             Builds.pack(Builds.trailBoard()).cell().charging(),
                             Builds.trailBoard().use().climate(),

@@ -5,14 +5,20 @@ import java.util.Optional;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the word that a misspelt one most likely means. */
-final class Nearest {
+public final class Nearest {
 
     private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
 
     private Nearest() {}
 
-    /** Returns the nearest of the candidates, unless even that shares too little with the word. */
-    static Optional<String> to(String word, Collection<String> candidates) {
+    /**
+     * Returns the nearest of the candidates.
+     *
+     * @param word the misspelt word
+     * @param candidates what it may mean
+     * @return the nearest; empty where even that shares too little with the word
+     */
+    public static Optional<String> to(String word, Collection<String> candidates) {
         String best = "";
         int least = Integer.MAX_VALUE;
         for (String candidate : candidates) {

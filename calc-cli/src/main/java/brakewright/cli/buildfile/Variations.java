@@ -124,6 +124,16 @@ public final class Variations {
     }
 
     /**
+     * Returns whether an input is a whole number.
+     *
+     * @param input which
+     * @return true for a count
+     */
+    public static boolean isCount(Input input) {
+        return Schema.of(input).kind() instanceof Kind.Count;
+    }
+
+    /**
      * Reads a value as a build file would write it, without quotes.
      *
      * @param input of what

@@ -1,0 +1,209 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Nearest;
+import brakewright.cli.json.ComparisonJson;
+import brakewright.cli.text.CompareSheet;
+import brakewright.cli.text.CompareText;
+import brakewright.cli.words.MeasureWords;
+import brakewright.profile.Comparison;
+import brakewright.profile.Profile;
+import brakewright.review.Evaluation;
+import brakewright.review.Verdict;
+import brakewright.spec.Settings;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Puts several profiles side by side. */
+@Command(
+        name = "compare",
+        description = "Put the present settings, proposals and other build files side by side.",
+        mixinStandardHelpOptions = true)
+final class CompareCommand implements Callable<Integer> {
+
+    /** In which form the comparison is printed. */
+    enum Format {
+        TEXT,
+        JSON,
+        MARKDOWN,
+        CSV
+    }
+
+    private static final String PRESENT = "present";
+
+    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    Path build = Path.of("");
+
+    @Parameters(
+            index = "1..*",
+            arity = "0..*",
+            paramLabel = "NAME",
+            description = "Proposals of the build file; left out, all of them.")
+    List<String> names = new ArrayList<>();
+
+    @Option(
+            names = "--also",
+            paramLabel = "FILE",
+            description =
+                    "Another build file as a column of its own, for another motor, pack or wheel;"
+                            + " may be repeated.")
+    List<Path> others = new ArrayList<>();
+
+    @Option(
+            names = "--only",
+            paramLabel = "ROW",
+            split = ",",
+            description = "Show these rows only, for example stop-dry,top-speed,range@20.")
+    List<String> only = new ArrayList<>();
+
+    @Option(
+            names = "--sort",
+            paramLabel = "ROW",
+            description = "Order the columns by a row, best first; left out, as given.")
+    @Nullable String sort;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
+    Format format = Format.TEXT;
+
+    @Option(
+            names = "--strict",
+            description = "End with status 1 also where a profile's verdict is conditional.")
+    boolean strict;
+
+    @Mixin OutputOptions output = new OutputOptions();
+
+    @Mixin PageOptions page = new PageOptions();
+
+    @Spec CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() {
+        BuildFile file = BuildArgument.read(build);
+        List<Profile> profiles = profiles(file);
+        Comparison whole =
+                Comparison.of(
+                        profiles.get(0),
+                        profiles.subList(1, profiles.size()).toArray(Profile[]::new));
+        Comparison comparison = chosen(sorted(whole));
+        output.write(
+                switch (format) {
+                    case TEXT ->
+                            new CompareText(file.title(), comparison, page.units, output.ink(page))
+                                    .text();
+                    case JSON -> ComparisonJson.of(file.title(), comparison);
+                    case MARKDOWN -> CompareSheet.markdown(comparison, page.units);
+                    case CSV -> CompareSheet.csv(comparison);
+                },
+                spec.commandLine().getOut());
+        return status(profiles);
+    }
+
+    /** The worst of all verdicts decides. */
+    private int status(List<Profile> profiles) {
+        Verdict.Outcome worst = Verdict.Outcome.WITHIN_LIMITS;
+        for (Profile profile : profiles) {
+            Verdict.Outcome own = Evaluation.of(profile.build()).outcome();
+            worst = own.compareTo(worst) > 0 ? own : worst;
+        }
+        return ExitStatus.of(worst, strict);
+    }
+
+    private List<Profile> profiles(BuildFile file) {
+        Map<String, Settings> proposals = file.proposals();
+        List<Profile> profiles = new ArrayList<>();
+        profiles.add(new Profile(PRESENT, file.build()));
+        for (String name : names.isEmpty() ? List.copyOf(proposals.keySet()) : names) {
+            Settings settings = proposals.get(name);
+            if (settings == null) {
+                throw new Unusable(
+                        "\""
+                                + name
+                                + "\" is no proposal of the file"
+                                + (proposals.isEmpty()
+                                        ? ", which has none"
+                                        : "; there are: " + String.join(", ", proposals.keySet())));
+            }
+            profiles.add(
+                    new Profile(
+                            name,
+                            file.build()
+                                    .withSettings(file.build().settings().overlaidBy(settings))));
+        }
+        for (Path other : others) {
+            profiles.add(new Profile(named(other), BuildArgument.read(other).build()));
+        }
+        if (profiles.size() == 1) {
+            throw new Unusable(
+                    "nothing to compare with: the file has no [proposals.NAME]; add one, or name"
+                            + " another build file with --also FILE");
+        }
+        return profiles;
+    }
+
+    private static String named(Path path) {
+        String name = String.valueOf(path.getFileName());
+        return name.endsWith(".toml") ? name.substring(0, name.length() - 5) : name;
+    }
+
+    private Comparison sorted(Comparison comparison) {
+        if (sort == null) {
+            return comparison;
+        }
+        return comparison.sortedBy(rows(comparison, sort).get(0).measure());
+    }
+
+    private Comparison chosen(Comparison comparison) {
+        if (only.isEmpty()) {
+            return comparison;
+        }
+        List<Comparison.Row> rows = new ArrayList<>();
+        for (String key : only) {
+            rows.addAll(rows(comparison, key));
+        }
+        return new Comparison(comparison.profiles(), rows);
+    }
+
+    /** The rows that a word means: one, or those of all speeds. */
+    private static List<Comparison.Row> rows(Comparison comparison, String word) {
+        String key = word.strip();
+        List<Comparison.Row> rows =
+                comparison.rows().stream()
+                        .filter(
+                                row ->
+                                        MeasureWords.key(row.measure()).equals(key)
+                                                || row.measure().quantity().key().equals(key))
+                        .toList();
+        if (rows.isEmpty()) {
+            Set<String> known =
+                    comparison.rows().stream()
+                            .map(row -> MeasureWords.key(row.measure()))
+                            .collect(Collectors.toCollection(TreeSet::new));
+            throw new Unusable(
+                    "\""
+                            + key
+                            + "\" is no row; "
+                            + Nearest.to(key, known)
+                                    .map(nearest -> "the nearest is " + nearest + "; ")
+                                    .orElse("")
+                            + "there are "
+                            + String.join(", ", known));
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,193 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.InputPlace;
+import brakewright.cli.buildfile.Nearest;
+import brakewright.cli.buildfile.Variations;
+import brakewright.profile.Solution;
+import brakewright.profile.Solver;
+import brakewright.profile.Tolerances;
+import brakewright.profile.Uncertain;
+import brakewright.review.Evaluation;
+import brakewright.spec.Build;
+import brakewright.spec.Input;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A question for the value of one key that just keeps a vehicle within limits over the whole of its
+ * use.
+ *
+ * @param file the build file
+ * @param place the number asked for
+ * @param places all numbers that change with it
+ * @param low the lowest value asked about
+ * @param high the highest value asked about
+ */
+record Question(
+        BuildFile file, InputPlace place, List<InputPlace> places, double low, double high) {
+
+    /** Assumption: our own choice; no pack of this class has more cells side by side. */
+    private static final int MOST_PARALLEL = 200;
+
+    /** Assumption: our own choice; slower than this nothing is braked electrically [m/s]. */
+    private static final double SLOWEST = 0.3;
+
+    private static final Set<Input> CURRENTS =
+            Set.of(
+                    Input.SETTINGS_MOTOR_DRIVE_CURRENT,
+                    Input.SETTINGS_MOTOR_BRAKE_CURRENT,
+                    Input.SETTINGS_PACK_DISCHARGE_CURRENT,
+                    Input.SETTINGS_PACK_REGEN_CURRENT);
+
+    private static final List<String> KEYS =
+            List.of(
+                    "motor_drive_current",
+                    "motor_brake_current",
+                    "pack_discharge_current",
+                    "pack_regen_current",
+                    "speed_cap",
+                    "charge_from",
+                    "parallel");
+
+    /** Understands a key. */
+    static Question of(BuildFile file, String key) {
+        if (key.endsWith("_taper")) {
+            throw new Unusable(
+                    key
+                            + " is a pair and has no single answer; brakewright explain BUILD "
+                            + key.replace('_', '-')
+                            + " tells where it must end and how wide it must be");
+        }
+        Optional<InputPlace> found = file.variations().find(key);
+        if (found.isEmpty() || !isAskable(found.get().input())) {
+            throw new Unusable(
+                    "\""
+                            + key
+                            + "\" cannot be solved for; "
+                            + Nearest.to(key, KEYS)
+                                    .map(nearest -> "the nearest is " + nearest + "; ")
+                                    .orElse("")
+                            + "there are "
+                            + String.join(", ", KEYS));
+        }
+        InputPlace place = found.get();
+        Variations variations = file.variations();
+        double possible = Variations.possible(place.input())[1];
+        return switch (place.input()) {
+            case USE_CHARGE_FROM ->
+                    new Question(
+                            file,
+                            place,
+                            List.of(place),
+                            file.build().use().chargeTo() + 1e-3,
+                            Math.max(
+                                    file.build().use().chargeTo() + 2e-3,
+                                    file.build().use().chargeFrom()));
+            case SETTINGS_SPEED_CAP ->
+                    new Question(
+                            file,
+                            place,
+                            List.of(
+                                    place,
+                                    new InputPlace(Input.USE_SPEED_MAX, 0, InputPlace.Part.WHOLE)),
+                            SLOWEST,
+                            Math.max(
+                                    file.build().settings().speedCap().orElse(0.0),
+                                    file.build().use().speedMax()));
+            case PACK_PARALLEL -> {
+                if (place.pack() == 0 && file.packs().size() > 1) {
+                    throw new Unusable(
+                            "the file has several packs: ask for packs.1.parallel or another");
+                }
+                yield new Question(
+                        file,
+                        place,
+                        List.of(place),
+                        variations.nominal(place).orElse(1.0),
+                        MOST_PARALLEL);
+            }
+            default -> new Question(file, place, List.of(place), 0.0, possible);
+        };
+    }
+
+    private static boolean isAskable(Input input) {
+        return CURRENTS.contains(input)
+                || input == Input.SETTINGS_SPEED_CAP
+                || input == Input.USE_CHARGE_FROM
+                || input == Input.PACK_PARALLEL;
+    }
+
+    boolean isCount() {
+        return place.input() == Input.PACK_PARALLEL;
+    }
+
+    /** Whether the value now in the file is the bound of what is asked about. */
+    boolean startsFromPresent() {
+        return isCount()
+                || place.input() == Input.USE_CHARGE_FROM
+                || place.input() == Input.SETTINGS_SPEED_CAP;
+    }
+
+    /** The value now in the file, or taken in its place. */
+    Optional<Double> present() {
+        return file.variations().nominal(place);
+    }
+
+    /** Answers with nominal inputs. */
+    Solution nominal() {
+        return nominal(List.of(), new double[0]);
+    }
+
+    /** Answers with nominal inputs and some other numbers fixed. */
+    Solution nominal(List<InputPlace> fixed, double[] values) {
+        return solve(value -> Evaluation.of(build(fixed, values, value)));
+    }
+
+    /** Answers at the unfavourable corner of the tolerances stated; empty where none is. */
+    Optional<Solution> unfavourable() {
+        List<Variations.Spread> spreads =
+                file.variations().uncertain().stream()
+                        .filter(each -> !places.contains(each.place()))
+                        .toList();
+        if (spreads.isEmpty()) {
+            return Optional.empty();
+        }
+        List<InputPlace> uncertain = spreads.stream().map(Variations.Spread::place).toList();
+        List<Uncertain> ranges = spreads.stream().map(Variations.Spread::range).toList();
+        return Optional.of(
+                solve(
+                        value ->
+                                Tolerances.unfavourable(
+                                                ranges, values -> build(uncertain, values, value))
+                                        .evaluation()));
+    }
+
+    private interface VerdictOf {
+        Evaluation at(double value);
+    }
+
+    private Solution solve(VerdictOf verdict) {
+        return isCount()
+                ? Solver.smallest(verdict::at, (int) low, (int) high)
+                : Solver.highest(verdict::at, low, high);
+    }
+
+    private Build build(List<InputPlace> fixed, double[] values, double asked) {
+        List<InputPlace> all = new ArrayList<>(fixed);
+        all.addAll(places);
+        double[] numbers = Arrays.copyOf(values, all.size());
+        for (int i = values.length; i < numbers.length; i++) {
+            numbers[i] = asked;
+        }
+        try {
+            return file.variations().with(all, numbers);
+        } catch (BuildFileException wrong) {
+            throw new Unusable(place.name(), wrong);
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.InputPlace;
+import brakewright.cli.json.SolveJson;
+import brakewright.cli.text.SolveText;
+import brakewright.profile.Solution;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Works backwards to the value that just keeps a vehicle within limits. */
+@Command(
+        name = "solve",
+        description = "Find the value of a key that just keeps the vehicle within limits.",
+        mixinStandardHelpOptions = true)
+final class SolveCommand implements Callable<Integer> {
+
+    /** In which form the answer is printed. */
+    enum Format {
+        TEXT,
+        JSON
+    }
+
+    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    Path build = Path.of("");
+
+    @Option(
+            names = "--for",
+            paramLabel = "KEY",
+            required = true,
+            description =
+                    "What to solve for: a current of the settings or speed_cap for the highest value,"
+                            + " charge_from for the fullest pack, parallel for the fewest cells.")
+    String key = "";
+
+    @Option(
+            names = "--against",
+            paramLabel = "KEY=LOW..HIGH/N",
+            description =
+                    "Solve at N values of another key, for example charge_from=80%%..100%%/5, and"
+                            + " print the frontier as a table.")
+    @Nullable String against;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
+    Format format = Format.TEXT;
+
+    @Mixin OutputOptions output = new OutputOptions();
+
+    @Mixin PageOptions page = new PageOptions();
+
+    @Spec CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() {
+        BuildFile file = BuildArgument.read(build);
+        Question question = Question.of(file, key);
+        return against == null ? answer(file, question) : frontier(file, question, against);
+    }
+
+    private int answer(BuildFile file, Question question) {
+        Solution nominal = question.nominal();
+        Optional<Solution> unfavourable = question.unfavourable();
+        output.write(
+                format == Format.JSON
+                        ? SolveJson.of(
+                                file.title(),
+                                question.place().name(),
+                                question.place().input().unit(),
+                                nominal,
+                                unfavourable)
+                        : text(question)
+                                .text(
+                                        file.title(),
+                                        question.present(),
+                                        question.low(),
+                                        question.high(),
+                                        nominal,
+                                        unfavourable),
+                spec.commandLine().getOut());
+        return unfavourable.orElse(nominal) instanceof Solution.None
+                ? ExitStatus.OUTSIDE
+                : ExitStatus.FINE;
+    }
+
+    private int frontier(BuildFile file, Question question, String text) {
+        Varied held = Varied.parse(file.variations(), text);
+        if (question.places().contains(held.place())) {
+            throw new Unusable("--against must name another key than --for");
+        }
+        List<SolveText.Row> rows = new ArrayList<>();
+        for (int i = 0; i < held.count(); i++) {
+            double value = held.at(i);
+            rows.add(
+                    new SolveText.Row(
+                            value,
+                            Question.of(file, key)
+                                    .nominal(List.of(held.place()), new double[] {value})));
+        }
+        InputPlace place = question.place();
+        output.write(
+                format == Format.JSON
+                        ? SolveJson.frontier(
+                                file.title(),
+                                place.name(),
+                                place.input().unit(),
+                                held.place().name(),
+                                held.place().input().unit(),
+                                rows)
+                        : text(question)
+                                .frontier(
+                                        file.title(),
+                                        held.place().input(),
+                                        held.place().name(),
+                                        rows),
+                spec.commandLine().getOut());
+        return rows.stream().allMatch(row -> row.solution() instanceof Solution.None)
+                ? ExitStatus.OUTSIDE
+                : ExitStatus.FINE;
+    }
+
+    private SolveText text(Question question) {
+        return new SolveText(
+                question.place().input(),
+                question.place().name(),
+                question.isCount(),
+                page.units,
+                output.ink(page));
+    }
+}

@@ -1,0 +1,151 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.InputPlace;
+import brakewright.review.Evaluation;
+import brakewright.spec.Build;
+import brakewright.spec.Input;
+import brakewright.spec.Settings;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+
+/**
+ * Evaluates a vehicle at every combination of varied keys, on several threads. The first key varies
+ * slowest; results stand in that order whichever thread was quicker.
+ */
+final class Sweep {
+
+    /** Cases handed to a thread at a time. */
+    private static final int BATCH = 256;
+
+    private final BuildFile file;
+    private final List<Varied> varied;
+    private final int count;
+
+    Sweep(BuildFile file, List<Varied> varied) {
+        this.file = file;
+        this.varied = List.copyOf(varied);
+        long all = 1;
+        for (Varied each : varied) {
+            all = Math.min(Integer.MAX_VALUE, all * each.count());
+        }
+        this.count = (int) all;
+    }
+
+    /** How many combinations there are. */
+    int count() {
+        return count;
+    }
+
+    /** The values of all keys in one case. */
+    double[] values(int index) {
+        double[] values = new double[varied.size()];
+        int rest = index;
+        for (int i = values.length - 1; i >= 0; i--) {
+            values[i] = varied.get(i).at(rest % varied.get(i).count());
+            rest /= varied.get(i).count();
+        }
+        return values;
+    }
+
+    /**
+     * Evaluates every case.
+     *
+     * @param threads how many threads work
+     * @param done told how many cases are done, now and then
+     * @return the evaluations, in order
+     */
+    Evaluation[] run(int threads, IntConsumer done) throws InterruptedException {
+        Evaluation[] all = new Evaluation[count];
+        AtomicInteger finished = new AtomicInteger();
+        int batches = (count + BATCH - 1) / BATCH;
+        ForkJoinPool pool = new ForkJoinPool(threads);
+        try {
+            Callable<Boolean> work =
+                    () -> {
+                        IntStream.range(0, batches)
+                                .parallel()
+                                .forEach(
+                                        batch -> {
+                                            int from = batch * BATCH;
+                                            int to = Math.min(count, from + BATCH);
+                                            batch(all, from, to);
+                                            done.accept(finished.addAndGet(to - from));
+                                        });
+                        return true;
+                    };
+            pool.submit(work).get();
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(failed);
+        } finally {
+            pool.shutdownNow();
+        }
+        return all;
+    }
+
+    /** Settings alone are laid over the vehicle of the case before; other keys make a new one. */
+    private void batch(Evaluation[] all, int from, int to) {
+        List<InputPlace> places = varied.stream().map(Varied::place).toList();
+        boolean onlySettings = places.stream().allMatch(Sweep::isSetting);
+        for (int index = from; index < to; index++) {
+            double[] values = values(index);
+            all[index] =
+                    Evaluation.of(
+                            onlySettings ? withSettings(places, values) : made(places, values));
+        }
+    }
+
+    private static boolean isSetting(InputPlace place) {
+        return switch (place.input()) {
+            case SETTINGS_MOTOR_DRIVE_CURRENT,
+                    SETTINGS_MOTOR_BRAKE_CURRENT,
+                    SETTINGS_PACK_DISCHARGE_CURRENT,
+                    SETTINGS_PACK_REGEN_CURRENT ->
+                    true;
+            default -> false;
+        };
+    }
+
+    private Build withSettings(List<InputPlace> places, double[] values) {
+        Settings settings = file.build().settings();
+        for (int i = 0; i < values.length; i++) {
+            settings = settings.overlaidBy(one(places.get(i), OptionalDouble.of(values[i])));
+        }
+        return file.build().withSettings(settings);
+    }
+
+    private static Settings one(InputPlace place, OptionalDouble value) {
+        Settings none = Settings.NONE;
+        OptionalDouble empty = OptionalDouble.empty();
+        boolean drive = place.input() == Input.SETTINGS_MOTOR_DRIVE_CURRENT;
+        boolean brake = place.input() == Input.SETTINGS_MOTOR_BRAKE_CURRENT;
+        boolean draw = place.input() == Input.SETTINGS_PACK_DISCHARGE_CURRENT;
+        boolean regen = place.input() == Input.SETTINGS_PACK_REGEN_CURRENT;
+        return new Settings(
+                drive ? value : empty,
+                brake ? value : empty,
+                draw ? value : empty,
+                regen ? value : empty,
+                none.lowVoltageTaper(),
+                none.highVoltageTaper(),
+                empty);
+    }
+
+    private Build made(List<InputPlace> places, double[] values) {
+        try {
+            return file.variations().with(places, values);
+        } catch (BuildFileException wrong) {
+            throw new Unusable("--vary", wrong);
+        }
+    }
+}

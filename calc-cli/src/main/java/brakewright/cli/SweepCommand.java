@@ -1,0 +1,136 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.text.SweepText;
+import brakewright.review.Evaluation;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.function.IntConsumer;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Evaluates a vehicle over every combination of varied keys. */
+@Command(
+        name = "sweep",
+        description = "Evaluate the vehicle over every combination of varied keys.",
+        mixinStandardHelpOptions = true)
+final class SweepCommand implements Callable<Integer> {
+
+    /** In which form the results are written. */
+    enum Format {
+        CSV,
+        JSON
+    }
+
+    /** Assumption: our own choice; more would not fit the memory of a small machine. */
+    private static final int MOST = 4_000_000;
+
+    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    Path build = Path.of("");
+
+    @Option(
+            names = "--vary",
+            paramLabel = "KEY=LOW..HIGH/N",
+            required = true,
+            description =
+                    "A key and the values it takes, for example motor_brake_current=20A..60A/41;"
+                            + " may be repeated. The first varies slowest.")
+    List<String> vary = new ArrayList<>();
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "One of ${COMPLETION-CANDIDATES} (default: csv).")
+    Format format = Format.CSV;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "How many threads work (default: one for each processor).")
+    int threads = Runtime.getRuntime().availableProcessors();
+
+    @Mixin OutputOptions output = new OutputOptions();
+
+    @Spec CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() throws InterruptedException {
+        BuildFile file = BuildArgument.read(build);
+        List<Varied> varied = new ArrayList<>();
+        for (String each : vary) {
+            varied.add(Varied.parse(file.variations(), each));
+        }
+        if (varied.stream().map(Varied::place).distinct().count() < varied.size()) {
+            throw new Unusable("--vary names a key twice");
+        }
+        if (threads < 1 || threads > 1024) {
+            throw new Unusable("--threads must be from 1 to 1024, was " + threads);
+        }
+        Sweep sweep = new Sweep(file, varied);
+        if (sweep.count() > MOST) {
+            throw new Unusable(
+                    "these are more than "
+                            + MOST
+                            + " combinations; take fewer values or fewer keys");
+        }
+        output.claim();
+        long began = System.nanoTime();
+        Duration before = processorTime();
+        Evaluation[] results = evaluated(sweep);
+        double wall = (System.nanoTime() - began) / 1e9;
+        double busy = processorTime().minus(before).toNanos() / 1e9;
+        List<String> names = varied.stream().map(each -> each.place().name()).toList();
+        List<String> units = varied.stream().map(each -> each.place().input().unit()).toList();
+        SweepText text = new SweepText(names, units, sweep::values, results);
+        output.write(
+                format == Format.JSON ? text.json(file.title()) : text.csv(),
+                spec.commandLine().getOut());
+        report(sweep.count(), wall, busy);
+        return ExitStatus.FINE;
+    }
+
+    private Evaluation[] evaluated(Sweep sweep) throws InterruptedException {
+        if (System.console() == null) {
+            return sweep.run(threads, done -> {});
+        }
+        try (ProgressBar bar =
+                new ProgressBarBuilder()
+                        .setTaskName("sweep")
+                        .setInitialMax(sweep.count())
+                        .setStyle(ProgressBarStyle.ASCII)
+                        .build()) {
+            IntConsumer done = bar::stepTo;
+            return sweep.run(threads, done);
+        }
+    }
+
+    /** To standard error, so that results can be piped on. */
+    private void report(int count, double wall, double busy) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.printf(
+                Locale.ROOT,
+                "%d cases in %.2f s, %.0f us each; %.2f processors kept busy by %d threads%n",
+                count,
+                wall,
+                1e6 * wall / count,
+                busy / wall,
+                threads);
+        err.flush();
+    }
+
+    private static Duration processorTime() {
+        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
+    }
+}

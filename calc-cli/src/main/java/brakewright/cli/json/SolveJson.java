@@ -1,0 +1,109 @@
+package brakewright.cli.json;
+
+import brakewright.cli.text.SolveText;
+import brakewright.profile.Solution;
+import brakewright.review.Evaluation;
+import java.util.List;
+import java.util.Optional;
+
+/** The answer to a question for a value, as JSON. */
+public final class SolveJson {
+
+    private SolveJson() {}
+
+    /**
+     * Writes an answer.
+     *
+     * @param title what the vehicle is called
+     * @param name the key that was asked for
+     * @param unit of its value
+     * @param nominal the answer with nominal inputs
+     * @param unfavourable the answer at the unfavourable corner; empty without tolerances
+     * @return JSON
+     */
+    public static String of(
+            String title,
+            String name,
+            String unit,
+            Solution nominal,
+            Optional<Solution> unfavourable) {
+        JsonText json = begun(title, name, unit);
+        json.startObject("nominal");
+        solution(json, nominal);
+        json.endObject();
+        unfavourable.ifPresent(
+                solution -> {
+                    json.startObject("unfavourable");
+                    solution(json, solution);
+                    json.endObject();
+                });
+        json.endObject();
+        return json.finish();
+    }
+
+    /**
+     * Writes a frontier.
+     *
+     * @param title what the vehicle is called
+     * @param name the key that was asked for
+     * @param unit of its value
+     * @param other the key that is held
+     * @param otherUnit of its value
+     * @param rows the answers
+     * @return JSON
+     */
+    public static String frontier(
+            String title,
+            String name,
+            String unit,
+            String other,
+            String otherUnit,
+            List<SolveText.Row> rows) {
+        JsonText json = begun(title, name, unit);
+        json.text("against", other);
+        json.text("against_unit", otherUnit);
+        json.startArray("frontier");
+        for (SolveText.Row row : rows) {
+            json.startObject();
+            json.number("held", row.fixed());
+            solution(json, row.solution());
+            json.endObject();
+        }
+        json.endArray();
+        json.endObject();
+        return json.finish();
+    }
+
+    private static JsonText begun(String title, String name, String unit) {
+        JsonText json = new JsonText();
+        json.startObject();
+        json.text("schema", "brakewright.solution/1");
+        json.text("title", title);
+        json.text("for", name);
+        json.text("unit", unit);
+        return json;
+    }
+
+    private static void solution(JsonText json, Solution solution) {
+        if (solution instanceof Solution.Found found) {
+            json.text("answer", "found");
+            json.number("value", found.value());
+            check(json, found.beyond());
+        } else if (solution instanceof Solution.All all) {
+            json.text("answer", "all");
+            json.number("value", all.value());
+            check(json, all.there());
+        } else if (solution instanceof Solution.None none) {
+            json.text("answer", "none");
+            check(json, none.there());
+        }
+    }
+
+    private static void check(JsonText json, Evaluation evaluation) {
+        json.text("bound_by", evaluation.worst().key());
+        if (evaluation.pack() > 0) {
+            json.number("pack", evaluation.pack());
+        }
+        evaluation.charge().ifPresent(charge -> json.number("charge", charge));
+    }
+}

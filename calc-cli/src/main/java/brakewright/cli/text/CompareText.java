@@ -1,0 +1,154 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.MeasureWords;
+import brakewright.cli.words.UnitSystem;
+import brakewright.cli.words.VerdictWords;
+import brakewright.limit.Limits;
+import brakewright.profile.Comparison;
+import brakewright.profile.Profile;
+import brakewright.profile.Reading;
+import brakewright.review.Operation;
+import brakewright.review.Review;
+import brakewright.review.Verdict;
+import java.util.Locale;
+
+/** Profiles side by side, as text. */
+public final class CompareText {
+
+    private static final int LABEL = 28;
+    private static final int COLUMN = 18;
+    private static final int COLUMNS = 4;
+
+    private final String title;
+    private final Comparison comparison;
+    private final UnitSystem units;
+    private final MeasureWords words;
+    private final Ink ink;
+    private final Page page;
+
+    /**
+     * Prepares the text.
+     *
+     * @param title what the vehicle is called
+     * @param comparison the profiles, only the rows that are wanted
+     * @param units for speeds and distances
+     * @param ink how to put it on the page
+     */
+    public CompareText(String title, Comparison comparison, UnitSystem units, Ink ink) {
+        this.title = title;
+        this.comparison = comparison;
+        this.units = units;
+        this.words = new MeasureWords(units);
+        this.ink = ink;
+        this.page = new Page(ink);
+    }
+
+    /**
+     * Writes the text.
+     *
+     * @return lines of at most 100 columns; more than four profiles are told in several tables,
+     *     each with the first profile again
+     */
+    public String text() {
+        page.line(ink.heading(title + ": profiles side by side"));
+        page.paragraph(
+                "",
+                2,
+                "* best of its row; in brackets the difference to "
+                        + comparison.profiles().get(0).name()
+                        + "; pack at its own temperature, stops with the fullest pack in use.");
+        int count = comparison.profiles().size();
+        for (int from = 1; from == 1 || from < count; from += COLUMNS - 1) {
+            table(from, Math.min(count, from + COLUMNS - 1));
+        }
+        page.blank();
+        conditions();
+        page.blank();
+        page.paragraph(
+                "",
+                2,
+                "Estimates from the inputs given: makers' datasheets, local law and qualified"
+                        + " practice come first. Try a changed setting at walking pace, on closed"
+                        + " ground, with gear on.");
+        return page.text();
+    }
+
+    /** The first column, and those from one place up to another. */
+    private void table(int from, int to) {
+        page.blank();
+        StringBuilder head = new StringBuilder(padded("", LABEL));
+        column(head, comparison.profiles().get(0).name());
+        for (int column = from; column < to; column++) {
+            column(head, comparison.profiles().get(column).name());
+        }
+        page.line(head.toString());
+        boolean settings = true;
+        for (Comparison.Row row : comparison.rows()) {
+            if (settings && !row.measure().quantity().isSetting()) {
+                settings = false;
+                page.blank();
+            }
+            row(row, from, to);
+        }
+    }
+
+    private void row(Comparison.Row row, int from, int to) {
+        StringBuilder line = new StringBuilder(padded("  " + words.label(row.measure()), LABEL));
+        StringBuilder remarks = new StringBuilder(padded("", LABEL));
+        cell(line, remarks, row, 0);
+        for (int column = from; column < to; column++) {
+            cell(line, remarks, row, column);
+        }
+        page.line(line.toString());
+        if (!remarks.toString().isBlank()) {
+            page.line(remarks.toString());
+        }
+    }
+
+    private void cell(StringBuilder line, StringBuilder remarks, Comparison.Row row, int column) {
+        Reading reading = row.readings().get(column);
+        String value = words.value(row.measure().quantity(), reading.value());
+        String difference =
+                column == 0
+                        ? ""
+                        : words.difference(row.measure().quantity(), row.difference(column));
+        column(
+                line,
+                value
+                        + (difference.isEmpty() ? "" : " (" + difference + ")")
+                        + (row.isBest(column) ? "*" : ""));
+        column(remarks, " " + words.remark(row.measure().quantity(), reading));
+    }
+
+    /** Under which condition each profile is within limits. */
+    private void conditions() {
+        page.line(ink.heading("Verdicts"));
+        for (Profile profile : comparison.profiles()) {
+            Limits limits = Limits.of(profile.build());
+            Review review =
+                    Review.of(profile.build(), limits, Operation.of(profile.build(), limits));
+            Ink.Tone tone =
+                    switch (review.verdict().outcome()) {
+                        case WITHIN_LIMITS -> Ink.Tone.GOOD;
+                        case CONDITIONAL -> Ink.Tone.DOUBTFUL;
+                        case OUTSIDE_LIMITS -> Ink.Tone.BAD;
+                    };
+            page.line("  " + profile.name() + ": " + ink.paint(tone, name(review.verdict())));
+            for (String sentence : new VerdictWords(profile.build(), units).of(review)) {
+                page.paragraph("", 4, sentence);
+            }
+        }
+    }
+
+    private static String name(Verdict verdict) {
+        return verdict.outcome().key().replace('-', ' ').toUpperCase(Locale.ROOT);
+    }
+
+    private static void column(StringBuilder line, String text) {
+        line.append(padded(text.length() >= COLUMN ? text.substring(0, COLUMN - 1) : text, COLUMN));
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
+    }
+}

@@ -1,0 +1,197 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.InputWords;
+import brakewright.cli.words.LimitWords;
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.profile.Solution;
+import brakewright.review.Evaluation;
+import brakewright.spec.Input;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The answer to a question for a value, as text. */
+public final class SolveText {
+
+    private final Input input;
+    private final String name;
+    private final boolean isCount;
+    private final UnitSystem units;
+    private final Ink ink;
+    private final Page page;
+
+    /**
+     * Prepares the text.
+     *
+     * @param input what was asked for
+     * @param name its key
+     * @param isCount whether the smallest count is asked for, and not the highest value
+     * @param units for speeds
+     * @param ink how to put it on the page
+     */
+    public SolveText(Input input, String name, boolean isCount, UnitSystem units, Ink ink) {
+        this.input = input;
+        this.name = name;
+        this.isCount = isCount;
+        this.units = units;
+        this.ink = ink;
+        this.page = new Page(ink);
+    }
+
+    /**
+     * Writes the answer.
+     *
+     * @param title what the vehicle is called
+     * @param present the value now in the file; empty where there is none
+     * @param low the lowest value asked about
+     * @param high the highest value asked about
+     * @param nominal the answer with nominal inputs
+     * @param unfavourable the answer at the unfavourable corner of the tolerances; empty where none
+     *     is stated
+     * @return lines of at most 100 columns
+     */
+    public String text(
+            String title,
+            Optional<Double> present,
+            double low,
+            double high,
+            Solution nominal,
+            Optional<Solution> unfavourable) {
+        page.line(ink.heading(title + ": solved for " + name));
+        page.paragraph("", 2, answer(nominal));
+        unfavourable.ifPresent(
+                solution ->
+                        page.paragraph(
+                                "",
+                                2,
+                                "With the tolerances stated, at their unfavourable corner: "
+                                        + lowerFirst(answer(solution))));
+        page.blank();
+        present.ifPresent(value -> page.line("  now          " + shown(value)));
+        page.line("  asked about  " + shown(low) + " to " + shown(high));
+        page.paragraph(
+                "",
+                2,
+                isCount
+                        ? "Each count was tried in turn, from the smallest."
+                        : "Found by a bracketing root search between a value that is within limits"
+                                + " and one that is not, to a part in a thousand million; within"
+                                + " limits means every check, at every charge state in use, at the"
+                                + " pack's own, the coldest and the warmest temperature.");
+        page.blank();
+        page.paragraph(
+                "",
+                2,
+                "An estimate from the inputs given: makers' datasheets, local law and qualified"
+                        + " practice come first. Approach it from the safe side, on closed ground.");
+        return page.text();
+    }
+
+    private String answer(Solution solution) {
+        if (solution instanceof Solution.Found found) {
+            return "The "
+                    + (isCount ? "smallest" : "highest")
+                    + " value within limits is "
+                    + shown(found.value())
+                    + ". "
+                    + (isCount ? "With one less, " : "Beyond it, ")
+                    + check(found.beyond())
+                    + " would be exceeded"
+                    + where(found.beyond())
+                    + ".";
+        }
+        if (solution instanceof Solution.All all) {
+            return "Every value asked about is within limits, "
+                    + shown(all.value())
+                    + " too; the tightest check is "
+                    + check(all.there())
+                    + ".";
+        }
+        Solution.None none = (Solution.None) solution;
+        return "No value works, because at "
+                + shown(none.nearest())
+                + " "
+                + check(none.there())
+                + " is exceeded"
+                + where(none.there())
+                + ": that must be mended elsewhere.";
+    }
+
+    private static String check(Evaluation evaluation) {
+        return LimitWords.of(evaluation.worst(), evaluation.pack());
+    }
+
+    private static String where(Evaluation evaluation) {
+        return evaluation.charge().isPresent()
+                ? " at " + Numbers.percent(evaluation.charge().getAsDouble()) + " charge"
+                : "";
+    }
+
+    private String shown(double value) {
+        return InputWords.down(input, value, units);
+    }
+
+    private static String lowerFirst(String text) {
+        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /**
+     * One row of a frontier.
+     *
+     * @param fixed the value that is held
+     * @param solution the answer with it
+     */
+    public record Row(double fixed, Solution solution) {}
+
+    /**
+     * Writes a frontier: for each value of another key the answer.
+     *
+     * @param title what the vehicle is called
+     * @param other the other key
+     * @param otherName its name
+     * @param rows the answers
+     * @return lines of at most 100 columns
+     */
+    public String frontier(String title, Input other, String otherName, List<Row> rows) {
+        page.line(ink.heading(title + ": " + name + " against " + otherName));
+        page.paragraph(
+                "",
+                2,
+                "Each row is solved by itself: the "
+                        + (isCount ? "smallest" : "highest")
+                        + " "
+                        + name
+                        + " within limits with "
+                        + otherName
+                        + " held.");
+        page.blank();
+        page.line(String.format(Locale.ROOT, "  %16s %18s  %s", otherName, name, "held by"));
+        for (Row row : rows) {
+            page.line(
+                    String.format(
+                            Locale.ROOT,
+                            "  %16s %18s  %s",
+                            InputWords.nearest(other, row.fixed(), units),
+                            value(row.solution()),
+                            held(row.solution())));
+        }
+        return page.text();
+    }
+
+    private String value(Solution solution) {
+        if (solution instanceof Solution.Found found) {
+            return shown(found.value());
+        }
+        return solution instanceof Solution.All all ? "any to " + shown(all.value()) : "none";
+    }
+
+    private static String held(Solution solution) {
+        if (solution instanceof Solution.Found found) {
+            return check(found.beyond()) + where(found.beyond());
+        }
+        return solution instanceof Solution.None none
+                ? check(none.there()) + " is exceeded" + where(none.there())
+                : "";
+    }
+}

@@ -1,0 +1,64 @@
+package brakewright.cli.words;
+
+import brakewright.spec.Input;
+
+/** How the value of an input is written on a page. */
+public final class InputWords {
+
+    private InputWords() {}
+
+    /**
+     * Writes a value that must not be exceeded, rounded down.
+     *
+     * @param input of what
+     * @param value in calculation units
+     * @param units for speeds
+     * @return the value with its unit
+     */
+    public static String down(Input input, double value, UnitSystem units) {
+        return switch (input.unit()) {
+            case "m/s" -> units.speedDown(value);
+            case "1" -> isCount(input) ? count(value) : Numbers.down(100.0 * value, 1) + " %";
+            default -> Numbers.down(value, 2) + unit(input);
+        };
+    }
+
+    /**
+     * Writes a value.
+     *
+     * @param input of what
+     * @param value in calculation units
+     * @param units for speeds
+     * @return the value with its unit
+     */
+    public static String nearest(Input input, double value, UnitSystem units) {
+        return switch (input.unit()) {
+            case "m/s" -> units.speedText(value);
+            case "1" -> isCount(input) ? count(value) : Numbers.percent(value);
+            default -> Numbers.significant(value) + unit(input);
+        };
+    }
+
+    private static boolean isCount(Input input) {
+        return switch (input) {
+            case PACK_PARALLEL, PACK_SERIES, DRIVE_MOTORS, CONTROLLER_COUNT, MOTOR_POLE_PAIRS ->
+                    true;
+            default -> false;
+        };
+    }
+
+    private static String count(double value) {
+        return Numbers.nearest(value, 0);
+    }
+
+    private static String unit(Input input) {
+        return input.unit().isEmpty()
+                ? ""
+                : " "
+                        + switch (input.unit()) {
+                            case "ohm" -> "Ω";
+                            case "degC" -> "°C";
+                            default -> input.unit();
+                        };
+    }
+}

@@ -1,0 +1,201 @@
+package brakewright.cli.words;
+
+import brakewright.profile.Measure;
+import brakewright.profile.Quantity;
+import brakewright.profile.Reading;
+import brakewright.review.Verdict;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** What the rows of a comparison are called, and how their values are written. */
+public final class MeasureWords {
+
+    private static final double METRES_PER_KILOMETRE = 1000.0;
+    private static final double METRES_PER_MILE = 1609.344;
+
+    private final UnitSystem units;
+
+    /**
+     * Makes the words.
+     *
+     * @param units for speeds and distances
+     */
+    public MeasureWords(UnitSystem units) {
+        this.units = units;
+    }
+
+    /**
+     * Returns the name by which a row is chosen.
+     *
+     * @param measure the row
+     * @return the key of its quantity, and the speed in whole km/h where there is one
+     */
+    public static String key(Measure measure) {
+        return measure.quantity().key()
+                + (measure.speed().isPresent() && measure.quantity() != Quantity.HOTTEST_WINDING
+                        ? "@" + Numbers.nearest(3.6 * measure.speed().getAsDouble(), 0)
+                        : "");
+    }
+
+    /**
+     * Returns what a row is called.
+     *
+     * @param measure the row
+     * @return a noun of at most 28 letters
+     */
+    public String label(Measure measure) {
+        String at =
+                measure.speed().isPresent()
+                        ? Numbers.nearest(units.speed(measure.speed().getAsDouble()), 0)
+                                + " "
+                                + units.speedUnit()
+                        : "";
+        return switch (measure.quantity()) {
+            case MOTOR_DRIVE_CURRENT -> "motor drive current";
+            case MOTOR_BRAKE_CURRENT -> "motor brake current";
+            case PACK_DISCHARGE_CURRENT -> "pack discharge current";
+            case PACK_REGEN_CURRENT -> "pack regen current";
+            case LOW_TAPER_BEGINS -> "low-voltage taper begins";
+            case LOW_TAPER_ENDS -> "low-voltage taper ends";
+            case HIGH_TAPER_BEGINS -> "high-voltage taper begins";
+            case HIGH_TAPER_ENDS -> "high-voltage taper ends";
+            case SPEED_CAP -> "speed cap";
+            case VERDICT -> "verdict";
+            case SEVERITY -> "worst check";
+            case SAFE_CHARGE -> "braking safe up to charge";
+            case GREATEST_RETURN -> "highest return to the pack";
+            case GREATEST_DRAW -> "highest draw from the pack";
+            case STOP_DRY -> "stop from " + at + ", dry";
+            case STOP_WET -> "stop from " + at + ", wet";
+            case TOP_SPEED -> "top speed";
+            case LAUNCH -> "launch";
+            case TIME_TO_CRUISE -> "time to " + at;
+            case CLIMB -> "steepest climb";
+            case HOTTEST_WINDING -> "hottest winding";
+            case RANGE -> "range at " + at;
+        };
+    }
+
+    /**
+     * Writes a value.
+     *
+     * @param quantity what it is
+     * @param value the value; empty where it is not set or not computed
+     * @return the value and its unit
+     */
+    public String value(Quantity quantity, OptionalDouble value) {
+        if (value.isEmpty()) {
+            return quantity.isSetting() ? "not set" : "-";
+        }
+        double number = value.getAsDouble();
+        if (Double.isInfinite(number)) {
+            return "any";
+        }
+        return switch (quantity) {
+            case VERDICT -> outcome(number).key().replace('-', ' ');
+            case SEVERITY -> severity(number);
+            case SAFE_CHARGE -> Numbers.down(100.0 * number, 1) + " %";
+            case CLIMB -> Numbers.nearest(100.0 * number, 1) + " %";
+            case STOP_DRY, STOP_WET -> units.lengthText(number);
+            case TOP_SPEED, SPEED_CAP -> units.speedText(number);
+            case RANGE -> distance(number, 1);
+            case LAUNCH -> Numbers.nearest(number, 2) + " m/s²";
+            case TIME_TO_CRUISE -> Numbers.nearest(number, 1) + " s";
+            case HOTTEST_WINDING -> Numbers.nearest(number, 0) + " °C";
+            default -> Numbers.nearest(number, 1) + " " + quantity.unit();
+        };
+    }
+
+    /**
+     * Writes a difference, without the unit.
+     *
+     * @param quantity of what
+     * @param difference the difference; empty where there is none
+     * @return a signed number, or nothing where it would read as zero or say nothing
+     */
+    public String difference(Quantity quantity, OptionalDouble difference) {
+        if (difference.isEmpty()
+                || !Double.isFinite(difference.getAsDouble())
+                || quantity == Quantity.VERDICT
+                || quantity == Quantity.SEVERITY) {
+            return "";
+        }
+        double number = difference.getAsDouble();
+        String text =
+                switch (quantity) {
+                    case SAFE_CHARGE, CLIMB -> Numbers.nearest(100.0 * number, 1);
+                    case TOP_SPEED, SPEED_CAP -> Numbers.nearest(units.speed(number), 1);
+                    case STOP_DRY, STOP_WET -> length(number);
+                    case RANGE ->
+                            Numbers.nearest(
+                                    number
+                                            / (units == UnitSystem.IMPERIAL
+                                                    ? METRES_PER_MILE
+                                                    : METRES_PER_KILOMETRE),
+                                    1);
+                    case LAUNCH -> Numbers.nearest(number, 2);
+                    case HOTTEST_WINDING -> Numbers.nearest(number, 0);
+                    default -> Numbers.nearest(number, 1);
+                };
+        return text.chars().noneMatch(letter -> letter >= '1' && letter <= '9')
+                ? ""
+                : number > 0.0 ? "+" + text : text;
+    }
+
+    private String length(double metres) {
+        String text = units.lengthText(Math.abs(metres));
+        return (metres < 0.0 ? "-" : "") + text.substring(0, text.indexOf(' '));
+    }
+
+    /**
+     * Writes what holds a value down, or where it belongs.
+     *
+     * @param quantity of what
+     * @param reading the value
+     * @return some words; empty where there is nothing to say
+     */
+    public String remark(Quantity quantity, Reading reading) {
+        if (!reading.boundBy().isEmpty()) {
+            return reading.boundBy().replace('-', ' ')
+                    + (quantity == Quantity.SEVERITY && reading.charge().isPresent()
+                            ? " at " + Numbers.percent(reading.charge().getAsDouble())
+                            : "");
+        }
+        boolean telling =
+                quantity == Quantity.GREATEST_RETURN || quantity == Quantity.GREATEST_DRAW;
+        return telling && reading.charge().isPresent()
+                ? "at " + Numbers.percent(reading.charge().getAsDouble()) + " charge"
+                : "";
+    }
+
+    /**
+     * Returns the outcome that stands at a place.
+     *
+     * @param place 0, 1 or 2
+     * @return the outcome
+     */
+    public static Verdict.Outcome outcome(double place) {
+        return Verdict.Outcome.values()[(int) place];
+    }
+
+    private static String severity(double severity) {
+        if (severity == 0.0) {
+            return "on its limit";
+        }
+        // (value − limit)/limit, so that it reads as a share of the limit
+        double share = severity > 0.0 ? severity / (1.0 - severity) : severity;
+        if (severity > 0.9) {
+            return "far over";
+        }
+        String percent =
+                severity > 0.0 ? Numbers.up(100.0 * share, 0) : Numbers.down(-100.0 * share, 0);
+        return String.format(
+                Locale.ROOT, "%s %% %s", percent, severity > 0.0 ? "over" : "below limit");
+    }
+
+    private String distance(double metres, int decimals) {
+        return units == UnitSystem.IMPERIAL
+                ? Numbers.nearest(metres / METRES_PER_MILE, decimals) + " mi"
+                : Numbers.nearest(metres / METRES_PER_KILOMETRE, decimals) + " km";
+    }
+}

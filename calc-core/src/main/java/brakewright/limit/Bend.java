@@ -1,0 +1,39 @@
+package brakewright.limit;
+
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/** Finds where a voltage is used up that does not fall along a straight line. */
+final class Bend {
+
+    private static final double ACCURACY = 1e-12;
+    private static final int ORDER = 5;
+    private static final int EVALUATIONS = 200;
+
+    private Bend() {}
+
+    /**
+     * Finds the charge state.
+     *
+     * @param constraint the condition
+     * @param current of the pack [A]
+     * @param inner where there is slack [1]
+     * @param outer where there is none [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return where the slack is used up, on the side where there is some [1]
+     */
+    static double exhausted(
+            VoltageConstraint constraint,
+            double current,
+            double inner,
+            double outer,
+            double temperatureC) {
+        return new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, ORDER)
+                .solve(
+                        EVALUATIONS,
+                        charge -> constraint.slack(current, charge, temperatureC),
+                        Math.min(inner, outer),
+                        Math.max(inner, outer),
+                        AllowedSolution.ABOVE_SIDE);
+    }
+}
