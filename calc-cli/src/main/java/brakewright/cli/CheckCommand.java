@@ -3,12 +3,14 @@ package brakewright.cli;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.SettingReader;
+import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.text.CheckText;
 import brakewright.spec.Settings;
 import brakewright.worksheet.Check;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -54,11 +56,25 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         BuildFile file = BuildArgument.read(build);
-        Check check = Check.of(file.build(), proposed(file));
+        Settings changes = proposed(file);
+        Check check = Check.of(file.build(), changes);
+        Optional<Tolerated> tolerated = tolerated(file, changes);
         output.write(
-                new CheckText(file, check, page.units, output.ink(page)).text(),
+                new CheckText(file, check, tolerated, page.units, output.ink(page)).text(),
                 spec.commandLine().getOut());
-        return ExitStatus.of(check.proposed().review().verdict(), strict);
+        return ExitStatus.of(
+                tolerated
+                        .map(Tolerated::outcome)
+                        .orElse(check.proposed().review().verdict().outcome()),
+                strict);
+    }
+
+    private static Optional<Tolerated> tolerated(BuildFile file, Settings changes) {
+        try {
+            return Tolerated.of(file, changes, 0, 0);
+        } catch (BuildFileException wrong) {
+            throw new Unusable("the tolerances reach values that do not go together", wrong);
+        }
     }
 
     private Settings proposed(BuildFile file) {

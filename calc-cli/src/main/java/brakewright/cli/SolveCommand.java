@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.InputPlace;
 import brakewright.cli.json.SolveJson;
 import brakewright.cli.text.SolveText;
+import brakewright.cli.words.InputWords;
 import brakewright.profile.Solution;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -123,7 +124,7 @@ final class SolveCommand implements Callable<Integer> {
                                 .frontier(
                                         file.title(),
                                         held.place().input(),
-                                        held.place().name(),
+                                        InputWords.name(held.place().name()),
                                         rows),
                 spec.commandLine().getOut());
         return rows.stream().allMatch(row -> row.solution() instanceof Solution.None)
@@ -134,7 +135,7 @@ final class SolveCommand implements Callable<Integer> {
     private SolveText text(Question question) {
         return new SolveText(
                 question.place().input(),
-                question.place().name(),
+                InputWords.name(question.place().name()),
                 question.isCount(),
                 page.units,
                 output.ink(page));

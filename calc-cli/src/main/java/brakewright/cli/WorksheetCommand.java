@@ -1,10 +1,14 @@
 package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.json.WorksheetJson;
 import brakewright.cli.text.WorksheetText;
+import brakewright.spec.Settings;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -20,6 +24,9 @@ import picocli.CommandLine.Spec;
         description = "Print what to enter into the controllers, and what holds each number down.",
         mixinStandardHelpOptions = true)
 final class WorksheetCommand implements Callable<Integer> {
+
+    /** Assumption: our own choice; more cases tell nothing more. */
+    private static final int MOST_CASES = 1_000_000;
 
     /** In which form the worksheet is printed. */
     enum Format {
@@ -43,6 +50,21 @@ final class WorksheetCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "End with status 1 also for a conditional verdict.")
     boolean strict;
 
+    @Option(
+            names = "--cases",
+            paramLabel = "N",
+            description =
+                    "Count in N cases, spread evenly over the tolerances, how many are within"
+                            + " limits.")
+    int cases;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "SEED",
+            description =
+                    "The seed of these cases; the same seed gives the same cases (default: 1).")
+    long seed = 1;
+
     @Mixin OutputOptions output = new OutputOptions();
 
     @Mixin PageOptions page = new PageOptions();
@@ -53,11 +75,32 @@ final class WorksheetCommand implements Callable<Integer> {
     public Integer call() {
         BuildFile file = build == null ? BuildArgument.example() : BuildArgument.read(build);
         Worksheet sheet = Worksheet.of(file.build());
+        Optional<Tolerated> tolerated = tolerated(file);
         String text =
                 format == Format.JSON
-                        ? new WorksheetJson(file, sheet).text()
-                        : new WorksheetText(file, sheet, page.units, output.ink(page)).text();
+                        ? new WorksheetJson(file, sheet, tolerated).text()
+                        : new WorksheetText(file, sheet, tolerated, page.units, output.ink(page))
+                                .text();
         output.write(text, spec.commandLine().getOut());
-        return ExitStatus.of(sheet.review().verdict(), strict);
+        return ExitStatus.of(
+                tolerated.map(Tolerated::outcome).orElse(sheet.review().verdict().outcome()),
+                strict);
+    }
+
+    private Optional<Tolerated> tolerated(BuildFile file) {
+        if (cases < 0 || cases > MOST_CASES) {
+            throw new Unusable("--cases must be from 0 to " + MOST_CASES + ", was " + cases);
+        }
+        try {
+            Optional<Tolerated> tolerated = Tolerated.of(file, Settings.NONE, cases, seed);
+            if (cases > 0 && tolerated.isEmpty()) {
+                throw new Unusable(
+                        "--cases needs a tolerance in the build file, for example resistance ="
+                                + " \"68 mΩ ± 10 %\"");
+            }
+            return tolerated;
+        } catch (BuildFileException wrong) {
+            throw new Unusable("the tolerances reach values that do not go together", wrong);
+        }
     }
 }

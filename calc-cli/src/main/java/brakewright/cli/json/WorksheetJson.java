@@ -2,6 +2,7 @@ package brakewright.cli.json;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Resolved;
+import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;
@@ -34,17 +35,20 @@ public final class WorksheetJson {
 
     private final BuildFile file;
     private final Worksheet sheet;
+    private final Optional<Tolerated> tolerated;
     private final JsonText json = new JsonText();
 
     /**
      * Prepares the text.
      *
      * @param file the build file it is about
-     * @param sheet its worksheet
+     * @param sheet its worksheet, with nominal inputs
+     * @param tolerated what the tolerances stated do; empty where none is
      */
-    public WorksheetJson(BuildFile file, Worksheet sheet) {
+    public WorksheetJson(BuildFile file, Worksheet sheet, Optional<Tolerated> tolerated) {
         this.file = file;
         this.sheet = sheet;
+        this.tolerated = tolerated;
     }
 
     /**
@@ -56,7 +60,9 @@ public final class WorksheetJson {
         json.startObject();
         json.text("schema", "brakewright.worksheet/1");
         json.text("title", file.title());
-        json.text("verdict", sheet.review().verdict().outcome().key());
+        json.text(
+                "verdict",
+                tolerated.map(Tolerated::outcome).orElse(sheet.review().verdict().outcome()).key());
         json.texts(
                 "verdict_text", new VerdictWords(file.build(), UnitSystem.SI).of(sheet.review()));
         json.text("table_version", file.tableVersion());
@@ -69,6 +75,7 @@ public final class WorksheetJson {
         drive();
         heat();
         findings();
+        tolerated.ifPresent(each -> ToleranceJson.write(json, sheet.review().verdict(), each));
         json.texts("cautions", Cautions.all());
         json.endObject();
         return json.finish();

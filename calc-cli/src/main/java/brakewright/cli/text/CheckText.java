@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.LimitWords;
@@ -46,6 +47,7 @@ public final class CheckText {
 
     private final BuildFile file;
     private final Check check;
+    private final Judged judged;
     private final UnitSystem units;
     private final Ink ink;
     private final Build build;
@@ -56,13 +58,16 @@ public final class CheckText {
      * Prepares the text.
      *
      * @param file the build file
-     * @param check the comparison
+     * @param check the comparison, with nominal inputs
+     * @param tolerated what the tolerances stated make of the proposal; empty where none is
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
-    public CheckText(BuildFile file, Check check, UnitSystem units, Ink ink) {
+    public CheckText(
+            BuildFile file, Check check, Optional<Tolerated> tolerated, UnitSystem units, Ink ink) {
         this.file = file;
         this.check = check;
+        this.judged = Judged.of(check.proposed(), tolerated);
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
@@ -107,7 +112,7 @@ public final class CheckText {
     }
 
     private void answer() {
-        Verdict verdict = check.proposed().review().verdict();
+        Verdict verdict = judged.review().verdict();
         Ink.Tone tone =
                 switch (verdict.outcome()) {
                     case WITHIN_LIMITS -> Ink.Tone.GOOD;
@@ -121,8 +126,17 @@ public final class CheckText {
                     case OUTSIDE_LIMITS -> "NOT SAFE";
                 };
         page.paragraph("Answer: " + ink.paint(tone, word), 2, "");
-        for (String sentence : new VerdictWords(build, units).of(check.proposed().review())) {
+        for (String sentence : new VerdictWords(judged.build(), units).of(judged.review())) {
             page.paragraph("", 2, sentence);
+        }
+        if (!judged.word().equals(Judged.word(check.proposed().review()))) {
+            page.paragraph(
+                    "",
+                    2,
+                    "This is at the unfavourable corner of the tolerances stated; with nominal"
+                            + " values it would be: "
+                            + Judged.word(check.proposed().review())
+                            + ".");
         }
         page.paragraph("", 2, buys());
         check.uselessAbove()

@@ -16,7 +16,8 @@ import java.util.Locale;
 public final class CompareText {
 
     private static final int LABEL = 28;
-    private static final int COLUMN = 18;
+    private static final int WIDTH = 100;
+    private static final int WIDEST = 24;
     private static final int COLUMNS = 4;
 
     private final String title;
@@ -25,6 +26,7 @@ public final class CompareText {
     private final MeasureWords words;
     private final Ink ink;
     private final Page page;
+    private final int column;
 
     /**
      * Prepares the text.
@@ -41,6 +43,8 @@ public final class CompareText {
         this.words = new MeasureWords(units);
         this.ink = ink;
         this.page = new Page(ink);
+        int columns = Math.min(COLUMNS, comparison.profiles().size());
+        this.column = Math.min(WIDEST, (WIDTH - LABEL) / columns);
     }
 
     /**
@@ -78,8 +82,8 @@ public final class CompareText {
         page.blank();
         StringBuilder head = new StringBuilder(padded("", LABEL));
         column(head, comparison.profiles().get(0).name());
-        for (int column = from; column < to; column++) {
-            column(head, comparison.profiles().get(column).name());
+        for (int place = from; place < to; place++) {
+            column(head, comparison.profiles().get(place).name());
         }
         page.line(head.toString());
         boolean settings = true;
@@ -96,8 +100,8 @@ public final class CompareText {
         StringBuilder line = new StringBuilder(padded("  " + words.label(row.measure()), LABEL));
         StringBuilder remarks = new StringBuilder(padded("", LABEL));
         cell(line, remarks, row, 0);
-        for (int column = from; column < to; column++) {
-            cell(line, remarks, row, column);
+        for (int place = from; place < to; place++) {
+            cell(line, remarks, row, place);
         }
         page.line(line.toString());
         if (!remarks.toString().isBlank()) {
@@ -105,18 +109,16 @@ public final class CompareText {
         }
     }
 
-    private void cell(StringBuilder line, StringBuilder remarks, Comparison.Row row, int column) {
-        Reading reading = row.readings().get(column);
+    private void cell(StringBuilder line, StringBuilder remarks, Comparison.Row row, int place) {
+        Reading reading = row.readings().get(place);
         String value = words.value(row.measure().quantity(), reading.value());
         String difference =
-                column == 0
-                        ? ""
-                        : words.difference(row.measure().quantity(), row.difference(column));
+                place == 0 ? "" : words.difference(row.measure().quantity(), row.difference(place));
         column(
                 line,
                 value
                         + (difference.isEmpty() ? "" : " (" + difference + ")")
-                        + (row.isBest(column) ? "*" : ""));
+                        + (row.isBest(place) ? "*" : ""));
         column(remarks, " " + words.remark(row.measure().quantity(), reading));
     }
 
@@ -144,8 +146,8 @@ public final class CompareText {
         return verdict.outcome().key().replace('-', ' ').toUpperCase(Locale.ROOT);
     }
 
-    private static void column(StringBuilder line, String text) {
-        line.append(padded(text.length() >= COLUMN ? text.substring(0, COLUMN - 1) : text, COLUMN));
+    private void column(StringBuilder line, String text) {
+        line.append(padded(text.length() >= column ? text.substring(0, column - 1) : text, column));
     }
 
     private static String padded(String text, int width) {

@@ -25,7 +25,7 @@ public final class SolveText {
      * Prepares the text.
      *
      * @param input what was asked for
-     * @param name its key
+     * @param name what it is called
      * @param isCount whether the smallest count is asked for, and not the highest value
      * @param units for speeds
      * @param ink how to put it on the page
@@ -91,8 +91,9 @@ public final class SolveText {
     private String answer(Solution solution) {
         if (solution instanceof Solution.Found found) {
             return "The "
-                    + (isCount ? "smallest" : "highest")
-                    + " value within limits is "
+                    + (isCount ? "smallest number of " : "highest ")
+                    + name
+                    + " within limits is "
                     + shown(found.value())
                     + ". "
                     + (isCount ? "With one less, " : "Beyond it, ")
@@ -166,12 +167,12 @@ public final class SolveText {
                         + otherName
                         + " held.");
         page.blank();
-        page.line(String.format(Locale.ROOT, "  %16s %18s  %s", otherName, name, "held by"));
+        page.line(String.format(Locale.ROOT, "  %20s %22s  %s", otherName, name, "held by"));
         for (Row row : rows) {
             page.line(
                     String.format(
                             Locale.ROOT,
-                            "  %16s %18s  %s",
+                            "  %20s %22s  %s",
                             InputWords.nearest(other, row.fixed(), units),
                             value(row.solution()),
                             held(row.solution())));

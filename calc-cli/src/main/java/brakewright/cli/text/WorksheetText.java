@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Resolved;
+import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;
@@ -9,12 +10,10 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
 import brakewright.review.Finding;
-import brakewright.review.Verdict;
 import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The worksheet as text. */
 public final class WorksheetText {
@@ -23,6 +22,7 @@ public final class WorksheetText {
 
     private final BuildFile file;
     private final Worksheet sheet;
+    private final Optional<Tolerated> tolerated;
     private final UnitSystem units;
     private final Ink ink;
     private final Page page;
@@ -31,13 +31,20 @@ public final class WorksheetText {
      * Prepares the text.
      *
      * @param file the build file it is about
-     * @param sheet its worksheet
+     * @param sheet its worksheet, with nominal inputs
+     * @param tolerated what the tolerances stated do; empty where none is
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
-    public WorksheetText(BuildFile file, Worksheet sheet, UnitSystem units, Ink ink) {
+    public WorksheetText(
+            BuildFile file,
+            Worksheet sheet,
+            Optional<Tolerated> tolerated,
+            UnitSystem units,
+            Ink ink) {
         this.file = file;
         this.sheet = sheet;
+        this.tolerated = tolerated;
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
@@ -73,6 +80,10 @@ public final class WorksheetText {
         page.blank();
         new HeatText(sheet, units, page).print(ink);
         page.blank();
+        if (tolerated.isPresent()) {
+            new ToleranceTable(tolerated.get(), units, page).print(ink);
+            page.blank();
+        }
         findings();
         page.blank();
         assumed();
@@ -93,23 +104,25 @@ public final class WorksheetText {
     }
 
     private void verdict() {
-        Verdict verdict = sheet.review().verdict();
+        Judged judged = Judged.of(sheet, tolerated);
         Ink.Tone tone =
-                switch (verdict.outcome()) {
+                switch (judged.review().verdict().outcome()) {
                     case WITHIN_LIMITS -> Ink.Tone.GOOD;
                     case CONDITIONAL -> Ink.Tone.DOUBTFUL;
                     case OUTSIDE_LIMITS -> Ink.Tone.BAD;
                 };
         page.line(
                 "Verdict: "
-                        + ink.paint(
-                                tone,
-                                verdict.outcome()
-                                        .key()
-                                        .replace('-', ' ')
-                                        .toUpperCase(Locale.ROOT)));
-        for (String sentence : new VerdictWords(sheet.build(), units).of(sheet.review())) {
+                        + ink.paint(tone, judged.word().toUpperCase(Locale.ROOT))
+                        + (tolerated.isPresent()
+                                ? ", taken at the unfavourable corner of the tolerances stated"
+                                : ""));
+        for (String sentence : new VerdictWords(judged.build(), units).of(judged.review())) {
             page.paragraph("", 2, sentence);
+        }
+        if (!judged.word().equals(Judged.word(sheet.review()))) {
+            page.paragraph(
+                    "", 2, "With nominal values it would be: " + Judged.word(sheet.review()) + ".");
         }
     }
 
@@ -149,26 +162,6 @@ public final class WorksheetText {
                 "Sources are explained by id in the reference tables, edition "
                         + file.tableVersion()
                         + ".");
-        tolerances();
-    }
-
-    /** Says so where the file states tolerances, because the results leave them aside. */
-    private void tolerances() {
-        List<String> keys = new ArrayList<>();
-        for (Resolved resolved : file.inputs().values()) {
-            if (resolved.value() instanceof Value.Number number
-                    && number.quantity().tolerance() > 0.0) {
-                keys.add(resolved.input().key());
-            }
-        }
-        if (!keys.isEmpty()) {
-            page.paragraph(
-                    "",
-                    2,
-                    "Tolerances are given for "
-                            + String.join(", ", keys)
-                            + "; verdict and results are for the nominal values.");
-        }
     }
 
     private static String value(Resolved resolved) {

@@ -8,6 +8,22 @@ public final class InputWords {
     private InputWords() {}
 
     /**
+     * Returns what an input is called in a sentence.
+     *
+     * @param key of the input, that of one of several packs with its number
+     * @return its last word or words
+     */
+    public static String name(String key) {
+        String name = key.substring(key.lastIndexOf('.') + 1).replace('_', ' ');
+        String where = key.startsWith("packs.") ? " of pack " + key.split("\\.", -1)[1] : "";
+        return switch (name) {
+            case "charge from" -> "fullest charge";
+            case "parallel" -> "cells in parallel" + where;
+            default -> name + where;
+        };
+    }
+
+    /**
      * Writes a value that must not be exceeded, rounded down.
      *
      * @param input of what

@@ -1,5 +1,6 @@
 package brakewright.cli.words;
 
+import brakewright.limit.ConstraintId;
 import brakewright.profile.Measure;
 import brakewright.profile.Quantity;
 import brakewright.profile.Reading;
@@ -62,9 +63,9 @@ public final class MeasureWords {
             case SPEED_CAP -> "speed cap";
             case VERDICT -> "verdict";
             case SEVERITY -> "worst check";
-            case SAFE_CHARGE -> "braking safe up to charge";
-            case GREATEST_RETURN -> "highest return to the pack";
-            case GREATEST_DRAW -> "highest draw from the pack";
+            case SAFE_CHARGE -> "brake safe up to charge";
+            case GREATEST_RETURN -> "highest pack return";
+            case GREATEST_DRAW -> "highest pack draw";
             case STOP_DRY -> "stop from " + at + ", dry";
             case STOP_WET -> "stop from " + at + ", wet";
             case TOP_SPEED -> "top speed";
@@ -156,7 +157,7 @@ public final class MeasureWords {
      */
     public String remark(Quantity quantity, Reading reading) {
         if (!reading.boundBy().isEmpty()) {
-            return reading.boundBy().replace('-', ' ')
+            return brief(reading.boundBy())
                     + (quantity == Quantity.SEVERITY && reading.charge().isPresent()
                             ? " at " + Numbers.percent(reading.charge().getAsDouble())
                             : "");
@@ -166,6 +167,19 @@ public final class MeasureWords {
         return telling && reading.charge().isPresent()
                 ? "at " + Numbers.percent(reading.charge().getAsDouble()) + " charge"
                 : "";
+    }
+
+    private static String brief(String name) {
+        for (ConstraintId id : ConstraintId.values()) {
+            if (id.key().equals(name)) {
+                return LimitWords.brief(id);
+            }
+        }
+        return switch (name) {
+            case "motor-drive-current" -> "motor current";
+            case "pack-discharge-current" -> "pack current";
+            default -> name.replace('-', ' ');
+        };
     }
 
     /**

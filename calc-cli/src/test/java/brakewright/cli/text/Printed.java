@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -43,7 +44,9 @@ record Printed(Worksheet sheet, List<String> lines) {
             throw new IllegalArgumentException(problem.getMessage(), problem);
         }
         Worksheet sheet = Worksheet.of(file.build());
-        String text = new WorksheetText(file, sheet, units, new Ink(false, plain)).text();
+        String text =
+                new WorksheetText(file, sheet, Optional.empty(), units, new Ink(false, plain))
+                        .text();
         return new Printed(sheet, text.lines().toList());
     }
 
