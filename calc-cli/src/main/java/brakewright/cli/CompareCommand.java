@@ -1,7 +1,9 @@
 package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Nearest;
+import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.json.ComparisonJson;
 import brakewright.cli.text.CompareSheet;
 import brakewright.cli.text.CompareText;
@@ -10,6 +12,7 @@ import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
 import brakewright.review.Evaluation;
 import brakewright.review.Verdict;
+import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -95,7 +98,8 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         BuildFile file = BuildArgument.read(build);
-        List<Profile> profiles = profiles(file);
+        List<Column> columns = columns(file);
+        List<Profile> profiles = columns.stream().map(Column::profile).toList();
         Comparison whole =
                 Comparison.of(
                         profiles.get(0),
@@ -104,30 +108,67 @@ final class CompareCommand implements Callable<Integer> {
         output.write(
                 switch (format) {
                     case TEXT ->
-                            new CompareText(file.title(), comparison, page.units, output.ink(page))
+                            new CompareText(
+                                            file.title(),
+                                            comparison,
+                                            judged(comparison, columns),
+                                            page.units,
+                                            output.ink(page))
                                     .text();
                     case JSON -> ComparisonJson.of(file.title(), comparison);
                     case MARKDOWN -> CompareSheet.markdown(comparison, page.units);
                     case CSV -> CompareSheet.csv(comparison);
                 },
                 spec.commandLine().getOut());
-        return status(profiles);
+        return status(columns);
     }
 
+    /**
+     * One column.
+     *
+     * @param profile with nominal inputs
+     * @param judged on which its verdict rests: that at the unfavourable corner of its tolerances
+     */
+    private record Column(Profile profile, Build judged) {}
+
     /** The worst of all verdicts decides. */
-    private int status(List<Profile> profiles) {
+    private int status(List<Column> columns) {
         Verdict.Outcome worst = Verdict.Outcome.WITHIN_LIMITS;
-        for (Profile profile : profiles) {
-            Verdict.Outcome own = Evaluation.of(profile.build()).outcome();
+        for (Column column : columns) {
+            Verdict.Outcome own = Evaluation.of(column.judged()).outcome();
             worst = own.compareTo(worst) > 0 ? own : worst;
         }
         return ExitStatus.of(worst, strict);
     }
 
-    private List<Profile> profiles(BuildFile file) {
+    /** In the order of the comparison, which may have been sorted. */
+    private static List<Build> judged(Comparison comparison, List<Column> columns) {
+        return comparison.profiles().stream()
+                .map(
+                        profile ->
+                                columns.stream()
+                                        .filter(column -> column.profile() == profile)
+                                        .map(Column::judged)
+                                        .findFirst()
+                                        .orElseThrow())
+                .toList();
+    }
+
+    private static Column column(String name, BuildFile file, Settings changes) {
+        Build build = file.build();
+        Profile profile =
+                new Profile(name, build.withSettings(build.settings().overlaidBy(changes)));
+        try {
+            return new Column(profile, Tolerated.worst(file, changes).orElse(profile.build()));
+        } catch (BuildFileException wrong) {
+            throw new Unusable("the tolerances reach values that do not go together", wrong);
+        }
+    }
+
+    private List<Column> columns(BuildFile file) {
         Map<String, Settings> proposals = file.proposals();
-        List<Profile> profiles = new ArrayList<>();
-        profiles.add(new Profile(PRESENT, file.build()));
+        List<Column> columns = new ArrayList<>();
+        columns.add(column(PRESENT, file, Settings.NONE));
         for (String name : names.isEmpty() ? List.copyOf(proposals.keySet()) : names) {
             Settings settings = proposals.get(name);
             if (settings == null) {
@@ -139,21 +180,17 @@ final class CompareCommand implements Callable<Integer> {
                                         ? ", which has none"
                                         : "; there are: " + String.join(", ", proposals.keySet())));
             }
-            profiles.add(
-                    new Profile(
-                            name,
-                            file.build()
-                                    .withSettings(file.build().settings().overlaidBy(settings))));
+            columns.add(column(name, file, settings));
         }
         for (Path other : others) {
-            profiles.add(new Profile(named(other), BuildArgument.read(other).build()));
+            columns.add(column(named(other), BuildArgument.read(other), Settings.NONE));
         }
-        if (profiles.size() == 1) {
+        if (columns.size() == 1) {
             throw new Unusable(
                     "nothing to compare with: the file has no [proposals.NAME]; add one, or name"
                             + " another build file with --also FILE");
         }
-        return profiles;
+        return columns;
     }
 
     private static String named(Path path) {

@@ -43,11 +43,7 @@ public record Tolerated(
         }
         List<InputPlace> places = spreads.stream().map(Variations.Spread::place).toList();
         List<Uncertain> ranges = spreads.stream().map(Variations.Spread::range).toList();
-        Variation variation =
-                values -> {
-                    Build build = made(file, places, values);
-                    return build.withSettings(build.settings().overlaidBy(changes));
-                };
+        Variation variation = variation(file, places, changes);
         try {
             return Optional.of(
                     new Tolerated(
@@ -59,6 +55,41 @@ public record Tolerated(
         } catch (Impossible impossible) {
             throw impossible.why;
         }
+    }
+
+    /**
+     * Finds the vehicle at the unfavourable corner alone.
+     *
+     * @param file the build file
+     * @param changes settings laid over those of the file
+     * @return the vehicle on which the verdict rests; empty where the file states no tolerance
+     * @throws BuildFileException if the tolerances reach values that do not go together
+     */
+    public static Optional<Build> worst(BuildFile file, Settings changes)
+            throws BuildFileException {
+        List<Variations.Spread> spreads = file.variations().uncertain();
+        if (spreads.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(
+                    Tolerances.unfavourable(
+                                    spreads.stream().map(Variations.Spread::range).toList(),
+                                    variation(
+                                            file,
+                                            spreads.stream().map(Variations.Spread::place).toList(),
+                                            changes))
+                            .build());
+        } catch (Impossible impossible) {
+            throw impossible.why;
+        }
+    }
+
+    private static Variation variation(BuildFile file, List<InputPlace> places, Settings changes) {
+        return values -> {
+            Build build = made(file, places, values);
+            return build.withSettings(build.settings().overlaidBy(changes));
+        };
     }
 
     /** Carries what is wrong with a vehicle out of a calculation. */

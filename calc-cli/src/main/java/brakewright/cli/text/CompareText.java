@@ -10,6 +10,8 @@ import brakewright.profile.Reading;
 import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.review.Verdict;
+import brakewright.spec.Build;
+import java.util.List;
 import java.util.Locale;
 
 /** Profiles side by side, as text. */
@@ -22,6 +24,7 @@ public final class CompareText {
 
     private final String title;
     private final Comparison comparison;
+    private final List<Build> judged;
     private final UnitSystem units;
     private final MeasureWords words;
     private final Ink ink;
@@ -33,10 +36,13 @@ public final class CompareText {
      *
      * @param title what the vehicle is called
      * @param comparison the profiles, only the rows that are wanted
+     * @param judged the vehicles on which the verdicts rest, in the order of the profiles
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
-    public CompareText(String title, Comparison comparison, UnitSystem units, Ink ink) {
+    public CompareText(
+            String title, Comparison comparison, List<Build> judged, UnitSystem units, Ink ink) {
+        this.judged = List.copyOf(judged);
         this.title = title;
         this.comparison = comparison;
         this.units = units;
@@ -60,7 +66,8 @@ public final class CompareText {
                 2,
                 "* best of its row; in brackets the difference to "
                         + comparison.profiles().get(0).name()
-                        + "; pack at its own temperature, stops with the fullest pack in use.");
+                        + "; inputs nominal, pack at its own temperature, stops with the fullest pack in"
+                        + " use.");
         int count = comparison.profiles().size();
         for (int from = 1; from == 1 || from < count; from += COLUMNS - 1) {
             table(from, Math.min(count, from + COLUMNS - 1));
@@ -125,18 +132,26 @@ public final class CompareText {
     /** Under which condition each profile is within limits. */
     private void conditions() {
         page.line(ink.heading("Verdicts"));
-        for (Profile profile : comparison.profiles()) {
-            Limits limits = Limits.of(profile.build());
-            Review review =
-                    Review.of(profile.build(), limits, Operation.of(profile.build(), limits));
+        for (int place = 0; place < judged.size(); place++) {
+            Profile profile = comparison.profiles().get(place);
+            Build build = judged.get(place);
+            Limits limits = Limits.of(build);
+            Review review = Review.of(build, limits, Operation.of(build, limits));
             Ink.Tone tone =
                     switch (review.verdict().outcome()) {
                         case WITHIN_LIMITS -> Ink.Tone.GOOD;
                         case CONDITIONAL -> Ink.Tone.DOUBTFUL;
                         case OUTSIDE_LIMITS -> Ink.Tone.BAD;
                     };
-            page.line("  " + profile.name() + ": " + ink.paint(tone, name(review.verdict())));
-            for (String sentence : new VerdictWords(profile.build(), units).of(review)) {
+            page.line(
+                    "  "
+                            + profile.name()
+                            + ": "
+                            + ink.paint(tone, name(review.verdict()))
+                            + (build.equals(profile.build())
+                                    ? ""
+                                    : ", at the unfavourable corner of the tolerances stated"));
+            for (String sentence : new VerdictWords(build, units).of(review)) {
                 page.paragraph("", 4, sentence);
             }
         }

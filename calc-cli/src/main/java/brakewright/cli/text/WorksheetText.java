@@ -13,6 +13,7 @@ import brakewright.review.Finding;
 import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The worksheet as text. */
@@ -145,13 +146,14 @@ public final class WorksheetText {
 
     private void assumed() {
         page.line(ink.heading("Assumed, because the build file does not say"));
-        for (Resolved resolved : file.inputs().values()) {
+        for (Map.Entry<String, Resolved> entry : file.named().entrySet()) {
+            Resolved resolved = entry.getValue();
             if (resolved.from() == Resolved.From.ASSUMED) {
                 page.line(
                         String.format(
                                 Locale.ROOT,
                                 "  %-36s %-20s %s",
-                                resolved.input().key(),
+                                entry.getKey(),
                                 value(resolved),
                                 origin(resolved)));
             }
