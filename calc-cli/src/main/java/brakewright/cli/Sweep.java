@@ -8,7 +8,6 @@ import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
@@ -119,26 +118,19 @@ final class Sweep {
     private Build withSettings(List<InputPlace> places, double[] values) {
         Settings settings = file.build().settings();
         for (int i = 0; i < values.length; i++) {
-            settings = settings.overlaidBy(one(places.get(i), OptionalDouble.of(values[i])));
+            settings = with(settings, places.get(i).input(), values[i]);
         }
         return file.build().withSettings(settings);
     }
 
-    private static Settings one(InputPlace place, OptionalDouble value) {
-        Settings none = Settings.NONE;
-        OptionalDouble empty = OptionalDouble.empty();
-        boolean drive = place.input() == Input.SETTINGS_MOTOR_DRIVE_CURRENT;
-        boolean brake = place.input() == Input.SETTINGS_MOTOR_BRAKE_CURRENT;
-        boolean draw = place.input() == Input.SETTINGS_PACK_DISCHARGE_CURRENT;
-        boolean regen = place.input() == Input.SETTINGS_PACK_REGEN_CURRENT;
-        return new Settings(
-                drive ? value : empty,
-                brake ? value : empty,
-                draw ? value : empty,
-                regen ? value : empty,
-                none.lowVoltageTaper(),
-                none.highVoltageTaper(),
-                empty);
+    private static Settings with(Settings settings, Input input, double value) {
+        return switch (input) {
+            case SETTINGS_MOTOR_DRIVE_CURRENT -> settings.withMotorDriveCurrent(value);
+            case SETTINGS_MOTOR_BRAKE_CURRENT -> settings.withMotorBrakeCurrent(value);
+            case SETTINGS_PACK_DISCHARGE_CURRENT -> settings.withPackDischargeCurrent(value);
+            case SETTINGS_PACK_REGEN_CURRENT -> settings.withPackRegenCurrent(value);
+            default -> throw new IllegalArgumentException(input.key());
+        };
     }
 
     private Build made(List<InputPlace> places, double[] values) {

@@ -8,6 +8,13 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.PackLimit;
 import brakewright.powertrain.PackState;
+import brakewright.profile.Comparison;
+import brakewright.profile.Profile;
+import brakewright.profile.Solution;
+import brakewright.profile.Solver;
+import brakewright.review.Evaluation;
+import brakewright.spec.Build;
+import brakewright.spec.Settings;
 import brakewright.tables.ReferenceTables;
 import brakewright.worksheet.Worksheet;
 import java.io.IOException;
@@ -47,9 +54,40 @@ class ReadmeTest {
                 .startsWith(sample);
     }
 
+    /** Frozen output. */
+    @Test
+    @Tag("frozen")
+    void showsTheComparisonAsItIsPrinted() throws IOException {
+        assertThat(
+                        run(
+                                "compare",
+                                "examples/salt-flat-tour-board.toml",
+                                "--only",
+                                "verdict,stop-dry,range"))
+                .startsWith(block("<!-- sample: compare -->"))
+                .contains("VERDICTS");
+    }
+
+    /** Frozen output. */
+    @Test
+    @Tag("frozen")
+    void showsTheFrontierAsItIsPrinted() throws IOException {
+        assertThat(
+                        run(
+                                "solve",
+                                "examples/vineyard-trail-board.toml",
+                                "--for",
+                                "motor_brake_current",
+                                "--against",
+                                "charge_from=80%..100%/5"))
+                .isEqualTo(block("<!-- sample: frontier -->"))
+                .contains("fullest charge");
+    }
+
     @Test
     void itsLibrarySnippetRuns() throws Exception {
         Path path = Path.of("examples", "vineyard-trail-board.toml");
+        // snippet library begins
         BuildFile file = BuildFile.read(Files.readAllBytes(path), ReferenceTables.load());
         Worksheet sheet = Worksheet.of(file.build());
 
@@ -67,15 +105,46 @@ class ReadmeTest {
                                         new BatteryModel(file.build().battery()),
                                         0.93,
                                         11.0)); // m/s
+        // snippet library ends
 
         assertThat(perMotor).isPositive();
         assertThat(heldBy).isEqualTo(ConstraintId.GRIP);
         assertThat(now).isPositive().isLessThan(regen.valueAt(0.5, 20.0));
         assertThat(fades).isPositive();
-        assertThat(squeezed(block("<!-- snippet: library -->")))
-                .contains("BuildFile.read(Files.readAllBytes(path), ReferenceTables.load())")
-                .contains("regen.valueAt(0.93, 11.0)")
-                .contains("sheet.limits().motorBrake()");
+        assertThat(squeezed(block("<!-- snippet: library -->"))).isEqualTo(ownSource("library"));
+    }
+
+    @Test
+    void itsComparingSnippetRuns() throws Exception {
+        Path path = Path.of("examples", "vineyard-trail-board.toml");
+        // snippet compare begins
+        Build board = BuildFile.read(Files.readAllBytes(path), ReferenceTables.load()).build();
+        Settings firmer = board.settings().withMotorBrakeCurrent(38.0);
+        Comparison comparison =
+                Comparison.of(
+                        new Profile("now", board),
+                        new Profile("firmer", board.withSettings(firmer)));
+        for (Comparison.Row row : comparison.rows()) {
+            System.out.println(
+                    row.measure().quantity().key()
+                            + " "
+                            + row.readings().get(0).value()
+                            + " "
+                            + row.readings().get(1).value());
+        }
+        Solution highest =
+                Solver.highest(
+                        current ->
+                                Evaluation.of(
+                                        board.withSettings(firmer.withMotorBrakeCurrent(current))),
+                        0.0,
+                        100.0);
+        // snippet compare ends
+        assertThat(comparison.rows()).hasSizeGreaterThan(20);
+        assertThat(highest).isInstanceOf(Solution.Found.class);
+        String snippet = block("<!-- snippet: compare -->");
+        assertThat(squeezed(snippet)).isEqualTo(ownSource("compare"));
+        assertThat(snippet.lines().count()).isLessThan(15);
     }
 
     private static String run(String... arguments) {
@@ -92,7 +161,18 @@ class ReadmeTest {
         return text.substring(from, text.indexOf("```", from));
     }
 
+    /** Without comments and white space, which the formatter and the page lay out differently. */
     private static String squeezed(String text) {
-        return text.replaceAll("\\s+", " ");
+        return text.replaceAll("//[^\n]*", "").replaceAll("\\s+", "");
+    }
+
+    /** What stands between the marks of a snippet in this file. */
+    private static String ownSource(String name) throws IOException {
+        String source =
+                Files.readString(
+                        Path.of("src", "test", "java", "brakewright", "cli", "ReadmeTest.java"));
+        String begin = "// snippet " + name + " begins\n";
+        int from = source.indexOf(begin) + begin.length();
+        return squeezed(source.substring(from, source.indexOf("// snippet " + name + " ends")));
     }
 }

@@ -82,6 +82,74 @@ public record Settings(
                 first(other.speedCap, speedCap));
     }
 
+    /**
+     * Returns these settings with another motor drive current.
+     *
+     * @param value per motor [A], not negative
+     * @return a changed copy
+     */
+    public Settings withMotorDriveCurrent(double value) {
+        return new Settings(
+                OptionalDouble.of(value),
+                motorBrakeCurrent,
+                packDischargeCurrent,
+                packRegenCurrent,
+                lowVoltageTaper,
+                highVoltageTaper,
+                speedCap);
+    }
+
+    /**
+     * Returns these settings with another motor brake current.
+     *
+     * @param value per motor [A], not negative
+     * @return a changed copy
+     */
+    public Settings withMotorBrakeCurrent(double value) {
+        return new Settings(
+                motorDriveCurrent,
+                OptionalDouble.of(value),
+                packDischargeCurrent,
+                packRegenCurrent,
+                lowVoltageTaper,
+                highVoltageTaper,
+                speedCap);
+    }
+
+    /**
+     * Returns these settings with another pack discharge current.
+     *
+     * @param value per controller [A], not negative
+     * @return a changed copy
+     */
+    public Settings withPackDischargeCurrent(double value) {
+        return new Settings(
+                motorDriveCurrent,
+                motorBrakeCurrent,
+                OptionalDouble.of(value),
+                packRegenCurrent,
+                lowVoltageTaper,
+                highVoltageTaper,
+                speedCap);
+    }
+
+    /**
+     * Returns these settings with another pack regen current.
+     *
+     * @param value per controller [A], not negative
+     * @return a changed copy
+     */
+    public Settings withPackRegenCurrent(double value) {
+        return new Settings(
+                motorDriveCurrent,
+                motorBrakeCurrent,
+                packDischargeCurrent,
+                OptionalDouble.of(value),
+                lowVoltageTaper,
+                highVoltageTaper,
+                speedCap);
+    }
+
     private static OptionalDouble first(OptionalDouble preferred, OptionalDouble fallback) {
         return preferred.isPresent() ? preferred : fallback;
     }

@@ -12,6 +12,9 @@ import picocli.CommandLine.HelpCommand;
             EmptyCommand.First.class,
             EmptyCommand.Second.class,
             EmptyCommand.Third.class,
+            EmptyCommand.Fourth.class,
+            EmptyCommand.Fifth.class,
+            EmptyCommand.Sixth.class,
             HelpCommand.class
         })
 public final class EmptyCommand implements Runnable {
@@ -33,6 +36,27 @@ public final class EmptyCommand implements Runnable {
     /** Does nothing. */
     @Command(name = "check", mixinStandardHelpOptions = true)
     public static final class Third implements Runnable {
+        @Override
+        public void run() {}
+    }
+
+    /** Does nothing. */
+    @Command(name = "compare", mixinStandardHelpOptions = true)
+    public static final class Fourth implements Runnable {
+        @Override
+        public void run() {}
+    }
+
+    /** Does nothing. */
+    @Command(name = "solve", mixinStandardHelpOptions = true)
+    public static final class Fifth implements Runnable {
+        @Override
+        public void run() {}
+    }
+
+    /** Does nothing. */
+    @Command(name = "sweep", mixinStandardHelpOptions = true)
+    public static final class Sixth implements Runnable {
         @Override
         public void run() {}
     }
