@@ -133,6 +133,21 @@ public final class PackModel {
     }
 
     /**
+     * Returns the voltage of a cell after a current has flowed for a time, joints left out.
+     *
+     * @param packCurrent into the pack; negative when drawn [A]
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @param seconds how long [s]; up to 10 s the pulse resistance counts, infinite for ever
+     * @return the voltage of the average cell [V]
+     */
+    public double cellVoltage(
+            double packCurrent, double charge, double temperatureC, double seconds) {
+        return cellOpenCircuitVoltage(charge)
+                + packCurrent / pack.parallel() * cellResistance(charge, temperatureC, seconds);
+    }
+
+    /**
      * Returns how much more than its even share the strongest cell of a group carries.
      *
      * @return the factor k, at least 1

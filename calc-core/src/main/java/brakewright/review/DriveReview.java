@@ -1,9 +1,11 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.limit.LimitId;
 import brakewright.powertrain.PackState;
 import brakewright.ride.Climb;
 import brakewright.ride.Cruise;
+import brakewright.ride.PackHeat;
 import brakewright.ride.Road;
 import brakewright.spec.Build;
 import brakewright.spec.Stance;
@@ -25,6 +27,7 @@ final class DriveReview {
     List<Finding> findings() {
         climb();
         range();
+        cells();
         if (build.rider().stance() != Stance.SEATED) {
             findings.add(
                     Finding.of(Topic.SPEED_STABILITY, Signal.CAUTION)
@@ -55,6 +58,24 @@ final class DriveReview {
                             .atSpeed(climb.speedUp())
                             .build());
         }
+    }
+
+    /** Whether heat leaves the cells or not, as far as that is known. */
+    private void cells() {
+        double draw = operation.drive().packCurrent();
+        if (draw <= 0.0) {
+            return;
+        }
+        PackHeat.atCurrent(build, draw)
+                .filter(heat -> heat.endC() > heat.dischargeLimitC())
+                .ifPresent(
+                        heat ->
+                                findings.add(
+                                        Finding.of(Topic.CELLS_OVERHEAT, Signal.CAUTION)
+                                                .about(LimitId.PACK_DISCHARGE_CURRENT)
+                                                .valued(draw, "A")
+                                                .atTemperature(heat.dischargeLimitC())
+                                                .build()));
     }
 
     private void range() {

@@ -228,11 +228,8 @@ public record Sag(List<Case> cases, List<Meeting> meetings) {
         private double cellVoltage(int place, double charge) {
             PackModel pack = model.packs().get(place);
             double own = flowing(charge) * model.share(place, charge, drawn.cellsC());
-            double ownCharge = model.chargeOf(place, charge);
-            return pack.cellOpenCircuitVoltage(ownCharge)
-                    - own
-                            / pack.pack().parallel()
-                            * pack.cellResistance(ownCharge, drawn.cellsC(), drawn.seconds());
+            return pack.cellVoltage(
+                    -own, model.chargeOf(place, charge), drawn.cellsC(), drawn.seconds());
         }
     }
 }

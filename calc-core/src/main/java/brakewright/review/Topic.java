@@ -30,6 +30,8 @@ public enum Topic {
     CLIMB_SHORT("climb-short"),
     /** The winding reaches its limit before the top of the slope. */
     CLIMB_OVERHEATS("climb-overheats"),
+    /** A full discharge at the set draw warms the cells beyond what they bear. */
+    CELLS_OVERHEAT("cells-overheat"),
     /** The range falls short of what is asked. */
     RANGE_SHORT("range-short"),
     /** No figure tells at which speed a vehicle begins to weave. */

@@ -27,6 +27,7 @@ import java.util.function.ToDoubleFunction;
  * @param riseK if no heat leaves the cells [K]
  * @param endC cell temperature at the end [°C]; with heat leaving where the way to the air is known
  * @param chargeLimitC above which the cells may not be charged [°C]
+ * @param dischargeLimitC above which the cells may not be discharged [°C]
  * @param chargeAfter until they may be [s]; 0 where they may at once; empty where they must wait
  *     and the way to the air is not known
  */
@@ -37,6 +38,7 @@ public record PackHeat(
         double riseK,
         double endC,
         double chargeLimitC,
+        double dischargeLimitC,
         OptionalDouble chargeAfter) {
 
     /**
@@ -56,10 +58,16 @@ public record PackHeat(
      *
      * @param build the vehicle
      * @param current out of all packs together [A], positive
-     * @return the warming; empty where the heat capacity of no pack is known
+     * @return the warming; empty where the heat capacity of no pack is known, or the current pulls
+     *     the voltage below half of that at rest, beyond which drawing more gives less
      */
     public static Optional<PackHeat> atCurrent(Build build, double current) {
-        return of(build, pack -> current);
+        return of(
+                build,
+                pack ->
+                        2.0 * current * pack.resistance() > pack.voltage()
+                                ? Double.POSITIVE_INFINITY
+                                : current);
     }
 
     private static Optional<PackHeat> of(Build build, ToDoubleFunction<PackState> current) {
@@ -104,6 +112,7 @@ public record PackHeat(
             end = settled + (start - settled) * Math.exp(-sum.time() / constant);
         }
         double limit = cell.charging().highestC();
+        double most = cell.discharging().highestC();
         OptionalDouble chargeAfter = OptionalDouble.of(0.0);
         if (end > limit) {
             chargeAfter =
@@ -119,6 +128,7 @@ public record PackHeat(
                         rise,
                         end,
                         limit,
+                        most,
                         chargeAfter));
     }
 

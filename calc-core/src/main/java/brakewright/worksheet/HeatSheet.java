@@ -1,8 +1,11 @@
 package brakewright.worksheet;
 
+import brakewright.battery.BatteryModel;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.WindingHeat;
+import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
+import brakewright.powertrain.TopSpeed;
 import brakewright.review.Operation;
 import brakewright.ride.PackHeat;
 import brakewright.road.RoadLoad;
@@ -58,17 +61,32 @@ public record HeatSheet(
         double cruisePower =
                 powertrain.drawnPower(holding, cruise) + build.use().riding().idlePower();
         double draw = operation.drive().packCurrent();
+        boolean reaches =
+                TopSpeed.find(
+                                        operation.drive(),
+                                        RoadLoad.of(build),
+                                        0.0,
+                                        0.0,
+                                        PackState.of(
+                                                new BatteryModel(build.battery()),
+                                                build.use().chargeFrom(),
+                                                build.battery().temperatureC()))
+                                .speed()
+                        >= cruise;
         return new HeatSheet(
-                MotorHeatBalance.of(build).map(heat -> known(build, operation, heat, holding)),
-                PackHeat.atPower(build, cruisePower),
+                MotorHeatBalance.of(build)
+                        .map(heat -> known(build, operation, heat, holding, reaches)),
+                reaches ? PackHeat.atPower(build, cruisePower) : Optional.empty(),
                 draw > 0.0 ? PackHeat.atCurrent(build, draw) : Optional.empty());
     }
 
-    private static Known known(Build build, Operation operation, WindingHeat heat, double holding) {
+    private static Known known(
+            Build build, Operation operation, WindingHeat heat, double holding, boolean reaches) {
         double drive = operation.drive().motorCurrent();
         OptionalDouble cold = heat.timeToLimit(heat.cold(), drive);
         Optional<WindingHeat.Temperatures> warm =
                 MotorHeatBalance.at(build, build.use().riding().cruiseSpeed())
+                        .filter(cruising -> reaches)
                         .flatMap(cruising -> cruising.steady(holding))
                         .filter(state -> state.windingC() < build.motor().windingLimitC());
         return new Known(

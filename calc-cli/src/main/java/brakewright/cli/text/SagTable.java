@@ -1,7 +1,6 @@
 package brakewright.cli.text;
 
 import brakewright.battery.BatteryModel;
-import brakewright.battery.PackModel;
 import brakewright.cli.words.Numbers;
 import brakewright.powertrain.PackState;
 import brakewright.review.Sag;
@@ -120,11 +119,9 @@ final class SagTable {
 
     /** The average cell of one pack at the whole draw, joints left out [V]. */
     private double cellVoltage(int place, Sag.Case drawn, double charge) {
-        PackModel pack = model.packs().get(place);
-        double ownCharge = model.chargeOf(place, charge);
-        double current =
-                drawn.draw() * model.share(place, charge, drawn.cellsC()) / pack.pack().parallel();
-        return pack.cellOpenCircuitVoltage(ownCharge)
-                - current * pack.cellResistance(ownCharge, drawn.cellsC(), drawn.seconds());
+        double own = drawn.draw() * model.share(place, charge, drawn.cellsC());
+        return model.packs()
+                .get(place)
+                .cellVoltage(-own, model.chargeOf(place, charge), drawn.cellsC(), drawn.seconds());
     }
 }

@@ -50,11 +50,18 @@ final class DrivingWords {
                             + " at "
                             + units.speedText(finding.speed().orElseThrow())
                             + ").";
+            case CELLS_OVERHEAT ->
+                    "Drawn without pause to the lowest charge in use, the set "
+                            + Numbers.nearest(finding.value().orElseThrow(), 1)
+                            + " A would warm the cells beyond the "
+                            + Numbers.nearest(finding.temperatureC().orElseThrow(), 0)
+                            + " °C at which they may be discharged (see the heat of the pack). Watch"
+                            + " their temperature in long hard riding, and pause in time.";
             case RANGE_SHORT ->
                     "At "
                             + units.speedText(finding.speed().orElseThrow())
                             + " the range is "
-                            + units.distanceText(finding.value().orElseThrow())
+                            + units.distanceDown(finding.value().orElseThrow())
                             + "; asked for are "
                             + units.distanceText(finding.limit().orElseThrow())
                             + ".";

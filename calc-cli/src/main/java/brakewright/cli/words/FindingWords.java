@@ -165,6 +165,7 @@ public final class FindingWords {
                     PACK_LOSS_CASCADES,
                     CLIMB_SHORT,
                     CLIMB_OVERHEATS,
+                    CELLS_OVERHEAT,
                     RANGE_SHORT,
                     SPEED_STABILITY ->
                     new DrivingWords(build, units).of(finding);

@@ -89,6 +89,16 @@ public enum UnitSystem {
     }
 
     /**
+     * Writes a distance that is not exceeded, rounded down.
+     *
+     * @param metres [m]
+     * @return the text
+     */
+    public String distanceDown(double metres) {
+        return Numbers.down(metres * distanceFactor, 1) + " " + distanceUnit;
+    }
+
+    /**
      * Writes a length with its unit.
      *
      * @param metres [m]
