@@ -2,22 +2,30 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.text.ExplainText;
+import brakewright.cli.text.WorkingText;
 import brakewright.limit.LimitId;
+import brakewright.worksheet.ResultId;
+import brakewright.worksheet.Workings;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Prints how one limit came about. */
+/** Prints how one limit or one result came about. */
 @Command(
         name = "explain",
-        description = "Print how one limit came about: formula, numbers, result and source.",
+        description =
+                "Print how one limit or result came about: formula, numbers, result and source.",
         mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
 
@@ -26,12 +34,15 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Parameters(
             index = "1",
-            paramLabel = "LIMIT",
-            description =
-                    "One of motor-drive-current, motor-brake-current, pack-discharge-current,"
-                            + " pack-regen-current, low-voltage-taper, high-voltage-taper,"
-                            + " speed-cap.")
-    String limit = "";
+            paramLabel = "LIMIT|RESULT",
+            description = {
+                "A limit: motor-drive-current, motor-brake-current, pack-discharge-current,"
+                        + " pack-regen-current, low-voltage-taper, high-voltage-taper, speed-cap.",
+                "Or a result: top-speed, launch, climb, time-to-cruise, sag, range, town-range,"
+                        + " consumption, continuous-current, pull-time, recovery, pack-warming,"
+                        + " pack-sharing, joining."
+            })
+    String subject = "";
 
     @Mixin PageOptions page = new PageOptions();
 
@@ -39,21 +50,36 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        LimitId id =
-                LimitId.ofKey(limit.replace('_', '-'))
-                        .orElseThrow(
-                                () ->
-                                        new Unusable(
-                                                "\""
-                                                        + limit
-                                                        + "\" is no limit; there are "
-                                                        + Arrays.stream(LimitId.values())
-                                                                .map(LimitId::key)
-                                                                .collect(
-                                                                        Collectors.joining(", "))));
+        String key = subject.replace('_', '-');
+        Optional<LimitId> limit = LimitId.ofKey(key);
+        Optional<ResultId> result = ResultId.ofKey(key);
+        if (limit.isEmpty() && result.isEmpty()) {
+            throw new Unusable(
+                    "\""
+                            + subject
+                            + "\" is no limit and no result; there are "
+                            + nearestFirst(key));
+        }
         BuildFile file = BuildArgument.read(build);
         Worksheet sheet = Worksheet.of(file.build());
-        spec.commandLine().getOut().print(new ExplainText(file, sheet, page.ink()).text(id));
+        spec.commandLine()
+                .getOut()
+                .print(
+                        limit.isPresent()
+                                ? new ExplainText(file, sheet, page.ink()).text(limit.get())
+                                : new WorkingText(file, page.units, page.ink())
+                                        .text(Workings.of(sheet, result.orElseThrow())));
         return ExitStatus.FINE;
+    }
+
+    /** All names, those most like a misspelt one first. */
+    private static String nearestFirst(String key) {
+        return Stream.concat(
+                        Arrays.stream(LimitId.values()).map(LimitId::key),
+                        Arrays.stream(ResultId.values()).map(ResultId::key))
+                .sorted(
+                        Comparator.comparing(
+                                name -> LevenshteinDistance.getDefaultInstance().apply(key, name)))
+                .collect(Collectors.joining(", "));
     }
 }

@@ -25,7 +25,8 @@ public record Term(
      * @param input where it was given
      * @return the term
      */
-    static Term given(String symbol, String meaning, double value, String unit, Input input) {
+    public static Term given(
+            String symbol, String meaning, double value, String unit, Input input) {
         return new Term(symbol, meaning, value, unit, Optional.of(input));
     }
 
@@ -38,7 +39,7 @@ public record Term(
      * @param unit its unit
      * @return the term
      */
-    static Term computed(String symbol, String meaning, double value, String unit) {
+    public static Term computed(String symbol, String meaning, double value, String unit) {
         return new Term(symbol, meaning, value, unit, Optional.empty());
     }
 }

@@ -1,7 +1,6 @@
 package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.limit.Constraint;
@@ -11,11 +10,9 @@ import brakewright.limit.Limits;
 import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
 import brakewright.limit.Term;
-import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** How one limit came about: every constraint with its formula, numbers, result and source. */
 public final class ExplainText {
@@ -24,6 +21,7 @@ public final class ExplainText {
     private final Worksheet sheet;
     private final Ink ink;
     private final Page page;
+    private final TermOrigin origin;
 
     /**
      * Prepares the explanation.
@@ -37,6 +35,7 @@ public final class ExplainText {
         this.sheet = sheet;
         this.ink = ink;
         this.page = new Page(ink);
+        this.origin = new TermOrigin(file);
     }
 
     /**
@@ -148,7 +147,7 @@ public final class ExplainText {
                                 term.symbol(),
                                 term.meaning(),
                                 number(term),
-                                origin(term, constraint.pack())));
+                                origin.of(term, constraint.pack())));
             }
             page.paragraph("    ", 4, "Formula: " + constraint.derivation().source() + ".");
         }
@@ -166,22 +165,6 @@ public final class ExplainText {
                 ? "no bound"
                 : Numbers.significant(term.value())
                         + (term.unit().isEmpty() ? "" : " " + term.unit());
-    }
-
-    private String origin(Term term, int pack) {
-        Optional<Input> input = term.input();
-        if (input.isEmpty()) {
-            return "computed";
-        }
-        return file.find(input.get(), pack)
-                .filter(resolved -> resolved.from() != Resolved.From.FILE)
-                .map(resolved -> resolved.from().key() + ", " + resolved.source())
-                .orElseGet(() -> key(input.get(), pack));
-    }
-
-    /** The key as headings have it; which of several packs stands above the working. */
-    private static String key(Input input, int pack) {
-        return pack > 0 ? input.key().replaceFirst("^pack\\.", "packs.") : input.key();
     }
 
     private static String meaning(Constraint constraint) {

@@ -52,6 +52,8 @@ public record Ink(boolean colour, boolean plain) {
             case 'Ω' -> "ohm";
             case '·' -> "*";
             case '²' -> "2";
+            case '³' -> "3";
+            case 'θ' -> "theta";
             case '½' -> "1/2";
             case '−', '–', '—' -> "-";
             case '√' -> "sqrt";

@@ -1,0 +1,39 @@
+package brakewright.cli.text;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Resolved;
+import brakewright.limit.Term;
+import brakewright.spec.Input;
+
+/** Tells where a number that was put into a formula comes from. */
+final class TermOrigin {
+
+    private final BuildFile file;
+
+    TermOrigin(BuildFile file) {
+        this.file = file;
+    }
+
+    /**
+     * Tells the origin of a term that was given.
+     *
+     * @param term the term
+     * @param pack of which of several packs, from 1; 0 where it is about the whole
+     * @return the key in the build file, or the source of a default; "computed" for any other term
+     */
+    String of(Term term, int pack) {
+        return term.input().map(input -> of(input, pack)).orElse("computed");
+    }
+
+    private String of(Input input, int pack) {
+        return file.find(input, pack)
+                .filter(resolved -> resolved.from() != Resolved.From.FILE)
+                .map(resolved -> resolved.from().key() + ", " + resolved.source())
+                .orElseGet(() -> key(input, pack));
+    }
+
+    /** The key as headings have it; which of several packs stands above the working. */
+    private static String key(Input input, int pack) {
+        return pack > 0 ? input.key().replaceFirst("^pack\\.", "packs.") : input.key();
+    }
+}

@@ -1,0 +1,167 @@
+package brakewright.cli.text;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.limit.Term;
+import brakewright.worksheet.Working;
+import brakewright.worksheet.WorkingMissing;
+import brakewright.worksheet.WorkingOutcome;
+import brakewright.worksheet.WorkingStep;
+import java.util.List;
+import java.util.Locale;
+
+/** How one result came about: every step with its formula, numbers, result and source. */
+public final class WorkingText {
+
+    private static final int ORIGIN = 64;
+    private static final String ESTIMATE =
+            "An estimate from the inputs given. Steps are worked out without rounding and shown with"
+                    + " four digits.";
+
+    private final BuildFile file;
+    private final UnitSystem units;
+    private final Ink ink;
+    private final Page page;
+    private final TermOrigin origin;
+
+    /**
+     * Prepares the text.
+     *
+     * @param file the build file
+     * @param units for speeds and distances, beside those of the calculation
+     * @param ink how to put it on the page
+     */
+    public WorkingText(BuildFile file, UnitSystem units, Ink ink) {
+        this.file = file;
+        this.units = units;
+        this.ink = ink;
+        this.page = new Page(ink);
+        this.origin = new TermOrigin(file);
+    }
+
+    /**
+     * Writes the working of a result.
+     *
+     * @param outcome the working, or why there is none
+     * @return lines of at most 100 columns
+     */
+    public String text(WorkingOutcome outcome) {
+        page.line(ink.heading(file.title() + ": " + outcome.id().key().replace('-', ' ')));
+        page.blank();
+        if (outcome instanceof Working working) {
+            working(working);
+        } else if (outcome instanceof WorkingMissing missing) {
+            page.paragraph("", 0, missing.reason());
+        }
+        return page.text();
+    }
+
+    private void working(Working working) {
+        page.paragraph("", 0, working.meaning());
+        page.line(headline(working));
+        page.paragraph("", 0, ESTIMATE);
+        page.blank();
+        page.line("It holds for");
+        for (Term term : working.conditions()) {
+            term(term, origin(working.steps(), term, 0, working.steps().size()));
+        }
+        for (int place = 0; place < working.steps().size(); place++) {
+            page.blank();
+            step(working.steps(), place);
+        }
+    }
+
+    /** What a person may rely on is rounded down, everything else to the nearest digit. */
+    private String headline(Working working) {
+        double value = working.value();
+        String shown =
+                switch (working.id()) {
+                    case CONTINUOUS_CURRENT, JOINING ->
+                            Numbers.down(value, 2) + " " + working.unit();
+                    case RANGE, TOWN_RANGE -> units.distanceDown(value);
+                    case CLIMB -> Numbers.down(100.0 * value, 1) + " %";
+                    default -> shown(value, working.unit());
+                };
+        WorkingStep last = working.steps().get(working.steps().size() - 1);
+        return capital(last.what()) + ": " + shown + ".";
+    }
+
+    private void step(List<WorkingStep> steps, int place) {
+        WorkingStep step = steps.get(place);
+        page.line(
+                String.format(
+                        Locale.ROOT,
+                        "%3d  %-44s %s",
+                        place + 1,
+                        what(step),
+                        ink.settle(step.symbol() + " = " + shown(step.value(), step.unit()))));
+        page.paragraph("", 5, "= " + step.derivation().formula());
+        for (Term term : step.derivation().terms()) {
+            term(term, origin(steps, term, step.pack(), place));
+        }
+        page.paragraph("     ", 5, "Formula: " + step.derivation().source() + ".");
+        if (!step.note().isEmpty()) {
+            page.paragraph("     ", 5, step.note());
+        }
+    }
+
+    private String what(WorkingStep step) {
+        String what = capital(step.what());
+        boolean named = what.contains("pack " + step.pack());
+        return ink.settle(
+                step.pack() > 0 && !named ? "Pack " + step.pack() + ": " + step.what() : what);
+    }
+
+    private void term(Term term, String from) {
+        String label =
+                String.format(
+                        Locale.ROOT,
+                        "     %-7s %-34s %14s",
+                        ink.settle(term.symbol()),
+                        ink.settle(term.meaning()),
+                        ink.settle(number(term.value(), term.unit())));
+        page.paragraph(label + "  ", Math.max(ORIGIN, label.length() + 2), from);
+    }
+
+    /** An input's key, the step that a number comes from, or how else it came. */
+    private String origin(List<WorkingStep> steps, Term term, int pack, int place) {
+        if (term.input().isPresent()) {
+            return origin.of(term, pack);
+        }
+        int from = -1;
+        for (int each = 0; each < steps.size(); each++) {
+            boolean same =
+                    steps.get(each).symbol().equals(term.symbol())
+                            && steps.get(each).value() == term.value();
+            if (same && (each < place || from < 0)) {
+                from = each;
+            }
+        }
+        if (from < 0) {
+            return term.value() == 0.0 || term.symbol().equals("g") ? "by definition" : "computed";
+        }
+        return from < place ? "step " + (from + 1) : "searched, see step " + (from + 1);
+    }
+
+    private static String number(double value, String unit) {
+        return Numbers.significant(value) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    /** A number in the unit of the calculation, and in the one that riders use. */
+    private String shown(double value, String unit) {
+        String plain = number(value, unit);
+        return switch (unit) {
+            case "m/s" -> plain + " (" + units.speedText(value) + ")";
+            case "J" -> plain + " (" + Numbers.significant(value / 3600.0) + " Wh)";
+            case "J/m" -> plain + " (" + Numbers.significant(value / 3.6) + " Wh/km)";
+            case "s" -> value < 120.0 ? plain : plain + " (" + Numbers.time(value) + ")";
+            case "m" -> value < 1000.0 ? plain : plain + " (" + units.distanceDown(value) + ")";
+            default -> plain;
+        };
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

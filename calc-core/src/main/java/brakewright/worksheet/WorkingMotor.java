@@ -1,0 +1,248 @@
+package brakewright.worksheet;
+
+import static brakewright.limit.Term.computed;
+import static brakewright.limit.Term.given;
+
+import brakewright.limit.Term;
+import brakewright.machine.Copper;
+import brakewright.powertrain.Powertrain;
+import brakewright.spec.Build;
+import brakewright.spec.CurrentBasis;
+import brakewright.spec.Input;
+
+/** The steps about the motors: constants, current for a force, power and voltage for a current. */
+final class WorkingMotor {
+
+    static final String MACHINE =
+            "permanent-magnet machine, e.g. Fitzgerald, Kingsley, Umans, Electric Machinery";
+    static final String BALANCE = "conservation of energy";
+    private static final String COPPER = "IEC 60028:1925, temperature coefficient of copper";
+
+    private final Build build;
+    private final WorkingSteps steps;
+    private final Powertrain powertrain;
+    private final Term voltageConstant;
+    private final Term torqueConstant;
+    private final Term terminalResistance;
+    private final Term lossResistance;
+
+    WorkingMotor(Build build, WorkingSteps steps) {
+        this.build = build;
+        this.steps = steps;
+        this.powertrain = Powertrain.of(build);
+        this.voltageConstant = constant();
+        this.torqueConstant = torque();
+        this.terminalResistance = winding();
+        this.lossResistance = loss();
+    }
+
+    boolean isPhasePeak() {
+        return build.controllers().basis() == CurrentBasis.PHASE_PEAK;
+    }
+
+    Term voltageConstant() {
+        return voltageConstant;
+    }
+
+    Term torqueConstant() {
+        return torqueConstant;
+    }
+
+    Term terminalResistance() {
+        return terminalResistance;
+    }
+
+    Term lossResistance() {
+        return lossResistance;
+    }
+
+    Powertrain powertrain() {
+        return powertrain;
+    }
+
+    private Term constant() {
+        return steps.add(
+                computed("K", "voltage constant", powertrain.motor().voltageConstant(), "V·s/rad"),
+                "60/(2·π·Kv)",
+                MACHINE,
+                given(
+                        "Kv",
+                        "speed per volt",
+                        build.motor().kvRpmPerVolt(),
+                        "rpm/V",
+                        Input.MOTOR_KV));
+    }
+
+    private Term torque() {
+        return steps.add(
+                computed("kt", "torque per current", powertrain.motor().torqueConstant(), "N·m/A"),
+                isPhasePeak() ? "√3/2·K" : "K",
+                MACHINE
+                        + (isPhasePeak()
+                                ? "; current as peak of the phase"
+                                : "; current as direct current"),
+                voltageConstant);
+    }
+
+    private Term winding() {
+        double air = build.use().climate().ambientC();
+        return steps.add(
+                computed(
+                        "R_w",
+                        "resistance between terminals",
+                        build.motor().resistanceAt20C() * Copper.resistanceFactor(air),
+                        "Ω"),
+                "R_20·(1 + 0.00393·(T_a − 20))",
+                COPPER + "; windings at the temperature of the air",
+                given(
+                        "R_20",
+                        "at 20 °C",
+                        build.motor().resistanceAt20C(),
+                        "Ω",
+                        Input.MOTOR_RESISTANCE),
+                WorkingRoad.air(build));
+    }
+
+    private Term loss() {
+        double air = build.use().climate().ambientC();
+        return steps.add(
+                computed(
+                        "R_e",
+                        "resistance of copper loss",
+                        powertrain.motor().lossResistance(air),
+                        "Ω"),
+                isPhasePeak() ? "3/4·R_w" : "R_w",
+                MACHINE,
+                terminalResistance);
+    }
+
+    Term wheel() {
+        return given(
+                "d",
+                "diameter of driven wheels",
+                build.vehicle().wheelDiameter(),
+                "m",
+                Input.VEHICLE_WHEEL_DIAMETER);
+    }
+
+    Term polePairs() {
+        return given("p", "pole pairs", build.motor().polePairs(), "", Input.MOTOR_POLE_PAIRS);
+    }
+
+    Term inductance() {
+        return given(
+                "L",
+                "inductance of a phase",
+                build.motor().inductance(),
+                "H",
+                Input.MOTOR_INDUCTANCE);
+    }
+
+    Term motors() {
+        return given("n", "motors", build.drive().motors(), "", Input.DRIVE_MOTORS);
+    }
+
+    Term reduction() {
+        return given("G", "reduction", build.drive().reduction(), "", Input.DRIVE_REDUCTION);
+    }
+
+    Term efficiency() {
+        return given(
+                "η", "efficiency of drive", build.drive().efficiency(), "", Input.DRIVE_EFFICIENCY);
+    }
+
+    Term controllers() {
+        return given(
+                "ηc",
+                "efficiency of controllers",
+                build.controllers().efficiency(),
+                "",
+                Input.CONTROLLER_EFFICIENCY);
+    }
+
+    Term turning(Term speed) {
+        return steps.add(
+                computed(
+                        "ω",
+                        "speed of the motors",
+                        powertrain.angularSpeed(speed.value()),
+                        "rad/s"),
+                "2·G·v/d",
+                "rolling without slip",
+                reduction(),
+                speed,
+                wheel());
+    }
+
+    Term drag(Term turning) {
+        double viscous = build.motor().viscousDrag();
+        return steps.add(
+                computed(
+                        "T0",
+                        "drag torque of one motor",
+                        powertrain.motor().dragTorque(turning.value()),
+                        "N·m"),
+                "K·I_0 + c_v·ω",
+                MACHINE,
+                voltageConstant,
+                given(
+                        "I_0",
+                        "no-load current",
+                        build.motor().noLoadCurrent(),
+                        "A",
+                        Input.MOTOR_NO_LOAD_CURRENT),
+                given("c_v", "viscous drag", viscous, "N·m·s/rad", Input.MOTOR_VISCOUS_DRAG),
+                turning);
+    }
+
+    Term holding(Term force, Term drag, double speed) {
+        return steps.add(
+                computed(
+                        "I",
+                        "current per motor that holds it",
+                        powertrain.thrustCurrent(force.value(), speed),
+                        "A"),
+                "(F·d/(2·n·G·η) + T0)/kt",
+                BALANCE,
+                force,
+                wheel(),
+                motors(),
+                reduction(),
+                efficiency(),
+                drag,
+                torqueConstant);
+    }
+
+    /** The thrust of a current, not below nothing. */
+    Term thrust(String symbol, String meaning, Term current, Term drag, double speed) {
+        return steps.add(
+                computed(symbol, meaning, powertrain.thrust(current.value(), speed), "N"),
+                "max(0, 2·n·(kt·" + current.symbol() + " − T0)·G·η/d)",
+                BALANCE,
+                motors(),
+                torqueConstant,
+                current,
+                drag,
+                reduction(),
+                efficiency(),
+                wheel());
+    }
+
+    Term drawn(String symbol, Term current, Term turning) {
+        double speed = powertrain.speed(turning.value());
+        return steps.add(
+                computed(
+                        symbol,
+                        "power drawn for it",
+                        powertrain.drawnPower(current.value(), speed),
+                        "W"),
+                "n·(kt·ω·" + current.symbol() + " + R_e·" + current.symbol() + "²)/ηc",
+                BALANCE,
+                motors(),
+                torqueConstant,
+                turning,
+                current,
+                lossResistance,
+                controllers());
+    }
+}

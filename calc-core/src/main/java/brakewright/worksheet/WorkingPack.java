@@ -1,0 +1,274 @@
+package brakewright.worksheet;
+
+import static brakewright.limit.Term.computed;
+import static brakewright.limit.Term.given;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.limit.Term;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.Input;
+import brakewright.spec.Joining;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+
+/** The steps to voltage and resistance of the packs at one charge state. */
+final class WorkingPack {
+
+    private static final int PARTS = 4;
+
+    static final double PULSE = 10.0;
+    static final double ENDLESS = Double.POSITIVE_INFINITY;
+    static final String JOINED = "Kirchhoff's laws for packs joined";
+
+    private static final String MODEL =
+            "pulse-power method, DOE/ID-11069 (2003); voltage behind a resistance";
+    private static final String SUSTAINED =
+            "first-order equivalent circuit, e.g. Plett, Battery Management Systems 1 (2015), ch. 2";
+
+    private final Build build;
+    private final BatteryModel model;
+    private final WorkingSteps steps;
+
+    WorkingPack(Build build, WorkingSteps steps) {
+        this.build = build;
+        this.model = new BatteryModel(build.battery());
+        this.steps = steps;
+    }
+
+    /** Voltage and resistance, as terms and as the calculation has them. */
+    record At(Term voltage, Term resistance, PackState state) {}
+
+    BatteryModel model() {
+        return model;
+    }
+
+    /** The charge state at one end of the charge in use. */
+    static Term charge(Build build, boolean full) {
+        return full
+                ? given("s", "charge state", build.use().chargeFrom(), "", Input.USE_CHARGE_FROM)
+                : given("s", "charge state", build.use().chargeTo(), "", Input.USE_CHARGE_TO);
+    }
+
+    Term temperature() {
+        return given(
+                "T_p",
+                "temperature of the cells",
+                build.battery().temperatureC(),
+                "°C",
+                Input.PACK_TEMPERATURE);
+    }
+
+    /** The state without steps. */
+    PackState state(double charge, double seconds) {
+        return PackState.of(model, charge, build.battery().temperatureC(), seconds);
+    }
+
+    At at(double charge, double seconds) {
+        Term voltage = voltage("U", "voltage at rest, " + percent(charge) + " % charge", charge);
+        return new At(voltage, resistance(charge, seconds), state(charge, seconds));
+    }
+
+    private Term voltage(String symbol, String meaning, double charge) {
+        boolean summed = model.packs().size() > 1 && build.battery().joining() == Joining.SERIES;
+        Term whole = computed(symbol, meaning, model.openCircuitVoltage(charge), "V");
+        if (!summed) {
+            PackModel first = model.packs().get(0);
+            return steps.add(
+                    model.packs().size() == 1 ? 0 : 1,
+                    whole,
+                    "S·u",
+                    MODEL,
+                    series(first),
+                    cellVoltage(first, model.chargeOf(0, charge)));
+        }
+        List<Term> all = new ArrayList<>();
+        StringBuilder sum = new StringBuilder();
+        for (int place = 0; place < model.packs().size(); place++) {
+            PackModel pack = model.packs().get(place);
+            double own = model.chargeOf(place, charge);
+            String name = symbol + (place + 1);
+            all.add(
+                    steps.add(
+                            place + 1,
+                            computed(
+                                    name,
+                                    "voltage of pack " + (place + 1),
+                                    pack.openCircuitVoltage(own),
+                                    "V"),
+                            "S·u",
+                            MODEL,
+                            series(pack),
+                            cellVoltage(pack, own)));
+            sum.append(place == 0 ? "" : " + ").append(name);
+        }
+        return steps.add(whole, sum.toString(), JOINED, all.toArray(Term[]::new));
+    }
+
+    private Term resistance(double charge, double seconds) {
+        if (model.packs().size() == 1) {
+            return one("R", "resistance", 0, charge, seconds);
+        }
+        List<Term> all = new ArrayList<>();
+        StringBuilder sum = new StringBuilder();
+        boolean series = build.battery().joining() == Joining.SERIES;
+        for (int place = 0; place < model.packs().size(); place++) {
+            all.add(
+                    one(
+                            "R" + (place + 1),
+                            "resistance of pack " + (place + 1),
+                            place,
+                            charge,
+                            seconds));
+            sum.append(place == 0 ? "" : " + ").append(series ? "R" : "1/R").append(place + 1);
+        }
+        Term trunk =
+                given(
+                        "R_t",
+                        "wiring of all packs together",
+                        build.battery().trunkResistance(),
+                        "Ω",
+                        Input.TRUNK_RESISTANCE);
+        double whole = state(charge, seconds).resistance();
+        Term packs =
+                steps.add(
+                        computed("R_p", "resistance of the packs", whole - trunk.value(), "Ω"),
+                        series ? sum.toString() : "1/(" + sum + ")",
+                        JOINED,
+                        all.toArray(Term[]::new));
+        return steps.add(
+                computed("R", "resistance", whole, "Ω"), "R_p + R_t", JOINED, packs, trunk);
+    }
+
+    /** The resistance of one pack at the charge state it has when all together have another. */
+    Term one(String symbol, String meaning, int place, double charge, double seconds) {
+        return own(symbol, meaning, place, model.chargeOf(place, charge), seconds);
+    }
+
+    /** The resistance of one pack at its own charge state. */
+    Term own(String symbol, String meaning, int place, double ownCharge, double seconds) {
+        PackModel pack = model.packs().get(place);
+        Cell cell = pack.pack().cell();
+        double cells = build.battery().temperatureC();
+        List<Term> terms =
+                new ArrayList<>(
+                        List.of(
+                                series(pack),
+                                given(
+                                        "r",
+                                        "of a cell, 10 s",
+                                        cell.resistance(),
+                                        "Ω",
+                                        Input.CELL_RESISTANCE),
+                                given(
+                                        "f_s",
+                                        "its factor at that charge",
+                                        cell.resistanceByCharge().at(ownCharge),
+                                        "",
+                                        Input.CELL_RESISTANCE_BY_CHARGE),
+                                given(
+                                        "f_T",
+                                        "its factor at that temperature",
+                                        cell.resistanceByTemperature().at(cells),
+                                        "",
+                                        Input.CELL_RESISTANCE_BY_TEMPERATURE)));
+        boolean endless = Double.isInfinite(seconds);
+        if (endless) {
+            terms.add(
+                    given(
+                            "x_r",
+                            "further rise in a long pull",
+                            cell.relaxation().rise(),
+                            "",
+                            Input.CELL_SUSTAINED_RISE));
+        }
+        terms.add(given("P", "cells in parallel", pack.pack().parallel(), "", Input.PACK_PARALLEL));
+        terms.add(
+                given(
+                        "R_j",
+                        "joints and leads",
+                        pack.pack().jointResistance(),
+                        "Ω",
+                        Input.PACK_JOINT_RESISTANCE));
+        return steps.add(
+                model.packs().size() == 1 ? 0 : place + 1,
+                computed(
+                        symbol,
+                        meaning + (endless ? ", endless pull" : ", 10 s pulse"),
+                        pack.resistance(ownCharge, cells, seconds),
+                        "Ω"),
+                "S·r·f_s·f_T" + (endless ? "·(1 + x_r)" : "") + "/P + R_j",
+                endless ? SUSTAINED : MODEL,
+                terms.toArray(Term[]::new));
+    }
+
+    static Term series(PackModel pack) {
+        return given("S", "cells in series", pack.pack().series(), "", Input.PACK_SERIES);
+    }
+
+    private static Term cellVoltage(PackModel pack, double charge) {
+        return given(
+                "u",
+                "cell at rest, read from its curve",
+                pack.cellOpenCircuitVoltage(charge),
+                "V",
+                Input.CELL_OPEN_CIRCUIT_VOLTAGE);
+    }
+
+    /** The charge that all packs give from full to empty. */
+    Term capacity() {
+        if (model.packs().size() > 1) {
+            return computed("Q", "charge of all packs together", model.capacityAh(), "Ah");
+        }
+        PackModel pack = model.packs().get(0);
+        return steps.add(
+                computed("Q", "charge of the pack", model.capacityAh(), "Ah"),
+                "P·q",
+                "cells in parallel add their charge",
+                given("P", "cells in parallel", pack.pack().parallel(), "", Input.PACK_PARALLEL),
+                given(
+                        "q",
+                        "charge of a cell",
+                        pack.pack().cell().capacityAh(),
+                        "Ah",
+                        Input.CELL_CAPACITY));
+    }
+
+    /** The mean of a quantity over a span of charge, quarter by quarter. */
+    Term mean(Term quantity, double from, double to, DoubleUnaryOperator at) {
+        List<Term> means = new ArrayList<>();
+        double sum = 0.0;
+        for (int part = 0; part < PARTS; part++) {
+            double upper = from + (to - from) * part / PARTS;
+            double lower = from + (to - from) * (part + 1) / PARTS;
+            double mean = WorkingIntegral.mean(model.knots(), upper, lower, at);
+            sum += mean;
+            means.add(
+                    computed(
+                            quantity.symbol() + (part + 1),
+                            "mean, " + percent(upper) + " to " + percent(lower) + " % charge",
+                            mean,
+                            quantity.unit()));
+        }
+        Term mean =
+                steps.add(
+                        computed(
+                                quantity.symbol(),
+                                "mean of " + quantity.meaning(),
+                                sum / PARTS,
+                                quantity.unit()),
+                        "(" + String.join(" + ", means.stream().map(Term::symbol).toList()) + ")/4",
+                        "mean over the charge that flows",
+                        means.toArray(Term[]::new));
+        steps.note(WorkingIntegral.HOW);
+        return mean;
+    }
+
+    static String percent(double charge) {
+        double tenths = Math.rint(1000.0 * charge) / 10.0;
+        return tenths == Math.rint(tenths) ? Long.toString((long) tenths) : Double.toString(tenths);
+    }
+}

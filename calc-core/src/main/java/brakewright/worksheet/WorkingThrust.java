@@ -1,0 +1,263 @@
+package brakewright.worksheet;
+
+import static brakewright.limit.Term.computed;
+import static brakewright.limit.Term.given;
+
+import brakewright.limit.Term;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.Powertrain;
+import brakewright.powertrain.Pull;
+import brakewright.powertrain.TopSpeed;
+import brakewright.review.Operation;
+import brakewright.spec.Build;
+import brakewright.spec.Input;
+import brakewright.spec.Taper;
+import java.util.Optional;
+
+/**
+ * The steps to the current per motor that each of three limits leaves at one speed: what is set,
+ * what the pack may give, and what the sagged voltage can push.
+ */
+final class WorkingThrust {
+
+    /** Currents that never bind, so that voltage alone does [A]. */
+    private static final double NO_BOUND = 1e9;
+
+    private static final String TERMINAL = "Ohm's law at the terminals of the pack";
+    private static final String SETTING = "setting of the controllers";
+
+    private final Build build;
+    private final WorkingSteps steps;
+    private final WorkingMotor motor;
+    private final ElectricDrive drive;
+    private final Powertrain powertrain;
+    private final Term set;
+    private final Term draw;
+
+    WorkingThrust(Build build, Operation operation, WorkingSteps steps, WorkingMotor motor) {
+        this.build = build;
+        this.steps = steps;
+        this.motor = motor;
+        this.drive = operation.drive();
+        this.powertrain = drive.powertrain();
+        this.set = set();
+        this.draw = draw(build, operation, steps);
+    }
+
+    /**
+     * The current that each limit leaves.
+     *
+     * @param motor set
+     * @param pack left by the pack limit
+     * @param power that the pack limit gives
+     * @param voltage left by the sagged voltage
+     */
+    record Currents(Term motor, Term pack, Term power, Term voltage) {}
+
+    private Term set() {
+        return build.settings().motorDriveCurrent().isPresent()
+                ? given(
+                        "I_m",
+                        "motor current set",
+                        drive.motorCurrent(),
+                        "A",
+                        Input.SETTINGS_MOTOR_DRIVE_CURRENT)
+                : computed("I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");
+    }
+
+    /** The pack current set, of all controllers together. */
+    static Term draw(Build build, Operation operation, WorkingSteps steps) {
+        double draw = operation.drive().packCurrent();
+        if (build.settings().packDischargeCurrent().isEmpty()) {
+            return computed("I_s", "limit, see pack-discharge-current", draw, "A");
+        }
+        return steps.add(
+                computed("I_s", "pack current set, in all", draw, "A"),
+                "N·I_c",
+                SETTING,
+                given("N", "controllers", build.controllers().count(), "", Input.CONTROLLER_COUNT),
+                given(
+                        "I_c",
+                        "set at each",
+                        build.settings().packDischargeCurrent().getAsDouble(),
+                        "A",
+                        Input.SETTINGS_PACK_DISCHARGE_CURRENT));
+    }
+
+    /** What the low-voltage taper leaves of a draw once the voltage has settled. */
+    static Term settled(ElectricDrive drive, WorkingSteps steps, Term draw, WorkingPack.At at) {
+        Optional<Taper> taper = drive.taper();
+        Term result =
+                computed("I_p", "pack current permitted", drive.settledPackLimit(at.state()), "A");
+        if (taper.isEmpty()) {
+            return steps.add(result, "I_s", SETTING + ", no low-voltage taper set", draw);
+        }
+        return steps.add(
+                result,
+                "min(I_s, max(0, I_s·(U − V_e)/(abs(V_b − V_e) + I_s·R)))",
+                "linear taper, settled at the voltage that it leaves",
+                draw,
+                at.voltage(),
+                end(taper.get()),
+                begin(taper.get()),
+                at.resistance());
+    }
+
+    static Term begin(Taper taper) {
+        return given("V_b", "taper begins", taper.begins(), "V", Input.SETTINGS_LOW_VOLTAGE_TAPER);
+    }
+
+    static Term end(Taper taper) {
+        return given("V_e", "taper ends", taper.ends(), "V", Input.SETTINGS_LOW_VOLTAGE_TAPER);
+    }
+
+    /** Adds the steps at one speed. */
+    Currents at(Term turning, WorkingPack.At at) {
+        Term power = power(at);
+        return new Currents(
+                set,
+                current("I_b", "current that the pack limit leaves", power, turning),
+                power,
+                voltage(turning, at));
+    }
+
+    /** The thrust with the least of the three. */
+    Term least(Currents currents, Term drag, Term turning) {
+        double least =
+                Math.min(
+                        currents.motor().value(),
+                        Math.min(currents.pack().value(), currents.voltage().value()));
+        Term current =
+                steps.add(
+                        computed("I", "the least of the three", least, "A"),
+                        "min(I_m, I_b, I_v)",
+                        "all three limits hold",
+                        currents.motor(),
+                        currents.pack(),
+                        currents.voltage());
+        return motor.thrust("F_t", "thrust", current, drag, powertrain.speed(turning.value()));
+    }
+
+    private Term power(WorkingPack.At at) {
+        Term limit = settled(drive, steps, draw, at);
+        double power = at.state().powerDrawnBy(limit.value());
+        boolean beyond = 2.0 * limit.value() * at.resistance().value() >= at.voltage().value();
+        return beyond
+                ? greatest("P_p", at)
+                : steps.add(
+                        computed("P_p", "power that this gives", power, "W"),
+                        "I_p·(U − I_p·R)",
+                        TERMINAL,
+                        limit,
+                        at.voltage(),
+                        at.resistance());
+    }
+
+    private Term greatest(String symbol, WorkingPack.At at) {
+        return steps.add(
+                computed(symbol, "greatest power of the pack", at.state().greatestPower(), "W"),
+                "U²/(4·R)",
+                "maximum power transfer, e.g. OpenStax College Physics",
+                at.voltage(),
+                at.resistance());
+    }
+
+    private Term current(String symbol, String meaning, Term power, Term turning) {
+        double left =
+                powertrain.limitedDriveCurrent(
+                        Double.POSITIVE_INFINITY, powertrain.speed(turning.value()), power.value());
+        String each = power.symbol() + "·ηc/n";
+        return steps.add(
+                computed(symbol, meaning, left, "A"),
+                "2·" + each + "/(kt·ω + √((kt·ω)² + 4·R_e·" + each + "))",
+                WorkingMotor.BALANCE + ", the positive root of the power drawn",
+                power,
+                motor.controllers(),
+                motor.motors(),
+                motor.torqueConstant(),
+                turning,
+                motor.lossResistance());
+    }
+
+    private Term voltage(Term turning, WorkingPack.At at) {
+        ElectricDrive unbound = new ElectricDrive(powertrain, NO_BOUND, NO_BOUND, Optional.empty());
+        Pull pull = unbound.pull(powertrain.speed(turning.value()), at.state());
+        if (pull.holder() != TopSpeed.Holder.VOLTAGE) {
+            return current("I_v", "current at greatest power", greatest("P_g", at), turning);
+        }
+        Term found = computed("I_v", "current that the voltage pushes", pull.motorCurrent(), "A");
+        Term power = motor.drawn("P_v", found, turning);
+        Term terminal = terminal("V", power, at);
+        if (motor.isPhasePeak()) {
+            pushed(found, turning, terminal);
+        } else {
+            steps.add(
+                    found,
+                    "(V − K·ω)/R_w",
+                    WorkingMotor.MACHINE,
+                    terminal,
+                    motor.voltageConstant(),
+                    turning,
+                    motor.terminalResistance());
+        }
+        steps.note("Found by search: terminals and motors meet at one voltage.");
+        return found;
+    }
+
+    /** The voltage at the terminals while a power is drawn. */
+    Term terminal(String symbol, Term power, WorkingPack.At at) {
+        double drawn = at.state().currentInto(-power.value());
+        return steps.add(
+                computed(
+                        symbol, "voltage at the terminals", at.state().terminalVoltage(drawn), "V"),
+                "½·(U + √(U² − 4·R·" + power.symbol() + "))",
+                TERMINAL,
+                at.voltage(),
+                at.resistance(),
+                power);
+    }
+
+    /** {@code V² = 3·((K·ω/√3 + R/2·I)² + (p·ω·L·I)²)}, solved for the current. */
+    private void pushed(Term found, Term turning, Term terminal) {
+        double resistance = motor.terminalResistance().value();
+        double omega = turning.value();
+        double reactance = build.motor().polePairs() * omega * build.motor().inductance();
+        Term square =
+                steps.add(
+                        computed(
+                                "Z_2",
+                                "square of a phase's impedance",
+                                resistance * resistance / 4.0 + reactance * reactance,
+                                "Ω²"),
+                        "(R_w/2)² + (p·ω·L)²",
+                        WorkingMotor.MACHINE,
+                        motor.terminalResistance(),
+                        motor.polePairs(),
+                        turning,
+                        motor.inductance());
+        Term cross =
+                steps.add(
+                        computed(
+                                "B",
+                                "back-EMF times resistance",
+                                motor.voltageConstant().value()
+                                        * omega
+                                        * resistance
+                                        / (2.0 * Math.sqrt(3.0)),
+                                "V·Ω"),
+                        "K·ω·R_w/(2·√3)",
+                        WorkingMotor.MACHINE,
+                        motor.voltageConstant(),
+                        turning,
+                        motor.terminalResistance());
+        steps.add(
+                found,
+                "(√(B² + Z_2·(V² − (K·ω)²)/3) − B)/Z_2",
+                WorkingMotor.MACHINE + ", the voltage need solved for the current",
+                cross,
+                square,
+                terminal,
+                motor.voltageConstant(),
+                turning);
+    }
+}

@@ -1,0 +1,202 @@
+package brakewright.profile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import brakewright.limit.Limits;
+import brakewright.review.Evaluation;
+import brakewright.review.Operation;
+import brakewright.review.Review;
+import brakewright.review.SetBuild;
+import brakewright.spec.Battery;
+import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.Pack;
+import brakewright.spec.Settings;
+import brakewright.spec.Use;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import java.util.function.IntFunction;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+
+@Tag("law")
+@Domain(SetBuild.class)
+@Domain(DomainContext.Global.class)
+class SolverProperties {
+
+    /** One part in a thousand. */
+    private static final double STEP = 1e-3;
+
+    @Property(tries = 300)
+    void theHighestBrakeCurrentJustDoes(@ForAll Build build) {
+        justDoes(
+                current -> overlaid(build, OptionalDouble.of(current), OptionalDouble.empty()),
+                0.0,
+                3.0 * Limits.of(build).motorBrake().value() + 1.0);
+    }
+
+    @Property(tries = 300)
+    void theHighestRegenCurrentJustDoes(@ForAll Build build) {
+        justDoes(
+                current -> overlaid(build, OptionalDouble.empty(), OptionalDouble.of(current)),
+                0.0,
+                200.0);
+    }
+
+    /**
+     * The speed cap is left out, whose check is milder the fuller the pack, and so are the tapers,
+     * which let less flow the fuller or emptier it is.
+     */
+    @Property(tries = 300)
+    void theHighestChargeJustDoes(@ForAll Build build) {
+        Settings settings = build.settings();
+        Build plain =
+                build.withSettings(
+                        new Settings(
+                                settings.motorDriveCurrent(),
+                                settings.motorBrakeCurrent(),
+                                settings.packDischargeCurrent(),
+                                settings.packRegenCurrent(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                OptionalDouble.empty()));
+        justDoes(charge -> chargedTo(plain, charge), build.use().chargeTo() + 0.01, 1.0);
+    }
+
+    @Property(tries = 200)
+    void theSmallestPackJustDoes(@ForAll Build build) {
+        IntFunction<Build> with = count -> inParallel(build, count);
+        Solution solution = Solver.smallest(count -> Evaluation.of(with.apply(count)), 1, 20);
+        if (solution instanceof Solution.Found found) {
+            int count = (int) found.value();
+            assertThat(found.there()).isEqualTo(Evaluation.of(with.apply(count)));
+            assertThat(found.there().severity()).isNotPositive();
+            assertThat(found.beyond()).isEqualTo(Evaluation.of(with.apply(count - 1)));
+            assertThat(found.beyond().severity()).isPositive();
+        } else if (solution instanceof Solution.All all) {
+            assertThat(all.value()).isEqualTo(1.0);
+            assertThat(all.there()).isEqualTo(Evaluation.of(with.apply(1)));
+            assertThat(all.there().severity()).isNotPositive();
+        } else if (solution instanceof Solution.None none) {
+            assertThat(none.nearest()).isEqualTo(20.0);
+            assertThat(none.there()).isEqualTo(Evaluation.of(with.apply(20)));
+            namesTheCheck(with.apply(20), none.there());
+        } else {
+            throw new AssertionError(solution);
+        }
+    }
+
+    @Example
+    void aRangeThatDoesNotAscendIsRejected() {
+        Build board = Builds.trailBoard();
+        assertThatThrownBy(() -> Solver.highest(value -> Evaluation.of(board), 2.0, 1.0))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("values asked about");
+        assertThatThrownBy(() -> Solver.highest(value -> Evaluation.of(board), Double.NaN, 1.0))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Solver.smallest(value -> Evaluation.of(board), 3, 2))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static void justDoes(DoubleFunction<Build> with, double low, double high) {
+        DoubleFunction<Evaluation> verdict = value -> Evaluation.of(with.apply(value));
+        Solution solution = Solver.highest(verdict, low, high);
+        if (solution instanceof Solution.Found found) {
+            double value = found.value();
+            assertThat(value).isBetween(low, high);
+            assertThat(found.there()).isEqualTo(verdict.apply(value));
+            assertThat(found.there().severity()).isNotPositive();
+            assertThat(found.beyond().severity()).isPositive();
+            double more = value == 0.0 ? STEP * high : (1.0 + STEP) * value;
+            assertThat(verdict.apply(Math.min(high, more)).severity()).isPositive();
+            assertThat(verdict.apply(Math.max(low, (1.0 - STEP) * value)).severity())
+                    .isNotPositive();
+        } else if (solution instanceof Solution.All all) {
+            assertThat(all.value()).isEqualTo(high);
+            assertThat(all.there()).isEqualTo(verdict.apply(high));
+            for (int step = 0; step <= 10; step++) {
+                assertThat(verdict.apply(low + step / 10.0 * (high - low)).severity())
+                        .isNotPositive();
+            }
+        } else if (solution instanceof Solution.None none) {
+            assertThat(none.nearest()).isEqualTo(low);
+            assertThat(none.there()).isEqualTo(verdict.apply(low));
+            namesTheCheck(with.apply(low), none.there());
+            for (int step = 0; step <= 10; step++) {
+                assertThat(verdict.apply(low + step / 10.0 * (high - low)).severity()).isPositive();
+            }
+        } else {
+            throw new AssertionError(solution);
+        }
+    }
+
+    private static void namesTheCheck(Build build, Evaluation evaluation) {
+        Limits limits = Limits.of(build);
+        assertThat(evaluation.severity()).isPositive();
+        assertThat(Review.of(build, limits, Operation.of(build, limits)).findings())
+                .anyMatch(
+                        each ->
+                                each.condition().isPresent()
+                                        && each.constraint()
+                                                .equals(Optional.of(evaluation.worst())));
+    }
+
+    private static Build overlaid(Build build, OptionalDouble brake, OptionalDouble regen) {
+        return build.withSettings(
+                build.settings()
+                        .overlaidBy(
+                                new Settings(
+                                        OptionalDouble.empty(),
+                                        brake,
+                                        OptionalDouble.empty(),
+                                        regen,
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        OptionalDouble.empty())));
+    }
+
+    private static Build chargedTo(Build build, double charge) {
+        Use use = build.use();
+        return build.withUse(
+                new Use(
+                        charge,
+                        use.chargeTo(),
+                        use.speedMax(),
+                        use.climate(),
+                        use.slope(),
+                        use.slopeLength(),
+                        use.riding(),
+                        use.effort()));
+    }
+
+    /** The settings stay those made for the vehicle as it was. */
+    private static Build inParallel(Build build, int count) {
+        Battery old = build.battery();
+        return build.withBattery(
+                new Battery(
+                        old.packs().stream().map(pack -> inParallel(pack, count)).toList(),
+                        old.joining(),
+                        old.trunk(),
+                        old.trunkResistance()));
+    }
+
+    private static Pack inParallel(Pack pack, int count) {
+        return new Pack(
+                pack.cell(),
+                pack.series(),
+                count,
+                pack.jointResistance(),
+                pack.resistanceSpread(),
+                pack.temperatureC(),
+                pack.toAir(),
+                pack.joinedAt(),
+                pack.protection(),
+                pack.wiring());
+    }
+}

@@ -1,0 +1,170 @@
+package brakewright.profile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.review.Evaluation;
+import brakewright.review.SetBuild;
+import brakewright.review.Verdict;
+import brakewright.spec.Build;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+
+@Tag("law")
+@Domain(SetBuild.class)
+@Domain(DomainContext.Global.class)
+class TolerancesProperties {
+
+    private static final int SAMPLES = 2000;
+
+    /** Charge states are sought to 1e-9 each, and count five times in an order of verdicts. */
+    private static final double BADNESS_ACCURACY = 1e-8;
+
+    @Property(tries = 30, shrinking = ShrinkingMode.OFF)
+    void noSampleIsWorseThanTheUnfavourableCorner(
+            @ForAll Build build,
+            @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance,
+            @ForAll Random seed) {
+        Doubted doubted = Doubted.of(build, tolerance);
+        double worst =
+                Tolerances.badness(Tolerances.unfavourable(doubted.inputs(), doubted).evaluation());
+        SplittableRandom random = new SplittableRandom(seed.nextLong());
+        for (int i = 0; i < SAMPLES; i++) {
+            double[] values = doubted.sample(random);
+            assertThat(Tolerances.badness(Evaluation.of(doubted.with(values))))
+                    .as("at %s", values)
+                    .isLessThanOrEqualTo(worst + BADNESS_ACCURACY);
+        }
+    }
+
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    void whatIsNominalLiesBetweenWorstAndBest(
+            @ForAll Build build,
+            @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
+        Doubted doubted = Doubted.of(build, tolerance);
+        Tolerances tolerances = Tolerances.of(doubted.inputs(), doubted);
+        double nominal = Tolerances.badness(tolerances.nominal());
+        assertThat(tolerances.nominal()).isEqualTo(Evaluation.of(build));
+        assertThat(Tolerances.badness(tolerances.worst().evaluation()))
+                .isGreaterThanOrEqualTo(nominal);
+        assertThat(Tolerances.badness(tolerances.best().evaluation())).isLessThanOrEqualTo(nominal);
+        for (Tolerances.Spread spread : tolerances.spreads()) {
+            if (spread.nominal().isEmpty()) {
+                continue;
+            }
+            double own = spread.nominal().getAsDouble();
+            double worst = spread.worst().orElseThrow();
+            double best = spread.best().orElseThrow();
+            assertThat(own)
+                    .as("%s", spread.measure())
+                    .isBetween(Math.min(worst, best), Math.max(worst, best));
+            boolean more = spread.measure().quantity().sense() == Quantity.Sense.HIGHER;
+            assertThat(more ? worst <= best : worst >= best)
+                    .as("%s has its worst at the worse end", spread.measure())
+                    .isTrue();
+        }
+    }
+
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    void theWeightiestInfluenceComesFirst(
+            @ForAll Build build,
+            @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
+        Doubted doubted = Doubted.of(build, tolerance);
+        List<Tolerances.Influence> influences =
+                Tolerances.of(doubted.inputs(), doubted).influences();
+        assertThat(influences)
+                .hasSameSizeAs(doubted.inputs())
+                .isSortedAccordingTo(
+                        Comparator.comparing(Tolerances.Influence::decides)
+                                .thenComparingDouble(Tolerances.Influence::weight)
+                                .reversed());
+        for (Tolerances.Influence influence : influences) {
+            int index = doubted.inputs().indexOf(influence.input());
+            double[] values = nominal(doubted);
+            values[index] = influence.input().low();
+            Evaluation low = Evaluation.of(doubted.with(values));
+            assertThat(influence.severityAtLow()).isEqualTo(low.severity());
+            assertThat(influence.safeChargeAtLow()).isEqualTo(low.safeCharge());
+            values[index] = influence.input().high();
+            Evaluation high = Evaluation.of(doubted.with(values));
+            assertThat(influence.severityAtHigh()).isEqualTo(high.severity());
+            assertThat(influence.safeChargeAtHigh()).isEqualTo(high.safeCharge());
+        }
+    }
+
+    @Property(tries = 60, shrinking = ShrinkingMode.OFF)
+    void knowingAnInputThatDecidesImprovesTheOutcome(
+            @ForAll Build build,
+            @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
+        Doubted doubted = Doubted.of(build, tolerance);
+        Tolerances tolerances = Tolerances.of(doubted.inputs(), doubted);
+        Verdict.Outcome worst = tolerances.worst().evaluation().outcome();
+        for (Tolerances.Influence influence : tolerances.influences()) {
+            if (influence.decides()) {
+                Doubted known = doubted.knowing(doubted.inputs().indexOf(influence.input()));
+                assertThat(Tolerances.unfavourable(known.inputs(), known).evaluation().outcome())
+                        .as("%s known", influence.input())
+                        .isLessThan(worst);
+            }
+        }
+    }
+
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    void withoutTolerancesEverythingIsNominal(@ForAll Build build) {
+        Doubted doubted = Doubted.of(build, 0.0);
+        Tolerances tolerances = Tolerances.of(doubted.inputs(), doubted);
+        Evaluation nominal = Evaluation.of(build);
+        assertThat(tolerances.nominal()).isEqualTo(nominal);
+        assertThat(tolerances.worst().evaluation()).isEqualTo(nominal);
+        assertThat(tolerances.best().evaluation()).isEqualTo(nominal);
+        assertThat(tolerances.spreads())
+                .isNotEmpty()
+                .allSatisfy(
+                        spread -> {
+                            assertThat(spread.worst()).isEqualTo(spread.nominal());
+                            assertThat(spread.best()).isEqualTo(spread.nominal());
+                        });
+        assertThat(tolerances.influences())
+                .allMatch(each -> each.weight() == 0.0 && !each.decides());
+        Distribution distribution = Distribution.of(doubted.inputs(), doubted, 8, 1L);
+        assertThat(
+                        List.of(
+                                        distribution.within(),
+                                        distribution.conditional(),
+                                        distribution.outside())
+                                .get(nominal.outcome().ordinal()))
+                .isEqualTo(1.0);
+    }
+
+    @Property(tries = 40, shrinking = ShrinkingMode.OFF)
+    void sharesAreWhatTheCornersAllow(
+            @ForAll Build build,
+            @ForAll @Scale(3) @DoubleRange(min = 0.0, max = 0.2) double tolerance,
+            @ForAll long seed) {
+        Doubted doubted = Doubted.of(build, tolerance);
+        Distribution shares = Distribution.of(doubted.inputs(), doubted, 200, seed);
+        assertThat(shares).isEqualTo(Distribution.of(doubted.inputs(), doubted, 200, seed));
+        // three roundings of numbers up to one
+        assertThat(shares.within() + shares.conditional() + shares.outside())
+                .isCloseTo(1.0, within(1e-15));
+        switch (Tolerances.unfavourable(doubted.inputs(), doubted).evaluation().outcome()) {
+            case WITHIN_LIMITS -> assertThat(shares.within()).isEqualTo(1.0);
+            case CONDITIONAL -> assertThat(shares.outside()).isZero();
+            case OUTSIDE_LIMITS -> assertThat(shares.within()).isBetween(0.0, 1.0);
+        }
+    }
+
+    private static double[] nominal(Doubted doubted) {
+        return doubted.inputs().stream().mapToDouble(Uncertain::nominal).toArray();
+    }
+}
