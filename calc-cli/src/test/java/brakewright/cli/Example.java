@@ -9,7 +9,8 @@ import java.nio.file.Path;
 enum Example {
     TRAIL_BOARD("vineyard-trail-board", "conditional", 0),
     SCOOTER("ferry-dock-scooter", "outside-limits", 1),
-    TRIKE("parcel-trike", "within-limits", 0);
+    TRIKE("parcel-trike", "within-limits", 0),
+    TOUR_BOARD("salt-flat-tour-board", "within-limits", 0);
 
     private final String name;
     private final String verdict;

@@ -9,6 +9,7 @@ import brakewright.profile.Quantity;
 import brakewright.spec.Build;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,7 +63,9 @@ class ExampleComparisonTest {
                                 file.build()
                                         .settings()
                                         .overlaidBy(
-                                                file.proposals().get("firmer-brake-more-regen")));
+                                                Objects.requireNonNull(
+                                                        file.proposals()
+                                                                .get("firmer-brake-more-regen"))));
         Comparison comparison =
                 Comparison.of(new Profile("present", file.build()), new Profile("firmer", firmer));
         Comparison.Row stop = row(comparison, Quantity.STOP_DRY);

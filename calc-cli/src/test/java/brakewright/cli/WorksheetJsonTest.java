@@ -315,10 +315,11 @@ class WorksheetJsonTest {
         }
     }
 
-    private static final Set<String> FRACTIONS = Set.of("charge", "slope", "climb_slope_held");
+    private static final Set<String> FRACTIONS =
+            Set.of("charge", "slope", "climb_slope_held", "held_down_to_charge", "returned_share");
 
     private static final String UNITS =
-            ".*_(A|V|W|ohm|m|s|N|kg|K|C|Wh|Wh_per_km|km|m_per_s|m_per_s2)";
+            ".*_(A|V|W|ohm|m|s|N|kg|K|C|Wh|Wh_per_km|Wh_per_mi|km|m_per_s|m_per_s2)";
 
     private static void assertNamesEndInUnits(String name, Object value) {
         if (value instanceof Map<?, ?> map) {
@@ -368,12 +369,13 @@ class WorksheetJsonTest {
     }
 
     @Test
-    void leavesOutTheHeatWhereItsFiguresAreNotGiven() {
+    void leavesOutTheHeatOfTheMotorWhereItsFiguresAreNotGiven() {
         BuildText file = BuildText.of(Example.TRIKE);
         file.remove("motor", "winding_to_case");
         CommandRun run = CommandRun.worksheet(file.text(), "--format", "json");
         assertThat(run.status()).isZero();
-        assertThat(JsonMaps.read(run.out())).doesNotContainKey("heat");
+        assertThat(object(JsonMaps.read(run.out()), "heat"))
+                .doesNotContainKeys("continuous_motor_current_A", "time_at_drive_set_s");
     }
 
     @Test

@@ -16,6 +16,8 @@ import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.worksheet.DriveSheet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -30,6 +32,7 @@ final class Gauge {
     private final Operation operation;
     private final BatteryModel model;
     private final PackState full;
+    private final Map<Measure, Reading> readings = new HashMap<>();
     private @Nullable DriveSheet drive;
     private @Nullable Evaluation evaluation;
 
@@ -64,6 +67,10 @@ final class Gauge {
     }
 
     Reading read(Measure measure) {
+        return readings.computeIfAbsent(measure, this::worked);
+    }
+
+    private Reading worked(Measure measure) {
         double speed = measure.speed().orElse(0.0);
         Settings settings = build.settings();
         return switch (measure.quantity()) {

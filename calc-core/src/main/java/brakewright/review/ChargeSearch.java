@@ -6,6 +6,7 @@ import brakewright.spec.Use;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -16,6 +17,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 final class ChargeSearch {
 
     private static final double CHARGE_ACCURACY = 1e-9;
+    private static final double JUST_ABOVE = 1e-6;
     private static final int ITERATIONS = 200;
 
     private final double[] charges;
@@ -37,6 +39,23 @@ final class ChargeSearch {
                 points.subSet(use.chargeTo(), true, use.chargeFrom(), true).stream()
                         .mapToDouble(Double::doubleValue)
                         .toArray();
+    }
+
+    private ChargeSearch(double[] charges) {
+        this.charges = charges;
+    }
+
+    /** The same, with a charge state looked at besides, from just above it. */
+    ChargeSearch with(OptionalDouble more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        double just = Math.min(charges[charges.length - 1], more.getAsDouble() + JUST_ABOVE);
+        return new ChargeSearch(
+                DoubleStream.concat(DoubleStream.of(charges), DoubleStream.of(just))
+                        .sorted()
+                        .distinct()
+                        .toArray());
     }
 
     /** Where a search looks first: ascending over the charge in use, both ends included. */

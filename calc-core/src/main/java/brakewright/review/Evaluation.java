@@ -244,7 +244,7 @@ public record Evaluation(
         private void sag(double cellsC) {
             Sag.Meetings pull =
                     new Sag.Meetings(build, operation, Sag.hardPull(build, operation, cellsC));
-            for (double at : charges) {
+            for (double at : pull.charges()) {
                 double found = pull.tripSeverity(at);
                 note(found, ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP, 0, at);
                 outside |= found > 0.0 && at == build.use().chargeFrom();

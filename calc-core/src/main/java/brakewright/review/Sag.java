@@ -159,7 +159,21 @@ public record Sag(List<Case> cases, List<Meeting> meetings) {
                             set.powertrain(), set.motorCurrent(), drawn.draw(), set.taper());
             this.topSpeed = operation.topSpeed();
             this.drawn = drawn;
-            this.search = new ChargeSearch(build);
+            this.search = new ChargeSearch(build, model).with(lastOfTaper(build));
+        }
+
+        /** Just before the taper leaves nothing: between the points that are looked at anyway. */
+        private OptionalDouble lastOfTaper(Build build) {
+            if (drive.taper().isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            double ends = drive.taper().get().ends();
+            return new ChargeSearch(build, model)
+                    .firstExcess(charge -> ends - pack(charge).voltage(), false);
+        }
+
+        double[] charges() {
+            return search.charges();
         }
 
         OptionalDouble charge(Event event) {

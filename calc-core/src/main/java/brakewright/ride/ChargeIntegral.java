@@ -20,8 +20,20 @@ final class ChargeIntegral {
     private final double[] knots;
 
     ChargeIntegral(BatteryModel model) {
+        this(model, 1);
+    }
+
+    /** Between two knots so many pieces are integrated each by itself. */
+    ChargeIntegral(BatteryModel model, int pieces) {
         this.coulombs = 3600.0 * model.capacityAh();
-        this.knots = model.knots();
+        double[] wide = model.knots();
+        this.knots = new double[(wide.length - 1) * pieces + 1];
+        for (int i = 0; i + 1 < wide.length; i++) {
+            for (int piece = 0; piece < pieces; piece++) {
+                knots[i * pieces + piece] = wide[i] + (wide[i + 1] - wide[i]) * piece / pieces;
+            }
+        }
+        knots[knots.length - 1] = 1.0;
     }
 
     /**

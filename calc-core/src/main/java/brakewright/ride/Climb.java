@@ -67,7 +67,12 @@ public record Climb(
                 Math.min(
                         drive.motorCurrent(), powertrain.thrustCurrent(Math.max(0.0, needed), 0.0));
         double slope = build.use().slope();
-        double up = TopSpeed.find(drive, load, slope, 0.0, pack).speed();
+        boolean bears =
+                slope
+                        <= Math.min(
+                                transfer.climbingGrip(build.vehicle().grip(), crr),
+                                transfer.drivingTip());
+        double up = bears ? TopSpeed.find(drive, load, slope, 0.0, pack).speed() : 0.0;
         double currentUp =
                 up > 0.0 ? powertrain.thrustCurrent(load.force(up, slope, 0.0), up) : 0.0;
         return new Climb(

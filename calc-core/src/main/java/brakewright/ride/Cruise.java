@@ -3,8 +3,6 @@ package brakewright.ride;
 import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.powertrain.TopSpeed;
-import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
 import brakewright.spec.Use;
@@ -36,6 +34,9 @@ public record Cruise(
         double time,
         Spending spent,
         Spending spentHeld) {
+
+    /** Where the ride slows, what rules the speed changes between the knots too. */
+    private static final int PIECES = 16;
 
     /** Slower than this the vehicle is as good as standing [m/s]. */
     private static final double STANDING = 0.05;
@@ -69,20 +70,14 @@ public record Cruise(
         private final Use use;
         private final double cellsC;
         private final BatteryModel model;
-        private final ElectricDrive drive;
         private final Pulling pulling;
-        private final RoadLoad load;
-        private final Road road;
         private final ChargeWalk walk;
 
         Ride(Build build, ElectricDrive drive, Road road) {
             this.use = build.use();
             this.cellsC = build.battery().temperatureC();
             this.model = new BatteryModel(build.battery());
-            this.drive = drive;
             this.pulling = new Pulling(build, drive, road);
-            this.load = RoadLoad.of(build);
-            this.road = road;
             this.walk = new ChargeWalk(model, use);
         }
 
@@ -96,7 +91,8 @@ public record Cruise(
                     integral.over(use.chargeFrom(), held, charge -> moment(speed, charge));
             double standing = movesDownTo(held);
             ChargeIntegral.Sum slower =
-                    integral.over(held, standing, charge -> moment(possible(charge), charge));
+                    new ChargeIntegral(model, PIECES)
+                            .over(held, standing, charge -> moment(possible(charge), charge));
             ChargeIntegral.Sum all = steady.plus(slower);
             return new Cruise(
                     speed,
@@ -133,7 +129,7 @@ public record Cruise(
         }
 
         private double possible(double charge) {
-            return TopSpeed.find(drive, load, road.slope(), road.headwind(), pack(charge)).speed();
+            return pulling.steadySpeed(pack(charge));
         }
 
         /** As the charge falls, the first state at which the speed is too much. */

@@ -4,6 +4,8 @@ import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
@@ -11,9 +13,10 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
 /**
  * Pulling away with everything the settings permit.
  *
- * <p>{@code t = ∫ m·(1 + j)/(F(v) − R(v)) dv}, by adaptive Gauss-Legendre quadrature over speed: a
- * panel is integrated once whole and once in two halves, and halved further where time or distance
- * differ. The charge state is that of the beginning throughout, as a pull takes a small part of it.
+ * <p>{@code t = ∫ m·(1 + j)/(F(v) − R(v)) dv}, by adaptive Gauss-Legendre quadrature over speed
+ * from corner to corner of the thrust: a panel is integrated once whole and once in two halves, and
+ * halved further where time or distance differ. The charge state is that of the beginning
+ * throughout, as a pull takes a small part of it.
  *
  * <p>Source: Newton's second law.
  */
@@ -23,6 +26,8 @@ public final class PullAway {
     private static final double RELATIVE_TOLERANCE = 1e-8;
     private static final double NEGLIGIBLE = 1e-9;
     private static final int DEEPEST = 14;
+    private static final int PROBES = 16;
+    private static final int HALVINGS = 45;
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
 
     private final Pulling pulling;
@@ -73,10 +78,53 @@ public final class PullAway {
      */
     public Optional<Reached> to(double speed, PackState pack) {
         Require.positive("speed", speed, "m/s");
-        Optional<Reached> whole = panel(0.0, speed, pack);
-        return whole.isEmpty() || accelerating(speed, pack) <= 0.0
-                ? Optional.empty()
-                : refine(0.0, speed, whole.get(), pack, 0);
+        if (accelerating(speed, pack) <= 0.0) {
+            return Optional.empty();
+        }
+        Reached sum = Reached.NOTHING;
+        double from = 0.0;
+        for (double to : corners(speed, pack)) {
+            Optional<Reached> whole = panel(from, to, pack);
+            Optional<Reached> piece =
+                    whole.isEmpty() ? whole : refine(from, to, whole.get(), pack, 0);
+            if (piece.isEmpty()) {
+                return Optional.empty();
+            }
+            sum = sum.plus(piece.get());
+            from = to;
+        }
+        return Optional.of(sum);
+    }
+
+    /** The speeds up to one at which something else begins to rule the thrust, and that speed. */
+    private List<Double> corners(double speed, PackState pack) {
+        List<Double> corners = new ArrayList<>();
+        double below = 0.0;
+        for (int probe = 1; probe <= PROBES; probe++) {
+            double above = speed * probe / PROBES;
+            if (pulling.rule(below, pack) != pulling.rule(above, pack)) {
+                corners.add(corner(below, above, pack));
+            }
+            below = above;
+        }
+        corners.removeIf(corner -> corner <= 0.0 || corner >= speed);
+        corners.add(speed);
+        return corners;
+    }
+
+    private double corner(double below, double above, PackState pack) {
+        int rule = pulling.rule(below, pack);
+        double low = below;
+        double high = above;
+        for (int halving = 0; halving < HALVINGS; halving++) {
+            double middle = 0.5 * (low + high);
+            if (pulling.rule(middle, pack) == rule) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
     }
 
     /**

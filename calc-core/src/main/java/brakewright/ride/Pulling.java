@@ -4,11 +4,13 @@ import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.Pull;
+import brakewright.powertrain.TopSpeed;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * Everything that drives a vehicle at a speed, and where the power goes.
@@ -16,6 +18,12 @@ import brakewright.spec.Build;
  * <p>The thrust is held back by what the wheels grip, and by where the vehicle or its rider tips.
  */
 final class Pulling {
+
+    private static final double SPEED_ACCURACY = 1e-12;
+    private static final int ITERATIONS = 200;
+
+    /** At the top speed the reserve is nothing but for rounding [A]. */
+    private static final double SAME_CURRENT = 1e-6;
 
     private final ElectricDrive drive;
     private final Powertrain powertrain;
@@ -72,15 +80,41 @@ final class Pulling {
      * The current per motor with everything that is permitted, and no more than the ground bears.
      */
     double fullCurrent(double speed, PackState pack) {
+        double current = permitted(speed, drive.pull(speed, pack), pack);
+        return powertrain.thrust(current, speed) <= groundForce
+                ? current
+                : Math.min(current, powertrain.thrustCurrent(groundForce, speed));
+    }
+
+    /** What the settings permit, as far as the pack gives it beside what electronics draw. */
+    private double permitted(double speed, Pull pull, PackState pack) {
+        double left = Math.max(0.0, pack.greatestPower() - idlePower);
+        return powertrain.limitedDriveCurrent(pull.motorCurrent(), speed, left);
+    }
+
+    /** What rules the thrust at a speed: a number that changes where the thrust bends. */
+    int rule(double speed, PackState pack) {
         Pull pull = drive.pull(speed, pack);
-        return pull.thrust() <= groundForce
-                ? pull.motorCurrent()
-                : Math.min(pull.motorCurrent(), powertrain.thrustCurrent(groundForce, speed));
+        double current = permitted(speed, pull, pack);
+        boolean ground = powertrain.thrust(current, speed) > groundForce;
+        return ground ? -1 : current < pull.motorCurrent() ? -2 : pull.holder().ordinal();
+    }
+
+    /** The highest speed that can be held; 0 where the vehicle does not move off [m/s]. */
+    double steadySpeed(PackState pack) {
+        double top = TopSpeed.find(drive, load, road.slope(), road.headwind(), pack).speed();
+        if (top == 0.0 || reserve(top, pack) >= -SAME_CURRENT) {
+            return top;
+        }
+        return reserve(0.0, pack) <= 0.0
+                ? 0.0
+                : new BrentSolver(SPEED_ACCURACY)
+                        .solve(ITERATIONS, speed -> reserve(speed, pack), 0.0, top);
     }
 
     /** Whether a speed can be held. */
     double reserve(double speed, PackState pack) {
-        return drive.pull(speed, pack).motorCurrent() - holdingCurrent(speed);
+        return permitted(speed, drive.pull(speed, pack), pack) - holdingCurrent(speed);
     }
 
     double thrust(double current, double speed) {

@@ -94,7 +94,9 @@ public record HeatSheet(
                 cold,
                 heat.timeToLimit(heat.cold(), operation.brake().motorCurrent()),
                 warm,
-                warm.isPresent() ? heat.timeToLimit(warm.get(), drive) : OptionalDouble.of(0.0),
+                warm.isPresent()
+                        ? heat.timeToLimit(warm.get(), drive)
+                        : reaches ? OptionalDouble.of(0.0) : OptionalDouble.empty(),
                 cold.isPresent()
                         ? new Recovery(
                                         heat,

@@ -1,6 +1,7 @@
 package brakewright.worksheet;
 
 import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.Powertrain;
 import brakewright.review.Operation;
 import brakewright.ride.Cruise;
 import brakewright.ride.MeasuredRange;
@@ -159,7 +160,11 @@ public record RangeSheet(
         };
     }
 
-    private static double distance(Build build, ElectricDrive drive, Road road, double speed) {
+    /** The windings are as warm as the air of the changed vehicle. */
+    private static double distance(Build build, ElectricDrive set, Road road, double speed) {
+        ElectricDrive drive =
+                new ElectricDrive(
+                        Powertrain.of(build), set.motorCurrent(), set.packCurrent(), set.taper());
         return Cruise.of(build, drive, road, speed).distance();
     }
 }

@@ -92,7 +92,17 @@ record Doubted(Build build, List<Uncertain> inputs) implements Variation {
                                 controllers.voltageRating(),
                                 values[4],
                                 controllers.busCapacitance()));
-        changed = Builds.withCells(changed, cell -> cell(cell, values[2], values[3]));
+        // cells of several packs change alike
+        double resistance = values[2] / inputs.get(2).nominal();
+        double capacity = values[3] / inputs.get(3).nominal();
+        changed =
+                Builds.withCells(
+                        changed,
+                        cell ->
+                                cell(
+                                        cell,
+                                        resistance * cell.resistance(),
+                                        capacity * cell.capacityAh()));
         return changed.withRider(
                 new Rider(
                         values[5], rider.stance(), rider.massHeight(), rider.supportHalfLength()));

@@ -27,12 +27,12 @@ import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.domains.DomainContextBase;
 
 /**
- * Every vehicle with settings from nothing to beyond its limits, some left empty; every fourth has
- * two unlike packs side by side, every fourth two end to end.
+ * Every vehicle with settings from nothing to beyond its limits, some left empty.
  *
  * <p>So much can be wrong with such a vehicle that nearly all are outside limits. Most are
  * therefore tamed: their cells are sound and at 25 °C, colder only at times, their controllers bear
- * the voltage and no setting is beyond its own limit.
+ * the voltage and no setting is beyond its own limit. Every fourth of these has two unlike packs
+ * side by side, every fourth two end to end.
  */
 public final class SetBuild extends DomainContextBase {
 
@@ -72,12 +72,15 @@ public final class SetBuild extends DomainContextBase {
                         (build, packs, shares, low, tame) ->
                                 tame.isPresent()
                                         ? set(joined(tamed(build, tame.get()), packs), low)
-                                        : set(joined(build, packs), shares));
+                                        : set(build, shares));
     }
 
     private static Build tamed(Build build, Tame tame) {
         Build steady =
-                Builds.withCells(build.withBattery(build.battery().at(25.0)), SetBuild::tamed);
+                Builds.withPack(
+                        build,
+                        Builds.withCell(
+                                Builds.pack(build).at(25.0), tamed(Builds.pack(build).cell())));
         Controllers old = build.controllers();
         Use use = build.use();
         Climate climate = use.climate();
@@ -169,13 +172,8 @@ public final class SetBuild extends DomainContextBase {
                         first.protection(),
                         Wiring.NONE);
         Joining joining = packs == Packs.SIDE_BY_SIDE ? Joining.PARALLEL : Joining.SERIES;
-        boolean flat =
-                first.cell().openCircuitVoltage().at(0.0)
-                        == first.cell().openCircuitVoltage().at(1.0);
-        return joining == Joining.PARALLEL && flat
-                ? build
-                : build.withBattery(
-                        new Battery(List.of(first, second), joining, first.wiring(), 0.002));
+        return build.withBattery(
+                new Battery(List.of(first, second), joining, first.wiring(), 0.002));
     }
 
     private static Build set(Build build, Shares shares) {
@@ -183,6 +181,11 @@ public final class SetBuild extends DomainContextBase {
         BatteryModel model = new BatteryModel(build.battery());
         double temperature = build.battery().temperatureC();
         int count = build.controllers().count();
+        // unset is at the limit to the last digit, where several packs may exceed it by rounding
+        Optional<Double> regen =
+                build.battery().isOnePack()
+                        ? shares.regen
+                        : shares.regen.or(() -> Optional.of(0.9));
         double full = model.openCircuitVoltage(1.0);
         double empty = model.openCircuitVoltage(0.0);
         return build.withSettings(
@@ -192,9 +195,7 @@ public final class SetBuild extends DomainContextBase {
                         of(
                                 shares.discharge,
                                 limits.packDischarge().staticPart(temperature).value() / count),
-                        of(
-                                shares.regen,
-                                limits.packRegen().staticPart(temperature).value() / count),
+                        of(regen, limits.packRegen().staticPart(temperature).value() / count),
                         shares.low.map(
                                 share ->
                                         new Taper(

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Writes JSON into a string. A number that is not finite is left out with its name: what was not
@@ -72,6 +73,10 @@ final class JsonText {
         }
     }
 
+    void number(String name, OptionalDouble value) {
+        value.ifPresent(present -> number(name, present));
+    }
+
     void numbers(String name, double[] values) {
         write(() -> generator.writeFieldName(name));
         numbers(values);
@@ -90,10 +95,21 @@ final class JsonText {
     }
 
     void texts(String name, List<String> values) {
-        startArray(name);
+        write(() -> generator.writeFieldName(name));
+        texts(values);
+    }
+
+    private void texts(List<String> values) {
+        write(generator::writeStartArray);
         for (String value : values) {
             write(() -> generator.writeString(value));
         }
+        endArray();
+    }
+
+    void textGrid(String name, List<List<String>> values) {
+        startArray(name);
+        values.forEach(this::texts);
         endArray();
     }
 

@@ -20,7 +20,6 @@ import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.worksheet.BrakeMap;
-import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.PackRow;
 import brakewright.worksheet.StopTable;
 import brakewright.worksheet.Worksheet;
@@ -72,8 +71,11 @@ public final class WorksheetJson {
         brakeMap();
         stops();
         firstStops();
-        drive();
-        heat();
+        new DrivingJson(json).write(sheet);
+        new SagJson(json, sheet).write();
+        new RangeJson(json).write(sheet.range());
+        new HeatJson(json).write(sheet.heat());
+        new SharingJson(json).write(sheet.sharing());
         findings();
         tolerated.ifPresent(each -> ToleranceJson.write(json, sheet.review().verdict(), each));
         json.texts("cautions", Cautions.all());
@@ -325,30 +327,6 @@ public final class WorksheetJson {
             json.endObject();
         }
         json.endArray();
-    }
-
-    private void drive() {
-        json.startObject("drive");
-        json.number("top_speed_flat_m_per_s", sheet.drive().topSpeedFlat().speed());
-        json.number("climb_slope_held", sheet.drive().climb().steepest());
-        json.number("launch_m_per_s2", sheet.drive().launch());
-        json.text("launch_bound_by", sheet.drive().launchBoundBy());
-        json.endObject();
-    }
-
-    private void heat() {
-        Optional<HeatSheet.Known> known = sheet.heat().known();
-        if (known.isEmpty()) {
-            return;
-        }
-        HeatSheet.Known heat = known.get();
-        json.startObject("heat");
-        json.number("continuous_motor_current_A", heat.continuousCurrent());
-        heat.timeAtDriveSetting().ifPresent(time -> json.number("time_at_drive_set_s", time));
-        heat.timeAtBrakeSetting().ifPresent(time -> json.number("time_at_brake_set_s", time));
-        json.number("case_loss_W", heat.caseLoss());
-        json.number("case_loss_speed_m_per_s", heat.speed());
-        json.endObject();
     }
 
     private void findings() {

@@ -3,6 +3,7 @@ package brakewright.cli.words;
 import brakewright.review.Condition;
 import brakewright.review.Finding;
 import brakewright.review.Review;
+import brakewright.review.Signal;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import java.util.ArrayList;
@@ -38,7 +39,14 @@ public final class VerdictWords {
         Verdict verdict = review.verdict();
         return switch (verdict.outcome()) {
             case WITHIN_LIMITS ->
-                    List.of("No limit is exceeded over the charge, speed and temperature in use.");
+                    review.findings().stream().anyMatch(each -> each.signal() == Signal.DANGER)
+                            ? List.of(
+                                    "No limit is exceeded over the charge, speed and temperature in"
+                                            + " use. But there is a danger of another kind: read"
+                                            + " the first of the findings below.")
+                            : List.of(
+                                    "No limit is exceeded over the charge, speed and temperature in"
+                                            + " use.");
             case OUTSIDE_LIMITS -> exceeded(review);
             case CONDITIONAL -> conditions(verdict.conditions());
         };

@@ -1,0 +1,55 @@
+package brakewright.cli.json;
+
+import brakewright.machine.WindingHeat;
+import brakewright.ride.PackHeat;
+import brakewright.worksheet.HeatSheet;
+
+/** Writes how motor and pack warm. */
+final class HeatJson {
+
+    private final JsonText json;
+
+    HeatJson(JsonText json) {
+        this.json = json;
+    }
+
+    void write(HeatSheet heat) {
+        if (heat.known().isEmpty()
+                && heat.packCruising().isEmpty()
+                && heat.packPulling().isEmpty()) {
+            return;
+        }
+        json.startObject("heat");
+        heat.known().ifPresent(this::motor);
+        heat.packCruising().ifPresent(pack -> pack("cruise", pack));
+        heat.packPulling().ifPresent(pack -> pack("draw", pack));
+        json.endObject();
+    }
+
+    private void motor(HeatSheet.Known heat) {
+        json.number("continuous_motor_current_A", heat.continuousCurrent());
+        json.number("time_at_drive_set_s", heat.timeAtDriveSetting());
+        json.number("time_at_brake_set_s", heat.timeAtBrakeSetting());
+        heat.warm().ifPresent(this::warm);
+        json.number("time_at_drive_set_warm_s", heat.timeAtDriveSettingWarm());
+        json.number("recovery_s", heat.recovery());
+        json.number("case_loss_W", heat.caseLoss());
+        json.number("case_loss_speed_m_per_s", heat.speed());
+    }
+
+    private void warm(WindingHeat.Temperatures warm) {
+        json.number("warm_winding_C", warm.windingC());
+        json.number("warm_case_C", warm.caseC());
+    }
+
+    private void pack(String ride, PackHeat pack) {
+        json.text("pack_warmest_" + ride, "pack-" + pack.pack());
+        json.number("pack_mean_current_" + ride + "_A", pack.meanCurrent());
+        json.number("pack_time_" + ride + "_s", pack.time());
+        json.number("pack_rise_" + ride + "_K", pack.riseK());
+        json.number("pack_end_" + ride + "_C", pack.endC());
+        json.number("pack_charge_limit_" + ride + "_C", pack.chargeLimitC());
+        json.number("pack_discharge_limit_" + ride + "_C", pack.dischargeLimitC());
+        json.number("charge_after_" + ride + "_s", pack.chargeAfter());
+    }
+}

@@ -1,0 +1,1066 @@
+"""Recomputes the driving half of a worksheet: sag, thrust, climbing, range, heat, several packs.
+
+Where the worksheet solves or uses Gauss quadrature between knots, this integrates adaptively or
+steps finely, so the tolerances are those of the steps, not of the formulas.
+"""
+
+import math
+from functools import lru_cache
+
+from formulas import (
+    ENDLESS,
+    GRAVITY,
+    NOTHING,
+    PULSE,
+    air_density,
+    driving_current,
+    first_below,
+    integral,
+    pulse_draw,
+    pulse_return,
+    root,
+    settled,
+)
+
+TIGHT = 1e-9
+ITERATED = 1e-8  # found by iteration on both sides
+STEPPED = 1e-4  # integrated on both sides, each in its own way
+ROUGH = 1e-2  # trapezoids over the charge, middle steps of speed
+SLOWING = 3e-3  # slower and slower: the worksheet's rule strides over bends of the speed
+STANDING = 0.05  # [m/s]
+MILE = 1609.344  # [m] International yard and pound agreement, 1959
+
+
+class Driving:
+    """What the drive does with a pack state: pulse or endless, at a temperature."""
+
+    def __init__(self, vehicle, seconds=PULSE, temperature=None):
+        self.v = vehicle
+        self.seconds = seconds
+        own = vehicle.pack_temperature
+        self.temperature = own if temperature is None else temperature
+        self.taper = vehicle.get("settings.low_voltage_taper")
+        self.asked = vehicle.set_pack("settings.pack_discharge_current")
+        self.top = vehicle["settings.motor_drive_current"]
+        self.loss = vehicle.loss_resistance(vehicle.ambient)
+        self.pack = lru_cache(maxsize=None)(self.pack)
+        # what the ground and the rider bear: the whole grip, since a margin is for limits
+        borne = vehicle.accelerations(braking=False, margin=0.0).values()
+        self.borne = min([math.inf] + [b for b in borne if b is not NOTHING])
+        self.borne *= vehicle.mass * GRAVITY
+
+    def pack(self, charge):
+        battery = self.v.battery
+        u = battery.open_circuit(charge)
+        r = battery.resistance(charge, self.temperature, self.seconds)
+        return u, r, settled(self.asked, self.taper, u, r)
+
+    def current_for(self, force, speed):
+        """Motor current that gives a force at the wheels."""
+        v = self.v
+        per_motor = force * v.wheel_radius / (v.motors * v.reduction * v.efficiency)
+        return (per_motor + v.drag_torque(v.motor_speed(speed))) / v.torque_constant
+
+    def power(self, current, speed):
+        """Power that the motors draw from the pack."""
+        v = self.v
+        turning = v.torque_constant * v.motor_speed(speed) * current
+        return v.motors * (turning + self.loss * current**2) / v.controller_efficiency
+
+    def reserves(self, speed, charge, slope=0.0, headwind=0.0, ground=False):
+        """What is left of each bound at a steady speed; it is held while none is negative."""
+        v = self.v
+        u, r, limit = self.pack(charge)
+        force = v.resistance_force(speed, slope, headwind)
+        current = max(0.0, self.current_for(force, speed))
+        power = self.power(current, speed)
+        drawn = pulse_draw(u, r, power)
+        most = min(limit, u / (2 * r))
+        result = {
+            "motor-drive-current": self.top - current,
+            "pack-discharge-current": most * (u - most * r) - power,
+            "pack-voltage": -math.inf
+            if drawn is None
+            else u - drawn * r - v.voltage_need(current, speed),
+        }
+        if ground:
+            result["ground"] = self.borne - force
+        return result
+
+    def fastest(self, charge, slope=0.0, headwind=0.0, ground=False):
+        """Highest steady speed; 0 when none above a crawl is held."""
+
+        def left(speed):
+            return min(self.reserves(speed, charge, slope, headwind, ground).values())
+
+        if left(0.0) <= 0:
+            return 0.0
+        high = 1.0
+        while left(high) > 0:
+            high *= 2
+        return root(left, 0.0, high)
+
+    def thrust(self, speed, charge):
+        """Full thrust, no more than the ground bears."""
+        v = self.v
+        u, r, limit = self.pack(charge)
+        emf = v.torque_constant * v.motor_speed(speed)
+        most = min(limit, u / (2 * r))
+        per_motor = most * (u - most * r) * v.controller_efficiency / v.motors
+        by_pack = driving_current(emf, self.loss, per_motor)
+        current = min(self.top, by_pack)
+
+        def left(i):
+            drawn = pulse_draw(u, r, self.power(i, speed))
+            drawn = u / (2 * r) if drawn is None else drawn
+            return u - drawn * r - v.voltage_need(i, speed)
+
+        if left(current) < 0:
+            current = root(left, 0.0, current) if left(0.0) > 0 else 0.0
+        force = v.drive_force(current, speed)
+        return (force, current) if force <= self.borne else (
+            self.borne,
+            self.current_for(self.borne, speed),
+        )
+
+    def pull_away(self, speed, charge):
+        """Time, distance, energy and charge at the terminals to reach a speed; None when never."""
+        v = self.v
+        u, r, _ = self.pack(charge)
+        idle = v["use.idle_power"]
+        inertia = v.mass * (1 + v["vehicle.rotating_share"])
+
+        def rates(x):
+            force, current = self.thrust(x, charge)
+            emf = v.torque_constant * v.motor_speed(x)
+            beside = max(0.0, u * u / (4 * r) - idle) * v.controller_efficiency / v.motors
+            fed = driving_current(emf, self.loss, beside)
+            if fed < current:
+                current, force = fed, v.drive_force(fed, x)
+            surplus = force - v.resistance_force(x)
+            if surplus <= 0:
+                raise ZeroDivisionError
+            power = self.power(current, x) + idle
+            drawn = pulse_draw(u, r, power)
+            if drawn is None:
+                drawn = u / (2 * r)
+            return tuple(inertia / surplus * each for each in (1.0, x, power, drawn))
+
+        try:
+            parts = 8
+            pieces = [
+                integral(rates, speed * i / parts, speed * (i + 1) / parts, 1e-7, 18)
+                for i in range(parts)
+            ]
+        except ZeroDivisionError:
+            return None
+        return tuple(sum(each) for each in zip(*pieces))
+
+
+# --- drive
+
+
+def compare_drive(c, v, sheet):
+    drive = sheet.get("drive")
+    if drive is None:
+        return
+    pulse = Driving(v)
+    c.number("drive", "charge", drive["charge"], v["use.charge_from"])
+    one_drive(c, v, pulse, drive, "drive")
+    rows = sheet["drive_by_charge"]
+    low, high = v["use.charge_to"], v["use.charge_from"]
+    expected = {s for s in (1.0, 0.75, 0.5, 0.25, 0.1) if low <= s <= high} | {low, high}
+    c.rule([r["charge"] for r in rows] == sorted(expected, reverse=True), "drive_by_charge charges")
+    for row in rows:
+        one_drive(c, v, pulse, row, "drive by charge")
+
+
+def one_drive(c, v, pulse, drive, group):
+    s = drive["charge"]
+
+    def number(key, expected, tolerance=TIGHT, scale=0.0):
+        c.number(group, f"{key} at {s:g}", drive.get(key), expected, tolerance, scale)
+
+    launch_and_climb(c, v, pulse, drive, group)
+    for key, word, wind in (
+        ("top_speed_flat_m_per_s", "top_speed_bound_by", 0.0),
+        ("top_speed_headwind_m_per_s", "top_speed_headwind_bound_by", v["use.headwind"]),
+    ):
+        top = v.top_speed(s, 0.0, wind)
+        number(key, top, ITERATED)
+        if top == 0:
+            c.rule(drive[word] == "standstill", f"{word} at {s:g} is {drive[word]}")
+        else:
+            bounds = v.drive_currents(top * (1 - 1e-12), s)
+            c.binds(group, f"{word} at {s:g}", drive[word], bounds, 1e-6)
+    cruise = v["use.cruise_speed"]
+    number("cruise_m_per_s", cruise)
+    reached = pulse.pull_away(cruise, s)
+    number("time_to_cruise_s", reached and reached[0], STEPPED)
+    number("distance_to_cruise_m", reached and reached[1], STEPPED)
+
+
+def launch_and_climb(c, v, pulse, drive, group):
+    s = drive["charge"]
+    currents = v.drive_currents(0.0, s)
+    by_motor = v.drive_force(min(currents.values()), 0.0)
+    borne = {
+        name: v.mass * GRAVITY * fraction
+        for name, fraction in v.accelerations(braking=False, margin=0.0).items()
+        if fraction is not NOTHING
+    }
+    thrust = min([by_motor, *borne.values()])
+    left = max(0.0, thrust - v.resistance_force(0.0))
+    launch = left / (v.mass * (1 + v["vehicle.rotating_share"]))
+    c.number(group, f"launch at {s:g}", drive.get("launch_m_per_s2"), launch)
+    by_name = {name: v.drive_force(current, 0.0) for name, current in currents.items()}
+    c.binds(group, f"launch_bound_by at {s:g}", drive["launch_bound_by"], {**by_name, **borne})
+
+    rolling = v["vehicle.rolling_resistance"]
+    ground = v.climbing_bounds(rolling)
+    slopes = list(ground)
+    part = by_motor / (v.mass * GRAVITY * math.hypot(1, rolling))
+    if part < 1:
+        slopes.append(math.tan(math.asin(part) - math.atan(rolling)))
+    if slopes:
+        slope = max(0.0, min(slopes))
+        c.number(group, f"climb_slope_held at {s:g}", drive.get("climb_slope_held"), slope)
+        current = pulse.current_for(v.resistance_force(0.0, slope), 0.0)
+        if slope > 0:
+            field = "climb_motor_current_A"
+            c.number(group, f"{field} at {s:g}", drive.get(field), current, ITERATED)
+            lasts(c, v, group, s, drive, "climb_held_for_s", current)
+    up = v["use.slope_max"]
+    speed = v.top_speed(s, up) if all(up <= bound for bound in ground) else 0.0
+    c.number(
+        group, f"slope_speed at {s:g}", drive.get("slope_speed_m_per_s"), speed, ITERATED, 0.01
+    )
+    if speed > 0:
+        current = pulse.current_for(v.resistance_force(speed, up), speed)
+        field = "slope_motor_current_A"
+        c.number(group, f"{field} at {s:g}", drive.get(field), current, 1e-6)
+        lasts(c, v, group, s, drive, "slope_winding_lasts_s", current)
+    time = v["use.slope_length"] / speed if speed > 0 else None
+    if v["use.slope_length"] > 0:
+        c.number(group, f"slope_time at {s:g}", drive.get("slope_time_s"), time, 1e-6)
+
+
+def lasts(c, v, group, s, drive, field, current):
+    expected = v.time_to_limit(current) if v.heat_known() else None
+    # near the continuous current the time is steep in the current
+    steep = expected is not None and expected > 2000
+    c.number(group, f"{field} at {s:g}", drive.get(field), expected, 1e-3 if steep else 1e-5)
+
+
+def compare_thrust_map(c, v, sheet):
+    chart = sheet.get("thrust_map")
+    if chart is None:
+        return
+    taper = v.get("settings.low_voltage_taper")
+    for i, s in enumerate(chart["charge"]):
+        u, r = v.open_circuit(s), v.resistance(s, v.pack_temperature)
+        limit = settled(v.set_pack("settings.pack_discharge_current"), taper, u, r)
+        for j, speed in enumerate(chart["speed_m_per_s"]):
+            where = f"at charge {s:g}, {speed:.4g} m/s"
+            got = {k: chart[k][i][j] for k in CHART}
+            bounds = v.drive_currents(speed, s)
+            current = min(bounds.values())
+            omega = v.motor_speed(speed)
+            mechanical = v.torque_constant * omega * current
+            copper = v.loss_resistance(v.ambient) * current**2
+            drawn = pulse_draw(u, r, v.motors * (mechanical + copper) / v.controller_efficiency)
+            c.number("thrust map", "motor " + where, got["motor_current_A"], current, ITERATED, 1.0)
+            # next to the greatest power a pack gives, its current is a root of nearly zero
+            near = 1e-6 if drawn > 0.99 * u / (2 * r) else ITERATED
+            c.number("thrust map", "pack " + where, got["pack_current_A"], drawn, near, 1.0)
+            left = u - drawn * r
+            c.number("thrust map", "voltage " + where, got["pack_voltage_V"], left, near)
+            thrust = max(0.0, v.drive_force(current, speed))  # coasting is no thrust
+            c.number("thrust map", "thrust " + where, got["thrust_N"], thrust, ITERATED, 1.0)
+            c.binds("thrust map", "bound_by " + where, got["bound_by"], bounds, 1e-7)
+            most = got["pack_current_A"] <= limit * (1 + 1e-9) + 1e-12
+            c.rule(most, f"thrust_map passes the set pack discharge current {where}")
+    for speed, got in zip(chart["speed_m_per_s"], chart["resistance_N"]):
+        c.number("thrust map", f"resistance at {speed:.4g}", got, v.resistance_force(speed))
+    rising = chart["speed_m_per_s"] == sorted(set(chart["speed_m_per_s"]))
+    c.rule(rising and chart["speed_m_per_s"][0] == 0, "thrust_map speeds do not rise from 0")
+
+
+CHART = ("thrust_N", "motor_current_A", "pack_current_A", "pack_voltage_V", "bound_by")
+
+
+# --- sag
+
+
+def compare_sag(c, v, sheet):
+    cases = sheet.get("sag")
+    if cases is None:
+        return
+    set_draw = v.set_pack("settings.pack_discharge_current")
+    limit = sheet["limits"]["pack-discharge-current"]["limit"]
+    expected = {
+        (word, draw, cells, seconds)
+        for word, draw in (("set", set_draw), ("recommended", limit))
+        for cells in (v.pack_temperature, min(v.pack_temperature, v["use.pack_temperature"][0]))
+        for seconds in (PULSE, ENDLESS)
+    }
+    for case in cases:
+        one_sag(c, v, case)
+        key = (case["draw"], case["draw_A"], case["cells_C"], case.get("pulse_s", ENDLESS))
+        known = any(k[0] == key[0] and close(k[1:], key[1:]) for k in expected)
+        c.rule(known, f"sag case {key} is not one of those to be looked at")
+    drawn = {(round(k[1], 6), k[2], k[3]) for k in expected if k[1] > 0}
+    got = {(round(k["draw_A"], 6), k["cells_C"], k.get("pulse_s", ENDLESS)) for k in cases}
+    c.rule(drawn == got, f"sag looks at {sorted(got)}, expected {sorted(drawn)}")
+
+
+def close(one, other):
+    return all(a == b or abs(a - b) <= 1e-9 * max(abs(a), abs(b)) for a, b in zip(one, other))
+
+
+def one_sag(c, v, case):
+    battery = v.battery
+    draw, cells = case["draw_A"], case["cells_C"]
+    seconds = case.get("pulse_s", ENDLESS)
+    c.rule((case["lasts"] == "pulse") == (seconds == PULSE), "sag lasts otherwise than it says")
+    taper = v.get("settings.low_voltage_taper")
+    name = f"{case['draw']} {draw:.4g} A, {cells:g} C, {case['lasts']}"
+
+    def state(s):
+        return battery.open_circuit(s), battery.resistance(s, cells, seconds)
+
+    def positive(volts):
+        return volts if volts > 0 else None
+
+    for row in case["by_charge"]:
+        s = row["charge"]
+        u, r = state(s)
+        left = settled(draw, taper, u, r)
+        at = f"{name} at {s:g}"
+        c.number("sag", "pack_V " + at, row.get("pack_V"), positive(u - draw * r), scale=1.0)
+        lowest = min(battery.cell_voltages(draw, s, cells, seconds))
+        c.number("sag", "cell_V " + at, row.get("cell_V"), positive(lowest), scale=1.0)
+        c.number("sag", "settled_A " + at, row["settled_A"], left, scale=1.0)
+        c.number("sag", "settled_V " + at, row.get("settled_V"), positive(u - left * r), scale=1.0)
+
+    drive = Driving(v, seconds, cells)
+    top = max(v["use.speed_max"], v.get("settings.speed_cap", 0.0))
+    asked = drive.power(drive.top, top)
+
+    def flowing(s):
+        """What the motors draw at most, as far as the draw and its taper let them."""
+        u, r = state(s)
+        drawn = pulse_draw(u, r, asked)
+        left = settled(draw, taper, u, r)
+        return left if drawn is None else min(left, drawn)
+
+    def loaded_cells(s):
+        return battery.cell_voltages(flowing(s), s, cells, seconds)
+
+    tests = {
+        "cell-floor": lambda s: min(
+            x - p["cell.voltage_min"] for x, p in zip(loaded_cells(s), battery.packs)
+        )
+    }
+    trips = [p.get("protection.cell_undervoltage_trip") for p in battery.packs]
+    if any(trip is not None for trip in trips):
+        # where nothing flows a pack that is empty at rest is no matter of the draw
+        tests["protection-trip"] = lambda s: 1.0 if flowing(s) == 0 else min(
+            x - trip for x, trip in zip(loaded_cells(s), trips) if trip is not None
+        )
+    if taper is not None:
+        tests["taper-begins"] = lambda s: state(s)[0] - draw * state(s)[1] - taper[0]
+        tests["taper-ends"] = lambda s: state(s)[0] - taper[1]
+    low, high = v["use.charge_to"], v["use.charge_from"]
+    knots = sorted({low, high} | {s for s in battery.knots() if low < s < high})
+    found = {}
+    for event in ("taper-begins", "cell-floor", "protection-trip", "taper-ends"):
+        charge = first_below(tests[event], knots) if event in tests else None
+        if charge is not None:
+            found[event] = charge
+        got = [m for m in case["meetings"] if m["event"] == event]
+        c.rule(len(got) == 1, f"sag {name} has {len(got)} meetings of {event}")
+        for meeting in got:
+            c.number("sag", f"{event} {name}", meeting.get("charge"), charge, ITERATED, 1.0)
+    first = case.get("meets_first")
+    if not found:
+        c.rule(first is None, f"sag {name} meets nothing, yet {first} is first")
+    else:
+        best = max(found.values())
+        c.rule(
+            first in found and found[first] >= best - 1e-8,
+            f"sag {name} meets {first} first, recomputed {found}",
+        )
+
+
+# --- range
+
+
+class Ride:
+    """A steady ride over the charge in use, with the resistance of an endless pull."""
+
+    def __init__(self, v, headwind=0.0, slope=0.0, drive=None):
+        self.v = v
+        self.drive = drive or Driving(v, ENDLESS)
+        self.wind, self.slope = headwind, slope
+        self.idle = v["use.idle_power"]
+        self.low, self.high = v["use.charge_to"], v["use.charge_from"]
+        self.knots = sorted(
+            {self.low, self.high} | {s for s in v.battery.knots() if self.low < s < self.high}
+        )
+        self.possible = lru_cache(maxsize=None)(self.possible)
+
+    def possible(self, charge):
+        def left(speed):
+            return self.left(speed, charge)
+
+        if left(STANDING / 10) <= 0:
+            return 0.0
+        high = 1.0
+        while left(high) > 0:
+            high *= 2
+        return root(left, 0.0, high)
+
+    def left(self, speed, charge):
+        """What is left at a steady speed; the pack must also feed what idles."""
+        u, r, _ = self.drive.pack(charge)
+        reserve = min(self.drive.reserves(speed, charge, self.slope, self.wind, True).values())
+        return min(reserve, u * u / (4 * r) - self.power(speed))
+
+    def power(self, speed):
+        force = self.v.resistance_force(speed, self.slope, self.wind)
+        current = max(0.0, self.drive.current_for(force, speed))
+        return self.drive.power(current, speed) + self.idle
+
+    def spent(self, speed, charge):
+        """Power by part, part by part as the worksheet names them."""
+        v = self.v
+        angle = math.atan(self.slope)
+        wind = speed + self.wind
+        air = 0.5 * air_density(v["use.altitude"], v.ambient) * v["vehicle.drag_area"]
+        force = v.resistance_force(speed, self.slope, self.wind)
+        current = max(0.0, self.drive.current_for(force, speed))
+        omega = v.motor_speed(speed)
+        torque = v.torque_constant * current - v.drag_torque(omega)
+        motor = self.drive.power(current, speed)
+        u, r, _ = self.drive.pack(charge)
+        drawn = pulse_draw(u, r, motor + self.idle)
+        weight = v.mass * GRAVITY
+        return drawn, {
+            "air_Wh": air * wind * abs(wind) * speed,
+            "rolling_Wh": weight * v["vehicle.rolling_resistance"] * math.cos(angle) * speed,
+            "climbing_Wh": weight * math.sin(angle) * speed,
+            "moving_Wh": 0.0,
+            "drive_Wh": v.motors * torque * omega * (1 - v.efficiency),
+            "motor_drag_Wh": v.motors * v.drag_torque(omega) * omega,
+            "copper_Wh": v.motors * self.drive.loss * current**2,
+            "controller_Wh": motor * (1 - v.controller_efficiency),
+            "idle_Wh": self.idle,
+            "pack_Wh": drawn**2 * r,
+            "cells_Wh": u * drawn,
+        }
+
+    def over(self, high, low, speed_at):
+        """Time, distance and energies from a charge state down to another."""
+        names = None
+        sums = None
+        edges = sorted({high, low} | {s for s in self.knots if low < s < high})
+        for a, b in zip(edges, edges[1:]):
+
+            def rates(s):
+                nonlocal names
+                speed = speed_at(s)
+                drawn, parts = self.spent(speed, s)
+                names = list(parts)
+                dt = 3600 * self.v.battery.capacity / drawn
+                return (dt, speed * dt, *(p * dt for p in parts.values()))
+
+            piece = integral(rates, a, b, 1e-7, 12)
+            sums = piece if sums is None else tuple(x + y for x, y in zip(sums, piece))
+        if sums is None:
+            return 0.0, 0.0, {}
+        return sums[0], sums[1], dict(zip(names, (p / 3600 for p in sums[2:])))
+
+    def held_down_to(self, speed):
+        gone = first_below(lambda s: self.left(speed, s), self.knots)
+        return self.low if gone is None else gone
+
+    def at(self, speed):
+        if self.power(speed) <= 0:
+            return None
+        down = self.held_down_to(speed)
+        time, held, parts = self.over(self.high, down, lambda s: speed)
+        # slower and slower, until it is as good as standing
+        stands = None
+        if down > self.low:
+            below = sorted({down, self.low} | {s for s in self.knots if self.low < s < down})
+            stands = first_below(lambda s: self.possible(s) - STANDING, below)
+        end = self.low if stands is None else stands
+        slow = self.over(down, end, self.possible) if end < down else (0.0, 0.0, {})
+        spent = {k: parts.get(k, 0.0) + slow[2].get(k, 0.0) for k in {*parts, *slow[2]}}
+        return {
+            "down": down,
+            "time": time + slow[0],
+            "held": held,
+            "distance": held + slow[1],
+            "spent": spent,
+            "spent_held": parts,
+        }
+
+
+def compare_range(c, v, sheet):
+    rows = sheet.get("range")
+    if rows is None:
+        return
+    ride = Ride(v, v["use.headwind"])
+    cruise = v["use.cruise_speed"]
+    top = max(v["use.speed_max"], v.get("settings.speed_cap", 0.0))
+    steady = [(10 + 5 * i) / 3.6 for i in range(1000) if (10 + 5 * i) / 3.6 <= top + 1e-9]
+    steady = [x for x in steady if abs(x - cruise) > 1e-6]
+    got = [r["speed_m_per_s"] for r in rows if r["kind"] == "steady"]
+    c.rule(len(got) == len(steady) and close(got, steady), "range has other steady speeds")
+    kinds = [r["kind"] for r in rows]
+    c.rule(kinds.count("cruise") == 1, "range has not one row of kind cruise")
+    c.rule(("measured" in kinds) == ("use.measured_consumption" in v), "range measured")
+    for row in rows:
+        if "consumption_Wh_per_km" in row:
+            per_mile = row["consumption_Wh_per_km"] * MILE / 1000
+            c.number("range", "Wh per mile", row["consumption_Wh_per_mi"], per_mile)
+        kind = row["kind"]
+        if kind in ("steady", "cruise"):
+            if kind == "cruise":
+                c.number("range", "cruise speed", row["speed_m_per_s"], cruise)
+            one_ride(c, ride, row)
+        elif kind == "measured":
+            measured_range(c, v, ride, row)
+        elif kind == "town":
+            town(c, v, row)
+    effects = {e["change"]: e.get("distance_km") for e in sheet["range_effects"]}
+    wind = v["use.headwind"]
+    changed = {
+        "headwind": Ride(v, wind + 3.0),
+        "uphill": Ride(v, wind, 0.01),
+        "rider-heavier": Ride(v.changed({"rider.mass": v["rider.mass"] + 10}), wind),
+        "higher": Ride(v.changed({"use.altitude": min(9000, v["use.altitude"] + 1000)}), wind),
+    }
+    # the settings stay, and so does the recommended draw where none is set
+    colder = v.changed({"use.ambient": max(-40, v.ambient - 15)})
+    cells = max(-60, v.pack_temperature - 15)
+    changed["colder"] = Ride(colder, wind, drive=Driving(colder, ENDLESS, cells))
+    c.rule(set(effects) == set(changed), f"range_effects are {sorted(effects)}")
+    for name, other in changed.items():
+        result = other.at(cruise)
+        expected = result and result["distance"] / 1000
+        near = tolerance(other, result)
+        c.number("range", "effect " + name, effects.get(name), expected, near, 0.01)
+
+
+def tolerance(ride, result):
+    return SLOWING if result and result["down"] > ride.low else STEPPED
+
+
+def one_ride(c, ride, row):
+    speed = row["speed_m_per_s"]
+    result = ride.at(speed)
+    at = f"at {speed:.4g} m/s"
+    if result is None:
+        c.number("range", "distance " + at, row.get("distance_km"), None)
+        return
+    near = tolerance(ride, result)
+    whole = result["distance"] / 1000
+    c.number("range", "distance " + at, row.get("distance_km"), whole, near, 0.01)
+    held = result["held"] / 1000
+    c.number("range", "held " + at, row.get("distance_held_km"), held, STEPPED, 0.01)
+    down = row.get("held_down_to_charge")
+    c.number("range", "held down to " + at, down, result["down"], 1e-7, 1.0)
+    c.number("range", "time " + at, row.get("time_s"), result["time"], near, 1.0)
+    per_km = ride.power(speed) / speed / 3.6 if held > 0 else None
+    c.number("range", "consumption " + at, row.get("consumption_Wh_per_km"), per_km, STEPPED)
+    for key in ("spent", "spent_held"):
+        whole = result[key].get("cells_Wh", 0.0)
+        if "cells_Wh" not in row[key]:
+            c.number("range", f"{key} cells_Wh {at}", None, whole)
+            continue
+        total = sum(x for k, x in row[key].items() if k != "cells_Wh")
+        c.number("range", f"sum of {key} {at}", row[key]["cells_Wh"], total, 1e-6, 1e-6)
+        for part, expected in result[key].items():
+            got = row[key].get(part)
+            c.number("range", f"{key} {part} {at}", got, expected, near, max(0.01, whole))
+
+
+def measured_range(c, v, ride, row):
+    speed = v["use.measured_speed"]
+    power = v["use.measured_consumption"] * 3.6 * speed
+    c.number("range", "measured speed", row["speed_m_per_s"], speed)
+    per_km = v["use.measured_consumption"]
+    c.number("range", "measured consumption", row.get("consumption_Wh_per_km"), per_km)
+
+    def left(s):
+        u, r, limit = ride.drive.pack(s)
+        most = min(limit, u / (2 * r))
+        return most * (u - most * r) - power
+
+    gone = first_below(left, ride.knots)
+    down = ride.low if gone is None else gone
+    edges = sorted({ride.high, down} | {s for s in ride.knots if down < s < ride.high})
+
+    def rate(s):
+        u, r, _ = ride.drive.pack(s)
+        return (3600 * v.battery.capacity / (pulse_draw(u, r, power) or u / (2 * r)),)
+
+    time = sum(integral(rate, a, b, 1e-7, 12)[0] for a, b in zip(edges, edges[1:]))
+    c.number("range", "measured down to", row["held_down_to_charge"], down, 1e-7, 1.0)
+    c.number("range", "measured distance", row["distance_km"], speed * time / 1000, STEPPED, 0.01)
+
+
+# --- town
+
+
+def town(c, v, row):
+    """Legs at many charge states, each by small steps of speed; pulses of the pack."""
+    speed = v["use.cruise_speed"]
+    length = 1000 / v["use.stops_per_km"]
+    drive = Driving(v)
+    low, high = v["use.charge_to"], v["use.charge_from"]
+    # the full pack takes back least and the empty one gives least: closer at both ends
+    count = 32
+    states = [
+        high - (high - low) * (1 - math.cos(math.pi * i / count)) / 2 for i in range(count + 1)
+    ]
+    legs = [leg(v, drive, speed, length, s) for s in states]
+    if any(one is None for one in legs):
+        return
+    rides = time = out = back = 0.0
+    for (s1, a), (s0, b) in zip(zip(states, legs), list(zip(states, legs))[1:]):
+        n = 3600 * v.battery.capacity * (s1 - s0) * 2 / (a["charge"] + b["charge"])
+        rides += n
+        time += n * (a["time"] + b["time"]) / 2
+        out += n * (a["out"] + b["out"]) / 2
+        back += n * (a["back"] + b["back"]) / 2
+    distance = rides * length
+    c.number("town", "distance", row.get("distance_km"), distance / 1000, ROUGH)
+    c.number("town", "mean speed", row.get("mean_speed_m_per_s"), distance / time, ROUGH)
+    per_km = (out - back) / distance / 3.6
+    c.number("town", "consumption", row.get("consumption_Wh_per_km"), per_km, ROUGH)
+    c.number("town", "returned share", row.get("returned_share"), back / out, ROUGH, 0.2)
+
+
+def leg(v, drive, speed, length, charge):
+    def ridden(top):
+        pull = drive.pull_away(top, charge)
+        return pull and (pull, stop(v, top, charge))
+
+    whole = ridden(speed)
+    reached = speed
+    if whole is None or whole[0][1] + whole[1]["distance"] > length:
+        low, high = 0.0, speed
+        for _ in range(26):
+            middle = (low + high) / 2
+            tried = ridden(middle)
+            fits = tried is not None and tried[0][1] + tried[1]["distance"] <= length
+            low, high = (middle, high) if fits else (low, middle)
+        reached = low
+        whole = ridden(reached)
+    if whole is None:
+        return None
+    pull, braking = whole
+    u, r, _ = drive.pack(charge)
+    steady = max(0.0, length - pull[1] - braking["distance"]) / reached
+    holding = drive.power(drive.current_for(v.resistance_force(reached), reached), reached)
+    holding += v["use.idle_power"]
+    drawn = pulse_draw(u, r, holding)
+    return {
+        "time": pull[0] + steady + braking["time"],
+        "out": pull[2] + holding * steady + braking["out"] + max(0.0, -braking["back"]),
+        "back": max(0.0, braking["back"]),
+        "charge": pull[3] + drawn * steady + braking["charge"],
+    }
+
+
+def stop(v, speed, charge, steps=160):
+    """A stop with the electric brake as it is set: small steps of time, later of speed."""
+    inertia = v.mass * (1 + v["vehicle.rotating_share"])
+    idle = v["use.idle_power"]
+    u, r = v.open_circuit(charge), v.resistance(charge, v.pack_temperature)
+    loss = v.loss_resistance(v.ambient)
+    limit = v.return_limit(charge)
+    grip = v.accelerations(braking=True, margin=0.0)["grip"]
+    total = {"time": 0.0, "distance": 0.0, "out": 0.0, "back": 0.0, "charge": 0.0}
+    now = speed
+
+    def at(x, share):
+        """Force and power into the pack while a share of the brake has built up."""
+        current = v.brake_point(charge, x, limit)["motor_current_A"]
+        if grip is not NOTHING and v.brake_force(current, x) > v.mass * GRAVITY * grip:
+            torque = v.mass * GRAVITY * grip * v.efficiency * v.wheel_radius
+            torque /= v.motors * v.reduction
+            drag = v.drag_torque(v.motor_speed(x))
+            current = max(0.0, (torque - drag) / v.torque_constant)
+        current *= share
+        emf = v.torque_constant * v.motor_speed(x)
+        power = v.motors * (emf * current - loss * current**2)
+        into = power * v.controller_efficiency if power > 0 else power / v.controller_efficiency
+        return v.brake_force(current, x) + v.resistance_force(x), into
+
+    def add(x, dt, power):
+        total["time"] += dt
+        total["distance"] += x * dt
+        # a stop brings back what it returns less what it draws at the end; electronics go on
+        total["back"] += power * dt
+        total["out"] += idle * dt
+        if power > idle:
+            total["charge"] -= pulse_return(u, r, power - idle) * dt
+        else:
+            total["charge"] += (pulse_draw(u, r, idle - power) or u / (2 * r)) * dt
+
+    build_up, ramp = v.get("use.brake_build_up", 0.0), 16
+    for i in range(ramp if build_up > 0 else 0):
+        dt = build_up / ramp
+        half = now - at(now, i / ramp)[0] / inertia * dt / 2
+        if half <= 0:
+            break
+        force, power = at(half, (i + 0.5) / ramp)
+        dt = min(dt, now * inertia / force)
+        add(half, dt, power)
+        now -= force / inertia * dt
+    dv = now / steps
+    for _ in range(steps):
+        middle = now - dv / 2
+        force, power = at(middle, 1.0)
+        add(middle, inertia * dv / force, power)
+        now -= dv
+    return total
+
+
+# --- heat
+
+
+def compare_heat(c, v, sheet):
+    heat = sheet.get("heat", {})
+    if v.heat_known():
+        motor_heat(c, v, heat)
+    pack_heat(c, v, heat)
+
+
+class Nodes:
+    """Winding and case at one current, solved in closed form."""
+
+    def __init__(self, v, current, case_loss):
+        to_case, to_air = v["motor.winding_to_case"], v["motor.case_to_air"]
+        cw, cc = v["motor.winding_heat_capacity"], v["motor.case_heat_capacity"]
+        at0 = v.loss_resistance(0.0) * current**2
+        per_k = (v.loss_resistance(1.0) - v.loss_resistance(0.0)) * current**2
+        self.a = ((per_k - 1 / to_case) / cw, 1 / to_case / cw)
+        self.b = (1 / to_case / cc, -(1 / to_case + 1 / to_air) / cc)
+        given = (at0 / cw, (v.ambient / to_air + case_loss) / cc)
+        det = self.a[0] * self.b[1] - self.a[1] * self.b[0]
+        self.steady = (
+            (-given[0] * self.b[1] + self.a[1] * given[1]) / det,
+            (-self.a[0] * given[1] + given[0] * self.b[0]) / det,
+        )
+        mean = (self.a[0] + self.b[1]) / 2
+        self.mean = mean
+        self.half = math.sqrt(((self.a[0] - self.b[1]) / 2) ** 2 + self.a[1] * self.b[0])
+
+    def after(self, start, time):
+        """exp(A t) = e^(m t) (cosh(q t) + sinh(q t) / q (A - m))."""
+        x = tuple(s - e for s, e in zip(start, self.steady))
+        m, q = self.mean, self.half
+        up, down = math.exp((m + q) * time), math.exp((m - q) * time)
+        even, odd = (up + down) / 2, (up - down) / (2 * q)
+        ax = (self.a[0] * x[0] + self.a[1] * x[1], self.b[0] * x[0] + self.b[1] * x[1])
+        return tuple(e + even * y + odd * (z - m * y) for e, y, z in zip(self.steady, x, ax))
+
+    def time_to(self, start, limit):
+        """First time at which the winding is at a limit; None when never."""
+        if start[0] >= limit:
+            return 0.0
+        times = [0.0] + [10 ** (i / 40 - 3) for i in range(400)]
+        for a, b in zip(times, times[1:]):
+            try:
+                hot = self.after(start, b)[0]
+            except OverflowError:
+                hot = math.inf
+            if hot >= limit:
+                return root(lambda t: self.after(start, t)[0] - limit, a, b)
+        return None
+
+
+def motor_heat(c, v, heat):
+    limit = v["motor.winding_limit"]
+    cruise = v["use.cruise_speed"]
+    drive = Driving(v)
+    # a long ride in calm air
+    holding = drive.current_for(v.resistance_force(cruise), cruise)
+    omega = v.motor_speed(cruise)
+    warm = Nodes(v, holding, v.drag_torque(omega) * omega)
+    reached = v.top_speed(v["use.charge_from"]) >= cruise
+    settles = reached and warm.mean + warm.half < 0 and warm.steady[0] < limit
+    start = warm.steady if settles else None
+    c.number("heat", "warm winding", heat.get("warm_winding_C"), start and start[0], 1e-9)
+    c.number("heat", "warm case", heat.get("warm_case_C"), start and start[1], 1e-9)
+    current = v["settings.motor_drive_current"]
+    pulling = Nodes(v, current, v.case_loss())
+    field = "time_at_drive_set_warm_s"
+    expected = pulling.time_to(start, limit) if start else 0.0 if reached else None
+    c.number("heat", field, heat.get(field), expected, 1e-6, 1e-3)
+    cold = (v.ambient, v.ambient)
+    borne = pulling.time_to(cold, limit)
+    pull = v["use.hard_pull"]
+    expected = None
+    if borne is not None and borne >= pull:
+        hot = pulling.after(cold, borne)
+        resting = Nodes(v, 0.0, 0.0)
+
+        def over(rest):
+            return pulling.after(resting.after(hot, rest), pull)[0] - limit
+
+        times = [0.0] + [10 ** (i / 20 - 2) for i in range(200)]
+        for a, b in zip(times, times[1:]):
+            if over(b) <= 0:
+                expected = root(over, a, b)
+                break
+    c.number("heat", "recovery_s", heat.get("recovery_s"), expected, 1e-6, 1e-3)
+
+
+def pack_heat(c, v, heat):
+    drive = Driving(v, ENDLESS)
+    cruise = v["use.cruise_speed"]
+    holding = drive.current_for(v.resistance_force(cruise), cruise)
+    power = drive.power(holding, cruise) + v["use.idle_power"]
+    draw = v.set_pack("settings.pack_discharge_current")
+    for word, current in (
+        ("cruise", lambda u, r: pulse_draw(u, r, power)),
+        ("draw", lambda u, r: draw),
+    ):
+        reached = word == "draw" or v.top_speed(v["use.charge_from"]) >= cruise
+        found = warmest(v, drive, current) if reached else None
+        place, values = found if found else (None, {})
+        keys = {
+            f"pack_mean_current_{word}_A": "mean",
+            f"pack_time_{word}_s": "time",
+            f"pack_rise_{word}_K": "rise",
+            f"pack_end_{word}_C": "end",
+            f"pack_charge_limit_{word}_C": "charging",
+            f"pack_discharge_limit_{word}_C": "drawing",
+            f"charge_after_{word}_s": "wait",
+        }
+        named = heat.get(f"pack_warmest_{word}")
+        other = None if place is None else f"pack-{place}"
+        c.rule(named == other, f"pack_warmest_{word} is {named}, recomputed {other}")
+        for key, name in keys.items():
+            c.number("pack heat", key, heat.get(key), values.get(name), STEPPED, 1e-6)
+
+
+def warmest(v, drive, current):
+    battery = v.battery
+    low, high = v["use.charge_to"], v["use.charge_from"]
+    edges = sorted({low, high} | {s for s in battery.knots() if low < s < high})
+    best = None
+    for place, pack in enumerate(battery.packs):
+        mass, specific = pack.get("cell.mass"), pack.get("cell.specific_heat")
+        if mass is None or specific is None:
+            continue
+        capacity = pack.series * pack.parallel * mass * specific
+
+        def rates(s, place=place, pack=pack):
+            u, r, _ = drive.pack(s)
+            drawn = current(u, r)
+            if drawn is None or 2 * drawn * r > u * (1 + 1e-12):  # more would give less
+                raise ZeroDivisionError
+            own = battery.own_charges(s)[place]
+            cells = pack.cell_resistance(own, drive.temperature, ENDLESS)
+            part = drawn * battery.share(place, s, drive.temperature)
+            dt = 3600 * battery.capacity / drawn
+            return dt, part**2 * cells * pack.series / pack.parallel * dt
+
+        try:
+            pieces = [integral(rates, a, b, 1e-7, 12) for a, b in zip(edges, edges[1:])]
+        except ZeroDivisionError:
+            return None
+        time, heat = (sum(each) for each in zip(*pieces)) if pieces else (0.0, 0.0)
+        values = {
+            "mean": 3600 * battery.capacity * (high - low) / time if time else None,
+            "time": time,
+            "rise": heat / capacity,
+            "charging": pack["cell.charge_temperature"][1],
+            "drawing": pack["cell.discharge_temperature"][1],
+        }
+        start, ceiling = v.pack_temperature, pack["cell.charge_temperature"][1]
+        if "to_air" in pack:
+            tau = pack["to_air"] * capacity
+            steady = v.ambient + heat / time * pack["to_air"]
+            values["end"] = steady + (start - steady) * math.exp(-time / tau)
+            if values["end"] <= ceiling:
+                values["wait"] = 0.0
+            elif ceiling > v.ambient:
+                values["wait"] = tau * math.log(
+                    (values["end"] - v.ambient) / (ceiling - v.ambient)
+                )
+        else:
+            values["end"] = start + values["rise"]
+            if values["end"] <= ceiling:
+                values["wait"] = 0.0
+        if best is None or values["end"] > best[1]["end"]:
+            best = (place + 1, values)
+    return best
+
+
+# --- several packs
+
+
+def compare_packs(c, v, sheet):
+    battery = v.battery
+    packs = sheet.get("packs")
+    c.rule((packs is not None) == battery.several, "packs are told for several packs alone")
+    if packs is None:
+        return
+    for load in packs["loads"]:
+        one_load(c, v, load)
+    pieces = len(battery.packs) * 2
+    c.rule(len(packs["loads"]) == 3 * pieces, "packs has not three loads each way of each pack")
+    c.rule(len(packs["losses"]) == pieces, "packs has not one loss each way of each pack")
+    joints = len(battery.packs) if battery.parallel else 0
+    c.rule(len(packs["joints"]) == joints, "packs has not one joint of each parallel pack")
+    for joint in packs["joints"]:
+        one_joint(c, v, joint)
+    for loss in packs["losses"]:
+        one_loss(c, v, loss)
+
+
+def whole(v, charge, drawing):
+    """Greatest current out of or into all packs up to the highest speed that is met."""
+    top = max(v["use.speed_max"], v.get("settings.speed_cap", 0.0))
+    t = v.pack_temperature
+    u, r = v.open_circuit(charge), v.resistance(charge, t)
+    if drawing:
+        drive = Driving(v)
+        asked = pulse_draw(u, r, drive.power(drive.top, top))
+        return min(drive.pack(charge)[2], math.inf if asked is None else asked)
+    limit = v.return_limit(charge)
+    emf = v.torque_constant * v.motor_speed(top)
+    loss = v.loss_resistance(v.ambient)
+    best = min(v["settings.motor_brake_current"], emf / (2 * loss))
+    power = v.motors * (emf * best - loss * best**2) * v.controller_efficiency
+    return min(limit, pulse_return(u, r, max(0.0, power)))
+
+
+def own_bounds(v, pack, charge, drawing, fixed_only=False):
+    t = v.pack_temperature
+    duration = v["use.hard_pull" if drawing else "use.hard_brake"]
+    method = pack.give_fixed if drawing else pack.take_fixed
+    bounds = {k: b for k, b in method(t, duration, v.margins).items() if b is not NOTHING}
+    if fixed_only:
+        return bounds
+    ends = pack.floors(v.margins) if drawing else pack.ceilings(v.margins)
+    for name, end in ends.items():
+        gap = (pack.cell_voltage(charge) - end) * (1 if drawing else -1)
+        bounds[name] = max(0.0, pack.parallel * gap / pack.cell_resistance(charge, t))
+    return bounds
+
+
+def one_load(c, v, load):
+    battery = v.battery
+    place, s, drawing = int(load["pack"]) - 1, load["charge"], load["while"] == "driving"
+    pack = battery.packs[place]
+    own = battery.own_charges(s)[place]
+    at = f"of pack {place + 1} at {s:g} {load['while']}"
+    c.number("packs", "own_charge " + at, load["own_charge"], own, TIGHT, 1.0)
+    current = whole(v, s, drawing)
+    c.number("packs", "whole " + at, load["whole_A"], current, ITERATED, 1.0)
+    part = current * battery.share(place, s, v.pack_temperature)
+    c.number("packs", "current " + at, load["current_A"], part, ITERATED, 1.0)
+    bounds = own_bounds(v, pack, own, drawing)
+    limit = min(bounds.values())
+    c.number("packs", "limit " + at, load.get("limit_A"), limit, ITERATED, 1.0)
+    c.binds("packs", "bound_by " + at, load["bound_by"], bounds, 1e-8)
+    if limit > 1e-3:
+        c.number("packs", "use " + at, load.get("share_of_limit"), part / limit, 1e-6, 1e-3)
+
+
+def branches(v, states):
+    """Voltages and resistances of the packs at charge states of their own."""
+    return [
+        (p.open_circuit(s), p.resistance(s, v.pack_temperature))
+        for p, s in zip(v.battery.packs, states)
+    ]
+
+
+def flow(all_branches, place):
+    """Current out of one pack when all are joined and nothing else draws."""
+    common = sum(u / r for u, r in all_branches) / sum(1 / r for _, r in all_branches)
+    u, r = all_branches[place]
+    return (u - common) / r
+
+
+def one_joint(c, v, joint):
+    packs = v.battery.packs
+    place = int(joint["pack"]) - 1
+    at = f"of pack {place + 1}"
+    permitted = min(
+        min(own_bounds(v, p, 0.5, way, True).values()) for p in packs for way in (True, False)
+    )
+    c.number("packs", "permitted " + at, joint["permitted_A"], permitted)
+    half = branches(v, [0.5] * len(packs))
+    rest = 1 / sum(1 / r for i, (_, r) in enumerate(half) if i != place)
+    difference = permitted * (half[place][1] + rest)
+    c.number("packs", "difference " + at, joint["difference_V"], difference)
+    worst = max(
+        abs(flow(branches(v, [own if i == place else 1 - own for i in range(len(packs))]), place))
+        for own in (0.0, 1.0)
+    )
+    c.number("packs", "worst " + at, joint["worst_A"], worst)
+    told = [p.get("charge") for p in packs]
+    if any(s is None for s in told):
+        c.number("packs", "joining " + at, joint.get("current_A"), None)
+        return
+    out = flow(branches(v, told), place)
+    c.number("packs", "joining " + at, joint.get("current_A"), abs(out), TIGHT, 1.0)
+    if abs(out) > 1e-9:
+        c.rule((joint["flows"] == "into-pack") == (out < 0), f"joining {at} flows the other way")
+    if abs(abs(out) - permitted) > 1e-9:
+        word = "not-permitted" if abs(out) > permitted else "permitted"
+        c.rule(joint["joining"] == word, f"joining {at} is {joint['joining']}")
+
+
+def one_loss(c, v, loss):
+    battery = v.battery
+    place, drawing = int(loss["pack"]) - 1, loss["while"] == "driving"
+    at = f"of pack {place + 1} lost {loss['while']}"
+    field = "greatest_share_of_trip"
+    if not battery.parallel:
+        c.rule(loss["left"] == "none", f"some are left {at} in series")
+        c.number("packs", f"{field} {at}", loss.get(field), None)
+        return
+    s = v["use.charge_to" if drawing else "use.charge_from"]
+    current = whole(v, s, drawing)
+    each = battery.resistances(s, v.pack_temperature)
+    key = f"protection.{'discharge' if drawing else 'charge'}_trip"
+    trips = [p.get(key) for p in battery.packs]
+    closed = {i for i in range(len(each)) if i != place}
+    first = None
+    while closed:
+        conducting = sum(1 / each[i] for i in closed)
+        uses = {
+            i: current / each[i] / conducting / trips[i] for i in closed if trips[i] is not None
+        }
+        if first is None:
+            first = max(uses.values(), default=-1.0)
+        opening = {i for i, use in uses.items() if use > 1}
+        if not opening:
+            break
+        closed -= {max(opening, key=uses.get)}
+    expected = first if first is not None and first >= 0 else None
+    c.number("packs", f"{field} {at}", loss.get(field), expected, ITERATED, 1e-3)
+    word = "some" if closed else "none"
+    c.rule(loss["left"] == word, f"{loss['left']} are left {at}, recomputed {word}")
+
+
+def compare_driving(c, v, sheet):
+    """Compares everything of the driving half of a worksheet."""
+    compare_drive(c, v, sheet)
+    compare_thrust_map(c, v, sheet)
+    compare_sag(c, v, sheet)
+    compare_range(c, v, sheet)
+    compare_heat(c, v, sheet)
+    compare_packs(c, v, sheet)

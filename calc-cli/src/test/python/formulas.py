@@ -1,0 +1,123 @@
+"""Small formulas that the recomputation shares. Units are SI, temperatures in degrees Celsius."""
+
+import math
+from bisect import bisect_left
+from operator import itemgetter
+
+GRAVITY = 9.80665  # [m/s2] ISO 2533:1975, standard acceleration
+COPPER_COEFFICIENT = 0.00393  # [1/K] IEC 60028:1925, referred to 20 degC
+PULSE = 10.0  # [s] the pulse that cell resistances are given for
+ENDLESS = math.inf
+NOTHING = None  # no bound, or no number
+
+
+def line_through(points, x):
+    """Reads a curve given as pairs: straight lines between them, constant beyond the ends."""
+    if x <= points[0][0]:
+        return points[0][1]
+    if x >= points[-1][0]:
+        return points[-1][1]
+    i = bisect_left(points, x, key=itemgetter(0))
+    (x0, y0), (x1, y1) = points[i - 1], points[i]
+    return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
+
+
+def root(function, low, high):
+    """Bisects to the last bit; function(low) and function(high) differ in sign."""
+    rising = function(high) > 0
+    for _ in range(400):
+        middle = 0.5 * (low + high)
+        if middle in (low, high):
+            break
+        if (function(middle) > 0) == rising:
+            high = middle
+        else:
+            low = middle
+    return 0.5 * (low + high)
+
+
+def first_below(function, knots, parts=24):
+    """Walks down the knots; the highest place at which the function is below zero.
+
+    Returns the upper end when it is below zero there already, None when it never is.
+    """
+    upper = max(knots)
+    if function(upper) < 0:
+        return upper
+    descending = sorted(knots, reverse=True)
+    for high, low in zip(descending, descending[1:]):
+        before = high
+        for i in range(1, parts + 1):
+            after = high + (low - high) * i / parts
+            if function(after) < 0:
+                return root(function, after, before)
+            before = after
+    return None
+
+
+def integral(function, low, high, accuracy=1e-9, depth=24):
+    """Adaptive Simpson quadrature of a function that returns a tuple."""
+
+    def weigh(width, a, m, b):
+        return tuple(width / 6 * (x + 4 * y + z) for x, y, z in zip(a, m, b))
+
+    def part(x0, x2, a, m, b, whole, left):
+        x1 = 0.5 * (x0 + x2)
+        am, mb = function(0.5 * (x0 + x1)), function(0.5 * (x1 + x2))
+        one, two = weigh(x1 - x0, a, am, m), weigh(x2 - x1, m, mb, b)
+        near = all(
+            abs(p + q - w) <= 15 * accuracy * max(abs(p + q), abs(w))
+            for p, q, w in zip(one, two, whole)
+        )
+        if near or left == 0:
+            return tuple(p + q for p, q in zip(one, two))
+        lower = part(x0, x1, a, am, m, one, left - 1)
+        upper = part(x1, x2, m, mb, b, two, left - 1)
+        return tuple(p + q for p, q in zip(lower, upper))
+
+    a, m, b = function(low), function(0.5 * (low + high)), function(high)
+    return part(low, high, a, m, b, weigh(high - low, a, m, b), depth)
+
+
+def air_density(altitude, temperature):
+    """ISO 2533:1975 pressure in the lowest layer (0.0065 K/m); ideal gas at the temperature."""
+    gas = 287.05287
+    pressure = 101325.0 * (1 - 0.0065 * altitude / 288.15) ** 5.25588
+    return pressure / (gas * (temperature + 273.15))
+
+
+def pulse_draw(open_circuit, resistance, power):
+    """Pack current that delivers a power at the terminals: the smaller root, None above U2/4R."""
+    if resistance == 0:
+        return power / open_circuit
+    inside = open_circuit**2 - 4 * resistance * power
+    if inside < -1e-12 * open_circuit**2:  # the greatest power itself may be drawn
+        return None
+    return 2 * power / (open_circuit + math.sqrt(max(0.0, inside)))
+
+
+def pulse_return(open_circuit, resistance, power):
+    """Pack current that takes a power in at the terminals."""
+    return 2 * power / (open_circuit + math.sqrt(open_circuit**2 + 4 * resistance * power))
+
+
+def driving_current(emf, loss, power):
+    """Motor current that takes a power: emf times current and loss times its square."""
+    if power <= 0:
+        return 0.0
+    return 2 * power / (emf + math.sqrt(emf**2 + 4 * loss * power))
+
+
+def settled(asked, taper, open_circuit, resistance):
+    """Draw at which a low-voltage taper and the sag it causes are at rest.
+
+    The taper lets pass `asked` times (V - ends)/(begins - ends), and V = U - I R.
+    """
+    if taper is None:
+        return asked
+    begins, ends = taper
+    if open_circuit - asked * resistance >= begins:
+        return asked
+    if open_circuit <= ends:
+        return 0.0
+    return asked * (open_circuit - ends) / (begins - ends + asked * resistance)

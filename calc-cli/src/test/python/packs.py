@@ -1,0 +1,338 @@
+"""One pack or several: voltage, resistance, and what they may give and take."""
+
+import math
+from bisect import bisect_right
+from functools import lru_cache
+
+from formulas import NOTHING, PULSE, line_through
+
+
+class Pack:
+    """One pack; its inputs stand under `pack.` or, of several, under `packs.1.`, `packs.2.`, ..."""
+
+    def __init__(self, inputs, prefix):
+        self.inputs = inputs
+        self.prefix = prefix
+        self.series = self["series"]
+        self.parallel = self["parallel"]
+        self.capacity = self.parallel * self["cell.capacity"]  # [Ah]
+        spread = self["resistance_spread"]
+        # k: how much more than its even share the strongest of unequal cells carries
+        self.strongest = self.parallel / (1 + (self.parallel - 1) * (1 - spread))
+        self.all_knots = self.find_knots()
+        self.points = [(s, self.open_circuit(s)) for s in self.all_knots]
+
+    def __getitem__(self, key):
+        return self.inputs[self.prefix + key]["value"]
+
+    def __contains__(self, key):
+        return self.prefix + key in self.inputs
+
+    def get(self, key, default=None):
+        return self[key] if key in self else default
+
+    def knots(self):
+        return self.all_knots
+
+    def cell_voltage(self, charge):
+        return line_through(self["cell.open_circuit_voltage"], charge)
+
+    def cell_resistance(self, charge, temperature, seconds=PULSE):
+        """r(s,T); beyond 10 s it goes on rising towards (1 + x) r with one time constant."""
+        result = self["cell.resistance"]
+        if "cell.resistance_by_charge" in self:
+            result *= line_through(self["cell.resistance_by_charge"], charge)
+        if "cell.resistance_by_temperature" in self:
+            result *= line_through(self["cell.resistance_by_temperature"], temperature)
+        if seconds > PULSE:
+            passed = 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
+            result *= 1 + self.get("cell.sustained_rise", 0.0) * passed
+        return result
+
+    def open_circuit(self, charge):
+        return self.series * self.cell_voltage(charge)
+
+    def resistance(self, charge, temperature, seconds=PULSE):
+        cells = self.series / self.parallel * self.cell_resistance(charge, temperature, seconds)
+        return cells + self["joint_resistance"]
+
+    def find_knots(self):
+        """Charge states between which both curves are straight."""
+        knots = {0.0, 1.0}
+        for key in ("cell.open_circuit_voltage", "cell.resistance_by_charge"):
+            knots.update(x for x, _ in self.get(key, []) if 0 < x < 1)
+        return sorted(knots)
+
+    def charge_at(self, voltage, upper):
+        """Charge state of a voltage at rest; of a level stretch its upper or its lower end."""
+        points = self.points
+        passed = [s for s, u in points if (u <= voltage if upper else u < voltage)]
+        if len(passed) == len(points):
+            return 1.0
+        if not passed:
+            return 0.0
+        (s0, u0), (s1, u1) = points[len(passed) - 1], points[len(passed)]
+        return s0 + (s1 - s0) * (voltage - u0) / (u1 - u0)
+
+    def rating(self, kind, duration):
+        """The cell rating that holds for a duration: the pulse rating up to the pulse time."""
+        pulse = f"cell.{kind}_pulse"
+        if pulse in self and duration <= self.get("cell.pulse_time", 10.0):
+            return self[pulse]
+        return self[f"cell.{kind}_current"]
+
+    def wiring(self, margins):
+        return wiring(self.inputs, self.prefix + "wiring.", margins)
+
+    def take_fixed(self, temperature, duration, margins):
+        """What the pack by itself may take whatever its charge state."""
+        bounds = {
+            "cell-charge-rating": self.parallel * self.rating("charge", duration) / self.strongest
+        }
+        if "protection.charge_trip" in self:
+            bounds["protection-charge-trip"] = (1 - margins["trip"]) * self[
+                "protection.charge_trip"
+            ]
+        bounds.update(self.wiring(margins))
+        low, high = self["cell.charge_temperature"]
+        window = NOTHING
+        if temperature < low or temperature > high:
+            window = 0.0
+        elif temperature < low + self.get("cell.cold_band", 0.0):
+            window = self["cell.cold_charge_share"] * bounds["cell-charge-rating"]
+        bounds["temperature-window"] = window
+        return bounds
+
+    def give_fixed(self, temperature, duration, margins):
+        """What the pack by itself may give whatever its charge state."""
+        rating = self.rating("discharge", duration)
+        bounds = {"cell-discharge-rating": self.parallel * rating / self.strongest}
+        if "protection.discharge_trip" in self:
+            bounds["protection-discharge-trip"] = (1 - margins["trip"]) * self[
+                "protection.discharge_trip"
+            ]
+        bounds.update(self.wiring(margins))
+        low, high = self["cell.discharge_temperature"]
+        bounds["temperature-window"] = NOTHING if low <= temperature <= high else 0.0
+        return bounds
+
+    def ceilings(self, margins):
+        """Highest cell voltage that each bound permits."""
+        result = {"voltage-ceiling": self["cell.voltage_max"]}
+        if "protection.cell_overvoltage_trip" in self:
+            result["protection-overvoltage-trip"] = (
+                self["protection.cell_overvoltage_trip"] - margins["overvoltage"]
+            )
+        return result
+
+    def floors(self, margins):
+        """Lowest cell voltage that each bound permits."""
+        result = {"voltage-floor": self["cell.voltage_min"]}
+        if "protection.cell_undervoltage_trip" in self:
+            result["protection-undervoltage-trip"] = (
+                self["protection.cell_undervoltage_trip"] + margins["overvoltage"]
+            )
+        return result
+
+
+def wiring(inputs, prefix, margins):
+    """What fuse, wire and plug carry."""
+    bounds = {}
+    for name, key, margin in (
+        ("main-fuse", "fuse", "fuse"),
+        ("main-wire", "wire_ampacity", "rating"),
+        ("main-plug", "plug_rating", "rating"),
+    ):
+        if prefix + key in inputs:
+            bounds[name] = (1 - margins[margin]) * inputs[prefix + key]["value"]
+    return bounds
+
+
+class Battery:
+    """All packs together as one voltage behind one resistance.
+
+    In parallel they stand at one voltage at rest and divide a current as their conductances; full
+    and empty where the first of them is. In series each carries all; they are full together, and
+    empty where the smallest is.
+    """
+
+    def __init__(self, inputs):
+        self.inputs = inputs
+        if "pack.series" in inputs:
+            self.packs = [Pack(inputs, "pack.")]
+        else:
+            count = 0
+            while f"packs.{count + 1}.series" in inputs:
+                count += 1
+            self.packs = [Pack(inputs, f"packs.{i + 1}.") for i in range(count)]
+        self.several = len(self.packs) > 1
+        self.found_knots = None
+        # what leads from all packs to the controllers
+        self.lead = inputs["battery.lead_resistance"]["value"] if self.lead_told() else 0.0
+        joining = inputs["battery.joining"]["value"] if self.several else "parallel"
+        self.parallel = joining == "parallel"
+        self.temperature = self.packs[0]["temperature"]
+        if self.parallel:
+            self.top = min(pack.open_circuit(1.0) for pack in self.packs)
+            self.bottom = max(pack.open_circuit(0.0) for pack in self.packs)
+            self.capacity = self.held(self.top, True)
+            self.points = self.common_points()
+        else:
+            self.capacity = min(pack.capacity for pack in self.packs)
+        self.own_charges = lru_cache(maxsize=None)(self.own_charges)
+        self.open_circuit = lru_cache(maxsize=None)(self.open_circuit)
+        self.resistances = lru_cache(maxsize=None)(self.resistances)
+        self.cells = lru_cache(maxsize=None)(self.cells)
+        self.greatest_share = lru_cache(maxsize=None)(self.greatest_share)
+
+    def lead_told(self):
+        return self.several and "battery.lead_resistance" in self.inputs
+
+    def held(self, voltage, upper):
+        """Ampere-hours that all packs in parallel hold above empty at a voltage at rest."""
+        return sum(
+            pack.capacity * (pack.charge_at(voltage, upper) - pack.charge_at(self.bottom, False))
+            for pack in self.packs
+        )
+
+    def own_charges(self, charge):
+        """Charge state of every pack where all together have one."""
+        if not self.several:
+            return (charge,)
+        if not self.parallel:
+            return tuple(1 - (1 - charge) * self.capacity / p.capacity for p in self.packs)
+        # between the voltages at which any curve bends, ampere-hours and charges are straight
+        asked = min(1.0, max(0.0, charge)) * self.capacity
+        points = self.points
+        i = bisect_right([ah for ah, _ in points], asked)
+        if i == len(points):
+            return points[-1][1]
+        (before, low), (after, high) = points[i - 1], points[i]
+        part = (asked - before) / (after - before)
+        return tuple(x + part * (y - x) for x, y in zip(low, high))
+
+    def common_points(self):
+        """Ampere-hours held and own charges wherever a curve bends, from empty to full."""
+        bends = {p.open_circuit(s) for p in self.packs for s in p.knots()} | {self.bottom, self.top}
+        points = []
+        for u in sorted(x for x in bends if self.bottom <= x <= self.top):
+            for upper in (False, True):
+                own = tuple(p.charge_at(u, upper) for p in self.packs)
+                points.append((self.held(u, upper), own))
+        return [p for i, p in enumerate(points) if i == 0 or p[0] - points[i - 1][0] > 1e-12]
+
+    def open_circuit(self, charge):
+        own = self.own_charges(charge)
+        voltages = [pack.open_circuit(s) for pack, s in zip(self.packs, own)]
+        return voltages[0] if self.parallel else sum(voltages)
+
+    def resistances(self, charge, temperature, seconds=PULSE):
+        own = self.own_charges(charge)
+        return [p.resistance(s, temperature, seconds) for p, s in zip(self.packs, own)]
+
+    def resistance(self, charge, temperature, seconds=PULSE):
+        each = self.resistances(charge, temperature, seconds)
+        if not self.several:
+            return each[0]
+        return self.lead + (1 / sum(1 / r for r in each) if self.parallel else sum(each))
+
+    def share(self, place, charge, temperature):
+        """w: part of the current of all that one pack carries."""
+        if not (self.several and self.parallel):
+            return 1.0
+        each = self.resistances(charge, temperature)
+        return 1 / each[place] / sum(1 / r for r in each)
+
+    def greatest_share(self, place, temperature):
+        return max(self.share(place, s, temperature) for s in self.knots())
+
+    def knots(self):
+        """Charge states of all together between which the curves of every pack are straight."""
+        if self.found_knots is None:
+            self.found_knots = self.find_knots()
+        return self.found_knots
+
+    def find_knots(self):
+        if not self.several:
+            return self.packs[0].knots()
+        knots = {0.0, 1.0}
+        for pack in self.packs:
+            for own in pack.knots():
+                if self.parallel:
+                    # a level stretch of one pack begins and ends at one voltage: take all of them
+                    u = pack.open_circuit(own)
+                    for upper in (False, True):
+                        knots.add(self.held(u, upper) / self.capacity)
+                else:
+                    knots.add(1 - (1 - own) * pack.capacity / self.capacity)
+        inside = sorted(s for s in knots if 0 <= s <= 1)
+        return [s for i, s in enumerate(inside) if i == 0 or s - inside[i - 1] > 1e-12]
+
+    def cell_voltages(self, drawn, charge, temperature, seconds=PULSE):
+        """Average cell of every pack, joints left out; drawn is negative while returning."""
+        return [u - drawn * r for u, r in self.cells(charge, temperature, seconds)]
+
+    def cells(self, charge, temperature, seconds):
+        """Average cell of every pack: voltage at rest, and fall per ampere out of all packs."""
+        own = self.own_charges(charge)
+        return [
+            (
+                p.cell_voltage(s),
+                self.share(i, charge, temperature)
+                / p.parallel
+                * p.cell_resistance(s, temperature, seconds),
+            )
+            for i, (p, s) in enumerate(zip(self.packs, own))
+        ]
+
+    def label(self, name, place):
+        return f"{name}@{place + 1}" if self.several else name
+
+    def fixed(self, taking, temperature, duration, margins):
+        """Bounds of the packs on the current of all, whatever the charge state."""
+        bounds = {}
+        for i, pack in enumerate(self.packs):
+            method = pack.take_fixed if taking else pack.give_fixed
+            for name, bound in method(temperature, duration, margins).items():
+                if bound is not NOTHING:
+                    bound /= self.greatest_share(i, temperature)
+                bounds[self.label(name, i)] = bound
+        if self.several:
+            bounds.update(wiring(self.inputs, "battery.", margins))
+        return bounds
+
+    def gaps(self, taking, temperature, margins):
+        """Bounds that depend on the charge state, as voltage gap(s) and resistance(s) of each."""
+        result = {}
+        for i, pack in enumerate(self.packs):
+            ends = pack.ceilings(margins) if taking else pack.floors(margins)
+            for name, end in ends.items():
+                result[self.label(name, i)] = (
+                    lambda s, i=i, pack=pack, end=end: (1 if taking else -1)
+                    * pack.parallel
+                    * (end - pack.cell_voltage(self.own_charges(s)[i])),
+                    lambda s, i=i, pack=pack: self.share(i, s, temperature)
+                    * pack.cell_resistance(self.own_charges(s)[i], temperature),
+                )
+        return result
+
+    def ends(self, taking, margins):
+        """Voltages of all packs at which a cell of one of them meets a bound."""
+        result = {}
+        for i, pack in enumerate(self.packs):
+            bounds = pack.ceilings(margins) if taking else pack.floors(margins)
+            for name, cell in bounds.items():
+                result[self.label(name, i)] = self.voltage_where(i, cell)
+        return result
+
+    def voltage_where(self, place, cell):
+        """Voltage of all packs at rest where the cells of one have a voltage."""
+        pack = self.packs[place]
+        own = pack.series * cell
+        if self.parallel:
+            return own
+        charge = 1 - (1 - pack.charge_at(own, True)) * pack.capacity / self.capacity
+        charge = min(1.0, max(0.0, charge))  # the others are never emptier than at the end
+        states = self.own_charges(charge)
+        voltages = [p.open_circuit(s) for p, s in zip(self.packs, states)]
+        return own + sum(voltages[:place] + voltages[place + 1 :])
