@@ -9,6 +9,7 @@ import brakewright.profile.Distribution;
 import brakewright.profile.Quantity;
 import brakewright.profile.Tolerances;
 import brakewright.profile.Uncertain;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -17,19 +18,21 @@ import java.util.stream.Collectors;
 final class ToleranceTable {
 
     private static final String RESULT = "  %-28s %18s %18s %18s";
-    private static final String INFLUENCE = "  %-32s %-24s %18s %18s";
+    private static final String INFLUENCE = "  %-32s %-28s %17s %17s";
 
     private final Tolerated tolerated;
     private final UnitSystem units;
+    private final Ink ink;
     private final Page page;
 
-    ToleranceTable(Tolerated tolerated, UnitSystem units, Page page) {
+    ToleranceTable(Tolerated tolerated, UnitSystem units, Ink ink, Page page) {
         this.tolerated = tolerated;
         this.units = units;
+        this.ink = ink;
         this.page = page;
     }
 
-    void print(Ink ink) {
+    void print() {
         Tolerances tolerances = tolerated.tolerances();
         page.line(ink.heading("What is not known exactly"));
         page.paragraph(
@@ -66,8 +69,10 @@ final class ToleranceTable {
         tolerated.distribution().ifPresent(this::cases);
     }
 
-    private static String line(String format, Object... cells) {
-        return String.format(Locale.ROOT, format, cells);
+    /** Cells are settled before they are laid out, as plain letters may be longer. */
+    private String line(String format, String... cells) {
+        Object[] settled = Arrays.stream(cells).map(ink::settle).toArray();
+        return String.format(Locale.ROOT, format, settled);
     }
 
     private String corner(Tolerances tolerances) {

@@ -82,7 +82,7 @@ public final class WorksheetText {
         new HeatText(sheet, units, page).print(ink);
         page.blank();
         if (tolerated.isPresent()) {
-            new ToleranceTable(tolerated.get(), units, page).print(ink);
+            new ToleranceTable(tolerated.get(), units, ink, page).print();
             page.blank();
         }
         findings();
