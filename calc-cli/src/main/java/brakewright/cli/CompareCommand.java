@@ -10,6 +10,8 @@ import brakewright.cli.text.CompareText;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
+import brakewright.profile.Quantity;
+import brakewright.profile.Reading;
 import brakewright.review.Evaluation;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
@@ -18,6 +20,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -104,19 +107,22 @@ final class CompareCommand implements Callable<Integer> {
                 Comparison.of(
                         profiles.get(0),
                         profiles.subList(1, profiles.size()).toArray(Profile[]::new));
-        Comparison comparison = chosen(sorted(whole));
+        Comparison comparison = chosen(sorted(judged(whole, columns)));
         output.write(
                 switch (format) {
                     case TEXT ->
                             new CompareText(
                                             file.title(),
                                             comparison,
-                                            judged(comparison, columns),
+                                            judged(columns, comparison),
                                             page.units,
                                             output.ink(page))
                                     .text();
-                    case JSON -> ComparisonJson.of(file.title(), comparison);
-                    case MARKDOWN -> CompareSheet.markdown(comparison, page.units);
+                    case JSON ->
+                            ComparisonJson.of(
+                                    file.title(), comparison, judged(columns, comparison));
+                    case MARKDOWN ->
+                            output.ink(page).settle(CompareSheet.markdown(comparison, page.units));
                     case CSV -> CompareSheet.csv(comparison);
                 },
                 spec.commandLine().getOut());
@@ -141,8 +147,32 @@ final class CompareCommand implements Callable<Integer> {
         return ExitStatus.of(worst, strict);
     }
 
+    /** The row of verdicts tells those that count: at the unfavourable corners. */
+    private static Comparison judged(Comparison comparison, List<Column> columns) {
+        return new Comparison(
+                comparison.profiles(),
+                comparison.rows().stream()
+                        .map(
+                                row ->
+                                        row.measure().quantity() == Quantity.VERDICT
+                                                ? new Comparison.Row(
+                                                        row.measure(),
+                                                        columns.stream()
+                                                                .map(CompareCommand::verdict)
+                                                                .toList())
+                                                : row)
+                        .toList());
+    }
+
+    private static Reading verdict(Column column) {
+        return new Reading(
+                OptionalDouble.of(Evaluation.of(column.judged()).outcome().ordinal()),
+                "",
+                OptionalDouble.empty());
+    }
+
     /** In the order of the comparison, which may have been sorted. */
-    private static List<Build> judged(Comparison comparison, List<Column> columns) {
+    private static List<Build> judged(List<Column> columns, Comparison comparison) {
         return comparison.profiles().stream()
                 .map(
                         profile ->

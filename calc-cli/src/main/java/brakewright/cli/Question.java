@@ -37,6 +37,9 @@ record Question(
     /** Assumption: our own choice; slower than this nothing is braked electrically [m/s]. */
     private static final double SLOWEST = 0.3;
 
+    /** Assumption: our own choice; a use of less charge than this is none [1]. */
+    private static final double STEP = 1e-3;
+
     private static final Set<Input> CURRENTS =
             Set.of(
                     Input.SETTINGS_MOTOR_DRIVE_CURRENT,
@@ -64,6 +67,9 @@ record Question(
                             + " tells where it must end and how wide it must be");
         }
         Optional<InputPlace> found = file.variations().find(key);
+        if (found.isEmpty() && file.packs().size() > 1 && key.equals("parallel")) {
+            throw new Unusable("the file has several packs: ask for packs.1.parallel or another");
+        }
         if (found.isEmpty() || !isAskable(found.get().input())) {
             throw new Unusable(
                     "\""
@@ -84,9 +90,9 @@ record Question(
                             file,
                             place,
                             List.of(place),
-                            file.build().use().chargeTo() + 1e-3,
+                            file.build().use().chargeTo() + STEP,
                             Math.max(
-                                    file.build().use().chargeTo() + 2e-3,
+                                    file.build().use().chargeTo() + 2.0 * STEP,
                                     file.build().use().chargeFrom()));
             case SETTINGS_SPEED_CAP ->
                     new Question(
@@ -95,24 +101,30 @@ record Question(
                             List.of(
                                     place,
                                     new InputPlace(Input.USE_SPEED_MAX, 0, InputPlace.Part.WHOLE)),
-                            SLOWEST,
-                            Math.max(
-                                    file.build().settings().speedCap().orElse(0.0),
-                                    file.build().use().speedMax()));
-            case PACK_PARALLEL -> {
-                if (place.pack() == 0 && file.packs().size() > 1) {
-                    throw new Unusable(
-                            "the file has several packs: ask for packs.1.parallel or another");
-                }
-                yield new Question(
-                        file,
-                        place,
-                        List.of(place),
-                        variations.nominal(place).orElse(1.0),
-                        MOST_PARALLEL);
-            }
+                            Math.min(SLOWEST, 0.1 * fastest(file)),
+                            fastest(file));
+            case PACK_PARALLEL ->
+                    new Question(
+                            file,
+                            place,
+                            List.of(place),
+                            variations.nominal(place).orElse(1.0),
+                            MOST_PARALLEL);
             default -> new Question(file, place, List.of(place), 0.0, possible);
         };
+    }
+
+    private static double fastest(BuildFile file) {
+        return Math.max(
+                file.build().settings().speedCap().orElse(0.0), file.build().use().speedMax());
+    }
+
+    /** The fullest charge cannot lie below the emptiest, wherever that is. */
+    private Question above(double emptiest) {
+        double least = emptiest + STEP;
+        return place.input() == Input.USE_CHARGE_FROM && least > low
+                ? new Question(file, place, places, least, Math.max(high, least + STEP))
+                : this;
     }
 
     private static boolean isAskable(Input input) {
@@ -138,6 +150,13 @@ record Question(
         return file.variations().nominal(place);
     }
 
+    /** What to know about an answer besides; empty where nothing. */
+    String note() {
+        return place.input() == Input.SETTINGS_SPEED_CAP
+                ? "use.speed_max is moved along: set both, for the higher of them counts."
+                : "";
+    }
+
     /** Answers with nominal inputs. */
     Solution nominal() {
         return nominal(List.of(), new double[0]);
@@ -145,6 +164,11 @@ record Question(
 
     /** Answers with nominal inputs and some other numbers fixed. */
     Solution nominal(List<InputPlace> fixed, double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            if (fixed.get(i).input() == Input.USE_CHARGE_TO && low < values[i] + STEP) {
+                return above(values[i]).nominal(fixed, values);
+            }
+        }
         return solve(value -> Evaluation.of(build(fixed, values, value)));
     }
 
@@ -157,10 +181,17 @@ record Question(
         if (spreads.isEmpty()) {
             return Optional.empty();
         }
+        double emptiest =
+                spreads.stream()
+                        .filter(each -> each.place().input() == Input.USE_CHARGE_TO)
+                        .mapToDouble(each -> each.range().high())
+                        .findFirst()
+                        .orElse(0.0);
+        Question asked = above(emptiest);
         List<InputPlace> uncertain = spreads.stream().map(Variations.Spread::place).toList();
         List<Uncertain> ranges = spreads.stream().map(Variations.Spread::range).toList();
         return Optional.of(
-                solve(
+                asked.solve(
                         value ->
                                 Tolerances.unfavourable(
                                                 ranges, values -> build(uncertain, values, value))

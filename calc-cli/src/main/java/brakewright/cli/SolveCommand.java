@@ -26,6 +26,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class SolveCommand implements Callable<Integer> {
 
+    /** Assumption: our own choice; a longer table is no table. */
+    private static final int MOST_ROWS = 1000;
+
     /** In which form the answer is printed. */
     enum Format {
         TEXT,
@@ -88,6 +91,7 @@ final class SolveCommand implements Callable<Integer> {
                                         question.present(),
                                         question.low(),
                                         question.high(),
+                                        question.note(),
                                         nominal,
                                         unfavourable),
                 spec.commandLine().getOut());
@@ -98,6 +102,9 @@ final class SolveCommand implements Callable<Integer> {
 
     private int frontier(BuildFile file, Question question, String text) {
         Varied held = Varied.parse(file.variations(), text);
+        if (held.count() > MOST_ROWS) {
+            throw new Unusable("--against takes at most " + MOST_ROWS + " values");
+        }
         if (question.places().contains(held.place())) {
             throw new Unusable("--against must name another key than --for");
         }

@@ -37,8 +37,10 @@ record Varied(InputPlace place, double low, double high, int count) {
                                         new Unusable(
                                                 "\""
                                                         + key
-                                                        + "\" is no key with a single number; see"
-                                                        + " the list of keys in README.md"));
+                                                        + "\" is no key with a single number in"
+                                                        + " this file; with several packs name"
+                                                        + " one, for example packs.1.parallel;"
+                                                        + " keys are listed in README.md"));
         int count = Integer.parseInt(shape.group(4));
         if (count < 2) {
             throw new Unusable(key + ": at least 2 values are needed, for example 20A..60A/41");

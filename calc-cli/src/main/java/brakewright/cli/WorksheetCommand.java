@@ -10,6 +10,7 @@ import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,8 +75,10 @@ final class WorksheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         BuildFile file = build == null ? BuildArgument.example() : BuildArgument.read(build);
-        Worksheet sheet = Worksheet.of(file.build());
+        CompletableFuture<Worksheet> beside =
+                CompletableFuture.supplyAsync(() -> Worksheet.of(file.build()));
         Optional<Tolerated> tolerated = tolerated(file);
+        Worksheet sheet = beside.join();
         String text =
                 format == Format.JSON
                         ? new WorksheetJson(file, sheet, tolerated).text()

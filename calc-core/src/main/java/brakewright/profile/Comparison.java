@@ -170,6 +170,7 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                                 .forEach(speed -> all.add(Measure.at(quantity, speed)));
                 case RANGE ->
                         Arrays.stream(new double[] {cruise, rounded(first.use().speedMax())})
+                                .filter(speed -> speed == cruise || rounded(cruise) != speed)
                                 .distinct()
                                 .forEach(speed -> all.add(Measure.at(quantity, speed)));
                 case TIME_TO_CRUISE -> all.add(Measure.at(quantity, cruise));

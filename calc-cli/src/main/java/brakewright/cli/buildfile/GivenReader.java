@@ -7,9 +7,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads what a build file says, key by key. */
 final class GivenReader {
+
+    private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} _.+-]{1,40}");
+
+    /** How comparisons call the settings that are not proposed. */
+    private static final String PRESENT = "present";
 
     private static final String PROPOSALS = "proposals.";
     private static final String SETTINGS = "settings.";
@@ -138,6 +144,16 @@ final class GivenReader {
             return;
         }
         String name = rest.substring(0, dot);
+        if (!NAME.matcher(name).matches() || name.equals(PRESENT)) {
+            problems.add(
+                    new Problem(
+                            entry.line(),
+                            key,
+                            "this is no name for a proposal",
+                            "up to 40 letters, digits, blanks, points and hyphens, and not"
+                                    + " \"present\", for example [proposals.firmer-brake]"));
+            return;
+        }
         String setting = SETTINGS + rest.substring(dot + 1);
         Optional<Input> input = Input.ofKey(setting);
         if (input.isEmpty()) {

@@ -46,17 +46,20 @@ final class SettingsAssembler {
         String highKey = table + ".high_voltage_taper";
         Optional<Taper> low = taper(Input.SETTINGS_LOW_VOLTAGE_TAPER, lowKey);
         Optional<Taper> high = taper(Input.SETTINGS_HIGH_VOLTAGE_TAPER, highKey);
-        return attempts.attempt(
-                () ->
-                        new Settings(
-                                values.optional(Input.SETTINGS_MOTOR_DRIVE_CURRENT),
-                                values.optional(Input.SETTINGS_MOTOR_BRAKE_CURRENT),
-                                values.optional(Input.SETTINGS_PACK_DISCHARGE_CURRENT),
-                                values.optional(Input.SETTINGS_PACK_REGEN_CURRENT),
-                                low,
-                                high,
-                                values.optional(Input.SETTINGS_SPEED_CAP)),
-                low.isPresent() ? lowKey : highKey);
+        Settings first = attempts.attempt(() -> settings(low, Optional.empty()), lowKey);
+        Settings second = attempts.attempt(() -> settings(Optional.empty(), high), highKey);
+        return first == null || second == null ? null : first.overlaidBy(second);
+    }
+
+    private Settings settings(Optional<Taper> low, Optional<Taper> high) {
+        return new Settings(
+                values.optional(Input.SETTINGS_MOTOR_DRIVE_CURRENT),
+                values.optional(Input.SETTINGS_MOTOR_BRAKE_CURRENT),
+                values.optional(Input.SETTINGS_PACK_DISCHARGE_CURRENT),
+                values.optional(Input.SETTINGS_PACK_REGEN_CURRENT),
+                low,
+                high,
+                values.optional(Input.SETTINGS_SPEED_CAP));
     }
 
     private Optional<Taper> taper(Input input, String key) {

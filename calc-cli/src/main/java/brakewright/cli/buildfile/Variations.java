@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 public final class Variations {
 
+    private static final List<String> PREFIXES =
+            List.of("", "settings.", "use.", "pack.", "vehicle.", "motor.", "controller.");
+
     private final Given given;
     private final Resolver.Completed completed;
     private final ReferenceTables tables;
@@ -71,28 +74,35 @@ public final class Variations {
      * Finds a number by the key of its input.
      *
      * @param key as the build file has it; for a settings key {@code settings.} may be left out,
-     *     for a key of {@code use} likewise, for one of the pack {@code pack.}
-     * @return where it stands; empty where there is no such number
+     *     for a key of {@code use} likewise, for one of the pack {@code pack.}; with several packs
+     *     it begins with {@code packs.1.} or another
+     * @return where it stands; empty where there is no such number, or it is not told of which pack
      */
     public Optional<InputPlace> find(String key) {
-        String[] prefixes = {"", "settings.", "use.", "pack.", "vehicle.", "motor.", "controller."};
-        for (String prefix : prefixes) {
+        for (String prefix : PREFIXES) {
             String whole = prefix + key;
             Optional<Input> input = Input.ofKey(PackPlace.schemaKey(whole));
             if (input.isPresent() && Schema.of(input.get()).kind().isSingleNumber()) {
-                return Optional.of(
-                        new InputPlace(input.get(), number(whole), InputPlace.Part.WHOLE));
+                return place(input.get(), whole);
             }
         }
         return Optional.empty();
     }
 
-    /** The number in {@code packs.2.series}; 0 without one. */
-    private static int number(String key) {
-        String[] parts = key.split("\\.", -1);
-        return parts[0].equals(PackPlace.SEVERAL) && parts.length > 2
-                ? Integer.parseInt(parts[1])
-                : 0;
+    /** With several packs the number of the pack must be told, with one it must not. */
+    private Optional<InputPlace> place(Input input, String key) {
+        int number = 0;
+        for (int pack = 1; pack <= given.packs().size(); pack++) {
+            if (key.startsWith(PackPlace.SEVERAL + "." + pack + ".")) {
+                number = pack;
+            }
+        }
+        boolean ofPack = PackPlace.holds(input);
+        boolean told = number > 0 && !given.hasOnePack();
+        boolean fits = ofPack ? told != given.hasOnePack() : number == 0;
+        return fits && (told || !key.startsWith(PackPlace.SEVERAL + "."))
+                ? Optional.of(new InputPlace(input, number, InputPlace.Part.WHOLE))
+                : Optional.empty();
     }
 
     /**

@@ -2,9 +2,12 @@ package brakewright.cli.json;
 
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Comparison;
+import brakewright.profile.Profile;
 import brakewright.profile.Quantity;
 import brakewright.profile.Reading;
 import brakewright.review.Evaluation;
+import brakewright.spec.Build;
+import java.util.List;
 import java.util.Locale;
 
 /** A comparison as JSON. Every reading tells its unit; what was not computed is absent. */
@@ -17,25 +20,25 @@ public final class ComparisonJson {
      *
      * @param title what the vehicle is called
      * @param comparison the profiles
+     * @param judged the vehicles on which the verdicts rest, in the order of the profiles
      * @return JSON
      */
-    public static String of(String title, Comparison comparison) {
+    public static String of(String title, Comparison comparison, List<Build> judged) {
         JsonText json = new JsonText();
         json.startObject();
         json.text("schema", "brakewright.comparison/1");
         json.text("title", title);
         json.startArray("profiles");
-        comparison
-                .profiles()
-                .forEach(
-                        profile -> {
-                            Evaluation evaluation = Evaluation.of(profile.build());
-                            json.startObject();
-                            json.text("name", profile.name());
-                            json.text("verdict", evaluation.outcome().key());
-                            json.number("safe_charge", evaluation.safeCharge());
-                            json.endObject();
-                        });
+        for (int place = 0; place < judged.size(); place++) {
+            Profile profile = comparison.profiles().get(place);
+            Evaluation evaluation = Evaluation.of(judged.get(place));
+            json.startObject();
+            json.text("name", profile.name());
+            json.text("verdict", evaluation.outcome().key());
+            json.text("verdict_nominal", Evaluation.of(profile.build()).outcome().key());
+            json.number("safe_charge", evaluation.safeCharge());
+            json.endObject();
+        }
         json.endArray();
         json.startArray("rows");
         comparison.rows().forEach(row -> row(json, row));

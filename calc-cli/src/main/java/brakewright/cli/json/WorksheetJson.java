@@ -1,6 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.buildfile.Value;
@@ -59,11 +60,11 @@ public final class WorksheetJson {
         json.startObject();
         json.text("schema", "brakewright.worksheet/1");
         json.text("title", file.title());
-        json.text(
-                "verdict",
-                tolerated.map(Tolerated::outcome).orElse(sheet.review().verdict().outcome()).key());
+        Judged judged = Judged.of(sheet, tolerated);
+        json.text("verdict", judged.review().verdict().outcome().key());
         json.texts(
-                "verdict_text", new VerdictWords(file.build(), UnitSystem.SI).of(sheet.review()));
+                "verdict_text",
+                new VerdictWords(judged.build(), UnitSystem.SI).of(judged.review()));
         json.text("table_version", file.tableVersion());
         inputs();
         limits();

@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;

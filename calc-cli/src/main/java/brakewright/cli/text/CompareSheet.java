@@ -85,6 +85,6 @@ public final class CompareSheet {
     }
 
     private static String cell(String text) {
-        return text.replace("|", "\\|");
+        return text.replace("|", "\\|").replace("\n", " ");
     }
 }

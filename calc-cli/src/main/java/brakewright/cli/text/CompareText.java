@@ -60,13 +60,13 @@ public final class CompareText {
      *     each with the first profile again
      */
     public String text() {
-        page.line(ink.heading(title + ": profiles side by side"));
+        page.paragraph("", 0, ink.heading(title + ": profiles side by side"));
         page.paragraph(
                 "",
                 2,
                 "* best of its row; in brackets the difference to "
                         + comparison.profiles().get(0).name()
-                        + "; inputs nominal, pack at its own temperature, stops with the fullest pack in"
+                        + "; inputs nominal but for the verdict, pack at its own temperature, stops with the fullest pack in"
                         + " use.");
         int count = comparison.profiles().size();
         for (int from = 1; from == 1 || from < count; from += COLUMNS - 1) {
@@ -143,9 +143,10 @@ public final class CompareText {
                         case CONDITIONAL -> Ink.Tone.DOUBTFUL;
                         case OUTSIDE_LIMITS -> Ink.Tone.BAD;
                     };
-            page.line(
-                    "  "
-                            + profile.name()
+            page.paragraph(
+                    "",
+                    2,
+                    profile.name()
                             + ": "
                             + ink.paint(tone, name(review.verdict()))
                             + (build.equals(profile.build())

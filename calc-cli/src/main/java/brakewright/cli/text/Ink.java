@@ -36,8 +36,13 @@ public record Ink(boolean colour, boolean plain) {
         return paint(Tone.HEADING, text.toUpperCase(Locale.ROOT));
     }
 
-    /** Replaces what is not ASCII, where that is asked for. */
-    String settle(String text) {
+    /**
+     * Replaces what is not ASCII, where that is asked for.
+     *
+     * @param text any text
+     * @return the text to be shown
+     */
+    public String settle(String text) {
         if (!plain) {
             return text;
         }

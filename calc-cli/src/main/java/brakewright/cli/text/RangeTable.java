@@ -145,7 +145,7 @@ final class RangeTable {
             return "down to "
                     + Numbers.up(100.0 * ride.heldDownTo(), 0)
                     + " %"
-                    + (slower < LITTLE ? "" : ", then slower, " + Travel.distance(units, slower));
+                    + (slower < LITTLE ? "" : ", then slower " + Travel.distance(units, slower));
         }
         return "";
     }

@@ -46,6 +46,7 @@ public final class SolveText {
      * @param present the value now in the file; empty where there is none
      * @param low the lowest value asked about
      * @param high the highest value asked about
+     * @param note what to know besides; may be empty
      * @param nominal the answer with nominal inputs
      * @param unfavourable the answer at the unfavourable corner of the tolerances; empty where none
      *     is stated
@@ -56,9 +57,10 @@ public final class SolveText {
             Optional<Double> present,
             double low,
             double high,
+            String note,
             Solution nominal,
             Optional<Solution> unfavourable) {
-        page.line(ink.heading(title + ": solved for " + name));
+        page.paragraph("", 0, ink.heading(title + ": solved for " + name));
         page.paragraph("", 2, answer(nominal));
         unfavourable.ifPresent(
                 solution ->
@@ -67,6 +69,9 @@ public final class SolveText {
                                 2,
                                 "With the tolerances stated, at their unfavourable corner: "
                                         + lowerFirst(answer(solution))));
+        if (!note.isEmpty()) {
+            page.paragraph("", 2, note);
+        }
         page.blank();
         present.ifPresent(value -> page.line("  now          " + shown(value)));
         page.line("  asked about  " + shown(low) + " to " + shown(high));
@@ -91,8 +96,7 @@ public final class SolveText {
     private String answer(Solution solution) {
         if (solution instanceof Solution.Found found) {
             return "The "
-                    + (isCount ? "smallest number of " : "highest ")
-                    + name
+                    + kind()
                     + " within limits is "
                     + shown(found.value())
                     + ". "
@@ -117,6 +121,12 @@ public final class SolveText {
                 + " is exceeded"
                 + where(none.there())
                 + ": that must be mended elsewhere.";
+    }
+
+    private String kind() {
+        return input == Input.USE_CHARGE_FROM
+                ? name
+                : (isCount ? "smallest number of " : "highest ") + name;
     }
 
     private static String check(Evaluation evaluation) {
@@ -155,14 +165,12 @@ public final class SolveText {
      * @return lines of at most 100 columns
      */
     public String frontier(String title, Input other, String otherName, List<Row> rows) {
-        page.line(ink.heading(title + ": " + name + " against " + otherName));
+        page.paragraph("", 0, ink.heading(title + ": " + name + " against " + otherName));
         page.paragraph(
                 "",
                 2,
                 "Each row is solved by itself: the "
-                        + (isCount ? "smallest" : "highest")
-                        + " "
-                        + name
+                        + kind()
                         + " within limits with "
                         + otherName
                         + " held.");

@@ -18,6 +18,8 @@ import java.util.stream.Collectors;
 final class ToleranceTable {
 
     private static final String RESULT = "  %-28s %18s %18s %18s";
+    private static final int NAME = 32;
+    private static final int RANGE = 28;
     private static final String INFLUENCE = "  %-32s %-28s %17s %17s";
 
     private final Tolerated tolerated;
@@ -62,9 +64,7 @@ final class ToleranceTable {
                         "from .. to",
                         "worst check",
                         "safe to"));
-        for (Tolerances.Influence influence : tolerances.influences()) {
-            page.line(influence(words, influence));
-        }
+        tolerances.influences().forEach(each -> influence(words, each));
         page.paragraph("", 2, advice(tolerances));
         tolerated.distribution().ifPresent(this::cases);
     }
@@ -90,25 +90,38 @@ final class ToleranceTable {
         return text.toString();
     }
 
-    private String influence(MeasureWords words, Tolerances.Influence influence) {
+    /** What stands too long beside the numbers stands above them. */
+    private void influence(MeasureWords words, Tolerances.Influence influence) {
         Uncertain input = influence.input();
-        String change =
-                Numbers.significant(
-                        100.0 * (influence.severityAtHigh() - influence.severityAtLow()));
-        return line(
-                INFLUENCE,
-                name(input),
+        String range =
                 InputWords.nearest(input.input(), input.low(), units)
                         + " .. "
-                        + InputWords.nearest(input.input(), input.high(), units),
-                Math.abs(influence.severityAtHigh() - influence.severityAtLow()) < 5e-5
-                        ? "no change"
-                        : (change.startsWith("-") ? "" : "+") + change + " points",
-                words.value(Quantity.SAFE_CHARGE, OptionalDouble.of(influence.safeChargeAtLow()))
-                        + " .. "
-                        + words.value(
-                                Quantity.SAFE_CHARGE,
-                                OptionalDouble.of(influence.safeChargeAtHigh())));
+                        + InputWords.nearest(input.input(), input.high(), units);
+        boolean fits = name(input).length() <= NAME && ink.settle(range).length() <= RANGE;
+        if (!fits) {
+            page.paragraph("", 2, name(input) + "  " + range);
+        }
+        page.line(
+                line(
+                        INFLUENCE,
+                        fits ? name(input) : "",
+                        fits ? range : "",
+                        moved(influence),
+                        safe(words, influence.safeChargeAtLow())
+                                + " .. "
+                                + safe(words, influence.safeChargeAtHigh())));
+    }
+
+    private static String moved(Tolerances.Influence influence) {
+        double change = influence.severityAtHigh() - influence.severityAtLow();
+        String points = Numbers.significant(100.0 * change);
+        return Math.abs(change) < 5e-5
+                ? "no change"
+                : (change < 0.0 ? "" : "+") + points + " points";
+    }
+
+    private static String safe(MeasureWords words, double charge) {
+        return words.value(Quantity.SAFE_CHARGE, OptionalDouble.of(charge));
     }
 
     private String name(Uncertain range) {

@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.buildfile.Value;
@@ -15,6 +16,7 @@ import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /** The worksheet as text. */
 public final class WorksheetText {
@@ -57,6 +59,7 @@ public final class WorksheetText {
      * @return the worksheet, lines of at most 100 columns
      */
     public String text() {
+        CompletableFuture<String> ride = CompletableFuture.supplyAsync(this::ride);
         title();
         verdict();
         notes();
@@ -73,13 +76,7 @@ public final class WorksheetText {
         page.blank();
         new FirstStopText(sheet, units, page).print(ink);
         page.blank();
-        new DriveTable(sheet, units, page).print(ink);
-        page.blank();
-        new SagTable(sheet, page).print(ink);
-        page.blank();
-        new RangeTable(sheet, units, page).print(ink);
-        page.blank();
-        new HeatText(sheet, units, page).print(ink);
+        page.text(ride.join());
         page.blank();
         if (tolerated.isPresent()) {
             new ToleranceTable(tolerated.get(), units, ink, page).print();
@@ -91,6 +88,19 @@ public final class WorksheetText {
         page.blank();
         cautions();
         return page.text();
+    }
+
+    /** Takes as long as all the rest, and is written beside it. */
+    private String ride() {
+        Page own = new Page(ink);
+        new DriveTable(sheet, units, own).print(ink);
+        own.blank();
+        new SagTable(sheet, own).print(ink);
+        own.blank();
+        new RangeTable(sheet, units, own).print(ink);
+        own.blank();
+        new HeatText(sheet, units, own).print(ink);
+        return own.text();
     }
 
     private void title() {

@@ -50,7 +50,12 @@ public final class InputWords {
     public static String nearest(Input input, double value, UnitSystem units) {
         return switch (input.unit()) {
             case "m/s" -> units.speedText(value);
-            case "1" -> isCount(input) ? count(value) : Numbers.percent(value);
+            case "1" ->
+                    isCount(input)
+                            ? count(value)
+                            : input == Input.DRIVE_REDUCTION
+                                    ? Numbers.significant(value)
+                                    : Numbers.percent(value);
             default -> Numbers.significant(value) + unit(input);
         };
     }

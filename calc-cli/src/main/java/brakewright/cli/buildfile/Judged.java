@@ -1,6 +1,5 @@
-package brakewright.cli.text;
+package brakewright.cli.buildfile;
 
-import brakewright.cli.buildfile.Tolerated;
 import brakewright.limit.Limits;
 import brakewright.review.Operation;
 import brakewright.review.Review;
@@ -15,9 +14,16 @@ import java.util.Optional;
  * @param build the vehicle
  * @param review its review
  */
-record Judged(Build build, Review review) {
+public record Judged(Build build, Review review) {
 
-    static Judged of(Worksheet sheet, Optional<Tolerated> tolerated) {
+    /**
+     * Judges a worksheet.
+     *
+     * @param sheet with nominal inputs
+     * @param tolerated what the tolerances stated do; empty where none is
+     * @return the vehicle that counts, and its review
+     */
+    public static Judged of(Worksheet sheet, Optional<Tolerated> tolerated) {
         if (tolerated.isEmpty()) {
             return new Judged(sheet.build(), sheet.review());
         }
@@ -26,12 +32,22 @@ record Judged(Build build, Review review) {
         return new Judged(worst, Review.of(worst, limits, Operation.of(worst, limits)));
     }
 
-    /** The outcome in words, small letters. */
-    String word() {
+    /**
+     * Returns the outcome in words.
+     *
+     * @return small letters
+     */
+    public String word() {
         return word(review);
     }
 
-    static String word(Review review) {
+    /**
+     * Returns an outcome in words.
+     *
+     * @param review a review
+     * @return small letters
+     */
+    public static String word(Review review) {
         return review.verdict().outcome().key().replace('-', ' ');
     }
 }
