@@ -76,7 +76,13 @@ class ToleranceCommandTest {
     void theCornerWrittenIntoTheFileHasTheSameVerdict() {
         Map<String, Object> tolerances =
                 JsonMaps.object(
-                        json(builds.put("board", BuildText.of(Example.TRAIL_BOARD))), "tolerances");
+                        JsonMaps.read(
+                                CommandRun.worksheet(
+                                                with("motor", "resistance", "\"68 mΩ ± 10 %\""),
+                                                "--format",
+                                                "json")
+                                        .out()),
+                        "tolerances");
         Map<String, Object> worst = JsonMaps.object(tolerances, "worst");
         Map<String, Object> resistance = JsonMaps.objects(worst, "values").get(0);
         assertThat(JsonMaps.text(resistance, "key")).isEqualTo("motor.resistance");

@@ -16,8 +16,9 @@ class WorksheetJsonRoundTripTest {
     /** What rightly differs: all values of the second file come from the file. */
     private static final Set<String> ORIGIN = Set.of("from", "source", "kind");
 
+    /** Of one pack; a list of packs is not written with dotted keys. */
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "TOUR_BOARD")
     void theInputsOfAWorksheetGiveThatWorksheetAgain(Example example) {
         Map<String, Object> first = JsonMaps.read(example.json());
         CommandRun run = CommandRun.worksheet(buildFile(first), "--format", "json");

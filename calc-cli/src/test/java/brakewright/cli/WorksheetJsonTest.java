@@ -79,7 +79,9 @@ class WorksheetJsonTest {
                 .forEach(
                         (key, value) -> {
                             Map<String, Object> entry = JsonMaps.asObject(value);
-                            Input input = Input.ofKey(key).orElseThrow();
+                            Input input =
+                                    Input.ofKey(key.replaceFirst("^packs\\.[0-9]+", "pack"))
+                                            .orElseThrow();
                             assertThat(entry).as(key).containsKeys("value", "source");
                             assertThat(text(entry, "unit")).as(key).isEqualTo(input.unit());
                             assertThat(text(entry, "from"))

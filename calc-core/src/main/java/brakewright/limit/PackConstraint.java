@@ -27,6 +27,17 @@ public interface PackConstraint {
     boolean variesWithCharge();
 
     /**
+     * Returns the voltage that is left without any current, for a condition on a voltage.
+     *
+     * @param charge the charge state [1]
+     * @return the voltage, negative where the condition fails at rest [V]; infinite for a condition
+     *     that is none on a voltage
+     */
+    default double headroomAt(double charge) {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /**
      * Returns the highest pack current that satisfies the condition.
      *
      * @param charge the charge state [1]

@@ -30,6 +30,11 @@ interface VoltageConstraint extends PackConstraint {
     double resistance(double charge, double temperatureC);
 
     @Override
+    default double headroomAt(double charge) {
+        return headroom(charge);
+    }
+
+    @Override
     default double limitAt(double charge, double temperatureC) {
         return Math.max(0.0, headroom(charge) / resistance(charge, temperatureC));
     }

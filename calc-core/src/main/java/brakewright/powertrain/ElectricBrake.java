@@ -98,9 +98,20 @@ public record ElectricBrake(
      * @return the pack current, not negative [A]
      */
     public double greatestReturn(double topSpeed, PackState pack) {
+        return Math.min(greatestAsked(topSpeed, pack), settledPackLimit(pack));
+    }
+
+    /**
+     * Returns the highest current that the motors would return at any speed up to one, braking in
+     * full or in part, if nothing held them back.
+     *
+     * @param topSpeed the highest speed [m/s]
+     * @param pack the pack
+     * @return the pack current, not negative [A]
+     */
+    public double greatestAsked(double topSpeed, PackState pack) {
         double most = powertrain.mostReturningCurrent(motorCurrent, topSpeed);
-        double asked = pack.currentInto(powertrain.returnedPower(most, topSpeed));
-        return Math.min(asked, settledPackLimit(pack));
+        return pack.currentInto(powertrain.returnedPower(most, topSpeed));
     }
 
     /**

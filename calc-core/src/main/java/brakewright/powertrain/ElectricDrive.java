@@ -52,8 +52,19 @@ public record ElectricDrive(
      * @return the pack current [A]
      */
     public double greatestDraw(double topSpeed, PackState pack) {
-        double asked = -pack.currentInto(-powertrain.drawnPower(motorCurrent, topSpeed));
-        return Math.min(asked, settledPackLimit(pack));
+        return Math.min(greatestAsked(topSpeed, pack), settledPackLimit(pack));
+    }
+
+    /**
+     * Returns the highest current that the motors would draw at any speed up to one, if nothing
+     * held them back.
+     *
+     * @param topSpeed the highest speed [m/s]
+     * @param pack the pack
+     * @return the pack current; infinite where the pack cannot give so much power [A]
+     */
+    public double greatestAsked(double topSpeed, PackState pack) {
+        return -pack.currentInto(-powertrain.drawnPower(motorCurrent, topSpeed));
     }
 
     /**

@@ -21,7 +21,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the measures of one profile; what several need is worked out once. */
@@ -131,7 +130,7 @@ final class Gauge {
     private Reading greatest(ToDoubleFunction<PackState> current) {
         double greatest = Double.NEGATIVE_INFINITY;
         double where = build.use().chargeFrom();
-        for (double charge : charges()) {
+        for (double charge : Operation.bends(build, model, limits, operation)) {
             double flows =
                     current.applyAsDouble(
                             PackState.of(model, charge, build.battery().temperatureC()));
@@ -162,16 +161,5 @@ final class Gauge {
                         new Road(0.0, build.use().riding().headwind()),
                         speed);
         return Double.isFinite(cruise.distance()) ? Reading.of(cruise.distance()) : Reading.NONE;
-    }
-
-    /**
-     * The ends of the charge in use and the knots between: what flows is greatest at one of them.
-     */
-    private double[] charges() {
-        double from = build.use().chargeFrom();
-        double to = build.use().chargeTo();
-        return DoubleStream.concat(DoubleStream.of(to, from), DoubleStream.of(model.knots()))
-                .filter(charge -> charge >= to && charge <= from)
-                .toArray();
     }
 }

@@ -22,6 +22,9 @@ public final class Solver {
     private static final int ORDER = 5;
     private static final int EVALUATIONS = 500;
 
+    /** So small that it moves no root, and large enough that its square is no zero. */
+    private static final double BELOW = -1e-100;
+
     private Solver() {}
 
     /**
@@ -89,6 +92,6 @@ public final class Solver {
 
     /** A check that sits on its limit is within it: nudged below, so that a root lies above. */
     private static double signed(Evaluation evaluation) {
-        return evaluation.severity() == 0.0 ? -Double.MIN_NORMAL : evaluation.severity();
+        return evaluation.severity() == 0.0 ? BELOW : evaluation.severity();
     }
 }

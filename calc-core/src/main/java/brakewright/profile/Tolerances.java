@@ -16,8 +16,9 @@ import java.util.function.ToDoubleFunction;
  * What tolerances of inputs make of a verdict and of the results.
  *
  * <p>The verdict is taken at the unfavourable corner: the values within the tolerances at which the
- * outcome is worst, then the safe charge lowest, then the worst check most severe; {@link
- * CornerSearch} tells how it is found. Every result is told at its own worst and best corner.
+ * outcome is worst, and among those a sum in which the safe charge counts most and the severity of
+ * the worst check less; {@link CornerSearch} tells how it is found. Every result is told at its own
+ * worst and best corner.
  *
  * @param inputs that are not known exactly
  * @param nominal the verdict at nominal values
@@ -133,7 +134,8 @@ public record Tolerances(
     }
 
     /**
-     * Puts verdicts in an order, the worse the greater: outcome before safe charge before severity.
+     * Puts verdicts in an order, the worse the greater: the outcome first, then a sum of what the
+     * safe charge lacks (5 at most) and the severity (1 at most).
      *
      * @param evaluation a verdict
      * @return its place

@@ -26,10 +26,11 @@ public final class ChargeCeiling {
      */
     public static double of(Build build, Limits limits, Operation operation) {
         Climate climate = build.use().climate();
+        double own = build.battery().temperatureC();
         return DoubleStream.of(
-                        build.battery().temperatureC(),
-                        climate.coldestPackC(),
-                        climate.warmestPackC())
+                        own,
+                        Math.min(own, climate.coldestPackC()),
+                        Math.max(own, climate.warmestPackC()))
                 .map(
                         cells ->
                                 firstExcess(build, limits, operation, cells)
@@ -43,13 +44,14 @@ public final class ChargeCeiling {
             Build build, Limits limits, Operation operation, double cellsC) {
         BatteryModel pack = new BatteryModel(build.battery());
         ElectricBrake brake = operation.brake();
-        return new ChargeSearch(build)
+        return ChargeSearch.of(build, pack, limits, operation)
                 .firstExcess(
                         charge ->
-                                brake.greatestReturn(
+                                Evaluation.excess(
+                                        brake.greatestReturn(
                                                 operation.topSpeed(),
-                                                PackState.of(pack, charge, cellsC))
-                                        - limits.packRegen().valueAt(charge, cellsC),
+                                                PackState.of(pack, charge, cellsC)),
+                                        limits.packRegen().valueAt(charge, cellsC)),
                         true);
     }
 }

@@ -1,6 +1,7 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.limit.Limits;
 import brakewright.spec.Build;
 import brakewright.spec.Use;
 import java.util.List;
@@ -12,7 +13,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * Finds where over the charge in use something begins to exceed a bound. It looks at both ends,
- * every 5 % and every point of the cell's curves between, and solves in between.
+ * every 5 %, every point of the cells' curves and every bend between, and solves in between.
  */
 final class ChargeSearch {
 
@@ -21,10 +22,6 @@ final class ChargeSearch {
     private static final int ITERATIONS = 200;
 
     private final double[] charges;
-
-    ChargeSearch(Build build) {
-        this(build, new BatteryModel(build.battery()));
-    }
 
     ChargeSearch(Build build, BatteryModel model) {
         Use use = build.use();
@@ -39,6 +36,24 @@ final class ChargeSearch {
                 points.subSet(use.chargeTo(), true, use.chargeFrom(), true).stream()
                         .mapToDouble(Double::doubleValue)
                         .toArray();
+    }
+
+    /**
+     * Prepares a search for what the settings exceed: it looks where something bends, too.
+     *
+     * @param build the vehicle
+     * @param model its packs
+     * @param limits its limits
+     * @param operation its settings in effect
+     * @return the search
+     */
+    static ChargeSearch of(Build build, BatteryModel model, Limits limits, Operation operation) {
+        double[] points = new ChargeSearch(build, model).charges;
+        TreeSet<Double> all = Bends.of(build, model, limits, operation, points);
+        for (double point : points) {
+            all.add(point);
+        }
+        return new ChargeSearch(all.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     private ChargeSearch(double[] charges) {

@@ -39,6 +39,9 @@ public record Evaluation(
         OptionalDouble charge,
         double safeCharge) {
 
+    /** Some thousand times the rounding of one number [1]. */
+    private static final double ROUNDING = 1e-12;
+
     /**
      * Evaluates a vehicle.
      *
@@ -74,7 +77,19 @@ public record Evaluation(
             return -1.0;
         }
         double greater = Math.max(value, limit);
-        return greater == 0.0 ? 0.0 : (value - limit) / greater;
+        return greater == 0.0 ? 0.0 : excess(value, limit) / greater;
+    }
+
+    /**
+     * Returns how far a value exceeds its limit; what differs by rounding alone is equal.
+     *
+     * @param value what is asked, not negative
+     * @param limit what is permitted, not negative; may be infinite
+     * @return value less limit
+     */
+    static double excess(double value, double limit) {
+        double excess = value - limit;
+        return Math.abs(excess) <= ROUNDING * value ? 0.0 : excess;
     }
 
     private static final class Work {
@@ -99,7 +114,7 @@ public record Evaluation(
             this.limits = limits;
             this.operation = operation;
             this.model = new BatteryModel(build.battery());
-            this.search = new ChargeSearch(build, model);
+            this.search = ChargeSearch.of(build, model, limits, operation);
             this.charges = search.charges();
             this.nominal = build.battery().temperatureC();
             this.safeCharge = build.use().chargeFrom();
@@ -198,16 +213,20 @@ public record Evaluation(
 
         private boolean exceedsAtNominal(PackConstraint constraint, boolean returning) {
             double best = returning ? build.use().chargeTo() : build.use().chargeFrom();
-            return flowing(returning, best, nominal) > constraint.limitAt(best, nominal);
+            return excess(flowing(returning, best, nominal), constraint.limitAt(best, nominal))
+                    > 0.0;
         }
 
         private double safeCharge(PackLimit limit, double cellsC, double[] flows, double[] least) {
             for (int i = 0; i < charges.length; i++) {
-                if (flows[i] > least[i]) {
+                if (excess(flows[i], least[i]) > 0.0) {
                     return i == 0
                             ? charges[0]
                             : search.crossing(
-                                    at -> flowing(true, at, cellsC) - limit.valueAt(at, cellsC),
+                                    at ->
+                                            excess(
+                                                    flowing(true, at, cellsC),
+                                                    limit.valueAt(at, cellsC)),
                                     charges[i - 1],
                                     charges[i]);
                 }

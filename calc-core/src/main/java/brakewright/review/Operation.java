@@ -1,5 +1,6 @@
 package brakewright.review;
 
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
@@ -17,6 +18,21 @@ import brakewright.spec.Settings;
  *     whichever is greater [m/s]
  */
 public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpeed) {
+
+    /**
+     * Returns the charge states in use at which what flows may turn: both ends, every 5 %, the
+     * points of the packs' curves and wherever a taper or another bound bends it.
+     *
+     * @param build the vehicle
+     * @param model its packs
+     * @param limits its limits
+     * @param operation its settings in effect
+     * @return ascending [1]
+     */
+    public static double[] bends(
+            Build build, BatteryModel model, Limits limits, Operation operation) {
+        return ChargeSearch.of(build, model, limits, operation).charges();
+    }
 
     /**
      * Resolves the settings of a vehicle.

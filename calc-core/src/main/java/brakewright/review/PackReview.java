@@ -38,7 +38,7 @@ final class PackReview {
         this.limits = limits;
         this.operation = operation;
         this.model = new BatteryModel(build.battery());
-        this.search = new ChargeSearch(build);
+        this.search = ChargeSearch.of(build, model, limits, operation);
     }
 
     List<Finding> findings() {
@@ -84,7 +84,7 @@ final class PackReview {
             return;
         }
         double permitted = constraint.limitAt(0.5, temperatureC);
-        if (set <= permitted) {
+        if (Evaluation.excess(set, permitted) <= 0.0) {
             return;
         }
         Finding.Builder finding =
@@ -179,7 +179,9 @@ final class PackReview {
     private UnivariateFunction excess(
             PackConstraint constraint, boolean returning, double temperatureC) {
         return charge ->
-                flowing(returning, charge, temperatureC) - constraint.limitAt(charge, temperatureC);
+                Evaluation.excess(
+                        flowing(returning, charge, temperatureC),
+                        constraint.limitAt(charge, temperatureC));
     }
 
     /** Colder and warmer packs are worth a finding of their own only where they are worse. */
@@ -202,8 +204,9 @@ final class PackReview {
         double best = returning ? build.use().chargeTo() : build.use().chargeFrom();
         UnivariateFunction excess =
                 temperature ->
-                        flowing(returning, best, temperature)
-                                - constraint.limitAt(best, temperature);
+                        Evaluation.excess(
+                                flowing(returning, best, temperature),
+                                constraint.limitAt(best, temperature));
         if (temperatureC >= nominal || excess.value(nominal) > 0.0) {
             return new Condition.Never();
         }

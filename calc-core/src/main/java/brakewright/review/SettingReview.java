@@ -57,7 +57,7 @@ final class SettingReview {
         }
         double set = setting.getAsDouble();
         for (Constraint constraint : limit.constraints()) {
-            if (set > constraint.limit()) {
+            if (Evaluation.excess(set, constraint.limit()) > 0.0) {
                 findings.add(
                         Finding.of(topic, signalOf(constraint.id()))
                                 .about(limit.id())
@@ -111,7 +111,7 @@ final class SettingReview {
         double full =
                 new BatteryModel(build.battery()).openCircuitVoltage(build.use().chargeFrom());
         double rating = build.controllers().voltageRating();
-        if (full > rating) {
+        if (Evaluation.excess(full, rating) > 0.0) {
             findings.add(
                     Finding.of(Topic.CONTROLLER_VOLTAGE_AT_REST, Signal.DANGER)
                             .against(ConstraintId.CONTROLLER_VOLTAGE_RATING)

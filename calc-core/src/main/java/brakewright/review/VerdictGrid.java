@@ -52,7 +52,7 @@ public record VerdictGrid(
     private static double[] steps(double from, double to, int count) {
         double[] steps = new double[count + 1];
         for (int i = 0; i <= count; i++) {
-            steps[i] = from + (to - from) * i / count;
+            steps[i] = i == count ? to : from + (to - from) * i / count;
         }
         return steps;
     }

@@ -107,9 +107,10 @@ public final class SolveText {
                     + ".";
         }
         if (solution instanceof Solution.All all) {
-            return "Every value asked about is within limits, "
+            return (isCount ? "The smallest" : "The highest")
+                    + " value asked about, "
                     + shown(all.value())
-                    + " too; the tightest check is "
+                    + ", is within limits; the tightest check is "
                     + check(all.there())
                     + ".";
         }

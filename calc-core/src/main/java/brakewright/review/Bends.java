@@ -1,0 +1,144 @@
+package brakewright.review;
+
+import brakewright.battery.BatteryModel;
+import brakewright.limit.Limits;
+import brakewright.limit.PackConstraint;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Climate;
+import brakewright.spec.Taper;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * The charge states, between the points of the packs' curves, at which what flows or what is
+ * permitted bends: a taper begins or has ended, a voltage bound is used up at rest, the motors'
+ * asking meets what the settings let through. Between neighbours everything runs smoothly, so that
+ * what is exceeded between two points is exceeded at one of them, too.
+ */
+final class Bends {
+
+    private static final double CHARGE_ACCURACY = 1e-12;
+    private static final int ITERATIONS = 200;
+
+    private final BatteryModel model;
+    private final double[] points;
+    private final TreeSet<Double> found = new TreeSet<>();
+
+    private Bends(BatteryModel model, double[] points) {
+        this.model = model;
+        this.points = points;
+    }
+
+    /**
+     * Finds them.
+     *
+     * @param build the vehicle
+     * @param model its packs
+     * @param limits its limits
+     * @param operation its settings in effect
+     * @param points the charge states looked at anyway, ascending
+     * @return the charge states besides, ascending
+     */
+    static TreeSet<Double> of(
+            Build build, BatteryModel model, Limits limits, Operation operation, double[] points) {
+        Bends bends = new Bends(model, points);
+        bends.bounds(limits.packRegen().constraints());
+        bends.bounds(limits.packDischarge().constraints());
+        Climate climate = build.use().climate();
+        double own = build.battery().temperatureC();
+        DoubleStream.of(own, climate.coldestPackC(), climate.warmestPackC())
+                .distinct()
+                .forEach(cellsC -> bends.flows(operation, cellsC));
+        return bends.found;
+    }
+
+    /** Where a voltage bound is used up without any current. */
+    private void bounds(List<PackConstraint> constraints) {
+        for (PackConstraint constraint : constraints) {
+            if (constraint.variesWithCharge()) {
+                straight(constraint::headroomAt);
+            }
+        }
+    }
+
+    private void flows(Operation operation, double cellsC) {
+        PackState[] states = new PackState[points.length];
+        for (int i = 0; i < points.length; i++) {
+            states[i] = PackState.of(model, points[i], cellsC);
+        }
+        ElectricBrake brake = operation.brake();
+        ElectricDrive drive = operation.drive();
+        taper(brake.taper(), brake.packCurrent(), states);
+        taper(drive.taper(), -drive.packCurrent(), states);
+        double top = operation.topSpeed();
+        meeting(states, state -> brake.greatestAsked(top, state) - brake.settledPackLimit(state));
+        meeting(states, state -> drive.greatestAsked(top, state) - drive.settledPackLimit(state));
+    }
+
+    /**
+     * Where the voltage under the whole current meets the taper's beginning, and at rest its end.
+     */
+    private void taper(Optional<Taper> taper, double current, PackState[] states) {
+        if (taper.isEmpty()) {
+            return;
+        }
+        double[] begins = new double[states.length];
+        double[] ends = new double[states.length];
+        for (int i = 0; i < states.length; i++) {
+            begins[i] = states[i].terminalVoltage(current) - taper.get().begins();
+            ends[i] = states[i].voltage() - taper.get().ends();
+        }
+        straight(begins);
+        straight(ends);
+    }
+
+    private void straight(DoubleUnaryOperator reserve) {
+        double[] values = new double[points.length];
+        for (int i = 0; i < points.length; i++) {
+            values[i] = reserve.applyAsDouble(points[i]);
+        }
+        straight(values);
+    }
+
+    private void straight(double[] values) {
+        for (int i = 0; i + 1 < points.length; i++) {
+            if (values[i] * values[i + 1] < 0.0) {
+                found.add(
+                        points[i]
+                                + (points[i + 1] - points[i])
+                                        * values[i]
+                                        / (values[i] - values[i + 1]));
+            }
+        }
+    }
+
+    private interface Difference {
+        double of(PackState state);
+    }
+
+    private void meeting(PackState[] states, Difference difference) {
+        double cellsC = states[0].temperatureC();
+        double before = difference.of(states[0]);
+        for (int i = 1; i < states.length; i++) {
+            double here = difference.of(states[i]);
+            if (before * here < 0.0) {
+                found.add(
+                        new BrentSolver(CHARGE_ACCURACY)
+                                .solve(
+                                        ITERATIONS,
+                                        charge ->
+                                                difference.of(PackState.of(model, charge, cellsC)),
+                                        points[i - 1],
+                                        points[i]));
+            }
+            before = here;
+        }
+    }
+}
