@@ -4,13 +4,13 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.json.WorksheetJson;
+import brakewright.cli.text.Outlook;
 import brakewright.cli.text.WorksheetText;
 import brakewright.spec.Settings;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -75,14 +75,19 @@ final class WorksheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         BuildFile file = build == null ? BuildArgument.example() : BuildArgument.read(build);
-        CompletableFuture<Worksheet> beside =
-                CompletableFuture.supplyAsync(() -> Worksheet.of(file.build()));
         Optional<Tolerated> tolerated = tolerated(file);
-        Worksheet sheet = beside.join();
+        Outlook outlook = Outlook.of(file.build());
+        Worksheet sheet = Worksheet.of(file.build());
         String text =
                 format == Format.JSON
                         ? new WorksheetJson(file, sheet, tolerated).text()
-                        : new WorksheetText(file, sheet, tolerated, page.units, output.ink(page))
+                        : new WorksheetText(
+                                        file,
+                                        sheet,
+                                        outlook,
+                                        tolerated,
+                                        page.units,
+                                        output.ink(page))
                                 .text();
         output.write(text, spec.commandLine().getOut());
         return ExitStatus.of(

@@ -118,9 +118,12 @@ final class ChargeSearch {
     /** Returns the charge state at which most too much flows. */
     double worst(UnivariateFunction excess) {
         double worst = charges[0];
+        double most = Double.NEGATIVE_INFINITY;
         for (double charge : charges) {
-            if (excess.value(charge) > excess.value(worst)) {
+            double here = excess.value(charge);
+            if (here > most) {
                 worst = charge;
+                most = here;
             }
         }
         return worst;

@@ -10,7 +10,9 @@ import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Use;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -31,6 +33,7 @@ final class PackReview {
     private final Operation operation;
     private final BatteryModel model;
     private final ChargeSearch search;
+    private final Map<Flow, Double> flows = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
     PackReview(Build build, Limits limits, Operation operation) {
@@ -218,12 +221,19 @@ final class PackReview {
                         .solve(ITERATIONS, excess, temperatureC, nominal));
     }
 
+    /** Every constraint asks for the same flows, so they are kept. */
     private double flowing(boolean returning, double charge, double temperatureC) {
-        PackState state = PackState.of(model, charge, temperatureC);
-        return returning
+        return flows.computeIfAbsent(new Flow(returning, charge, temperatureC), this::worked);
+    }
+
+    private double worked(Flow flow) {
+        PackState state = PackState.of(model, flow.charge(), flow.temperatureC());
+        return flow.isReturned()
                 ? operation.brake().greatestReturn(operation.topSpeed(), state)
                 : operation.drive().greatestDraw(operation.topSpeed(), state);
     }
+
+    private record Flow(boolean isReturned, double charge, double temperatureC) {}
 
     /** Where protection opens or a controller fails, braking vanishes. */
     private static Signal signalOf(ConstraintId id) {

@@ -141,58 +141,68 @@ public record StopAndGo(
                             returned / drawn));
         }
 
+        /** Pulling away and stopping at a charge state. */
+        private record Ends(double speed, PullAway.Reached pull, StopOutcome.Stopped stopped) {
+
+            double distance() {
+                return pull.distance() + stopped.distance();
+            }
+        }
+
         /** The leg at the speed asked for, or at the highest that the length leaves room for. */
         private Optional<Leg> leg(double speed, double charge) {
             PackState pack = PackState.of(model, charge, cellsC);
-            double highest = speed;
-            if (excess(speed, pack) > 0.0) {
-                if (excess(SLOWEST, pack) > 0.0 || speed <= SLOWEST) {
-                    return Optional.empty();
-                }
-                highest =
-                        new BrentSolver(SPEED_ACCURACY)
-                                .solve(ITERATIONS, each -> excess(each, pack), SLOWEST, speed);
+            Optional<Ends> ends = ends(speed, pack);
+            if (excess(ends) <= 0.0) {
+                return ends.map(fitting -> ridden(fitting, pack));
             }
-            return ridden(highest, pack);
+            if (speed <= SLOWEST || excess(ends(SLOWEST, pack)) > 0.0) {
+                return Optional.empty();
+            }
+            double highest =
+                    new BrentSolver(SPEED_ACCURACY)
+                            .solve(ITERATIONS, each -> excess(ends(each, pack)), SLOWEST, speed);
+            return ends(highest, pack).map(fitting -> ridden(fitting, pack));
+        }
+
+        private Optional<Ends> ends(double speed, PackState pack) {
+            return pullAway.to(speed, pack)
+                    .flatMap(
+                            pull ->
+                                    stop.from(speed, pack.charge())
+                                                    instanceof StopOutcome.Stopped stopped
+                                            ? Optional.of(new Ends(speed, pull, stopped))
+                                            : Optional.empty());
         }
 
         /** How far pulling away and stopping together exceed the leg; all of it if impossible. */
-        private double excess(double speed, PackState pack) {
-            Optional<PullAway.Reached> pull = pullAway.to(speed, pack);
-            if (pull.isEmpty()
-                    || !(stop.from(speed, pack.charge()) instanceof StopOutcome.Stopped stopped)) {
-                return length;
-            }
-            return Math.min(length, pull.get().distance() + stopped.distance() - length);
+        private double excess(Optional<Ends> ends) {
+            return ends.map(each -> Math.min(length, each.distance() - length)).orElse(length);
         }
 
-        private Optional<Leg> ridden(double speed, PackState pack) {
-            Optional<PullAway.Reached> pull = pullAway.to(speed, pack);
-            if (pull.isEmpty()
-                    || !(stop.from(speed, pack.charge()) instanceof StopOutcome.Stopped stopped)) {
-                return Optional.empty();
-            }
-            double steady =
-                    Math.max(0.0, length - pull.get().distance() - stopped.distance()) / speed;
+        private Leg ridden(Ends ends, PackState pack) {
+            double speed = ends.speed();
+            PullAway.Reached pull = ends.pull();
+            StopOutcome.Stopped stopped = ends.stopped();
+            double steady = Math.max(0.0, length - pull.distance() - stopped.distance()) / speed;
             double holding = pulling.holdingCurrent(speed);
             double steadyPower = pulling.terminalPower(holding, speed);
-            double pulled = pull.get().spent().atTerminals();
+            double pulled = pull.spent().atTerminals();
             double idleStopping = idlePower * stopped.time();
             double toPack = stopped.energy().pack();
             double drawn = pulled + steadyPower * steady + idleStopping + Math.max(0.0, -toPack);
             double returned = Math.max(0.0, toPack);
-            double pulledCurrent = (pull.get().spent().sum()) / pack.voltage();
+            double pulledCurrent = (pull.spent().sum()) / pack.voltage();
             double steadyCurrent = -pack.currentInto(-steadyPower) * steady;
             double stoppedCharge =
                     (stopped.endCharge() - pack.charge()) * 3600.0 * model.capacityAh()
                             - idleStopping / pack.voltage();
-            return Optional.of(
-                    new Leg(
-                            speed,
-                            pull.get().time() + steady + stopped.time(),
-                            drawn,
-                            returned,
-                            pulledCurrent + steadyCurrent - stoppedCharge));
+            return new Leg(
+                    speed,
+                    pull.time() + steady + stopped.time(),
+                    drawn,
+                    returned,
+                    pulledCurrent + steadyCurrent - stoppedCharge);
         }
     }
 }

@@ -64,7 +64,14 @@ public record RangeSheet(
      */
     public record Effect(Change change, double distance) {}
 
-    static RangeSheet of(Build build, Operation operation) {
+    /**
+     * Computes how far a vehicle goes.
+     *
+     * @param build the vehicle
+     * @param operation its settings in effect
+     * @return the range
+     */
+    public static RangeSheet of(Build build, Operation operation) {
         Riding riding = build.use().riding();
         ElectricDrive drive = operation.drive();
         Road road = new Road(0.0, riding.headwind());

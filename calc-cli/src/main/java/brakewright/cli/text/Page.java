@@ -29,12 +29,6 @@ final class Page {
         return this;
     }
 
-    /** Adds lines that another page has laid out. */
-    Page text(String lines) {
-        text.append(lines);
-        return this;
-    }
-
     /** Adds a paragraph behind a label, further lines indented alike. */
     Page paragraph(String heading, int labelWidth, String paragraph) {
         String label = ink.settle(heading);

@@ -30,13 +30,15 @@ final class RangeTable {
     private static final double MOST_EXPECTED = 50.0;
 
     private final Worksheet sheet;
+    private final RangeSheet range;
     private final UnitSystem units;
     private final Page page;
     private final Use use;
     private final Riding riding;
 
-    RangeTable(Worksheet sheet, UnitSystem units, Page page) {
+    RangeTable(Worksheet sheet, RangeSheet range, UnitSystem units, Page page) {
         this.sheet = sheet;
+        this.range = range;
         this.units = units;
         this.page = page;
         this.use = sheet.build().use();
@@ -44,7 +46,6 @@ final class RangeTable {
     }
 
     void print(Ink ink) {
-        RangeSheet range = sheet.range();
         page.line(ink.heading("Range"));
         page.paragraph(
                 "",

@@ -17,18 +17,19 @@ final class SagTable {
     private static final String ENTRY = "%20s";
 
     private final Worksheet sheet;
+    private final Sag sag;
     private final Page page;
     private final BatteryModel model;
     private boolean isGone;
 
-    SagTable(Worksheet sheet, Page page) {
+    SagTable(Worksheet sheet, Sag sag, Page page) {
         this.sheet = sheet;
+        this.sag = sag;
         this.page = page;
         this.model = new BatteryModel(sheet.build().battery());
     }
 
     void print(Ink ink) {
-        Sag sag = sheet.sag();
         SagWords words = new SagWords(sheet, sag, page);
         List<Sag.Case> set = cases(sag, true);
         List<Sag.Case> recommended = cases(sag, false);

@@ -16,7 +16,6 @@ import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 
 /** The worksheet as text. */
 public final class WorksheetText {
@@ -25,6 +24,7 @@ public final class WorksheetText {
 
     private final BuildFile file;
     private final Worksheet sheet;
+    private final Outlook outlook;
     private final Optional<Tolerated> tolerated;
     private final UnitSystem units;
     private final Ink ink;
@@ -35,6 +35,7 @@ public final class WorksheetText {
      *
      * @param file the build file it is about
      * @param sheet its worksheet, with nominal inputs
+     * @param outlook its sag and range
      * @param tolerated what the tolerances stated do; empty where none is
      * @param units for speeds and distances
      * @param ink how to put it on the page
@@ -42,11 +43,13 @@ public final class WorksheetText {
     public WorksheetText(
             BuildFile file,
             Worksheet sheet,
+            Outlook outlook,
             Optional<Tolerated> tolerated,
             UnitSystem units,
             Ink ink) {
         this.file = file;
         this.sheet = sheet;
+        this.outlook = outlook;
         this.tolerated = tolerated;
         this.units = units;
         this.ink = ink;
@@ -59,7 +62,6 @@ public final class WorksheetText {
      * @return the worksheet, lines of at most 100 columns
      */
     public String text() {
-        CompletableFuture<String> ride = CompletableFuture.supplyAsync(this::ride);
         title();
         verdict();
         notes();
@@ -76,7 +78,13 @@ public final class WorksheetText {
         page.blank();
         new FirstStopText(sheet, units, page).print(ink);
         page.blank();
-        page.text(ride.join());
+        new DriveTable(sheet, units, page).print(ink);
+        page.blank();
+        new SagTable(sheet, outlook.sag(), page).print(ink);
+        page.blank();
+        new RangeTable(sheet, outlook.range(), units, page).print(ink);
+        page.blank();
+        new HeatText(sheet, units, page).print(ink);
         page.blank();
         if (tolerated.isPresent()) {
             new ToleranceTable(tolerated.get(), units, ink, page).print();
@@ -88,19 +96,6 @@ public final class WorksheetText {
         page.blank();
         cautions();
         return page.text();
-    }
-
-    /** Takes as long as all the rest, and is written beside it. */
-    private String ride() {
-        Page own = new Page(ink);
-        new DriveTable(sheet, units, own).print(ink);
-        own.blank();
-        new SagTable(sheet, own).print(ink);
-        own.blank();
-        new RangeTable(sheet, units, own).print(ink);
-        own.blank();
-        new HeatText(sheet, units, own).print(ink);
-        return own.text();
     }
 
     private void title() {
