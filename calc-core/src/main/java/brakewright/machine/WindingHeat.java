@@ -68,6 +68,15 @@ public final class WindingHeat {
     public record Temperatures(double windingC, double caseC) {}
 
     /**
+     * Returns the highest temperature that the winding bears.
+     *
+     * @return the winding limit [°C]
+     */
+    public double windingLimitC() {
+        return windingLimitC;
+    }
+
+    /**
      * Returns the state of a motor that has stood in the air for long.
      *
      * @return both temperatures at that of the air

@@ -92,7 +92,10 @@ public record Cruise(
             double standing = movesDownTo(held);
             ChargeIntegral.Sum slower =
                     new ChargeIntegral(model, PIECES)
-                            .over(held, standing, charge -> moment(possible(charge), charge));
+                            .over(
+                                    held,
+                                    standing,
+                                    charge -> moment(Math.min(speed, possible(charge)), charge));
             ChargeIntegral.Sum all = steady.plus(slower);
             return new Cruise(
                     speed,

@@ -88,6 +88,9 @@ final class Pulling {
 
     /** What the settings permit, as far as the pack gives it beside what electronics draw. */
     private double permitted(double speed, Pull pull, PackState pack) {
+        if (Double.isInfinite(pack.greatestPower())) {
+            return pull.motorCurrent();
+        }
         double left = Math.max(0.0, pack.greatestPower() - idlePower);
         return powertrain.limitedDriveCurrent(pull.motorCurrent(), speed, left);
     }

@@ -39,10 +39,12 @@ public record StopAndGo(
         double consumption,
         double returnedShare) {
 
-    private static final int NODES = 4;
+    private static final int NODES = 2;
 
     /** Assumption: our own choice; the full pack takes back least, so pieces are narrow there. */
-    private static final double[] PIECES = {1.0, 0.95, 0.85, 0.6, 0.3, 0.0};
+    private static final double[] PIECES = {
+        1.0, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0.0
+    };
 
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
     private static final double SPEED_ACCURACY = 1e-6;

@@ -31,7 +31,8 @@ record Recovery(WindingHeat pulling, WindingHeat resting, double current, double
         if (cold <= pull) {
             return OptionalDouble.empty();
         }
-        WindingHeat.Temperatures hot = pulling.after(pulling.cold(), current, cold);
+        double caseC = pulling.after(pulling.cold(), current, cold).caseC();
+        WindingHeat.Temperatures hot = new WindingHeat.Temperatures(pulling.windingLimitC(), caseC);
         double longest = 1.0;
         while (shortfall(hot, longest) > 0.0) {
             longest *= 2.0;

@@ -20,6 +20,9 @@ class OutsideTablesTest {
             Path.of("src", "test", "resources", "brakewright", "outside");
     private static final List<Class<?>> CHECKS =
             List.of(
+                    DrivingOutsideTest.class,
+                    DutyOutsideTest.class,
+                    SagOutsideTest.class,
                     BatteryOutsideTest.class,
                     HeatOutsideTest.class,
                     JoinedOutsideTest.class,

@@ -1,0 +1,143 @@
+package brakewright.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.limit.Limits;
+import brakewright.powertrain.AnyDriven;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.ride.Climb;
+import brakewright.ride.Cruise;
+import brakewright.ride.Road;
+import brakewright.spec.Build;
+import brakewright.spec.Criteria;
+import brakewright.spec.Stance;
+import brakewright.spec.Taper;
+import java.util.List;
+import java.util.OptionalDouble;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+
+@Tag("law")
+@Domain(AnyDriven.class)
+@Domain(DomainContext.Global.class)
+class SagReviewProperties {
+
+    private static final int STEPS = 400;
+
+    /** So close to the trip the steps of the brute force cannot tell [V]. */
+    private static final double CLOSE = 1e-3;
+
+    /** Looked for in many small steps of the charge, at the pack's own temperature and coldest. */
+    @Property(tries = 300)
+    void warnsExactlyWhereAHardPullMeetsTheTrip(@ForAll Build build) {
+        Limits limits = Limits.of(build);
+        Operation operation = Operation.of(build, limits);
+        double own = build.battery().temperatureC();
+        double coldest = Math.min(own, build.use().climate().coldestPackC());
+        double beyond =
+                Math.max(deepest(build, operation, own), deepest(build, operation, coldest));
+        Assume.that(Math.abs(beyond) > CLOSE);
+        double emptiest =
+                new BatteryModel(build.battery()).openCircuitVoltage(build.use().chargeTo());
+        // Where the taper leaves nothing near the end, a trip may hide between the points searched.
+        Assume.that(build.settings().lowVoltageTaper().map(Taper::ends).orElse(0.0) < emptiest);
+        List<Finding> findings = new SagReview(build, limits, operation).findings();
+        assertThat(findings).hasSize(beyond > 0.0 ? 1 : 0);
+        for (Finding finding : findings) {
+            assertThat(finding.topic()).isEqualTo(Topic.PROTECTION_BEFORE_TAPER);
+            assertThat(finding.signal()).isEqualTo(Signal.DANGER);
+            assertThat(finding.temperatureC().getAsDouble()).isIn(own, coldest);
+            double at = finding.temperatureC().getAsDouble();
+            assertThat(deepest(build, operation, at)).isGreaterThan(-CLOSE);
+        }
+    }
+
+    @Property(tries = 300)
+    void warnsOfTheClimbAndTheRangeExactlyWhereTheyFallShort(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.6) double slope,
+            @ForAll @Scale(0) @DoubleRange(min = 1000.0, max = 80_000.0) double range) {
+        Build build = asked(any, new Criteria(2.0, 4.0, slope, OptionalDouble.of(range)));
+        Operation operation = Operation.of(build, Limits.of(build));
+        PackState full =
+                PackState.of(
+                        new BatteryModel(build.battery()),
+                        build.use().chargeFrom(),
+                        build.battery().temperatureC());
+        Climb climb = Climb.of(build, operation.drive(), full);
+        double reached =
+                Cruise.of(
+                                build,
+                                operation.drive(),
+                                new Road(0.0, build.use().riding().headwind()),
+                                build.use().riding().cruiseSpeed())
+                        .distance();
+        List<Topic> topics =
+                new DriveReview(build, operation).findings().stream().map(Finding::topic).toList();
+        assertThat(topics.contains(Topic.CLIMB_SHORT)).isEqualTo(climb.steepest() < slope);
+        assertThat(topics.contains(Topic.RANGE_SHORT)).isEqualTo(reached < range);
+        assertThat(topics.contains(Topic.SPEED_STABILITY))
+                .isEqualTo(build.rider().stance() != Stance.SEATED);
+        assertThat(topics.contains(Topic.CLIMB_OVERHEATS))
+                .isEqualTo(climb.lastsUp().orElse(Double.POSITIVE_INFINITY) < climb.timeUp());
+    }
+
+    /** How far the lowest cell lies beyond its trip in the hard pull, at its worst [V]. */
+    private static double deepest(Build build, Operation operation, double cellsC) {
+        BatteryModel model = new BatteryModel(build.battery());
+        ElectricDrive drive = operation.drive();
+        double from = build.use().chargeFrom();
+        double to = build.use().chargeTo();
+        double deepest = Double.NEGATIVE_INFINITY;
+        for (int step = 0; step <= STEPS; step++) {
+            double charge = to + (from - to) * step / STEPS;
+            PackState pack = PackState.of(model, charge, cellsC, build.use().effort().hardPull());
+            double flowing = drive.greatestDraw(operation.topSpeed(), pack);
+            if (flowing == 0.0) {
+                continue;
+            }
+            for (int place = 0; place < model.packs().size(); place++) {
+                PackModel each = model.packs().get(place);
+                double own = model.chargeOf(place, charge);
+                double perCell =
+                        flowing * model.share(place, charge, cellsC) / each.pack().parallel();
+                double cell =
+                        each.cellOpenCircuitVoltage(own)
+                                - perCell
+                                        * each.cellResistance(
+                                                own, cellsC, build.use().effort().hardPull());
+                double trip =
+                        each.pack()
+                                .protection()
+                                .cellUndervoltageTrip()
+                                .orElse(Double.NEGATIVE_INFINITY);
+                deepest = Math.max(deepest, trip - cell);
+            }
+        }
+        return deepest;
+    }
+
+    private static Build asked(Build build, Criteria criteria) {
+        return new Build(
+                build.title(),
+                build.rider(),
+                build.vehicle(),
+                build.drive(),
+                build.motor(),
+                build.controllers(),
+                build.battery(),
+                build.use(),
+                build.margins(),
+                criteria,
+                build.settings());
+    }
+}
