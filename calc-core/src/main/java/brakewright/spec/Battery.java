@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
  */
 public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double trunkResistance) {
 
-    /** Assumption: our own choice; a voltmeter of this class shows a hundredth of a volt [V]. */
-    private static final double LEAST_RANGE = 0.01;
+    /** Assumption: our own choice; less than this is rounding [V]. */
+    private static final double LEAST_RANGE = 1e-7;
 
     /**
      * Validates what concerns several packs at once.

@@ -21,8 +21,8 @@ import java.util.Optional;
 /** How the range with stops came about. */
 final class WorkingTown {
 
-    /** The pieces of charge of the integration itself, so that their sum is the whole. */
-    private static final double[] PIECES = {1.0, 0.95, 0.85, 0.6, 0.3, 0.0};
+    /** Ends of pieces of the integration itself, so that their sum is the whole. */
+    private static final double[] PIECES = {1.0, 0.9, 0.6, 0.3, 0.0};
 
     private final Worksheet sheet;
     private final Build build;
@@ -207,7 +207,7 @@ final class WorkingTown {
                 parts.toArray(Term[]::new));
         steps.note(
                 "Each part is integrated over the charge state by Gauss-Legendre quadrature, a leg"
-                        + " worked out anew at four charge states.");
+                        + " worked out anew twice in every tenth of the charge.");
     }
 
     private double between(double from, double to) {
