@@ -496,7 +496,8 @@ class Ride:
             below = sorted({down, self.low} | {s for s in self.knots if self.low < s < down})
             stands = first_below(lambda s: self.possible(s) - STANDING, below)
         end = self.low if stands is None else stands
-        slow = self.over(down, end, self.possible) if end < down else (0.0, 0.0, {})
+        slower = lambda charge: min(speed, self.possible(charge))
+        slow = self.over(down, end, slower) if end < down else (0.0, 0.0, {})
         spent = {k: parts.get(k, 0.0) + slow[2].get(k, 0.0) for k in {*parts, *slow[2]}}
         return {
             "down": down,

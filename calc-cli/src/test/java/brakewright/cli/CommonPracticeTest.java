@@ -27,14 +27,14 @@ class CommonPracticeTest {
     @Test
     void theTrailBoardThatDrawsOneAndAHalfKilowattsTopsOutNearFortyFiveKilometresPerHour() {
         BuildText file = BuildText.of(Example.TRAIL_BOARD);
-        file.replace("settings", "pack_discharge_current", "pack_discharge_current = \"19 A\"");
+        file.replace("settings", "pack_discharge_current", "pack_discharge_current = \"21 A\"");
         CommandRun run = CommandRun.worksheet(file.text(), "--format", "json");
         assertThat(run.err()).isEmpty();
         Map<String, Object> sheet = JsonMaps.read(run.out());
         List<Map<String, Object>> charges = objects(sheet, "pack_by_charge");
         Map<String, Object> full = charges.get(charges.size() - 1);
         double controllers = 2.0;
-        double drawn = controllers * 19.0 * number(full, "loaded_V");
+        double drawn = controllers * 21.0 * number(full, "loaded_V");
         assertThat(drawn).as("the power that is commonly said").isBetween(1400.0, 1600.0);
         double commonlySaid = 45.0;
         assertThat(number(object(sheet, "drive"), "top_speed_flat_m_per_s") / KILOMETRES_PER_HOUR)
