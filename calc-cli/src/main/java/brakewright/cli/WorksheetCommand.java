@@ -4,7 +4,6 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.json.WorksheetJson;
-import brakewright.cli.text.Outlook;
 import brakewright.cli.text.WorksheetText;
 import brakewright.spec.Settings;
 import brakewright.worksheet.Worksheet;
@@ -76,18 +75,11 @@ final class WorksheetCommand implements Callable<Integer> {
     public Integer call() {
         BuildFile file = build == null ? BuildArgument.example() : BuildArgument.read(build);
         Optional<Tolerated> tolerated = tolerated(file);
-        Outlook outlook = Outlook.of(file.build());
         Worksheet sheet = Worksheet.of(file.build());
         String text =
                 format == Format.JSON
                         ? new WorksheetJson(file, sheet, tolerated).text()
-                        : new WorksheetText(
-                                        file,
-                                        sheet,
-                                        outlook,
-                                        tolerated,
-                                        page.units,
-                                        output.ink(page))
+                        : new WorksheetText(file, sheet, tolerated, page.units, output.ink(page))
                                 .text();
         output.write(text, spec.commandLine().getOut());
         return ExitStatus.of(

@@ -1,16 +1,12 @@
 package brakewright.battery;
 
+import brakewright.numeric.Greatest;
 import brakewright.spec.Battery;
 import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import java.util.List;
 import java.util.TreeSet;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 
 /**
  * All packs together as one voltage behind one resistance. A single pack is the simple case.
@@ -24,7 +20,6 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 public final class BatteryModel {
 
     private static final double ACCURACY = 1e-10;
-    private static final int EVALUATIONS = 200;
 
     /** Assumption: our own choice; between knots the shares of unlike packs bend but gently. */
     private static final int PIECES = 16;
@@ -109,17 +104,12 @@ public final class BatteryModel {
         }
         double found = share(pack, points[best], temperatureC);
         double refined =
-                new BrentOptimizer(ACCURACY, ACCURACY)
-                        .optimize(
-                                new MaxEval(EVALUATIONS),
-                                GoalType.MAXIMIZE,
-                                new UnivariateObjectiveFunction(
-                                        charge -> share(pack, charge, temperatureC)),
-                                new SearchInterval(
-                                        points[Math.max(0, best - 1)],
-                                        points[Math.min(points.length - 1, best + 1)]))
-                        .getValue();
-        return Math.max(found, refined);
+                Greatest.between(
+                        charge -> share(pack, charge, temperatureC),
+                        points[Math.max(0, best - 1)],
+                        points[Math.min(points.length - 1, best + 1)],
+                        ACCURACY);
+        return Math.max(found, share(pack, refined, temperatureC));
     }
 
     /**

@@ -1,14 +1,11 @@
 package brakewright.limit;
 
-import org.apache.commons.math3.analysis.solvers.AllowedSolution;
-import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import brakewright.numeric.Root;
 
 /** Finds where a voltage is used up that does not fall along a straight line. */
 final class Bend {
 
     private static final double ACCURACY = 1e-12;
-    private static final int ORDER = 5;
-    private static final int EVALUATIONS = 200;
 
     private Bend() {}
 
@@ -28,12 +25,11 @@ final class Bend {
             double inner,
             double outer,
             double temperatureC) {
-        return new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, ORDER)
-                .solve(
-                        EVALUATIONS,
-                        charge -> constraint.slack(current, charge, temperatureC),
-                        Math.min(inner, outer),
-                        Math.max(inner, outer),
-                        AllowedSolution.ABOVE_SIDE);
+        return Root.onSide(
+                charge -> constraint.slack(current, charge, temperatureC),
+                Math.min(inner, outer),
+                Math.max(inner, outer),
+                ACCURACY,
+                Root.Side.NOT_NEGATIVE);
     }
 }

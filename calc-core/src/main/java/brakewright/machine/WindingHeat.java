@@ -1,10 +1,10 @@
 package brakewright.machine;
 
+import brakewright.numeric.Root;
 import brakewright.spec.MotorHeat;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The temperatures of a motor's winding and case, from two heat balances that are linear in
@@ -28,7 +28,6 @@ public final class WindingHeat {
 
     private static final double RELATIVE_ACCURACY = 1e-12;
     private static final double ABSOLUTE_ACCURACY = 1e-9;
-    private static final int ITERATIONS = 200;
     private static final double CURRENT_CEILING = 1e6;
 
     private final MotorHeat heat;
@@ -169,17 +168,21 @@ public final class WindingHeat {
      */
     public double highestCurrentFor(Temperatures start, double time) {
         double limitRiseK = windingLimitC - airC;
-        UnivariateFunction excess =
+        DoubleUnaryOperator excess =
                 current -> new Response(start, current).peakUntil(time) - limitRiseK;
-        if (excess.value(0.0) >= 0.0) {
+        if (excess.applyAsDouble(0.0) >= 0.0) {
             return 0.0;
         }
         double high = 1.0;
-        while (excess.value(high) < 0.0 && high < CURRENT_CEILING) {
+        while (excess.applyAsDouble(high) < 0.0 && high < CURRENT_CEILING) {
             high *= 2.0;
         }
-        return new BrentSolver(RELATIVE_ACCURACY, ABSOLUTE_ACCURACY)
-                .solve(ITERATIONS, excess, high / 2.0 < 1.0 ? 0.0 : high / 2.0, high);
+        return Root.between(
+                excess,
+                high / 2.0 < 1.0 ? 0.0 : high / 2.0,
+                high,
+                RELATIVE_ACCURACY,
+                ABSOLUTE_ACCURACY);
     }
 
     /**
@@ -317,8 +320,12 @@ public final class WindingHeat {
         }
 
         private double crossing(double riseK, double from, double to) {
-            return new BrentSolver(RELATIVE_ACCURACY, ABSOLUTE_ACCURACY)
-                    .solve(ITERATIONS, time -> windingRise(time) - riseK, from, to);
+            return Root.between(
+                    time -> windingRise(time) - riseK,
+                    from,
+                    to,
+                    RELATIVE_ACCURACY,
+                    ABSOLUTE_ACCURACY);
         }
     }
 }

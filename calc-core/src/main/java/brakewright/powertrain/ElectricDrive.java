@@ -1,8 +1,8 @@
 package brakewright.powertrain;
 
+import brakewright.numeric.Root;
 import brakewright.spec.Taper;
 import java.util.Optional;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * The drive as it is set: a current per motor, held back by a limit on what leaves the pack.
@@ -16,9 +16,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 public record ElectricDrive(
         Powertrain powertrain, double motorCurrent, double packCurrent, Optional<Taper> taper) {
 
-    private static final double RELATIVE_ACCURACY = 1e-12;
-    private static final double ABSOLUTE_ACCURACY = 1e-12;
-    private static final int ITERATIONS = 200;
+    private static final double CURRENT_ACCURACY = 1e-12;
 
     /**
      * Returns the highest current that the settings let out of the pack in steady state, the taper
@@ -103,8 +101,12 @@ public record ElectricDrive(
         if (voltageReserve(0.0, speed, pack) <= 0.0) {
             return 0.0;
         }
-        return new BrentSolver(RELATIVE_ACCURACY, ABSOLUTE_ACCURACY)
-                .solve(ITERATIONS, current -> voltageReserve(current, speed, pack), 0.0, most);
+        return Root.between(
+                current -> voltageReserve(current, speed, pack),
+                0.0,
+                most,
+                CURRENT_ACCURACY,
+                CURRENT_ACCURACY);
     }
 
     /**

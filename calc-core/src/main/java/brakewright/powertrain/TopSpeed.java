@@ -1,8 +1,7 @@
 package brakewright.powertrain;
 
+import brakewright.numeric.Root;
 import brakewright.road.RoadLoad;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * The steady speed at which the thrust that motor current, pack current and sagged voltage leave
@@ -15,7 +14,6 @@ public final class TopSpeed {
 
     private static final double RELATIVE_ACCURACY = 1e-12;
     private static final double ABSOLUTE_ACCURACY = 1e-9;
-    private static final int ITERATIONS = 200;
 
     private TopSpeed() {}
 
@@ -68,16 +66,15 @@ public final class TopSpeed {
             ElectricDrive drive, RoadLoad load, double slope, double headwind, PackState pack) {
         double packPower = pack.powerDrawnBy(drive.settledPackLimit(pack));
         Reserves reserves = new Reserves(drive, load, slope, headwind, packPower, pack);
-        if (!(reserves.value(0.0) > 0.0)) {
+        if (!(reserves.least(0.0) > 0.0)) {
             return new Result(0.0, Holder.STANDSTILL);
         }
         double high = 10.0;
-        while (reserves.value(high) > 0.0) {
+        while (reserves.least(high) > 0.0) {
             high *= 2.0;
         }
         double speed =
-                new BrentSolver(RELATIVE_ACCURACY, ABSOLUTE_ACCURACY)
-                        .solve(ITERATIONS, reserves, 0.0, high);
+                Root.between(reserves::least, 0.0, high, RELATIVE_ACCURACY, ABSOLUTE_ACCURACY);
         return new Result(speed, reserves.holderAt(speed));
     }
 
@@ -87,11 +84,9 @@ public final class TopSpeed {
             double slope,
             double headwind,
             double packPower,
-            PackState pack)
-            implements UnivariateFunction {
+            PackState pack) {
 
-        @Override
-        public double value(double speed) {
+        double least(double speed) {
             double holding = holding(speed);
             return Math.min(
                     currentReserve(holding),

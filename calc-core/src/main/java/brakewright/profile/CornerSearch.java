@@ -1,13 +1,9 @@
 package brakewright.profile;
 
+import brakewright.numeric.Greatest;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 
 /**
  * Finds where in a box of uncertain inputs a measure is greatest.
@@ -27,7 +23,6 @@ final class CornerSearch {
     private static final int POINTS = 5;
     private static final int PASSES = 12;
     private static final double ACCURACY = 1e-9;
-    private static final int EVALUATIONS = 100;
 
     private final List<Uncertain> inputs;
 
@@ -126,17 +121,11 @@ final class CornerSearch {
             return moved(from, index, at);
         }
         double refined =
-                new BrentOptimizer(ACCURACY, ACCURACY)
-                        .optimize(
-                                new MaxEval(EVALUATIONS),
-                                GoalType.MAXIMIZE,
-                                new UnivariateObjectiveFunction(
-                                        each -> measure.applyAsDouble(moved(from, index, each))),
-                                new SearchInterval(
-                                        input.at((best - 1.0) / (POINTS - 1)),
-                                        input.at((best + 1.0) / (POINTS - 1)),
-                                        at))
-                        .getPoint();
+                Greatest.between(
+                        each -> measure.applyAsDouble(moved(from, index, each)),
+                        input.at((best - 1.0) / (POINTS - 1)),
+                        input.at((best + 1.0) / (POINTS - 1)),
+                        ACCURACY);
         return moved(from, index, refined);
     }
 

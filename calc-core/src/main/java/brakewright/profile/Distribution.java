@@ -1,20 +1,16 @@
 package brakewright.profile;
 
+import brakewright.numeric.SobolPoints;
 import brakewright.review.Evaluation;
 import brakewright.spec.Require;
 import java.util.List;
-import org.apache.commons.math3.random.MersenneTwister;
-import org.apache.commons.math3.random.SobolSequenceGenerator;
 
 /**
  * In which share of cases a vehicle is within limits, every input being equally likely anywhere
  * within its tolerance.
  *
- * <p>The cases are points of a Sobol sequence, shifted as a whole by a random vector from the seed
- * (a Cranley-Patterson rotation), so that the same seed gives the same shares.
- *
- * <p>Source: Joe and Kuo, SIAM J. Sci. Comput. 30(5):2635–2654 (2008); Cranley and Patterson, SIAM
- * J. Numer. Anal. 13(6):904–914 (1976).
+ * <p>The cases are points of a Sobol sequence shifted by a random vector, so that the same seed
+ * gives the same shares.
  *
  * @param points how many cases
  * @param seed of the shift
@@ -40,18 +36,13 @@ public record Distribution(
         Require.atLeastOne("uncertain inputs", inputs.size());
         Require.atLeastOne("points", points);
         int dimension = inputs.size();
-        SobolSequenceGenerator sequence = new SobolSequenceGenerator(dimension);
-        MersenneTwister random = new MersenneTwister(seed);
-        double[] shift = new double[dimension];
-        for (int i = 0; i < dimension; i++) {
-            shift[i] = random.nextDouble();
-        }
+        SobolPoints sequence = new SobolPoints(dimension, seed);
         int[] counts = new int[3];
         double[] values = new double[dimension];
         for (int point = 0; point < points; point++) {
-            double[] share = sequence.nextVector();
+            double[] share = sequence.next();
             for (int i = 0; i < dimension; i++) {
-                values[i] = inputs.get(i).at((share[i] + shift[i]) % 1.0);
+                values[i] = inputs.get(i).at(share[i]);
             }
             counts[Evaluation.of(variation.with(values.clone())).outcome().ordinal()]++;
         }

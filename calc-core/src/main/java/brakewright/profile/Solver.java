@@ -1,11 +1,10 @@
 package brakewright.profile;
 
+import brakewright.numeric.Root;
 import brakewright.review.Evaluation;
 import brakewright.spec.Require;
 import java.util.function.DoubleFunction;
 import java.util.function.IntFunction;
-import org.apache.commons.math3.analysis.solvers.AllowedSolution;
-import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * Works backwards: which value of one thing keeps a vehicle just within limits over the whole of
@@ -17,10 +16,7 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  */
 public final class Solver {
 
-    private static final double RELATIVE_ACCURACY = 1e-9;
-    private static final double ABSOLUTE_ACCURACY = 1e-9;
-    private static final int ORDER = 5;
-    private static final int EVALUATIONS = 500;
+    private static final double ACCURACY = 1e-9;
 
     /** So small that it moves no root, and large enough that its square is no zero. */
     private static final double BELOW = -1e-100;
@@ -49,14 +45,12 @@ public final class Solver {
         double root =
                 atLow.severity() == 0.0 && verdict.apply(low + step(low, high)).severity() > 0.0
                         ? low
-                        : new BracketingNthOrderBrentSolver(
-                                        RELATIVE_ACCURACY, ABSOLUTE_ACCURACY, ORDER)
-                                .solve(
-                                        EVALUATIONS,
-                                        value -> signed(verdict.apply(value)),
-                                        low,
-                                        high,
-                                        AllowedSolution.BELOW_SIDE);
+                        : Root.onSide(
+                                value -> signed(verdict.apply(value)),
+                                low,
+                                high,
+                                ACCURACY,
+                                Root.Side.NOT_POSITIVE);
         return new Solution.Found(
                 root, verdict.apply(root), verdict.apply(Math.min(high, root + step(low, high))));
     }

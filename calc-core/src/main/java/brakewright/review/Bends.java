@@ -3,6 +3,7 @@ package brakewright.review;
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
+import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
@@ -14,7 +15,6 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * The charge states, between the points of the packs' curves, at which what flows or what is
@@ -25,7 +25,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 final class Bends {
 
     private static final double CHARGE_ACCURACY = 1e-12;
-    private static final int ITERATIONS = 200;
 
     private final BatteryModel model;
     private final double[] points;
@@ -130,13 +129,11 @@ final class Bends {
             double here = difference.of(states[i]);
             if (before * here < 0.0) {
                 found.add(
-                        new BrentSolver(CHARGE_ACCURACY)
-                                .solve(
-                                        ITERATIONS,
-                                        charge ->
-                                                difference.of(PackState.of(model, charge, cellsC)),
-                                        points[i - 1],
-                                        points[i]));
+                        Root.between(
+                                charge -> difference.of(PackState.of(model, charge, cellsC)),
+                                points[i - 1],
+                                points[i],
+                                CHARGE_ACCURACY));
             }
             before = here;
         }

@@ -2,14 +2,14 @@ package brakewright.review;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
+import brakewright.numeric.Root;
 import brakewright.spec.Build;
 import brakewright.spec.Use;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * Finds where over the charge in use something begins to exceed a bound. It looks at both ends,
@@ -19,7 +19,6 @@ final class ChargeSearch {
 
     private static final double CHARGE_ACCURACY = 1e-9;
     private static final double JUST_ABOVE = 1e-6;
-    private static final int ITERATIONS = 200;
 
     private final double[] charges;
 
@@ -79,16 +78,12 @@ final class ChargeSearch {
     }
 
     /** Finds where an excess begins between two charge states, the harmless one first. */
-    double crossing(UnivariateFunction excess, double harmless, double harmful) {
-        if (excess.value(harmless) == 0.0) {
+    double crossing(DoubleUnaryOperator excess, double harmless, double harmful) {
+        if (excess.applyAsDouble(harmless) == 0.0) {
             return harmless;
         }
-        return new BrentSolver(CHARGE_ACCURACY)
-                .solve(
-                        ITERATIONS,
-                        excess,
-                        Math.min(harmless, harmful),
-                        Math.max(harmless, harmful));
+        return Root.between(
+                excess, Math.min(harmless, harmful), Math.max(harmless, harmful), CHARGE_ACCURACY);
     }
 
     /**
@@ -99,15 +94,15 @@ final class ChargeSearch {
      * @return where the excess begins, the harmless end itself if it does there already; empty
      *     where it does nowhere
      */
-    OptionalDouble firstExcess(UnivariateFunction excess, boolean rising) {
+    OptionalDouble firstExcess(DoubleUnaryOperator excess, boolean rising) {
         int count = charges.length;
         double before = rising ? charges[0] : charges[count - 1];
-        if (excess.value(before) > 0.0) {
+        if (excess.applyAsDouble(before) > 0.0) {
             return OptionalDouble.of(before);
         }
         for (int step = 1; step < count; step++) {
             double here = rising ? charges[step] : charges[count - 1 - step];
-            if (excess.value(here) > 0.0) {
+            if (excess.applyAsDouble(here) > 0.0) {
                 return OptionalDouble.of(crossing(excess, before, here));
             }
             before = here;
@@ -116,11 +111,11 @@ final class ChargeSearch {
     }
 
     /** Returns the charge state at which most too much flows. */
-    double worst(UnivariateFunction excess) {
+    double worst(DoubleUnaryOperator excess) {
         double worst = charges[0];
         double most = Double.NEGATIVE_INFINITY;
         for (double charge : charges) {
-            double here = excess.value(charge);
+            double here = excess.applyAsDouble(charge);
             if (here > most) {
                 worst = charge;
                 most = here;

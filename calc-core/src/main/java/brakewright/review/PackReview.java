@@ -5,6 +5,7 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
+import brakewright.numeric.Root;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
@@ -14,9 +15,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * Holds the current that the settings really send into and draw from the pack against every
@@ -26,14 +26,14 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 final class PackReview {
 
     private static final double TEMPERATURE_ACCURACY = 1e-6;
-    private static final int ITERATIONS = 200;
 
     private final Build build;
     private final Limits limits;
     private final Operation operation;
     private final BatteryModel model;
     private final ChargeSearch search;
-    private final Map<Flow, Double> flows = new HashMap<>();
+    private final Map<Double, Map<Double, Double>> returned = new HashMap<>();
+    private final Map<Double, Map<Double, Double>> drawn = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
     PackReview(Build build, Limits limits, Operation operation) {
@@ -140,7 +140,7 @@ final class PackReview {
         boolean returning = topic == Topic.PACK_RETURN_OVER;
         Use use = build.use();
         double best = returning ? use.chargeTo() : use.chargeFrom();
-        UnivariateFunction excess = excess(constraint, returning, temperatureC);
+        DoubleUnaryOperator excess = excess(constraint, returning, temperatureC);
         OptionalDouble bound = search.firstExcess(excess, returning);
         if (bound.isEmpty()
                 || isMilderThanNominal(constraint, bound.getAsDouble(), returning, temperatureC)) {
@@ -179,7 +179,7 @@ final class PackReview {
     }
 
     /** What flows beyond what a constraint permits, over the charge state. */
-    private UnivariateFunction excess(
+    private DoubleUnaryOperator excess(
             PackConstraint constraint, boolean returning, double temperatureC) {
         return charge ->
                 Evaluation.excess(
@@ -205,35 +205,34 @@ final class PackReview {
             PackConstraint constraint, boolean returning, double temperatureC) {
         double nominal = build.battery().temperatureC();
         double best = returning ? build.use().chargeTo() : build.use().chargeFrom();
-        UnivariateFunction excess =
+        DoubleUnaryOperator excess =
                 temperature ->
                         Evaluation.excess(
                                 flowing(returning, best, temperature),
                                 constraint.limitAt(best, temperature));
-        if (temperatureC >= nominal || excess.value(nominal) > 0.0) {
+        if (temperatureC >= nominal || excess.applyAsDouble(nominal) > 0.0) {
             return new Condition.Never();
         }
-        if (excess.value(temperatureC) <= 0.0) {
+        if (excess.applyAsDouble(temperatureC) <= 0.0) {
             return new Condition.CellsFrom(nominal);
         }
         return new Condition.CellsFrom(
-                new BrentSolver(TEMPERATURE_ACCURACY)
-                        .solve(ITERATIONS, excess, temperatureC, nominal));
+                Root.between(excess, temperatureC, nominal, TEMPERATURE_ACCURACY));
     }
 
-    /** Every constraint asks for the same flows, so they are kept. */
+    /** Every constraint asks for the same flows, so they are kept by temperature and charge. */
     private double flowing(boolean returning, double charge, double temperatureC) {
-        return flows.computeIfAbsent(new Flow(returning, charge, temperatureC), this::worked);
+        return (returning ? returned : drawn)
+                .computeIfAbsent(temperatureC, cells -> new HashMap<>())
+                .computeIfAbsent(charge, state -> worked(returning, state, temperatureC));
     }
 
-    private double worked(Flow flow) {
-        PackState state = PackState.of(model, flow.charge(), flow.temperatureC());
-        return flow.isReturned()
+    private double worked(boolean returning, double charge, double temperatureC) {
+        PackState state = PackState.of(model, charge, temperatureC);
+        return returning
                 ? operation.brake().greatestReturn(operation.topSpeed(), state)
                 : operation.drive().greatestDraw(operation.topSpeed(), state);
     }
-
-    private record Flow(boolean isReturned, double charge, double temperatureC) {}
 
     /** Where protection opens or a controller fails, braking vanishes. */
     private static Signal signalOf(ConstraintId id) {

@@ -8,12 +8,13 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Taper;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import org.apache.commons.math3.analysis.UnivariateFunction;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How far the voltage sags while a current is drawn, and what it meets first as the charge falls.
@@ -23,18 +24,16 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
  * the draw before floor and trip are looked for, and the motors draw no more than they are set to,
  * so what is found is what a rider meets.
  *
- * @param cases what was looked at
- * @param meetings what each case meets, in the order of the cases and of {@link Event}
+ * @param cases what was looked at: the set draw first, a short pulse before the pull without end
  */
-public record Sag(List<Case> cases, List<Meeting> meetings) {
+public record Sag(List<Case> cases) {
 
     /** The pulse that cell resistances are given for [s]. */
     private static final double PULSE = 10.0;
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public Sag {
         cases = List.copyOf(cases);
-        meetings = List.copyOf(meetings);
     }
 
     /** What a falling voltage meets. */
@@ -67,21 +66,115 @@ public record Sag(List<Case> cases, List<Meeting> meetings) {
     /**
      * One way of drawing.
      *
-     * @param draw out of all packs together [A]
+     * @param current out of all packs together [A]
      * @param isSet true for the setting, false for the recommended draw
      * @param cellsC cell temperature [°C]
      * @param seconds how long it lasts [s]; infinite for ever
      */
-    public record Case(double draw, boolean isSet, double cellsC, double seconds) {}
+    public record Draw(double current, boolean isSet, double cellsC, double seconds) {
+
+        /**
+         * Returns the packs in this state.
+         *
+         * @param model of the packs
+         * @param charge the charge state [1]
+         * @return their state, with the resistance that a draw of this length meets
+         */
+        public PackState pack(BatteryModel model, double charge) {
+            return PackState.of(model, charge, cellsC, seconds);
+        }
+
+        /**
+         * Returns the voltage of the average cell, in the pack where it is lowest, under the whole
+         * current, as if no taper held it down; joints are left out.
+         *
+         * @param model of the packs
+         * @param charge the charge state [1]
+         * @return the voltage [V]; not positive where the pack cannot give the current
+         */
+        public double lowestCellVoltage(BatteryModel model, double charge) {
+            double lowest = Double.POSITIVE_INFINITY;
+            for (int place = 0; place < model.packs().size(); place++) {
+                lowest = Math.min(lowest, cellVoltage(model, place, charge));
+            }
+            return lowest;
+        }
+
+        /**
+         * Returns whether the average cell of any pack is below the lowest voltage that its maker
+         * permits, under the whole current.
+         *
+         * @param model of the packs
+         * @param charge the charge state [1]
+         * @return whether one is
+         */
+        public boolean isBelowFloor(BatteryModel model, double charge) {
+            for (int place = 0; place < model.packs().size(); place++) {
+                double floor = model.packs().get(place).pack().cell().voltageMin();
+                if (cellVoltage(model, place, charge) < floor) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private double cellVoltage(BatteryModel model, int place, double charge) {
+            double own = current * model.share(place, charge, cellsC);
+            return model.packs()
+                    .get(place)
+                    .cellVoltage(-own, model.chargeOf(place, charge), cellsC, seconds);
+        }
+    }
 
     /**
-     * What a case meets.
+     * What a draw meets.
      *
-     * @param drawn the case
-     * @param event what is met
-     * @param charge the charge state, within the charge in use [1]; empty where it is not met
+     * @param draw what flows
+     * @param charges for every event the charge state at which it is met, within the charge in use
+     *     [1]; empty where it is not met
      */
-    public record Meeting(Case drawn, Event event, OptionalDouble charge) {}
+    public record Case(Draw draw, Map<Event, OptionalDouble> charges) {
+
+        /** Copies the map, in the order of the events. */
+        public Case {
+            charges = Collections.unmodifiableMap(new EnumMap<>(charges));
+        }
+
+        /**
+         * Returns where an event is met.
+         *
+         * @param event which
+         * @return the charge state [1]; empty where it is not met
+         */
+        public OptionalDouble charge(Event event) {
+            return charges.getOrDefault(event, OptionalDouble.empty());
+        }
+
+        /**
+         * Returns what is met first as the charge falls.
+         *
+         * @return the event at the highest charge; empty where nothing is met
+         */
+        public Optional<Meeting> first() {
+            Optional<Meeting> first = Optional.empty();
+            for (Event event : Event.values()) {
+                OptionalDouble met = charge(event);
+                if (met.isPresent()
+                        && (first.isEmpty() || met.getAsDouble() > first.get().charge())) {
+                    first = Optional.of(new Meeting(event, met.getAsDouble()));
+                }
+            }
+            return first;
+        }
+    }
+
+    /**
+     * An event that is met.
+     *
+     * @param event which
+     * @param charge the charge state [1]
+     */
+    public record Meeting(Event event, double charge) {}
 
     /**
      * Looks at the sag of a vehicle's packs.
@@ -95,50 +188,24 @@ public record Sag(List<Case> cases, List<Meeting> meetings) {
         double own = build.battery().temperatureC();
         double coldest = Math.min(own, build.use().climate().coldestPackC());
         double recommended = limits.packDischarge().staticPart(own).value();
-        Set<Case> cases = new LinkedHashSet<>();
-        for (double cells : own == coldest ? new double[] {own} : new double[] {own, coldest}) {
-            for (double seconds : new double[] {PULSE, Double.POSITIVE_INFINITY}) {
-                cases.add(new Case(operation.drive().packCurrent(), true, cells, seconds));
+        List<Draw> draws = new ArrayList<>();
+        for (double current : new double[] {operation.drive().packCurrent(), recommended}) {
+            boolean isSet = draws.isEmpty();
+            if (!isSet && current == operation.drive().packCurrent()) {
+                continue;
+            }
+            for (double cells : own == coldest ? new double[] {own} : new double[] {own, coldest}) {
+                draws.add(new Draw(current, isSet, cells, PULSE));
+                draws.add(new Draw(current, isSet, cells, Double.POSITIVE_INFINITY));
             }
         }
-        for (Case set : List.copyOf(cases)) {
-            if (recommended != set.draw()) {
-                cases.add(new Case(recommended, false, set.cellsC(), set.seconds()));
-            }
-        }
-        List<Meeting> meetings = new ArrayList<>();
-        for (Case each : cases) {
-            Meetings found = new Meetings(build, operation, each);
-            for (Event event : Event.values()) {
-                meetings.add(new Meeting(each, event, found.charge(event)));
-            }
-        }
-        return new Sag(List.copyOf(cases), meetings);
-    }
-
-    /**
-     * Returns what a case meets first as the charge falls.
-     *
-     * @param drawn the case
-     * @return the meeting at the highest charge; empty where nothing is met
-     */
-    public Optional<Meeting> first(Case drawn) {
-        Optional<Meeting> first = Optional.empty();
-        for (Meeting meeting : meetings) {
-            boolean met = meeting.drawn().equals(drawn) && meeting.charge().isPresent();
-            if (met
-                    && (first.isEmpty()
-                            || meeting.charge().getAsDouble()
-                                    > first.get().charge().getAsDouble())) {
-                first = Optional.of(meeting);
-            }
-        }
-        return first;
+        return new Sag(
+                draws.stream().map(each -> new Meetings(build, operation, each).all()).toList());
     }
 
     /** A pull at the set draw that lasts as long as the hardest in use. */
-    static Case hardPull(Build build, Operation operation, double cellsC) {
-        return new Case(
+    static Draw hardPull(Build build, Operation operation, double cellsC) {
+        return new Draw(
                 operation.drive().packCurrent(), true, cellsC, build.use().effort().hardPull());
     }
 
@@ -148,15 +215,15 @@ public record Sag(List<Case> cases, List<Meeting> meetings) {
         private final BatteryModel model;
         private final ElectricDrive drive;
         private final double topSpeed;
-        private final Case drawn;
+        private final Draw drawn;
         private final ChargeSearch search;
 
-        Meetings(Build build, Operation operation, Case drawn) {
+        Meetings(Build build, Operation operation, Draw drawn) {
             this.model = new BatteryModel(build.battery());
             ElectricDrive set = operation.drive();
             this.drive =
                     new ElectricDrive(
-                            set.powertrain(), set.motorCurrent(), drawn.draw(), set.taper());
+                            set.powertrain(), set.motorCurrent(), drawn.current(), set.taper());
             this.topSpeed = operation.topSpeed();
             this.drawn = drawn;
             this.search = new ChargeSearch(build, model).with(lastOfTaper(build));
@@ -170,6 +237,14 @@ public record Sag(List<Case> cases, List<Meeting> meetings) {
             double ends = drive.taper().get().ends();
             return new ChargeSearch(build, model)
                     .firstExcess(charge -> ends - pack(charge).voltage(), false);
+        }
+
+        Case all() {
+            Map<Event, OptionalDouble> charges = new EnumMap<>(Event.class);
+            for (Event event : Event.values()) {
+                charges.put(event, charge(event));
+            }
+            return new Case(drawn, charges);
         }
 
         double[] charges() {
@@ -192,16 +267,16 @@ public record Sag(List<Case> cases, List<Meeting> meetings) {
             };
         }
 
-        private OptionalDouble first(UnivariateFunction excess) {
+        private OptionalDouble first(DoubleUnaryOperator excess) {
             return search.firstExcess(excess, false);
         }
 
         private PackState pack(double charge) {
-            return PackState.of(model, charge, drawn.cellsC(), drawn.seconds());
+            return drawn.pack(model, charge);
         }
 
         private double fullyLoaded(double charge) {
-            return pack(charge).terminalVoltage(-drawn.draw());
+            return pack(charge).terminalVoltage(-drawn.current());
         }
 
         private double belowFloor(double charge) {

@@ -1,10 +1,9 @@
 package brakewright.ride;
 
 import brakewright.battery.BatteryModel;
-import java.util.TreeSet;
+import brakewright.numeric.GaussRule;
+import brakewright.numeric.Pieces;
 import java.util.function.DoubleFunction;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
  * Adds up a ride while the charge falls: {@code dt = 3600·Q·ds/I(s)}. Between the knots of the
@@ -13,8 +12,7 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  */
 final class ChargeIntegral {
 
-    private static final int NODES = 5;
-    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
+    private static final GaussRule RULE = GaussRule.of(5);
 
     private final double coulombs;
     private final double[] knots;
@@ -78,30 +76,20 @@ final class ChargeIntegral {
      * @return the sum
      */
     Sum over(double from, double to, DoubleFunction<Moment> moment) {
-        TreeSet<Double> ends = new TreeSet<>();
-        ends.add(from);
-        ends.add(to);
-        for (double knot : knots) {
-            if (knot > to && knot < from) {
-                ends.add(knot);
-            }
-        }
+        double[] ends = Pieces.of(knots, to, from);
         Sum sum = Sum.NOTHING;
-        double upper = from;
-        for (double lower : ends.descendingSet()) {
-            sum = sum.plus(piece(upper, lower, moment));
-            upper = lower;
+        for (int i = ends.length - 1; i > 0; i--) {
+            sum = sum.plus(piece(ends[i], ends[i - 1], moment));
         }
         return sum;
     }
 
     private Sum piece(double upper, double lower, DoubleFunction<Moment> moment) {
         Sum sum = Sum.NOTHING;
-        for (int node = 0; node < NODES && upper > lower; node++) {
-            double charge = 0.5 * (upper + lower) + 0.5 * (upper - lower) * RULE.getPoint(node);
+        for (int node = 0; node < RULE.nodes(); node++) {
+            double charge = RULE.point(node, lower, upper);
             Moment here = moment.apply(charge);
-            double duration =
-                    0.5 * (upper - lower) * RULE.getWeight(node) * coulombs / here.packCurrent();
+            double duration = RULE.weight(node, lower, upper) * coulombs / here.packCurrent();
             sum = sum.plus(here, duration);
         }
         return sum;

@@ -1,9 +1,9 @@
 package brakewright.ride;
 
 import brakewright.battery.BatteryModel;
+import brakewright.numeric.Root;
 import brakewright.spec.Use;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Walks down the charge in use, from knot to knot of the pack's curves, until a reserve is gone.
@@ -11,7 +11,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 final class ChargeWalk {
 
     private static final double CHARGE_ACCURACY = 1e-10;
-    private static final int ITERATIONS = 200;
 
     private final double[] knots;
     private final double lowest;
@@ -29,15 +28,15 @@ final class ChargeWalk {
      * @return the charge state at which it is gone; the beginning if it is there already, the
      *     lowest in use if it never is
      */
-    double firstBelow(double from, UnivariateFunction reserve) {
-        if (reserve.value(from) < 0.0) {
+    double firstBelow(double from, DoubleUnaryOperator reserve) {
+        if (reserve.applyAsDouble(from) < 0.0) {
             return from;
         }
         double above = from;
         for (int i = knots.length - 1; i >= 0; i--) {
             double knot = Math.max(lowest, Math.min(from, knots[i]));
-            if (reserve.value(knot) < 0.0) {
-                return new BrentSolver(CHARGE_ACCURACY).solve(ITERATIONS, reserve, knot, above);
+            if (reserve.applyAsDouble(knot) < 0.0) {
+                return Root.between(reserve, knot, above, CHARGE_ACCURACY);
             }
             above = knot;
         }

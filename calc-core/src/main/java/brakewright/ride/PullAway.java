@@ -1,5 +1,6 @@
 package brakewright.ride;
 
+import brakewright.numeric.GaussRule;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
@@ -7,8 +8,6 @@ import brakewright.spec.Require;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
  * Pulling away with everything the settings permit.
@@ -22,13 +21,12 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  */
 public final class PullAway {
 
-    private static final int NODES = 5;
     private static final double RELATIVE_TOLERANCE = 1e-8;
     private static final double NEGLIGIBLE = 1e-9;
     private static final int DEEPEST = 14;
     private static final int PROBES = 16;
     private static final int HALVINGS = 45;
-    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
+    private static final GaussRule RULE = GaussRule.of(5);
 
     private final Pulling pulling;
 
@@ -163,14 +161,14 @@ public final class PullAway {
 
     private Optional<Reached> panel(double from, double to, PackState pack) {
         Reached sum = Reached.NOTHING;
-        for (int node = 0; node < NODES; node++) {
-            double speed = 0.5 * (from + to) + 0.5 * (to - from) * RULE.getPoint(node);
+        for (int node = 0; node < RULE.nodes(); node++) {
+            double speed = RULE.point(node, from, to);
             double current = pulling.fullCurrent(speed, pack);
             double force = pulling.thrust(current, speed) - pulling.resistance(speed);
             if (!(force > 0.0)) {
                 return Optional.empty();
             }
-            double time = 0.5 * (to - from) * RULE.getWeight(node) * pulling.inertia() / force;
+            double time = RULE.weight(node, from, to) * pulling.inertia() / force;
             sum =
                     sum.plus(
                             new Reached(

@@ -1,5 +1,6 @@
 package brakewright.ride;
 
+import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
@@ -10,7 +11,6 @@ import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * Everything that drives a vehicle at a speed, and where the power goes.
@@ -20,7 +20,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 final class Pulling {
 
     private static final double SPEED_ACCURACY = 1e-12;
-    private static final int ITERATIONS = 200;
 
     /** At the top speed the reserve is nothing but for rounding [A]. */
     private static final double SAME_CURRENT = 1e-6;
@@ -111,8 +110,7 @@ final class Pulling {
         }
         return reserve(0.0, pack) <= 0.0
                 ? 0.0
-                : new BrentSolver(SPEED_ACCURACY)
-                        .solve(ITERATIONS, speed -> reserve(speed, pack), 0.0, top);
+                : Root.between(speed -> reserve(speed, pack), 0.0, top, SPEED_ACCURACY);
     }
 
     /** Whether a speed can be held. */

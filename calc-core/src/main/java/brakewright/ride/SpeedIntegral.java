@@ -1,7 +1,6 @@
 package brakewright.ride;
 
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import brakewright.numeric.GaussRule;
 
 /**
  * Adds up a tally while the vehicle slows from one speed to another, by adaptive quadrature over
@@ -14,7 +13,6 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  */
 final class SpeedIntegral {
 
-    private static final int NODES = 5;
     private static final double RELATIVE_TOLERANCE = 1e-8;
 
     /**
@@ -24,7 +22,7 @@ final class SpeedIntegral {
 
     private static final int DEEPEST = 12;
 
-    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
+    private static final GaussRule RULE = GaussRule.of(5);
 
     private final Braking braking;
     private final double[] rates = new double[Tally.SIZE];
@@ -87,8 +85,8 @@ final class SpeedIntegral {
 
     private double[] panel(double from, double to, double chargeAtStart) {
         double[] sums = new double[Tally.SIZE];
-        for (int node = 0; node < NODES; node++) {
-            double speed = 0.5 * (from + to) - 0.5 * (from - to) * RULE.getPoint(node);
+        for (int node = 0; node < RULE.nodes(); node++) {
+            double speed = RULE.point(node, from, to);
             double charge = chargeAtStart + chargePerEnergy * (from * from - speed * speed);
             double force = Tally.rates(braking, speed, charge, 1.0, rates);
             greatestChargeRate = Math.max(greatestChargeRate, rates[Tally.CHARGE]);
@@ -96,7 +94,7 @@ final class SpeedIntegral {
                 leastForce = force;
                 leastForceSpeed = speed;
             }
-            double step = 0.5 * (from - to) * RULE.getWeight(node) * braking.inertia() / force;
+            double step = -RULE.weight(node, from, to) * braking.inertia() / force;
             for (int i = 0; i < Tally.SIZE; i++) {
                 sums[i] += step * rates[i];
             }

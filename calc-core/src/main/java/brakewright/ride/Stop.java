@@ -1,5 +1,6 @@
 package brakewright.ride;
 
+import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
@@ -22,6 +23,7 @@ public final class Stop {
     private static final double DEVELOPED_FROM = 0.8;
     private static final double DEVELOPED_TO = 0.1;
     private static final int PROBES = 10;
+    private static final double SPEED_ACCURACY = 1e-9;
 
     private final Build build;
     private final Braking braking;
@@ -126,8 +128,8 @@ public final class Stop {
     }
 
     private double crossing(double low, double high, double charge, double[] rates) {
-        return new org.apache.commons.math3.analysis.solvers.BrentSolver(1e-9)
-                .solve(100, each -> Tally.rates(braking, each, charge, 1.0, rates), low, high);
+        return Root.between(
+                each -> Tally.rates(braking, each, charge, 1.0, rates), low, high, SPEED_ACCURACY);
     }
 
     /** The speeds below the start at which the integrand bends, descending, standstill last. */

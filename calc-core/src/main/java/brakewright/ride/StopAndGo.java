@@ -1,6 +1,9 @@
 package brakewright.ride;
 
 import brakewright.battery.BatteryModel;
+import brakewright.numeric.GaussRule;
+import brakewright.numeric.Pieces;
+import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
@@ -8,9 +11,6 @@ import brakewright.spec.Build;
 import brakewright.spec.Require;
 import brakewright.spec.Use;
 import java.util.Optional;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * A ride with stops at even distances on level road: pull away with all that is permitted, hold the
@@ -39,16 +39,13 @@ public record StopAndGo(
         double consumption,
         double returnedShare) {
 
-    private static final int NODES = 2;
-
     /** Assumption: our own choice; the full pack takes back least, so pieces are narrow there. */
     private static final double[] PIECES = {
         1.0, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0.0
     };
 
-    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
+    private static final GaussRule RULE = GaussRule.of(2);
     private static final double SPEED_ACCURACY = 1e-6;
-    private static final int ITERATIONS = 100;
     private static final double SLOWEST = 0.3;
 
     /**
@@ -109,20 +106,15 @@ public record StopAndGo(
             double drawn = 0.0;
             double returned = 0.0;
             double coulombs = 3600.0 * model.capacityAh();
-            for (int piece = 0; piece + 1 < PIECES.length; piece++) {
-                double upper = Math.min(use.chargeFrom(), PIECES[piece]);
-                double lower = Math.max(use.chargeTo(), PIECES[piece + 1]);
-                for (int node = 0; node < NODES && upper > lower; node++) {
-                    double charge =
-                            0.5 * (upper + lower) + 0.5 * (upper - lower) * RULE.getPoint(node);
-                    Optional<Leg> leg = leg(speed, charge);
+            double[] ends = Pieces.of(PIECES, use.chargeTo(), use.chargeFrom());
+            for (int piece = ends.length - 1; piece > 0; piece--) {
+                for (int node = 0; node < RULE.nodes(); node++) {
+                    Optional<Leg> leg = leg(speed, RULE.point(node, ends[piece - 1], ends[piece]));
                     if (leg.isEmpty() || leg.get().netCharge() <= 0.0) {
                         return Optional.empty();
                     }
                     double weight =
-                            0.5
-                                    * (upper - lower)
-                                    * RULE.getWeight(node)
+                            RULE.weight(node, ends[piece - 1], ends[piece])
                                     * coulombs
                                     / leg.get().netCharge();
                     legs += weight;
@@ -162,8 +154,7 @@ public record StopAndGo(
                 return Optional.empty();
             }
             double highest =
-                    new BrentSolver(SPEED_ACCURACY)
-                            .solve(ITERATIONS, each -> excess(ends(each, pack)), SLOWEST, speed);
+                    Root.between(each -> excess(ends(each, pack)), SLOWEST, speed, SPEED_ACCURACY);
             return ends(highest, pack).map(fitting -> ridden(fitting, pack));
         }
 

@@ -1,8 +1,8 @@
 package brakewright.worksheet;
 
 import brakewright.machine.WindingHeat;
+import brakewright.numeric.Root;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * How long a motor must rest after it has reached its winding limit, until it bears another pull.
@@ -16,7 +16,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 record Recovery(WindingHeat pulling, WindingHeat resting, double current, double pull) {
 
     private static final double TIME_ACCURACY = 1e-6;
-    private static final int ITERATIONS = 200;
 
     /** Assumption: our own choice; rest of more than some months is no rest. */
     private static final double LONGEST = 1e7;
@@ -41,8 +40,7 @@ record Recovery(WindingHeat pulling, WindingHeat resting, double current, double
             }
         }
         return OptionalDouble.of(
-                new BrentSolver(TIME_ACCURACY)
-                        .solve(ITERATIONS, rest -> shortfall(hot, rest), 0.0, longest));
+                Root.between(rest -> shortfall(hot, rest), 0.0, longest, TIME_ACCURACY));
     }
 
     private double shortfall(WindingHeat.Temperatures hot, double rest) {

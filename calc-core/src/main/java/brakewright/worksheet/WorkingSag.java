@@ -38,11 +38,10 @@ final class WorkingSag {
     }
 
     private WorkingOutcome working() {
-        Sag sag = sheet.sag();
-        Sag.Case drawn = sag.cases().get(0);
-        Optional<Sag.Meeting> first = sag.first(drawn);
-        double charge = first.map(met -> met.charge().orElseThrow()).orElse(build.use().chargeTo());
-        WorkingPack.At at = pack.at(charge, drawn.seconds());
+        Sag.Case set = sheet.sag().cases().get(0);
+        Optional<Sag.Meeting> first = set.first();
+        double charge = first.map(Sag.Meeting::charge).orElse(build.use().chargeTo());
+        WorkingPack.At at = pack.at(charge, set.draw().seconds());
         Term draw = WorkingThrust.draw(build, sheet.operation(), steps);
         Term left = WorkingThrust.settled(drive, steps, draw, at);
         Term terminal =

@@ -99,6 +99,24 @@ class ArchitectureTest {
     }
 
     @Test
+    void namesCommonsMathInOnePackageOnly() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("brakewright.numeric")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.apache.commons.math3..")
+                .check(LIBRARY);
+        noClasses()
+                .that()
+                .resideInAPackage("brakewright.numeric")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("brakewright.spec..", "brakewright.battery..")
+                .check(LIBRARY);
+    }
+
+    @Test
     void chaptersReadEarlierChaptersOnly() {
         Architectures.layeredArchitecture()
                 .consideringOnlyDependenciesInLayers()

@@ -203,12 +203,9 @@ class WorkingsProperties {
 
     /** The sheet has the charge state of the first meeting; the sag there follows by Ohm's law. */
     private static double sag(Worksheet sheet) {
-        Sag sag = sheet.sag();
-        Sag.Case drawn = sag.cases().get(0);
-        double charge =
-                sag.first(drawn)
-                        .map(met -> met.charge().orElseThrow())
-                        .orElse(sheet.build().use().chargeTo());
+        Sag.Case set = sheet.sag().cases().get(0);
+        Sag.Draw drawn = set.draw();
+        double charge = set.first().map(Sag.Meeting::charge).orElse(sheet.build().use().chargeTo());
         PackState state =
                 PackState.of(new BatteryModel(sheet.build().battery()), charge, drawn.cellsC());
         double current = sheet.operation().drive().settledPackLimit(state);

@@ -26,7 +26,7 @@ final class GivenReader {
     private final UnknownKeys unknown;
     private final List<PackPlace> places;
     private final Map<Input, Value> values = new EnumMap<>(Input.class);
-    private final Map<PackPlace, Map<Input, Value>> packs = new LinkedHashMap<>();
+    private final Map<String, Map<Input, Value>> packs = new LinkedHashMap<>();
     private final Map<String, Integer> lines = new LinkedHashMap<>();
     private final Map<String, Map<Input, Value>> proposals = new LinkedHashMap<>();
     private final Map<String, String> texts = new LinkedHashMap<>();
@@ -49,7 +49,7 @@ final class GivenReader {
     }
 
     Given read() {
-        places.forEach(place -> packs.put(place, new EnumMap<>(Input.class)));
+        places.forEach(place -> packs.put(place.table(), new EnumMap<>(Input.class)));
         lines.putAll(keys.headings());
         keys.packs().forEach(place -> lines.put(place.table(), place.line()));
         keys.packs().stream()
@@ -70,7 +70,9 @@ final class GivenReader {
 
     private GivenPack pack(PackPlace place) {
         return new GivenPack(
-                place, text(place.key(GivenPack.CELL)), packs.getOrDefault(place, Map.of()));
+                place,
+                text(place.key(GivenPack.CELL)),
+                packs.getOrDefault(place.table(), Map.of()));
     }
 
     private String text(String key) {
@@ -91,7 +93,8 @@ final class GivenReader {
         } else if (input.isPresent()) {
             Map<Input, Value> target =
                     PackPlace.holds(input.get())
-                            ? packs.computeIfAbsent(place, each -> new EnumMap<>(Input.class))
+                            ? packs.computeIfAbsent(
+                                    place.table(), each -> new EnumMap<>(Input.class))
                             : values;
             read(input.get(), key, entry, target);
         } else if (TomlKeys.knownTables().contains(schemaKey)) {

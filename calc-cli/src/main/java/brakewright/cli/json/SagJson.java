@@ -1,7 +1,6 @@
 package brakewright.cli.json;
 
 import brakewright.battery.BatteryModel;
-import brakewright.battery.PackModel;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.review.Sag;
@@ -22,34 +21,35 @@ final class SagJson {
     }
 
     void write() {
-        Sag sag = sheet.sag();
         json.startArray("sag");
-        for (Sag.Case drawn : sag.cases()) {
+        for (Sag.Case each : sheet.sag().cases()) {
+            Sag.Draw drawn = each.draw();
             json.startObject();
-            json.number("draw_A", drawn.draw());
+            json.number("draw_A", drawn.current());
             json.text("draw", drawn.isSet() ? "set" : "recommended");
             json.number("cells_C", drawn.cellsC());
             json.text("lasts", Double.isFinite(drawn.seconds()) ? "pulse" : "endless");
             json.number("pulse_s", drawn.seconds());
             voltages(drawn);
-            meetings(sag, drawn);
+            meetings(each);
             json.endObject();
         }
         json.endArray();
     }
 
     /** With the whole draw, as if no taper held it down; beside it what the taper leaves. */
-    private void voltages(Sag.Case drawn) {
+    private void voltages(Sag.Draw drawn) {
         ElectricDrive set = sheet.operation().drive();
         ElectricDrive drive =
-                new ElectricDrive(set.powertrain(), set.motorCurrent(), drawn.draw(), set.taper());
+                new ElectricDrive(
+                        set.powertrain(), set.motorCurrent(), drawn.current(), set.taper());
         json.startArray("by_charge");
         for (PackRow row : sheet.pack()) {
-            PackState pack = PackState.of(model, row.charge(), drawn.cellsC(), drawn.seconds());
+            PackState pack = drawn.pack(model, row.charge());
             json.startObject();
             json.number("charge", row.charge());
-            positive("pack_V", pack.terminalVoltage(-drawn.draw()));
-            positive("cell_V", lowestCell(drawn, row.charge()));
+            positive("pack_V", pack.terminalVoltage(-drawn.current()));
+            positive("cell_V", drawn.lowestCellVoltage(model, row.charge()));
             double left = drive.settledPackLimit(pack);
             json.number("settled_A", left);
             positive("settled_V", pack.terminalVoltage(-left));
@@ -58,39 +58,23 @@ final class SagJson {
         json.endArray();
     }
 
-    /** The average cell, joints left out, of the pack where it is lowest. */
-    private double lowestCell(Sag.Case drawn, double charge) {
-        double lowest = Double.POSITIVE_INFINITY;
-        for (int place = 0; place < model.packs().size(); place++) {
-            PackModel pack = model.packs().get(place);
-            double own = model.chargeOf(place, charge);
-            double current = drawn.draw() * model.share(place, charge, drawn.cellsC());
-            double lost =
-                    current
-                            / pack.pack().parallel()
-                            * pack.cellResistance(own, drawn.cellsC(), drawn.seconds());
-            lowest = Math.min(lowest, pack.cellOpenCircuitVoltage(own) - lost);
-        }
-        return lowest;
-    }
-
     private void positive(String name, double voltage) {
         if (voltage > 0.0) {
             json.number(name, voltage);
         }
     }
 
-    private void meetings(Sag sag, Sag.Case drawn) {
+    private void meetings(Sag.Case each) {
         json.startArray("meetings");
-        for (Sag.Meeting meeting : sag.meetings()) {
-            if (meeting.drawn().equals(drawn)) {
-                json.startObject();
-                json.text("event", meeting.event().key());
-                json.number("charge", meeting.charge());
-                json.endObject();
-            }
-        }
+        each.charges()
+                .forEach(
+                        (event, charge) -> {
+                            json.startObject();
+                            json.text("event", event.key());
+                            json.number("charge", charge);
+                            json.endObject();
+                        });
         json.endArray();
-        sag.first(drawn).ifPresent(first -> json.text("meets_first", first.event().key()));
+        each.first().ifPresent(first -> json.text("meets_first", first.event().key()));
     }
 }

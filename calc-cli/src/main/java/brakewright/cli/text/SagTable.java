@@ -2,7 +2,6 @@ package brakewright.cli.text;
 
 import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
-import brakewright.powertrain.PackState;
 import brakewright.review.Sag;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
@@ -61,53 +60,44 @@ final class SagTable {
     }
 
     private static List<Sag.Case> cases(Sag sag, boolean set) {
-        return sag.cases().stream().filter(each -> each.isSet() == set).toList();
+        return sag.cases().stream().filter(each -> each.draw().isSet() == set).toList();
     }
 
     private void table(Ink ink, List<Sag.Case> cases, double[] charges) {
         page.paragraph(
                 "",
                 2,
-                drawn(cases.get(0))
+                drawn(cases.get(0).draw())
                         + ": the voltage of all, and of the average cell"
                         + (model.packs().size() == 1 ? " [V]" : " where it is lowest [V]"));
-        page.line(row("charge", cases, each -> ink.settle(SagWords.name(each)) + "  "));
+        page.line(row("charge", cases, each -> ink.settle(SagWords.name(each.draw())) + "  "));
         for (double charge : charges) {
-            page.line(row(Numbers.percent(charge), cases, each -> entry(each, charge)));
+            page.line(row(Numbers.percent(charge), cases, each -> entry(each.draw(), charge)));
         }
     }
 
-    private String drawn(Sag.Case first) {
-        String draw = Numbers.nearest(first.draw(), 1) + " A";
+    private String drawn(Sag.Draw first) {
+        String draw = Numbers.nearest(first.current(), 1) + " A";
         if (!first.isSet()) {
-            return "while the recommended " + Numbers.down(first.draw(), 1) + " A are drawn";
+            return "while the recommended " + Numbers.down(first.current(), 1) + " A are drawn";
         }
         return sheet.build().settings().packDischargeCurrent().isPresent()
                 ? "while the set " + draw + " are drawn"
                 : "while " + draw + " are drawn (recommended, for none is set)";
     }
 
-    private String entry(Sag.Case drawn, double charge) {
-        double loaded =
-                PackState.of(model, charge, drawn.cellsC(), drawn.seconds())
-                        .terminalVoltage(-drawn.draw());
+    private String entry(Sag.Draw drawn, double charge) {
+        double loaded = drawn.pack(model, charge).terminalVoltage(-drawn.current());
         if (!(loaded > 0.0)) {
             isGone = true;
             return "gone  !";
-        }
-        double lowest = Double.POSITIVE_INFINITY;
-        boolean below = false;
-        for (int place = 0; place < model.packs().size(); place++) {
-            double own = cellVoltage(place, drawn, charge);
-            lowest = Math.min(lowest, own);
-            below |= own < model.packs().get(place).pack().cell().voltageMin();
         }
         return String.format(
                 Locale.ROOT,
                 "%s %7s %s",
                 Numbers.nearest(loaded, 1),
-                Numbers.nearest(lowest, 2),
-                (isFading(loaded) ? "~" : " ") + (below ? "!" : " "));
+                Numbers.nearest(drawn.lowestCellVoltage(model, charge), 2),
+                (isFading(loaded) ? "~" : " ") + (drawn.isBelowFloor(model, charge) ? "!" : " "));
     }
 
     private boolean isFading(double loaded) {
@@ -116,13 +106,5 @@ final class SagTable {
                         .mapToDouble(taper -> taper.begins())
                         .findFirst();
         return begins.isPresent() && loaded < begins.getAsDouble();
-    }
-
-    /** The average cell of one pack at the whole draw, joints left out [V]. */
-    private double cellVoltage(int place, Sag.Case drawn, double charge) {
-        double own = drawn.draw() * model.share(place, charge, drawn.cellsC());
-        return model.packs()
-                .get(place)
-                .cellVoltage(-own, model.chargeOf(place, charge), drawn.cellsC(), drawn.seconds());
     }
 }

@@ -28,7 +28,7 @@ final class SagWords {
     }
 
     /** The temperature of the cells, and how long is drawn. */
-    static String name(Sag.Case drawn) {
+    static String name(Sag.Draw drawn) {
         return Numbers.nearest(drawn.cellsC(), 0)
                 + " °C, "
                 + (Double.isInfinite(drawn.seconds())
@@ -39,36 +39,25 @@ final class SagWords {
     /** Adds a row for each event: the charge at which it is met. */
     void meetings(List<Sag.Case> cases, boolean all) {
         for (Sag.Event event : Sag.Event.values()) {
-            boolean met = cases.stream().anyMatch(each -> charge(each, event).isPresent());
+            boolean met = cases.stream().anyMatch(each -> each.charge(event).isPresent());
             if (isKnown(event) && (all || met)) {
                 page.line(
-                        SagTable.row(label(event), cases, each -> at(charge(each, event)) + "   "));
+                        SagTable.row(label(event), cases, each -> at(each.charge(event)) + "   "));
             }
         }
     }
 
     void print() {
-        boolean met =
-                sag.meetings().stream()
-                        .anyMatch(each -> each.drawn().isSet() && each.charge().isPresent());
+        List<Sag.Case> set = sag.cases().stream().filter(each -> each.draw().isSet()).toList();
+        boolean met = set.stream().anyMatch(each -> each.first().isPresent());
         if (!met) {
             page.paragraph("", 2, "With the draw set, nothing of this is met in use.");
         }
-        for (Sag.Case each : sag.cases()) {
-            if (met && each.isSet() && Double.isInfinite(each.seconds())) {
-                page.paragraph("", 2, first(each));
-            }
+        for (int pulse = 0; met && pulse + 1 < set.size(); pulse += 2) {
+            page.paragraph("", 2, first(set.get(pulse), set.get(pulse + 1)));
         }
         unknown();
         taper();
-    }
-
-    private OptionalDouble charge(Sag.Case drawn, Sag.Event event) {
-        return sag.meetings().stream()
-                .filter(each -> each.drawn().equals(drawn) && each.event() == event)
-                .findFirst()
-                .map(Sag.Meeting::charge)
-                .orElse(OptionalDouble.empty());
     }
 
     /** Met at the latest there: rounded up. */
@@ -86,24 +75,15 @@ final class SagWords {
     }
 
     /** What a sustained pull and a pulse at one temperature meet first. */
-    private String first(Sag.Case sustained) {
-        Sag.Case pulse =
-                sag.cases().stream()
-                        .filter(
-                                each ->
-                                        each.isSet()
-                                                && each.cellsC() == sustained.cellsC()
-                                                && !Double.isInfinite(each.seconds()))
-                        .findFirst()
-                        .orElse(sustained);
+    private String first(Sag.Case pulse, Sag.Case sustained) {
         return "With the cells at "
-                + Numbers.nearest(sustained.cellsC(), 0)
+                + Numbers.nearest(sustained.draw().cellsC(), 0)
                 + " °C, a pulse of "
-                + Numbers.nearest(pulse.seconds(), 0)
+                + Numbers.nearest(pulse.draw().seconds(), 0)
                 + " s "
-                + meets(sag.first(pulse))
+                + meets(pulse.first())
                 + "; a sustained draw "
-                + meets(sag.first(sustained))
+                + meets(sustained.first())
                 + ".";
     }
 
@@ -111,7 +91,7 @@ final class SagWords {
         if (first.isEmpty()) {
             return "meets nothing";
         }
-        double charge = first.get().charge().orElseThrow();
+        double charge = first.get().charge();
         String what =
                 switch (first.get().event()) {
                     case TAPER_BEGINS -> "the taper's beginning";

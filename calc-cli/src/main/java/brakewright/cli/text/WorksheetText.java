@@ -24,7 +24,6 @@ public final class WorksheetText {
 
     private final BuildFile file;
     private final Worksheet sheet;
-    private final Outlook outlook;
     private final Optional<Tolerated> tolerated;
     private final UnitSystem units;
     private final Ink ink;
@@ -35,7 +34,6 @@ public final class WorksheetText {
      *
      * @param file the build file it is about
      * @param sheet its worksheet, with nominal inputs
-     * @param outlook its sag and range
      * @param tolerated what the tolerances stated do; empty where none is
      * @param units for speeds and distances
      * @param ink how to put it on the page
@@ -43,13 +41,11 @@ public final class WorksheetText {
     public WorksheetText(
             BuildFile file,
             Worksheet sheet,
-            Outlook outlook,
             Optional<Tolerated> tolerated,
             UnitSystem units,
             Ink ink) {
         this.file = file;
         this.sheet = sheet;
-        this.outlook = outlook;
         this.tolerated = tolerated;
         this.units = units;
         this.ink = ink;
@@ -80,9 +76,9 @@ public final class WorksheetText {
         page.blank();
         new DriveTable(sheet, units, page).print(ink);
         page.blank();
-        new SagTable(sheet, outlook.sag(), page).print(ink);
+        new SagTable(sheet, sheet.sag(), page).print(ink);
         page.blank();
-        new RangeTable(sheet, outlook.range(), units, page).print(ink);
+        new RangeTable(sheet, sheet.range(), units, page).print(ink);
         page.blank();
         new HeatText(sheet, units, page).print(ink);
         page.blank();

@@ -136,12 +136,13 @@ class DrivingHalfTest {
         Map<String, List<String>> values = values(json);
         Sag sag = sheet.sag();
         assertThat(numbers(values, "draw_A"))
-                .containsExactlyElementsOf(sag.cases().stream().map(Sag.Case::draw).toList());
-        assertThat(values.get("event")).hasSize(sag.meetings().size());
+                .containsExactlyElementsOf(
+                        sag.cases().stream().map(each -> each.draw().current()).toList());
+        assertThat(values.get("event")).hasSize(sag.cases().size() * Sag.Event.values().length);
         assertThat(values.getOrDefault("meets_first", List.of()))
                 .containsExactlyElementsOf(
                         sag.cases().stream()
-                                .flatMap(drawn -> sag.first(drawn).stream())
+                                .flatMap(each -> each.first().stream())
                                 .map(met -> met.event().key())
                                 .toList());
     }

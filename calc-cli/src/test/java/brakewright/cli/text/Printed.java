@@ -45,13 +45,7 @@ record Printed(Worksheet sheet, List<String> lines) {
         }
         Worksheet sheet = Worksheet.of(file.build());
         String text =
-                new WorksheetText(
-                                file,
-                                sheet,
-                                Outlook.of(sheet.build()),
-                                Optional.empty(),
-                                units,
-                                new Ink(false, plain))
+                new WorksheetText(file, sheet, Optional.empty(), units, new Ink(false, plain))
                         .text();
         return new Printed(sheet, text.lines().toList());
     }

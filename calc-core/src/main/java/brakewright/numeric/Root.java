@@ -1,0 +1,95 @@
+package brakewright.numeric;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * Where a continuous quantity passes zero.
+ *
+ * <p>Both ends are evaluated first and must differ in sign, or one of them be zero. Brent's method
+ * then keeps the root between its two best points until they are as close as asked.
+ *
+ * <p>Source: R. P. Brent, Algorithms for Minimization Without Derivatives, 1973, chapter 4, as
+ * implemented by Apache Commons Math 3.6.1.
+ */
+public final class Root {
+
+    /** Relative accuracy that leaves the absolute one to decide. */
+    private static final double FINEST = 1e-14;
+
+    /** Bisection alone needs some 60; more than this is a fault. */
+    private static final int MOST_EVALUATIONS = 500;
+
+    private static final int ORDER = 5;
+
+    private Root() {}
+
+    /** On which side of a root the answer must lie. */
+    public enum Side {
+        /** Where the quantity is not positive. */
+        NOT_POSITIVE(AllowedSolution.BELOW_SIDE),
+        /** Where it is not negative. */
+        NOT_NEGATIVE(AllowedSolution.ABOVE_SIDE);
+
+        private final AllowedSolution allowed;
+
+        Side(AllowedSolution allowed) {
+            this.allowed = allowed;
+        }
+    }
+
+    /**
+     * Finds a root to an absolute accuracy.
+     *
+     * @param quantity continuous between the ends
+     * @param low one end
+     * @param high the other end, above {@code low}
+     * @param accuracy of the root, in its own unit
+     * @return the root
+     * @throws IllegalArgumentException if the quantity has the same sign at both ends
+     */
+    public static double between(
+            DoubleUnaryOperator quantity, double low, double high, double accuracy) {
+        return between(quantity, low, high, FINEST, accuracy);
+    }
+
+    /**
+     * Finds a root to a relative or an absolute accuracy, whichever is met first.
+     *
+     * @param quantity continuous between the ends
+     * @param low one end
+     * @param high the other end, above {@code low}
+     * @param relative accuracy of the root [1]
+     * @param absolute accuracy of the root, in its own unit
+     * @return the root
+     * @throws IllegalArgumentException if the quantity has the same sign at both ends
+     */
+    public static double between(
+            DoubleUnaryOperator quantity,
+            double low,
+            double high,
+            double relative,
+            double absolute) {
+        return new BrentSolver(relative, absolute)
+                .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high);
+    }
+
+    /**
+     * Finds a root and answers with a place on the permitted side of it, at most the accuracy away.
+     *
+     * @param quantity continuous between the ends
+     * @param low one end
+     * @param high the other end, above {@code low}
+     * @param accuracy of the root, relative as well as in its own unit
+     * @param side where the answer must lie
+     * @return the root, or the nearest place known to lie on that side
+     * @throws IllegalArgumentException if the quantity has the same sign at both ends
+     */
+    public static double onSide(
+            DoubleUnaryOperator quantity, double low, double high, double accuracy, Side side) {
+        return new BracketingNthOrderBrentSolver(accuracy, accuracy, ORDER)
+                .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high, side.allowed);
+    }
+}
