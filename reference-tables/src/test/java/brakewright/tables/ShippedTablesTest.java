@@ -18,7 +18,7 @@ class ShippedTablesTest {
 
     @Test
     void nameTheirEdition() {
-        assertThat(TABLES.version()).isEqualTo("2026-11.2");
+        assertThat(TABLES.version()).isEqualTo("2026-11.3");
     }
 
     @Test
@@ -86,13 +86,18 @@ class ShippedTablesTest {
         }
     }
 
+    /**
+     * The lowest charge by mass is that of the APR18650M1B: 1.15 Ah in 41.5 g, 27.7 Ah/kg.
+     *
+     * <p>Source: Lithium Werks SF000007 rev. 2 (2022), source {@code apr18650m1b-sheet}.
+     */
     @Test
     void everyCellHasAMassThatFitsItsSize() {
         for (CellEntry cell : TABLES.cells()) {
             double mass = cell.figure("mass").value();
             assertThat(mass).as(cell.id()).isBetween(0.035, 0.160);
             double ampereHoursPerKg = cell.figure("capacity").value() / mass;
-            assertThat(ampereHoursPerKg).as(cell.id()).isBetween(30.0, 75.0);
+            assertThat(ampereHoursPerKg).as(cell.id()).isBetween(27.0, 75.0);
         }
     }
 
