@@ -20,6 +20,11 @@ import brakewright.spec.Motor;
  * <p>Source: torque of a permanent-magnet machine {@code T = (3/2)·p·λ·iq}, amplitude-invariant;
  * the voltage need from the phase equations {@code vd = −ωe·L·iq}, {@code vq = λ·ωe + R·iq}, e.g.
  * Fitzgerald, Kingsley, Umans, Electric Machinery.
+ *
+ * <p>Assumption: the controller can put the whole supply voltage between two lines (full
+ * modulation); dead time and a ceiling on the duty cycle, a few per cent, are left out. The field
+ * is never weakened. In the dc-equivalent basis the current is taken to commutate at once, so that
+ * the inductance needs no voltage.
  */
 public final class MotorModel {
 

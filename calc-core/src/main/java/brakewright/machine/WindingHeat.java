@@ -290,7 +290,7 @@ public final class WindingHeat {
         }
 
         OptionalDouble timeToReach(double riseK) {
-            if (windingStartK >= riseK) {
+            if (Math.max(windingStartK, windingRise(0.0)) >= riseK) {
                 return OptionalDouble.of(0.0);
             }
             double from = 0.0;

@@ -2,7 +2,12 @@ package brakewright.powertrain;
 
 import brakewright.spec.Require;
 
-/** What happens between the pack's opening and the controllers' destruction. */
+/**
+ * What happens between the pack's opening and the controllers' destruction.
+ *
+ * <p>Assumption: the motors go on sending the same power while the voltage rises; a controller that
+ * notices and stops in time is not counted on.
+ */
 public final class BusRise {
 
     private BusRise() {}

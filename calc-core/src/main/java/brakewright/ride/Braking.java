@@ -13,7 +13,16 @@ import brakewright.spec.Build;
  * Everything that brakes a vehicle at a speed and charge state, and where the power goes.
  *
  * <p>The electric brake is held back by the pack limit (high-voltage taper included) and by the
- * grip of the driven wheels; what the pack is not asked to take is simply not braked.
+ * grip that the friction brake leaves the driven wheels; what the pack is not asked to take is
+ * simply not braked. The friction brake gives at most {@code μ·g·cosθ}, all that the road carries.
+ *
+ * <p>Assumption: no wheel slides. The rider, or what governs the brake, eases it at the grip; a
+ * locked wheel grips less and takes longer. The friction brake acts on both axles as they are
+ * loaded (see {@link LoadTransfer#brakingGripBeside}). A vehicle that tips before its wheels slide
+ * is braked as if it did not: the limits tell of tipping.
+ *
+ * <p>Assumption: the efficiencies of drive and controllers are the same at every load and speed, as
+ * no maps of small ones are to be had; the windings keep their temperature.
  */
 final class Braking {
 
@@ -24,8 +33,15 @@ final class Braking {
     private final RoadLoad road;
     private final double rollingForce;
     private final double slopeForce;
+    private final LoadTransfer transfer;
+    private final double grip;
+    private final double mass;
+
+    /** What presses on the road, {@code g·cosθ} [m/s²]. */
+    private final double normal;
+
+    private final double frictionBrake;
     private final double gripForce;
-    private final double frictionForce;
     private final double efficiency;
     private final double controllerEfficiency;
     private final int motors;
@@ -38,18 +54,16 @@ final class Braking {
         this.brake = brake;
         this.powertrain = brake.powertrain();
         this.road = RoadLoad.of(build);
-        double length = Math.hypot(1.0, surroundings.slope());
-        this.rollingForce = road.force(0.0, 0.0, 0.0) / length;
-        this.slopeForce = road.mass() * Gravity.STANDARD * surroundings.slope() / length;
-        this.gripForce =
-                build.mass()
-                        * Gravity.STANDARD
-                        * new LoadTransfer(build.vehicle().axles())
-                                .brakingGrip(surroundings.grip());
-        this.frictionForce =
-                surroundings.frictionBrake()
-                        ? build.mass() * build.vehicle().frictionBrake().orElse(0.0)
-                        : 0.0;
+        this.mass = build.mass();
+        double cosine = 1.0 / Math.hypot(1.0, surroundings.slope());
+        this.normal = Gravity.STANDARD * cosine;
+        this.rollingForce = road.force(0.0, 0.0, 0.0) * cosine;
+        this.slopeForce = mass * normal * surroundings.slope();
+        this.transfer = new LoadTransfer(build.vehicle().axles());
+        this.grip = surroundings.grip();
+        this.frictionBrake =
+                surroundings.frictionBrake() ? build.vehicle().frictionBrake().orElse(0.0) : 0.0;
+        this.gripForce = gripBeside(frictionDeceleration(1.0));
         this.efficiency = build.drive().efficiency();
         this.controllerEfficiency = build.controllers().efficiency();
         this.motors = build.drive().motors();
@@ -88,21 +102,87 @@ final class Braking {
      * @param share of the brakes that has built up [1]
      */
     double motorCurrent(double speed, PackState state, double share) {
+        return Math.min(
+                currentBeforeGrip(speed, state, share),
+                powertrain.brakeCurrent(gripForce(share), speed));
+    }
+
+    private double currentBeforeGrip(double speed, PackState state, double share) {
         double asked =
                 powertrain.suppliedBrakeCurrent(
                         share * brake.motorCurrent(), speed, state.greatestPower());
-        double limited =
-                powertrain.limitedBrakeCurrent(
-                        asked, speed, state.powerReturnedBy(brake.settledPackLimit(state)));
-        return Math.min(limited, powertrain.brakeCurrent(gripForce, speed));
+        return powertrain.limitedBrakeCurrent(
+                asked, speed, state.powerReturnedBy(brake.settledPackLimit(state)));
     }
 
-    double electricForce(double current, double speed) {
-        return powertrain.brakeForce(current, speed);
+    /**
+     * Returns the force of the driven wheels.
+     *
+     * <p>Assumption: where the motors' drag alone is more than grip leaves, the wheels turn more
+     * slowly than the vehicle goes and pass on what grip leaves; what that wears in the tyres is
+     * counted as drag.
+     *
+     * @param share of the brakes that has built up [1]
+     */
+    double electricForce(double current, double speed, double share) {
+        return Math.min(gripForce(share), powertrain.brakeForce(current, speed));
     }
 
+    /** The force of the friction brake, at most what the road carries. */
     double frictionForce(double share) {
-        return share * frictionForce;
+        return mass * frictionDeceleration(share);
+    }
+
+    private double frictionDeceleration(double share) {
+        return Math.min(share * frictionBrake, grip * normal);
+    }
+
+    /** What grip leaves the driven wheels [N]. */
+    private double gripForce(double share) {
+        return share == 1.0 || frictionBrake == 0.0
+                ? gripForce
+                : gripBeside(frictionDeceleration(share));
+    }
+
+    private double gripBeside(double deceleration) {
+        return mass * normal * transfer.brakingGripBeside(grip, deceleration / normal);
+    }
+
+    /**
+     * Returns the force that slows the vehicle with all brakes in full.
+     *
+     * @param speed [m/s]
+     * @param state the pack
+     * @return the force; not positive where the slope is as strong [N]
+     */
+    double slowing(double speed, PackState state) {
+        return electricForce(motorCurrent(speed, state, 1.0), speed, 1.0)
+                + frictionForce(1.0)
+                + roadForce(speed);
+    }
+
+    /** The same if the driven wheels gripped without end; above the fade speed it bends upwards. */
+    double slowingBeforeGrip(double speed, PackState state) {
+        return powertrain.brakeForce(currentBeforeGrip(speed, state, 1.0), speed)
+                + frictionForce(1.0)
+                + roadForce(speed);
+    }
+
+    /**
+     * Returns a force that the brakes exceed at all speeds up to one.
+     *
+     * <p>Up to the fade speed the current does not fall with speed, beyond it does not rise; so it
+     * is least at one of both ends, and drag and air at standstill.
+     *
+     * @param low the lowest speed, above standstill [m/s]
+     * @param high the highest [m/s]
+     * @param state the pack
+     * @return a lower bound of the force that slows the vehicle [N]
+     */
+    double leastSlowing(double low, double high, PackState state) {
+        double current =
+                Math.min(currentBeforeGrip(low, state, 1.0), currentBeforeGrip(high, state, 1.0));
+        return electricForce(current, 0.0, 1.0) + frictionForce(1.0) + roadForce(0.0);
     }
 
     double rollingForce() {
@@ -137,7 +217,13 @@ final class Braking {
                 : -packPower * (1.0 - controllerEfficiency);
     }
 
-    double dragPower(double speed) {
+    /**
+     * The loss in the motors' friction and iron; without current it is all that the wheels pass on.
+     */
+    double dragPower(double electricForce, double current, double speed) {
+        if (current == 0.0) {
+            return electricForce * speed * efficiency;
+        }
         double angularSpeed = powertrain.angularSpeed(speed);
         return motors * powertrain.motor().dragTorque(angularSpeed) * angularSpeed;
     }

@@ -24,16 +24,12 @@ final class BuildUp {
 
     private final Braking braking;
     private final double duration;
-    private double greatestChargeRate;
+    private final Tally.Peak peak;
 
-    BuildUp(Braking braking, double duration) {
+    BuildUp(Braking braking, double duration, Tally.Peak peak) {
         this.braking = braking;
         this.duration = duration;
-    }
-
-    /** The fastest the charge state has risen [1/s]. */
-    double greatestChargeRate() {
-        return greatestChargeRate;
+        this.peak = peak;
     }
 
     /**
@@ -78,14 +74,18 @@ final class BuildUp {
         double first = slope(start, from)[Tally.CHARGE];
         double second = slope(half, from + length / 2.0)[Tally.CHARGE];
         double third = slope(end, from + length)[Tally.CHARGE];
-        double fastest = Math.max(first, Math.max(second, third));
+        peak.meet(first, start[Tally.CHARGE]);
+        peak.meet(second, half[Tally.CHARGE]);
+        peak.meet(third, end[Tally.CHARGE]);
         double bend = first - 2.0 * second + third;
         if (second >= first && second >= third && bend < 0.0) {
             double lean = first - third;
-            double limit = braking.settledLimit(half[Tally.CHARGE]) * braking.chargePerCoulomb();
-            fastest = Math.max(fastest, Math.min(limit, second - lean * lean / (8.0 * bend)));
+            double charge =
+                    half[Tally.CHARGE]
+                            + lean / (4.0 * bend) * (end[Tally.CHARGE] - start[Tally.CHARGE]);
+            double limit = braking.settledLimit(charge) * braking.chargePerCoulomb();
+            peak.meet(Math.min(limit, second - lean * lean / (8.0 * bend)), charge);
         }
-        greatestChargeRate = Math.max(greatestChargeRate, fastest);
     }
 
     private static boolean agree(double[] whole, double[] halves) {

@@ -9,6 +9,9 @@ import java.util.function.DoubleFunction;
  * Adds up a ride while the charge falls: {@code dt = 3600·Q·ds/I(s)}. Between the knots of the
  * pack's curves everything is smooth, so a Gauss-Legendre rule on each piece leaves no error that
  * counts.
+ *
+ * <p>Assumption: every coulomb that goes in comes out again, and the pack holds as many at any
+ * current and temperature; a cold pack gives less than this only through its resistance.
  */
 final class ChargeIntegral {
 

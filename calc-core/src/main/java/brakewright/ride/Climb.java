@@ -1,6 +1,10 @@
 package brakewright.ride;
 
+import brakewright.battery.BatteryModel;
+import brakewright.battery.SustainedBattery;
+import brakewright.limit.Limits;
 import brakewright.limit.MotorHeatBalance;
+import brakewright.machine.WindingHeat;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
@@ -19,16 +23,28 @@ import java.util.OptionalDouble;
  *
  * <p>Source: equilibrium on a slope.
  *
+ * <p>Assumption: the speed is steady, and the motors turn fast enough to warm all their windings
+ * alike. A motor that stands while it holds warms one winding more than the others.
+ *
+ * <p>Assumption: windings have the resistance that they have in the air at the beginning, as far as
+ * the power from the packs is concerned; in the time to the winding limit they warm.
+ *
  * @param steepest held at a crawl, rise over run [1]; infinite where any is
- * @param current that this takes, per motor [A]
- * @param heldFor until the winding limit, from cold [s]; empty where for ever or not known
+ * @param steepestSustained likewise for any time: the winding stays within its limit, where its
+ *     heat is known, and the packs bear the draw at this charge state without their pulse ratings,
+ *     rise over run [1]; at most {@code steepest}
+ * @param current that the steepest takes, per motor [A]
+ * @param heldFor until the winding limit, from cold, the motor turning too slowly for any drag loss
+ *     [s]; empty where for ever or not known
  * @param speedUp at which the slope in use is climbed with full thrust [m/s]; 0 where it is not
  * @param currentUp that this takes, per motor [A]
  * @param timeUp to the top of the slope in use [s]; infinite where it is not climbed
- * @param lastsUp until the winding limit on it, from cold [s]; empty where for ever or not known
+ * @param lastsUp until the winding limit on it, from cold, the drag loss taken at {@code speedUp}
+ *     [s]; empty where for ever or not known
  */
 public record Climb(
         double steepest,
+        double steepestSustained,
         double current,
         OptionalDouble heldFor,
         double speedUp,
@@ -75,18 +91,42 @@ public record Climb(
         double up = bears ? TopSpeed.find(drive, load, slope, 0.0, pack).speed() : 0.0;
         double currentUp =
                 up > 0.0 ? powertrain.thrustCurrent(load.force(up, slope, 0.0), up) : 0.0;
+        double lasting = powertrain.thrust(lastingCurrent(build, drive, pack), 0.0) / weight;
         return new Climb(
                 steepest,
+                Math.min(steepest, slopeHeld(lasting, crr)),
                 current,
-                lasts(build, current),
+                lasts(build, current, 0.0),
                 up,
                 currentUp,
                 up > 0.0 ? build.use().slopeLength() / up : Double.POSITIVE_INFINITY,
-                up > 0.0 ? lasts(build, currentUp) : OptionalDouble.empty());
+                up > 0.0 ? lasts(build, currentUp, up) : OptionalDouble.empty());
     }
 
-    private static OptionalDouble lasts(Build build, double current) {
-        return MotorHeatBalance.of(build)
+    /** The highest drive current at a crawl that may flow for any time, per motor [A]. */
+    private static double lastingCurrent(Build build, ElectricDrive drive, PackState pack) {
+        PackState lasting =
+                PackState.of(
+                        new BatteryModel(SustainedBattery.of(build.battery())),
+                        pack.charge(),
+                        pack.temperatureC());
+        double given =
+                Limits.packDischargeOf(build)
+                        .sustained()
+                        .valueAt(pack.charge(), pack.temperatureC());
+        double borne =
+                MotorHeatBalance.at(build, 0.0)
+                        .map(WindingHeat::continuousCurrent)
+                        .orElse(Double.POSITIVE_INFINITY);
+        return drive.powertrain()
+                .limitedDriveCurrent(
+                        Math.min(borne, drive.pull(0.0, lasting).motorCurrent()),
+                        0.0,
+                        lasting.powerDrawnBy(given));
+    }
+
+    private static OptionalDouble lasts(Build build, double current, double speed) {
+        return MotorHeatBalance.at(build, speed)
                 .map(heat -> heat.timeToLimit(heat.cold(), current))
                 .orElse(OptionalDouble.empty());
     }

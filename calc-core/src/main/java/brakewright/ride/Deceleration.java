@@ -15,6 +15,9 @@ public final class Deceleration {
      *
      * <p>{@code (F_brake + F_road)/(m·(1 + j))}.
      *
+     * <p>Assumption: the road is level and the wheels hold whatever the motors ask of them; {@link
+     * brakewright.road.LoadTransfer#brakingGrip} says when they do not.
+     *
      * @param build the vehicle
      * @param brake its electric brake
      * @param speed [m/s]

@@ -1,9 +1,11 @@
 package brakewright.ride;
 
 import brakewright.limit.MotorHeatBalance;
+import brakewright.machine.WindingHeat;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.spec.Build;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How hot a winding gets when a vehicle is ridden as hard as it is set. */
@@ -17,35 +19,31 @@ public final class HardRiding {
      * Returns the hottest winding after a hard pull of the length in use, or over ten stops in a
      * row with the speed regained between them, whichever is hotter; both from cold.
      *
+     * <p>Assumption: the drive current flows for the whole pull, also where the pack limit leaves
+     * less of it; ten stops are our own choice of hard riding.
+     *
      * @param build the vehicle
      * @param brake its electric brake as it is set
      * @param drive its drive as it is set
      * @param speed from which it stops [m/s], positive
-     * @return the temperature [°C]; empty where the motor's thermal figures are not known
+     * @return the temperature [°C]; empty where the motor's thermal figures are not known, the
+     *     vehicle does not stop or does not move off again: what cannot be ridden is not told as
+     *     cool
      */
     public static OptionalDouble hottest(
             Build build, ElectricBrake brake, ElectricDrive drive, double speed) {
-        return MotorHeatBalance.of(build)
-                .map(
-                        heat -> {
-                            double pulled =
-                                    heat.after(
-                                                    heat.cold(),
-                                                    drive.motorCurrent(),
-                                                    build.use().effort().hardPull())
-                                            .windingC();
-                            double stopped =
-                                    RepeatedStops.of(
-                                                    build,
-                                                    brake,
-                                                    drive,
-                                                    speed,
-                                                    build.use().chargeFrom(),
-                                                    STOPS)
-                                            .map(RepeatedStops::windingC)
-                                            .orElse(pulled);
-                            return OptionalDouble.of(Math.max(pulled, stopped));
-                        })
-                .orElse(OptionalDouble.empty());
+        Optional<WindingHeat> heat = MotorHeatBalance.of(build);
+        Optional<RepeatedStops> stopped =
+                RepeatedStops.of(build, brake, drive, speed, build.use().chargeFrom(), STOPS);
+        return heat.isPresent() && stopped.isPresent()
+                ? OptionalDouble.of(
+                        Math.max(
+                                pulled(heat.get(), drive, build.use().effort().hardPull()),
+                                stopped.get().windingC()))
+                : OptionalDouble.empty();
+    }
+
+    private static double pulled(WindingHeat heat, ElectricDrive drive, double time) {
+        return heat.after(heat.cold(), drive.motorCurrent(), time).windingC();
     }
 }

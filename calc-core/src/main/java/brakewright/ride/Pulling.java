@@ -16,6 +16,9 @@ import brakewright.spec.Build;
  * Everything that drives a vehicle at a speed, and where the power goes.
  *
  * <p>The thrust is held back by what the wheels grip, and by where the vehicle or its rider tips.
+ *
+ * <p>Assumption: grip and tipping are those of level ground on a slope too; at 15 % the load on the
+ * road is 1 % less.
  */
 final class Pulling {
 

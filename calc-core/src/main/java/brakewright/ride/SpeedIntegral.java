@@ -24,15 +24,21 @@ final class SpeedIntegral {
 
     private static final GaussRule RULE = GaussRule.of(5);
 
+    /** Places behind the sums of a panel for the fastest rise of the charge, and where it was. */
+    private static final int PEAK_RATE = Tally.SIZE;
+
+    private static final int PEAK_CHARGE = Tally.SIZE + 1;
+
     private final Braking braking;
+    private final Tally.Peak peak;
     private final double[] rates = new double[Tally.SIZE];
     private double leastForce = Double.POSITIVE_INFINITY;
     private double leastForceSpeed;
-    private double greatestChargeRate;
     private double chargePerEnergy;
 
-    SpeedIntegral(Braking braking) {
+    SpeedIntegral(Braking braking, Tally.Peak peak) {
         this.braking = braking;
+        this.peak = peak;
     }
 
     /** The least force met so far [N]. */
@@ -45,15 +51,10 @@ final class SpeedIntegral {
         return leastForceSpeed;
     }
 
-    /** The fastest the charge state has risen so far [1/s]. */
-    double greatestChargeRate() {
-        return greatestChargeRate;
-    }
-
     /** Adds to the tally what happens between two speeds, the higher one first. */
     void add(double from, double to, double[] tally) {
         double force = Tally.rates(braking, from, tally[Tally.CHARGE], 1.0, rates);
-        greatestChargeRate = Math.max(greatestChargeRate, rates[Tally.CHARGE]);
+        peak.meet(rates[Tally.CHARGE], tally[Tally.CHARGE]);
         chargePerEnergy = rates[Tally.CHARGE] * braking.inertia() / (2.0 * from * force);
         refine(from, to, panel(from, to, tally[Tally.CHARGE]), tally, 0);
     }
@@ -66,6 +67,8 @@ final class SpeedIntegral {
             for (int i = 0; i < Tally.SIZE; i++) {
                 tally[i] += upper[i] + lower[i];
             }
+            peak.meet(upper[PEAK_RATE], upper[PEAK_CHARGE]);
+            peak.meet(lower[PEAK_RATE], lower[PEAK_CHARGE]);
             return;
         }
         refine(from, middle, upper, tally, depth + 1);
@@ -84,12 +87,15 @@ final class SpeedIntegral {
     }
 
     private double[] panel(double from, double to, double chargeAtStart) {
-        double[] sums = new double[Tally.SIZE];
+        double[] sums = new double[Tally.SIZE + 2];
         for (int node = 0; node < RULE.nodes(); node++) {
             double speed = RULE.point(node, from, to);
             double charge = chargeAtStart + chargePerEnergy * (from * from - speed * speed);
             double force = Tally.rates(braking, speed, charge, 1.0, rates);
-            greatestChargeRate = Math.max(greatestChargeRate, rates[Tally.CHARGE]);
+            if (rates[Tally.CHARGE] > sums[PEAK_RATE]) {
+                sums[PEAK_RATE] = rates[Tally.CHARGE];
+                sums[PEAK_CHARGE] = charge;
+            }
             if (force < leastForce) {
                 leastForce = force;
                 leastForceSpeed = speed;

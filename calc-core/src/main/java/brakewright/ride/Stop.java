@@ -1,18 +1,23 @@
 package brakewright.ride;
 
+import brakewright.numeric.Greatest;
 import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
 import java.util.Arrays;
+import java.util.OptionalDouble;
 
 /**
  * A stop from a speed with all brakes applied in full.
  *
  * <p>{@code a(v) = (F_brake + F_friction + F_road)/(m·(1 + j))}, distance {@code ∫ v/a dv}; while
  * the brakes build up, both grow in proportion to time. The way ridden in the reaction time comes
- * on top.
+ * on top. Both brakes together never ask more of the road than {@code μ·m·g·cosθ}.
+ *
+ * <p>Assumption: the slope is the same all the way, there is no wind, and the friction brake gives
+ * one deceleration at every speed and temperature, as far as the grip goes.
  *
  * <p>Source: Newton's second law; mean fully developed deceleration as UN Regulation No. 13, Annex
  * 4, 1.1.2, defines it: {@code (vb² − ve²)/(2·(Se − Sb))} with {@code vb = 0.8·v0} and {@code ve =
@@ -22,8 +27,19 @@ public final class Stop {
 
     private static final double DEVELOPED_FROM = 0.8;
     private static final double DEVELOPED_TO = 0.1;
-    private static final int PROBES = 10;
     private static final double SPEED_ACCURACY = 1e-9;
+
+    /** No finer than the root of the rounding, to which a least force can be placed. */
+    private static final double LEAST_ACCURACY = 1e-8;
+
+    /** Slower than this the vehicle stands [m/s]. */
+    private static final double CREEP = 1e-9;
+
+    /** So slight a deceleration, as of air alone, takes for ever to stop [m/s²]. */
+    private static final double FOR_EVER = 1e-12;
+
+    /** How far on both sides of the fade speed, where the force may jump, it is looked at [1]. */
+    private static final double EDGE = 1e-12;
 
     private final Build build;
     private final Braking braking;
@@ -53,28 +69,51 @@ public final class Stop {
         Require.within("charge state", charge, 0.0, 1.0, "");
         double[] tally = new double[Tally.SIZE];
         tally[Tally.CHARGE] = charge;
+        Tally.Peak peak = new Tally.Peak(charge);
         double duration = build.use().effort().buildUp();
-        BuildUp buildUp = new BuildUp(braking, duration);
-        double developed = duration > 0.0 ? buildUp.add(speed, tally) : speed;
-        double held = heldAt(developed, tally[Tally.CHARGE]);
-        if (held > 0.0) {
-            return new StopOutcome.Unstoppable(held);
-        }
+        double developed =
+                duration > 0.0 ? new BuildUp(braking, duration, peak).add(speed, tally) : speed;
         PackState state = braking.pack(tally[Tally.CHARGE]);
-        SpeedIntegral integral = new SpeedIntegral(braking);
-        double distanceFrom = Double.NaN;
-        double distanceTo = Double.NaN;
+        double fade = braking.fadeSpeed(state);
+        OptionalDouble held = heldAt(developed, fade, state);
+        if (held.isPresent()) {
+            return new StopOutcome.Unstoppable(held.getAsDouble());
+        }
+        SpeedIntegral integral = new SpeedIntegral(braking, peak);
+        double fully = slow(speed, developed, fade, integral, tally);
+        if (integral.leastForce() <= 0.0) {
+            return new StopOutcome.Unstoppable(integral.leastForceSpeed());
+        }
+        double packCurrent = peak.rate() / braking.chargePerCoulomb();
+        return new StopOutcome.Stopped(
+                tally[Tally.DISTANCE],
+                tally[Tally.TIME],
+                mean(speed, tally),
+                leastDeceleration(integral, speed, tally),
+                Double.isNaN(fully) ? mean(speed, tally) : fully,
+                fade,
+                packCurrent,
+                braking.cellVoltage(packCurrent, peak.charge()),
+                tally[Tally.CHARGE],
+                Math.sqrt(tally[Tally.CURRENT_SQUARED] / tally[Tally.TIME]),
+                energy(tally));
+    }
+
+    /**
+     * Slows down with the brakes built up.
+     *
+     * @param speed at the beginning of the stop [m/s]
+     * @param developed at the end of the build-up [m/s]
+     * @return the mean fully developed deceleration; NaN where the build-up ends too late for one
+     */
+    private double slow(
+            double speed, double developed, double fade, SpeedIntegral integral, double[] tally) {
         double vb = Math.min(developed, DEVELOPED_FROM * speed);
         double ve = Math.min(developed, DEVELOPED_TO * speed);
-        double[] marks = marks(developed, vb, ve, state);
+        double distanceFrom = tally[Tally.DISTANCE];
+        double distanceTo = tally[Tally.DISTANCE];
         double here = developed;
-        if (here <= vb) {
-            distanceFrom = tally[Tally.DISTANCE];
-        }
-        if (here <= ve) {
-            distanceTo = tally[Tally.DISTANCE];
-        }
-        for (double mark : marks) {
+        for (double mark : marks(developed, vb, ve, fade)) {
             integral.add(here, mark, tally);
             here = mark;
             if (mark == vb) {
@@ -84,27 +123,11 @@ public final class Stop {
                 distanceTo = tally[Tally.DISTANCE];
             }
         }
-        if (integral.leastForce() <= 0.0) {
-            return new StopOutcome.Unstoppable(integral.leastForceSpeed());
-        }
-        double distance = tally[Tally.DISTANCE];
-        double peak =
-                Math.max(buildUp.greatestChargeRate(), integral.greatestChargeRate())
-                        / braking.chargePerCoulomb();
-        return new StopOutcome.Stopped(
-                distance,
-                tally[Tally.TIME],
-                speed * speed / (2.0 * distance),
-                leastDeceleration(integral, speed, tally),
-                vb > ve
-                        ? (vb * vb - ve * ve) / (2.0 * (distanceTo - distanceFrom))
-                        : speed * speed / (2.0 * distance),
-                braking.fadeSpeed(state),
-                peak,
-                braking.cellVoltage(peak, charge),
-                tally[Tally.CHARGE],
-                Math.sqrt(tally[Tally.CURRENT_SQUARED] / tally[Tally.TIME]),
-                energy(tally));
+        return vb > ve ? (vb * vb - ve * ve) / (2.0 * (distanceTo - distanceFrom)) : Double.NaN;
+    }
+
+    private static double mean(double speed, double[] tally) {
+        return speed * speed / (2.0 * tally[Tally.DISTANCE]);
     }
 
     private double leastDeceleration(SpeedIntegral integral, double speed, double[] tally) {
@@ -113,31 +136,57 @@ public final class Stop {
                 : integral.leastForce() / braking.inertia();
     }
 
-    /** The highest speed at which the brakes are no stronger than the slope; 0 if there is none. */
-    private double heldAt(double speed, double charge) {
-        double[] rates = new double[Tally.SIZE];
-        double above = speed;
-        for (int probe = PROBES; probe >= 1; probe--) {
-            double probed = speed * probe / PROBES;
-            if (Tally.rates(braking, probed, charge, 1.0, rates) <= 0.0) {
-                return probe == PROBES ? speed : crossing(probed, above, charge, rates);
-            }
-            above = probed;
+    /**
+     * The highest speed at which the brakes are no stronger than the slope, if there is one.
+     *
+     * <p>Up to the fade speed the force grows with speed. Beyond it the force that the pack limit
+     * leaves bends upwards, so it has one least place, and grip takes off what lies above a force
+     * that grows with speed. So a window in which the slope is stronger contains the start, that
+     * least place, or the fade speed, or reaches down to standstill.
+     */
+    private OptionalDouble heldAt(double start, double fade, PackState state) {
+        if (start <= CREEP || braking.leastSlowing(CREEP, start, state) > 0.0) {
+            return OptionalDouble.empty();
         }
-        return 0.0;
+        if (braking.slowing(start, state) <= 0.0) {
+            return OptionalDouble.of(start);
+        }
+        double faded = Math.max(CREEP, fade * (1.0 + EDGE));
+        double below = start;
+        if (faded < start) {
+            double weakest =
+                    Greatest.between(
+                            speed -> -braking.slowingBeforeGrip(speed, state),
+                            faded,
+                            start,
+                            LEAST_ACCURACY);
+            if (braking.slowing(weakest, state) <= 0.0) {
+                return crossing(weakest, start, state);
+            }
+            if (braking.slowing(faded, state) <= 0.0) {
+                return crossing(faded, weakest, state);
+            }
+            below = Math.max(CREEP, fade * (1.0 - EDGE));
+        }
+        double creeping = braking.slowing(CREEP, state);
+        if (creeping > 0.0) {
+            return creeping > FOR_EVER * braking.inertia()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(CREEP);
+        }
+        return braking.slowing(below, state) > 0.0
+                ? crossing(CREEP, below, state)
+                : OptionalDouble.of(below);
     }
 
-    private double crossing(double low, double high, double charge, double[] rates) {
-        return Root.between(
-                each -> Tally.rates(braking, each, charge, 1.0, rates), low, high, SPEED_ACCURACY);
+    private OptionalDouble crossing(double low, double high, PackState state) {
+        return OptionalDouble.of(
+                Root.between(speed -> braking.slowing(speed, state), low, high, SPEED_ACCURACY));
     }
 
     /** The speeds below the start at which the integrand bends, descending, standstill last. */
-    private double[] marks(double start, double vb, double ve, PackState state) {
-        return Arrays.stream(
-                        new double[] {
-                            vb, ve, braking.fadeSpeed(state), braking.crossoverSpeed(), 0.0
-                        })
+    private double[] marks(double start, double vb, double ve, double fade) {
+        return Arrays.stream(new double[] {vb, ve, fade, braking.crossoverSpeed(), 0.0})
                 .filter(mark -> mark < start)
                 .distinct()
                 .map(mark -> -mark)

@@ -14,8 +14,9 @@ public sealed interface StopOutcome {
      *     [m/s²]
      * @param fadeSpeed above which the pack limit weakens the brake; infinite if it does at no
      *     speed [m/s]
-     * @param peakPackCurrent highest current into the pack [A]
-     * @param peakCellVoltage at that current [V]
+     * @param peakPackCurrent highest current into the pack; 0 where none flows into it [A]
+     * @param peakCellVoltage of the fullest cell while that current flows, at the charge that the
+     *     pack has by then [V]
      * @param endCharge the charge state at the end; above 1 by what a full pack is overcharged [1]
      * @param effectiveMotorCurrent root mean square over the stop, per motor [A]
      * @param energy where the energy went

@@ -5,6 +5,9 @@ import brakewright.spec.Build;
 /**
  * Where and in what state the vehicle brakes.
  *
+ * <p>Assumption: slope, grip and cell temperature stay as they are for the length of a stop. A
+ * slope presses the wheels on the road with {@code m·g·cosθ}.
+ *
  * @param slope rise over run; negative downhill [1]
  * @param grip friction coefficient of tyre on road [1]
  * @param cellsC cell temperature [°C]

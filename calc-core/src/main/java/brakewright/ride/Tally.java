@@ -20,8 +20,45 @@ final class Tally {
 
     private Tally() {}
 
+    /** The fastest that the charge state has risen, and where; of equally fast ones the fullest. */
+    static final class Peak {
+
+        /** Rounding of a current that is worked out from its power and back. */
+        private static final double EQUAL = 1e-9;
+
+        private double rate;
+        private double charge;
+
+        /** Nothing has flowed yet. */
+        Peak(double charge) {
+            this.charge = charge;
+        }
+
+        /** How fast the charge state rose [1/s]; 0 where it never did. */
+        double rate() {
+            return rate;
+        }
+
+        /** The charge state there [1]. */
+        double charge() {
+            return charge;
+        }
+
+        void meet(double metRate, double metCharge) {
+            if (metRate > rate * (1.0 + EQUAL)) {
+                charge = metCharge;
+            } else if (metRate > 0.0 && metRate >= rate * (1.0 - EQUAL)) {
+                charge = Math.max(charge, metCharge);
+            }
+            rate = Math.max(rate, metRate);
+        }
+    }
+
     /**
      * Writes the rates at which everything grows in time.
+     *
+     * <p>Assumption: every ampere-hour that goes in comes to rest as charge (coulombic efficiency
+     * 1); lithium cells lose less than 1 % of it.
      *
      * @param braking what brakes
      * @param speed [m/s]
@@ -34,7 +71,7 @@ final class Tally {
             Braking braking, double speed, double charge, double share, double[] rates) {
         var state = braking.pack(charge);
         double current = braking.motorCurrent(speed, state, share);
-        double electric = braking.electricForce(current, speed);
+        double electric = braking.electricForce(current, speed, share);
         double friction = braking.frictionForce(share);
         double packPower = braking.packPower(current, speed);
         rates[TIME] = 1.0;
@@ -44,7 +81,7 @@ final class Tally {
         rates[PACK] = packPower;
         rates[COPPER] = braking.copperPower(current);
         rates[CONTROLLER] = braking.controllerPower(packPower);
-        rates[MOTOR_DRAG] = braking.dragPower(speed);
+        rates[MOTOR_DRAG] = braking.dragPower(electric, current, speed);
         rates[DRIVE] = braking.driveLossPower(electric, speed);
         rates[ROLLING] = braking.rollingForce() * speed;
         rates[AIR] = braking.airForce(speed) * speed;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
+import brakewright.limit.Limits;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.WindingHeat;
 import brakewright.powertrain.AnyDriven;
@@ -12,7 +13,8 @@ import brakewright.powertrain.PackState;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Axles;
 import brakewright.spec.Build;
-import java.util.Optional;
+import java.util.OptionalDouble;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -75,30 +77,73 @@ class ClimbProperties {
     }
 
     /**
-     * At the end of the time that is given the winding is at its limit; without one it never is.
+     * At the end of the time that is given the winding is at its limit; without one it never is. At
+     * a crawl there is no drag loss.
      */
     @Property(tries = 500)
     void theWindingReachesItsLimitWhenTheTimeIsUp(
             @ForAll Build build,
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
-        Optional<WindingHeat> balance = MotorHeatBalance.of(build);
         Climb climb = Climb.of(build, AnyDriven.drive(build), pack(build, charge));
-        if (balance.isEmpty()) {
+        if (build.motor().heat().isEmpty()) {
             assertThat(climb.heldFor()).isEmpty();
+            assertThat(climb.lastsUp()).isEmpty();
             return;
         }
-        WindingHeat heat = balance.get();
+        reachesItsLimit(build, 0.0, climb.current(), climb.heldFor());
+        if (climb.speedUp() > 0.0) {
+            reachesItsLimit(build, climb.speedUp(), climb.currentUp(), climb.lastsUp());
+        }
+    }
+
+    private static void reachesItsLimit(
+            Build build, double speed, double current, OptionalDouble time) {
+        WindingHeat heat = MotorHeatBalance.at(build, speed).orElseThrow();
         double limit = build.motor().windingLimitC();
-        if (climb.heldFor().isEmpty()) {
-            assertThat(heat.steady(climb.current()).orElseThrow().windingC())
+        if (time.isEmpty()) {
+            assertThat(heat.steady(current).orElseThrow().windingC())
                     .isLessThanOrEqualTo(limit + SOLVED_K);
             return;
         }
-        double time = climb.heldFor().getAsDouble();
-        assertThat(heat.after(heat.cold(), climb.current(), time).windingC())
+        assertThat(heat.after(heat.cold(), current, time.getAsDouble()).windingC())
                 .isCloseTo(limit, within(SOLVED_K));
-        assertThat(heat.after(heat.cold(), climb.current(), 0.5 * time).windingC())
-                .isLessThan(limit);
+        assertThat(heat.after(heat.cold(), current, 0.5 * time.getAsDouble()).windingC())
+                .isLessThanOrEqualTo(limit);
+    }
+
+    /**
+     * What is sustained is held, warms no winding beyond its limit and draws no more than rated.
+     */
+    @Property(tries = 500)
+    void theSustainedSlopeIsBorneForAnyTime(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        ElectricDrive drive = AnyDriven.drive(build);
+        Climb climb = Climb.of(build, drive, pack(build, charge));
+        double slope = climb.steepestSustained();
+        assertThat(slope).isBetween(0.0, climb.steepest());
+        Assume.that(slope > 0.0 && !Double.isInfinite(slope));
+        double force = RoadLoad.of(build).force(0.0, slope, 0.0);
+        double current = drive.powertrain().thrustCurrent(force, 0.0);
+        MotorHeatBalance.at(build, 0.0)
+                .ifPresent(
+                        heat ->
+                                assertThat(heat.steady(current).orElseThrow().windingC())
+                                        .isLessThanOrEqualTo(
+                                                build.motor().windingLimitC() + SOLVED_K));
+        double cellsC = build.battery().temperatureC();
+        PackState lasting =
+                PackState.of(
+                        new BatteryModel(build.battery()),
+                        charge,
+                        cellsC,
+                        Double.POSITIVE_INFINITY);
+        double drawn = -lasting.currentInto(-drive.powertrain().drawnPower(current, 0.0));
+        assertThat(drawn)
+                .isLessThanOrEqualTo(
+                        Limits.of(build).packDischarge().sustained().valueAt(charge, cellsC)
+                                        * (1.0 + ROUNDING)
+                                + ROUNDING);
     }
 
     private static boolean isHeld(double slope, double thrust, Build build) {

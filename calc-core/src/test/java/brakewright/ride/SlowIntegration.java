@@ -4,9 +4,10 @@ import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
-import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
+import brakewright.spec.Axles;
 import brakewright.spec.Build;
+import brakewright.spec.DrivenAxle;
 
 /**
  * A stop computed another way: the equation of motion from the laws of the parts, solved by the
@@ -29,9 +30,17 @@ final class SlowIntegration {
     private final BatteryModel pack;
     private final RoadLoad load;
     private final double inertia;
+
+    /** What presses on the road [N]. */
+    private final double weight;
+
     private final double[] rates = new double[4];
     private double packCurrent;
+    private double packCharge;
     private double peak;
+    private double peakCellVoltage;
+    private double beside = Double.NaN;
+    private double gripForce;
     private double lastForce;
     private boolean jumped;
 
@@ -41,6 +50,7 @@ final class SlowIntegration {
         this.surroundings = surroundings;
         this.pack = new BatteryModel(build.battery());
         this.load = RoadLoad.of(build);
+        this.weight = build.mass() * GRAVITY * Math.cos(Math.atan(surroundings.slope()));
         this.inertia = build.mass() * (1.0 + build.vehicle().rotatingShare());
     }
 
@@ -51,10 +61,17 @@ final class SlowIntegration {
      * @param time [s]
      * @param endCharge [1]
      * @param peak highest current into the pack [A]
+     * @param peakCellVoltage highest while that current flows [V]
      * @param accuracy of the integration [1]: a step that straddles a jump of the brake may lie on
      *     the wrong side of it
      */
-    record Result(double distance, double time, double endCharge, double peak, double accuracy) {}
+    record Result(
+            double distance,
+            double time,
+            double endCharge,
+            double peak,
+            double peakCellVoltage,
+            double accuracy) {}
 
     /** The force that slows the vehicle with a share of the brakes built up [N]. */
     double force(double speed, double charge, double share) {
@@ -66,12 +83,11 @@ final class SlowIntegration {
                                 share * brake.motorCurrent(),
                                 speed,
                                 state.powerReturnedBy(brake.settledPackLimit(state))),
-                        train.brakeCurrent(grip(), speed));
+                        train.brakeCurrent(grip(share), speed));
         packCurrent = state.currentInto(train.returnedPower(current, speed));
-        double friction =
-                surroundings.frictionBrake() ? build.vehicle().frictionBrake().orElse(0.0) : 0.0;
-        return train.brakeForce(current, speed)
-                + share * friction * build.mass()
+        packCharge = state.charge();
+        return Math.min(grip(share), train.brakeForce(current, speed))
+                + friction(share)
                 + load.force(speed, surroundings.slope(), 0.0);
     }
 
@@ -79,6 +95,7 @@ final class SlowIntegration {
     Result stop(double speed, double charge) {
         double[] state = {speed, charge, 0.0, 0.0};
         peak = 0.0;
+        peakCellVoltage = 0.0;
         jumped = false;
         lastForce = Double.NaN;
         double buildUp = build.use().effort().buildUp();
@@ -103,7 +120,13 @@ final class SlowIntegration {
                 bySpeed[j] += step / 6.0 * (k1[j] + 2.0 * k2[j] + 2.0 * k3[j] + k4[j]);
             }
         }
-        return new Result(bySpeed[1], bySpeed[2], bySpeed[0], peak, jumped ? 2.0 / STEPS : 0.0);
+        return new Result(
+                bySpeed[1],
+                bySpeed[2],
+                bySpeed[0],
+                peak,
+                peakCellVoltage,
+                jumped ? 2.0 / STEPS : 0.0);
     }
 
     private void advance(double[] state, double time, double step, double buildUp) {
@@ -120,7 +143,7 @@ final class SlowIntegration {
     private double[] byTime(double[] state, double share) {
         double speed = Math.max(0.0, state[0]);
         rates[0] = -force(speed, state[1], share) / inertia;
-        peak = Math.max(peak, packCurrent);
+        meetPeak();
         rates[1] = packCurrent * perCoulomb();
         rates[2] = speed;
         rates[3] = 1.0;
@@ -130,14 +153,61 @@ final class SlowIntegration {
     /** Changes of charge, distance and time per change of speed. */
     private double[] bySpeed(double speed, double[] state) {
         double slowing = -force(speed, state[0], 1.0) / inertia;
-        peak = Math.max(peak, packCurrent);
+        meetPeak();
         return new double[] {packCurrent * perCoulomb() / slowing, speed / slowing, 1.0 / slowing};
     }
 
-    private double grip() {
-        return build.mass()
-                * GRAVITY
-                * new LoadTransfer(build.vehicle().axles()).brakingGrip(surroundings.grip());
+    private void meetPeak() {
+        if (packCurrent <= 0.0 || packCurrent < peak * (1.0 - 1e-9)) {
+            return;
+        }
+        double cell = pack.cellVoltage(packCurrent, packCharge, surroundings.cellsC());
+        boolean same = packCurrent <= peak * (1.0 + 1e-9);
+        peakCellVoltage = same ? Math.max(peakCellVoltage, cell) : cell;
+        peak = Math.max(peak, packCurrent);
+    }
+
+    /** The friction brake takes no more than the road carries [N]. */
+    private double friction(double share) {
+        double deceleration =
+                surroundings.frictionBrake() ? build.vehicle().frictionBrake().orElse(0.0) : 0.0;
+        return Math.min(share * deceleration * build.mass(), surroundings.grip() * weight);
+    }
+
+    /**
+     * The force of the driven wheels at which one of them slides, sought by halving: the loads of
+     * the axles, the part of the friction brake that each carries, and what is left [N].
+     */
+    private double grip(double share) {
+        double friction = friction(share);
+        if (friction != beside) {
+            beside = friction;
+            double holds = 0.0;
+            double slides = surroundings.grip() * weight;
+            for (int halving = 0; halving < 50; halving++) {
+                double middle = 0.5 * (holds + slides);
+                if (slides(middle, friction)) {
+                    slides = middle;
+                } else {
+                    holds = middle;
+                }
+            }
+            gripForce = holds;
+        }
+        return gripForce;
+    }
+
+    private boolean slides(double electric, double friction) {
+        Axles axles = build.vehicle().axles();
+        double moment =
+                weight * axles.massCentreFromFront()
+                        - (electric + friction) * axles.massCentreHeight();
+        double rear = Math.max(0.0, Math.min(weight, moment / axles.wheelbase()));
+        double driven =
+                axles.driven() == DrivenAxle.BOTH
+                        ? weight
+                        : axles.driven() == DrivenAxle.REAR ? rear : weight - rear;
+        return electric + friction * driven / weight > surroundings.grip() * driven;
     }
 
     private double perCoulomb() {

@@ -9,9 +9,11 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.review.Operation;
+import brakewright.road.LoadTransfer;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Cell;
 import brakewright.spec.Effort;
 import brakewright.spec.Motor;
 import brakewright.spec.Use;
@@ -47,6 +49,9 @@ class StopProperties {
 
     /** A sum of a few hundred terms of like size. */
     private static final double SUM = 1e-9;
+
+    /** A handful of operations on numbers of like size. */
+    private static final double ROUNDING = 1e-9;
 
     @Property(tries = 300)
     void aFasterVehicleStopsLater(
@@ -121,11 +126,43 @@ class StopProperties {
     void aConstantForceStopsAsAByTwoVSquared(
             @ForAll @Scale(6) @DoubleRange(min = 0.2, max = 40.0) double speed,
             @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 9.0) double deceleration) {
-        Build bench = frictionOnly(deceleration);
+        stopsByFrictionAlone(speed, deceleration, 2.0, 0.0, deceleration);
+    }
+
+    /** However hard the lever is pulled, a wet road carries {@code μ·g·cosθ} and no more. */
+    @Property(tries = 300)
+    void theFrictionBrakeStopsNoHarderThanTheRoadCarries(
+            @ForAll @Scale(6) @DoubleRange(min = 0.2, max = 40.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double asked,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 1.2) double grip,
+            @ForAll @Scale(6) @DoubleRange(min = -0.09, max = 0.3) double slope) {
+        double angle = Math.atan(slope);
+        double carried = Math.min(asked, grip * 9.80665 * Math.cos(angle));
+        double deceleration = carried + 9.80665 * Math.sin(angle);
+        Assume.that(deceleration > NEARLY_BALANCED);
+        stopsByFrictionAlone(speed, asked, grip, slope, deceleration);
+    }
+
+    /**
+     * By hand: 10 m/s on ice of μ = 0.1, {@code 100/(2·0.980665) = 50.986 m}, whatever is asked.
+     */
+    @Example
+    void stopsOnIceAsWorkedByHand() {
+        Build bench = frictionOnly(6.0);
+        ElectricBrake none = new ElectricBrake(Powertrain.of(bench), 0.0, 0.0, Optional.empty());
+        double distance =
+                distance(new Stop(bench, none, level(bench).withGrip(0.1)).from(10.0, 0.5));
+        assertThat(distance).isCloseTo(50.986, within(0.0005));
+    }
+
+    private static void stopsByFrictionAlone(
+            double speed, double asked, double grip, double slope, double deceleration) {
+        Build bench = frictionOnly(asked);
         Powertrain train = Powertrain.of(bench);
         ElectricBrake none = new ElectricBrake(train, 0.0, 0.0, Optional.empty());
+        Surroundings where = level(bench).withGrip(grip).withSlope(slope);
         StopOutcome.Stopped stopped =
-                (StopOutcome.Stopped) new Stop(bench, none, level(bench)).from(speed, 0.5);
+                (StopOutcome.Stopped) new Stop(bench, none, where).from(speed, 0.5);
         double expected = speed * speed / (2.0 * deceleration);
         assertThat(stopped.distance()).isCloseTo(expected, within(SUM * expected));
         assertThat(stopped.time())
@@ -133,6 +170,51 @@ class StopProperties {
         assertThat(stopped.meanDeceleration()).isCloseTo(deceleration, within(SUM * deceleration));
         assertThat(stopped.leastDeceleration()).isCloseTo(deceleration, within(SUM * deceleration));
         assertThat(stopped.fullyDeveloped()).isCloseTo(deceleration, within(SUM * deceleration));
+    }
+
+    /** Whole stops, and every speed and share of the brakes within them. */
+    @Property(tries = 500)
+    void noStopIsHarderThanGripAndRoadAllow(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double share) {
+        Build build = withFriction(buildingUp(any, 0.0), 9.0 * share);
+        Surroundings where = level(build).withGrip(grip).withSlope(slope);
+        double carried = grip * 9.80665 * build.mass() * Math.cos(Math.atan(slope));
+        Braking braking = new Braking(build, brake(build), where);
+        double[] rates = new double[Tally.SIZE];
+        for (int step = 0; step <= 20; step++) {
+            double here = speed * step / 20;
+            double brakes =
+                    Tally.rates(braking, here, charge, share, rates) - braking.roadForce(here);
+            assertThat(brakes).isBetween(0.0, carried * (1.0 + ROUNDING));
+        }
+        if (new Stop(build, brake(build), where).from(speed, charge)
+                instanceof StopOutcome.Stopped stopped) {
+            double most = (carried + braking.roadForce(speed)) / build.inertia();
+            assertThat(stopped.meanDeceleration()).isLessThanOrEqualTo(most * (1.0 + QUADRATURE));
+            assertThat(stopped.leastDeceleration()).isLessThanOrEqualTo(most * (1.0 + ROUNDING));
+        }
+    }
+
+    /** Where there is only the electric brake, it is held back as its limit is, slope or not. */
+    @Property(tries = 300)
+    void withoutFrictionBrakeTheElectricBrakeHasTheWholeGrip(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip,
+            @ForAll @Scale(6) @DoubleRange(min = -0.3, max = 0.3) double slope,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed) {
+        Powertrain train = Powertrain.of(any);
+        ElectricBrake endless = new ElectricBrake(train, 1e6, 1e6, Optional.empty());
+        Surroundings where = new Surroundings(slope, grip, any.battery().temperatureC(), false);
+        double force = new Braking(any, endless, where).electricForce(1e6, speed, 1.0);
+        double multiple = new LoadTransfer(any.vehicle().axles()).brakingGrip(grip);
+        double normal = 9.80665 * any.mass() * Math.cos(Math.atan(slope));
+        double expected = normal * Math.min(grip, multiple);
+        assertThat(force).isCloseTo(expected, within(ROUNDING * expected));
     }
 
     @Property(tries = 300)
@@ -234,6 +316,96 @@ class StopProperties {
         assertThat(stopped.peakPackCurrent())
                 .as("%s %s", stopped, slow)
                 .isCloseTo(slow.peak(), within(0.01 * slow.peak() + 0.05));
+    }
+
+    /**
+     * Cells so small that a stop fills a fifth of them: the voltage at the highest current is that
+     * of the charge by then, not that of the beginning.
+     */
+    @Example
+    void theVoltageIsThatOfTheChargeAtThePeak() {
+        Build board = buildingUp(tinyCells(), 0.0);
+        for (double packCurrent : new double[] {4.0, 12.0, 100.0}) {
+            ElectricBrake limited =
+                    new ElectricBrake(Powertrain.of(board), 60.0, packCurrent, Optional.empty());
+            StopOutcome.Stopped stopped =
+                    stopped(new Stop(board, limited, level(board)).from(11.0, 0.3));
+            SlowIntegration.Result slow =
+                    new SlowIntegration(board, limited, level(board)).stop(11.0, 0.3);
+            BatteryModel model = new BatteryModel(board.battery());
+            double before =
+                    model.cellVoltage(
+                            stopped.peakPackCurrent(), 0.3, board.battery().temperatureC());
+            assertThat(stopped.peakPackCurrent())
+                    .isCloseTo(slow.peak(), within(1e-3 * slow.peak()));
+            assertThat(stopped.peakCellVoltage())
+                    .as("peak at %s A; %s V as it began", stopped.peakPackCurrent(), before)
+                    .isCloseTo(slow.peakCellVoltage(), within(0.01));
+            if (packCurrent < 20.0) {
+                assertThat(stopped.peakCellVoltage()).isGreaterThan(before + 0.03);
+            }
+        }
+    }
+
+    /** The fade speed lies below a coarse search's last place: nothing but corners finds it. */
+    @Property(tries = 500)
+    void noWindowInWhichTheSlopeIsStrongerIsMissed(
+            @ForAll @Scale(6) @DoubleRange(min = 6.0, max = 30.0) double start,
+            @ForAll @Scale(6) @DoubleRange(min = 2.0, max = 12.0) double packCurrent,
+            @ForAll @Scale(6) @DoubleRange(min = -0.2, max = 0.2) double deeper) {
+        Build board = buildingUp(Builds.trailBoard(), 0.0);
+        ElectricBrake fading =
+                new ElectricBrake(Powertrain.of(board), 60.0, packCurrent, Optional.empty());
+        SlowIntegration onLevel = new SlowIntegration(board, fading, level(board));
+        double least = Double.POSITIVE_INFINITY;
+        int steps = 4000;
+        for (int step = 1; step <= steps; step++) {
+            least = Math.min(least, onLevel.force(start * step / steps, 0.5, 1.0));
+        }
+        double weight = board.mass() * 9.80665;
+        Surroundings where =
+                level(board).withSlope(-Math.tan(Math.asin((least + deeper) / weight)));
+        SlowIntegration downhill = new SlowIntegration(board, fading, where);
+        double highest = 0.0;
+        for (int step = 1; step <= steps; step++) {
+            if (downhill.force(start * step / steps, 0.5, 1.0) < 0.0) {
+                highest = start * step / steps;
+            }
+        }
+        StopOutcome outcome = new Stop(board, fading, where).from(start, 0.5);
+        if (highest > 0.0) {
+            assertThat(outcome).isInstanceOf(StopOutcome.Unstoppable.class);
+            assertThat(((StopOutcome.Unstoppable) outcome).heldAt())
+                    .isBetween(highest * (1.0 - ROUNDING), highest + start / steps);
+        } else if (outcome instanceof StopOutcome.Unstoppable unstoppable) {
+            assertThat(downhill.force(unstoppable.heldAt(), 0.5, 1.0)).isLessThan(0.01);
+        }
+    }
+
+    /** Nothing slows a vehicle without brakes and rolling resistance in the end. */
+    @Example
+    void doesNotStopByAirAlone() {
+        Build still = frictionOnly(0.0);
+        Vehicle old = still.vehicle();
+        Build sail =
+                withVehicle(
+                        still,
+                        new Vehicle(
+                                old.mass(),
+                                old.cargo(),
+                                old.wheelDiameter(),
+                                old.axles(),
+                                0.0,
+                                0.6,
+                                old.grip(),
+                                old.gripWet(),
+                                0.0,
+                                OptionalDouble.empty()));
+        ElectricBrake none = new ElectricBrake(Powertrain.of(sail), 0.0, 0.0, Optional.empty());
+        for (Build build : new Build[] {still, sail}) {
+            assertThat(new Stop(build, none, level(build)).from(8.0, 0.5))
+                    .isInstanceOf(StopOutcome.Unstoppable.class);
+        }
     }
 
     @Property(tries = 500)
@@ -351,7 +523,45 @@ class StopProperties {
                         OptionalDouble.empty()));
     }
 
-    private static Build frictionOnly(double deceleration) {
+    private static Build tinyCells() {
+        return Builds.withCells(
+                Builds.trailBoard(),
+                cell ->
+                        new Cell(
+                                0.05,
+                                cell.dischargeCurrent(),
+                                cell.chargeCurrent(),
+                                cell.voltageMax(),
+                                cell.voltageMin(),
+                                cell.resistance(),
+                                cell.openCircuitVoltage(),
+                                cell.resistanceByCharge(),
+                                cell.resistanceByTemperature(),
+                                cell.relaxation(),
+                                cell.heatCapacity(),
+                                cell.charging(),
+                                cell.discharging(),
+                                cell.pulse()));
+    }
+
+    private static Build withFriction(Build build, double deceleration) {
+        Vehicle old = build.vehicle();
+        return withVehicle(
+                build,
+                new Vehicle(
+                        old.mass(),
+                        old.cargo(),
+                        old.wheelDiameter(),
+                        old.axles(),
+                        old.rollingResistance(),
+                        old.dragArea(),
+                        old.grip(),
+                        old.gripWet(),
+                        old.rotatingShare(),
+                        OptionalDouble.of(deceleration)));
+    }
+
+    static Build frictionOnly(double deceleration) {
         Build board = buildingUp(Builds.trailBoard(), 0.0);
         Vehicle old = board.vehicle();
         Build still =
@@ -382,7 +592,7 @@ class StopProperties {
                         Optional.empty()));
     }
 
-    private static Build withVehicle(Build build, Vehicle vehicle) {
+    static Build withVehicle(Build build, Vehicle vehicle) {
         return new Build(
                 build.title(),
                 build.rider(),

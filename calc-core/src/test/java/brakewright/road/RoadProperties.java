@@ -93,6 +93,86 @@ class RoadProperties {
                 .isGreaterThanOrEqualTo(transfer.drivingGrip(Math.min(one, other)));
     }
 
+    /** The loads of both axles, and what friction and electric brake ask of the driven one. */
+    @Property
+    void besideAFrictionBrakeTheDrivenWheelsJustSlide(
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double part) {
+        double friction = part * grip;
+        double own = new LoadTransfer(axles).brakingGripBeside(grip, friction);
+        double rear =
+                (axles.massCentreFromFront() - (friction + own) * axles.massCentreHeight())
+                        / axles.wheelbase();
+        Assume.that(rear >= 0.0);
+        double driven =
+                switch (axles.driven()) {
+                    case REAR -> rear;
+                    case FRONT -> 1.0 - rear;
+                    case BOTH -> 1.0;
+                };
+        assertThat(friction * driven + own).isCloseTo(grip * driven, within(ROUNDING));
+    }
+
+    @Property
+    void bothBrakesTogetherNeverExceedTheGrip(
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 3.0) double friction) {
+        double own = new LoadTransfer(axles).brakingGripBeside(grip, friction);
+        assertThat(own).isBetween(0.0, Math.max(0.0, grip - friction) + ROUNDING);
+        if (friction >= grip) {
+            assertThat(own).isZero();
+        }
+    }
+
+    @Property
+    void withoutFrictionBrakeTheDrivenWheelsHaveTheWholeGrip(
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+        LoadTransfer transfer = new LoadTransfer(axles);
+        assertThat(transfer.brakingGripBeside(grip, 0.0))
+                .isEqualTo(Math.min(grip, transfer.brakingGrip(grip)));
+    }
+
+    /** L = 1.35 m, h = 0.62 m, b = 0.80 m, μ = 0.4, friction brake 2 m/s²; worked on paper. */
+    @Example
+    void aWetStopWithBothBrakesIsAsWorkedByHand() {
+        Axles trike = new Axles(1.35, 0.62, 0.80, DrivenAxle.REAR);
+        double friction = 2.0 / 9.80665;
+        assertThat(on(trike, DrivenAxle.REAR).brakingGripBeside(0.4, friction))
+                .isCloseTo(0.08974, within(0.000005));
+        assertThat(on(trike, DrivenAxle.FRONT).brakingGripBeside(0.4, friction))
+                .isCloseTo(0.10796, within(0.000005));
+        assertThat(on(trike, DrivenAxle.BOTH).brakingGripBeside(0.4, friction))
+                .isCloseTo(0.19606, within(0.000005));
+        assertThat(on(trike, DrivenAxle.REAR).evenBrakingGrip(0.7))
+                .isCloseTo(0.50496, within(0.000005));
+    }
+
+    /** With half of the force on each axle, the first to slide carries that over the grip. */
+    @Property
+    void evenlyBrakedTheLighterAxleSlidesFirst(
+            @ForAll Axles axles,
+            @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
+        LoadTransfer transfer = new LoadTransfer(axles);
+        double multiple = transfer.evenBrakingGrip(grip);
+        double rear =
+                (axles.massCentreFromFront() - multiple * axles.massCentreHeight())
+                        / axles.wheelbase();
+        assertThat(grip * Math.min(rear, 1.0 - rear)).isCloseTo(multiple / 2.0, within(ROUNDING));
+        assertThat(multiple).isLessThanOrEqualTo(grip * (1.0 + ROUNDING));
+    }
+
+    @Example
+    void evenlyLoadedAxlesSlideTogether() {
+        double grip = 0.5;
+        Axles even = new Axles(1.0, 0.6, 0.5 + grip * 0.6, DrivenAxle.BOTH);
+        LoadTransfer transfer = new LoadTransfer(even);
+        assertThat(transfer.evenBrakingGrip(grip)).isCloseTo(grip, within(ROUNDING));
+        assertThat(transfer.brakingGrip(grip)).isEqualTo(grip);
+    }
+
     @Property
     void fasterNeverMeetsLessResistance(
             @ForAll Build build,

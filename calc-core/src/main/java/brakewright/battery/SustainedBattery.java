@@ -1,0 +1,79 @@
+package brakewright.battery;
+
+import brakewright.spec.Battery;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.Pack;
+import brakewright.spec.Relaxation;
+import java.util.Optional;
+
+/**
+ * The packs as a current finds them that has flowed for many minutes: every cell has the resistance
+ * of an endless current, and what its maker permits for a short time does not count.
+ *
+ * <p>Source: first-order equivalent circuit, as in {@link PackModel}, for {@code t → ∞}.
+ *
+ * <p>Assumption: a cell that is charged relaxes as one that is drawn from; the rise of resistance
+ * is known from discharging alone.
+ */
+public final class SustainedBattery {
+
+    private SustainedBattery() {}
+
+    /**
+     * Returns a vehicle with its packs as a lasting current finds them.
+     *
+     * @param build the vehicle
+     * @return a changed copy
+     */
+    public static Build in(Build build) {
+        return build.withBattery(of(build.battery()));
+    }
+
+    /**
+     * Returns the packs as a lasting current finds them.
+     *
+     * @param battery the packs
+     * @return a changed copy, whose pulse resistances are those of an endless current
+     */
+    public static Battery of(Battery battery) {
+        return new Battery(
+                battery.packs().stream().map(SustainedBattery::of).toList(),
+                battery.joining(),
+                battery.trunk(),
+                battery.trunkResistance());
+    }
+
+    private static Pack of(Pack pack) {
+        return new Pack(
+                of(pack.cell()),
+                pack.series(),
+                pack.parallel(),
+                pack.jointResistance(),
+                pack.resistanceSpread(),
+                pack.temperatureC(),
+                pack.toAir(),
+                pack.joinedAt(),
+                pack.protection(),
+                pack.wiring());
+    }
+
+    private static Cell of(Cell cell) {
+        Relaxation relaxation = cell.relaxation();
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance() * (1.0 + relaxation.rise()),
+                cell.openCircuitVoltage(),
+                cell.resistanceByCharge(),
+                cell.resistanceByTemperature(),
+                new Relaxation(0.0, relaxation.timeConstant()),
+                cell.heatCapacity(),
+                cell.charging(),
+                cell.discharging(),
+                Optional.empty());
+    }
+}

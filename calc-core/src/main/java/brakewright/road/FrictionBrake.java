@@ -1,0 +1,35 @@
+package brakewright.road;
+
+import brakewright.spec.Build;
+
+/** The brake that does not depend on the pack. */
+public final class FrictionBrake {
+
+    private FrictionBrake() {}
+
+    /**
+     * Returns how hard it slows a vehicle, turning parts left out: as hard as it is described, at
+     * most what the road carries, {@code μ·g·cosθ}.
+     *
+     * @param build the vehicle
+     * @param grip μ [1]
+     * @param slope rise over run, either way [1]
+     * @return the deceleration [m/s²]; 0 where no such brake is described
+     */
+    public static double deceleration(Build build, double grip, double slope) {
+        double carried = grip * Gravity.STANDARD / Math.hypot(1.0, slope);
+        return Math.min(build.vehicle().frictionBrake().orElse(0.0), carried);
+    }
+
+    /**
+     * Returns its force.
+     *
+     * @param build the vehicle
+     * @param grip μ [1]
+     * @param slope rise over run, either way [1]
+     * @return the force [N]; 0 where no such brake is described
+     */
+    public static double force(Build build, double grip, double slope) {
+        return build.mass() * deceleration(build, grip, slope);
+    }
+}
