@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
+import brakewright.battery.SustainedBattery;
 import brakewright.spec.Build;
 import brakewright.spec.Controllers;
 import brakewright.spec.Input;
@@ -27,17 +28,23 @@ final class BatteryConstraints {
         List<PackConstraint> all = ofPacks(PackConstraints::taking);
         all.add(
                 new ControllerVoltage(
+                        build.battery(),
                         model,
                         build.controllers().voltageRating(),
                         build.margins().controllerVoltage()));
         all.addAll(common());
-        return PackLimit.taking(all, model.points());
+        return PackLimit.taking(all, model.points()).lasting(() -> sustained().taking());
     }
 
     PackLimit giving() {
         List<PackConstraint> all = ofPacks(PackConstraints::giving);
         all.addAll(common());
-        return PackLimit.giving(all, model.points());
+        return PackLimit.giving(all, model.points()).lasting(() -> sustained().giving());
+    }
+
+    /** The same for a current that flows for many minutes. */
+    private BatteryConstraints sustained() {
+        return new BatteryConstraints(SustainedBattery.in(build));
     }
 
     private List<PackConstraint> ofPacks(Function<PackConstraints, List<PackConstraint>> which) {

@@ -35,7 +35,7 @@ record BranchRating(PackConstraint own, GreatestShare share, int place) implemen
         return PackTerms.shared(
                 own.at(charge, temperatureC),
                 limitAt(charge, temperatureC),
-                share.at(temperatureC),
+                Term.computed("w", "greatest share of all current", share.at(temperatureC), ""),
                 pack());
     }
 }

@@ -43,10 +43,16 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
 
     @Override
     public Constraint at(double charge, double temperatureC) {
+        double ownCharge = model.chargeOf(place, charge);
         return PackTerms.shared(
-                own.at(model.chargeOf(place, charge), temperatureC),
+                own.at(ownCharge, temperatureC)
+                        .under(Term.computed("s_p", "charge state of this pack", ownCharge, "")),
                 limitAt(charge, temperatureC),
-                model.share(place, charge, temperatureC),
+                Term.computed(
+                        "w",
+                        "its share of the whole current",
+                        model.share(place, charge, temperatureC),
+                        ""),
                 pack());
     }
 }

@@ -2,10 +2,16 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.spec.Input;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * A loaded cell must stay above a voltage: {@code P·(u(s) − m − u_lim)/r(s,T)}.
+ *
+ * <p>Source: pulse-power method, DOE/ID-11069 (2003); INL/EXT-14-32849 rev. 3 (2014).
+ *
+ * <p>Assumption: all groups in series stand at the same voltage, perfectly balanced; the lowest of
+ * unbalanced ones meets the bound earlier. How much earlier is not known without measuring each.
  *
  * @param id the cut-off voltage or the protection's trip
  * @param model the pack
@@ -28,18 +34,25 @@ record CellFloor(ConstraintId id, PackModel model, double voltage, double margin
 
     @Override
     public Constraint at(double charge, double temperatureC) {
+        List<Term> terms = new ArrayList<>();
+        terms.add(PackTerms.parallel(model));
+        terms.add(PackTerms.openCircuitVoltage(model, charge));
+        if (margin != 0.0) {
+            terms.add(PackTerms.margin(margin));
+        }
+        terms.add(Term.given("u_lim", "lowest cell voltage", voltage, "V", input));
+        terms.addAll(PackTerms.cellResistance(model, charge, temperatureC));
         return new Constraint(
                 id,
                 limitAt(charge, temperatureC),
                 input,
                 new Derivation(
-                        "P·(u(s) − m − u_lim)/r(s,T)",
-                        "pulse-power method, DOE/ID-11069 (2003); INL/EXT-14-32849 rev. 3 (2014)",
-                        List.of(
-                                PackTerms.parallel(model),
-                                PackTerms.openCircuitVoltage(model, charge),
-                                PackTerms.margin(margin),
-                                Term.given("u_lim", "lowest cell voltage", voltage, "V", input),
-                                PackTerms.cellResistance(model, charge, temperatureC))));
+                        "max(0, P·(u"
+                                + (margin == 0.0 ? "" : " − m")
+                                + " − u_lim)/"
+                                + PackTerms.CELL_RESISTANCE
+                                + ")",
+                        PackTerms.PULSE_POWER,
+                        terms));
     }
 }

@@ -27,26 +27,18 @@ record CellRating(ConstraintId id, PackModel model, double rating, Input input)
 
     @Override
     public Constraint at(double charge, double temperatureC) {
+        Step share = PackTerms.strongestShare(model);
         return new Constraint(
                 id,
                 limitAt(charge, temperatureC),
                 input,
+                List.of(share),
                 new Derivation(
-                        "P·i/k, k = P/(1 + (P−1)·(1−σ))",
-                        "the cell maker's rating; Kirchhoff's laws for unequal cells",
+                        "P·i/k",
+                        "the cell maker's rating for each of P cells; the strongest carries k",
                         List.of(
                                 PackTerms.parallel(model),
                                 Term.given("i", "rating of one cell", rating, "A", input),
-                                Term.computed(
-                                        "k",
-                                        "share of the strongest cell",
-                                        model.strongestShare(),
-                                        ""),
-                                Term.given(
-                                        "σ",
-                                        "spread of cell resistance",
-                                        model.pack().resistanceSpread(),
-                                        "",
-                                        Input.PACK_RESISTANCE_SPREAD))));
+                                share.result())));
     }
 }

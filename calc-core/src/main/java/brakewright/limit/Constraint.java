@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.spec.Input;
+import java.util.List;
 
 /**
  * One constraint, evaluated.
@@ -8,14 +9,48 @@ import brakewright.spec.Input;
  * @param id which one
  * @param limit the highest value that satisfies it, never negative; infinite where it permits any
  * @param decisive the input whose origin speaks for the limit
- * @param derivation how it was found
+ * @param conditions at which it was evaluated, where its limit does not name them itself: a charge
+ *     state, a temperature at the start
+ * @param steps that lead to it, in order; empty where the derivation says all
+ * @param derivation how the limit follows from the results of the steps and from inputs; where the
+ *     limit is infinite its formula is {@code no bound, since} and an inequality that holds
  * @param pack which of several packs it is about, from 1; 0 where it is about the whole
  */
 public record Constraint(
-        ConstraintId id, double limit, Input decisive, Derivation derivation, int pack) {
+        ConstraintId id,
+        double limit,
+        Input decisive,
+        List<Term> conditions,
+        List<Step> steps,
+        Derivation derivation,
+        int pack) {
 
-    /** A constraint on the whole. */
+    /** How the formula of a constraint begins that permits any value. */
+    static final String NO_BOUND = "no bound, since ";
+
+    /** Copies the conditions and steps. */
+    public Constraint {
+        conditions = List.copyOf(conditions);
+        steps = List.copyOf(steps);
+    }
+
+    /** A constraint on the whole that one formula gives. */
     Constraint(ConstraintId id, double limit, Input decisive, Derivation derivation) {
-        this(id, limit, decisive, derivation, 0);
+        this(id, limit, decisive, List.of(), derivation);
+    }
+
+    /** A constraint on the whole that several steps give. */
+    Constraint(
+            ConstraintId id,
+            double limit,
+            Input decisive,
+            List<Step> steps,
+            Derivation derivation) {
+        this(id, limit, decisive, List.of(), steps, derivation, 0);
+    }
+
+    /** The same, evaluated at conditions. */
+    Constraint under(Term... all) {
+        return new Constraint(id, limit, decisive, List.of(all), steps, derivation, pack);
     }
 }

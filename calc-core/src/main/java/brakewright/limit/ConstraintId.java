@@ -57,12 +57,18 @@ public enum ConstraintId {
     RIDER_BALANCE("rider-balance", "a standing rider must not tip over their feet"),
     /** The deceleration that the rider bears. */
     RIDER_TOLERANCE("rider-tolerance", "the deceleration that the rider bears"),
+    /** Where the only brake is electric, the high-voltage taper must leave some of it. */
+    REMAINING_BRAKE(
+            "remaining-brake",
+            "where the only brake is electric, the high-voltage taper must leave some of it"),
     /** The motor's back-EMF must stay below the controller's voltage rating. */
     CONTROLLER_BACK_EMF(
             "controller-back-emf",
             "the motor's back-EMF must stay below the controller's voltage rating"),
     /** The motor's back-EMF must stay below the voltage of the pack. */
-    PACK_BACK_EMF("pack-back-emf", "the motor's back-EMF must stay below the voltage of the pack"),
+    PACK_BACK_EMF(
+            "pack-back-emf",
+            "the motor's back-EMF must stay below the voltage of the emptiest pack in use"),
     /** The taper must be wide enough not to surge. */
     LOOP_GAIN("loop-gain", "the taper must be wide enough not to surge");
 
@@ -90,5 +96,28 @@ public enum ConstraintId {
      */
     public String meaning() {
         return meaning;
+    }
+
+    /**
+     * Returns whether the limit that this constraint forms lies below the bare rating by a margin.
+     *
+     * @return false for the cells' own ratings and voltages, heat, and what the rider bears
+     */
+    public boolean keepsMargin() {
+        return switch (this) {
+            case CELL_CHARGE_RATING,
+                    CELL_DISCHARGE_RATING,
+                    VOLTAGE_CEILING,
+                    VOLTAGE_FLOOR,
+                    TEMPERATURE_WINDOW,
+                    WINDING_HEAT,
+                    TIPPING,
+                    RIDER_BALANCE,
+                    RIDER_TOLERANCE,
+                    REMAINING_BRAKE,
+                    LOOP_GAIN ->
+                    false;
+            default -> true;
+        };
     }
 }

@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.spec.Battery;
 import brakewright.spec.Input;
 import java.util.List;
 
@@ -8,11 +9,12 @@ import java.util.List;
  * The charged pack must stay below the controllers' voltage rating: {@code ((1 − m)·V_rated −
  * U(s))/R(s,T)}.
  *
- * @param model the pack
+ * @param battery all packs
+ * @param model of them
  * @param rating of a controller [V]
  * @param margin share of the rating kept free [1]
  */
-record ControllerVoltage(BatteryModel model, double rating, double margin)
+record ControllerVoltage(Battery battery, BatteryModel model, double rating, double margin)
         implements VoltageConstraint {
 
     @Override
@@ -39,13 +41,18 @@ record ControllerVoltage(BatteryModel model, double rating, double margin)
 
     @Override
     public Constraint at(double charge, double temperatureC) {
+        Steps steps = new Steps();
+        BatterySteps packs = new BatterySteps(battery, model);
+        Term voltage = packs.voltage(steps, "U", "packs at rest", charge);
+        Term resistance = packs.resistance(steps, "resistance, 10 s pulse", charge, temperatureC);
         return new Constraint(
                 id(),
                 limitAt(charge, temperatureC),
                 Input.CONTROLLER_VOLTAGE_RATING,
+                steps.all(),
                 new Derivation(
-                        "((1 − m)·V_rated − U(s))/R(s,T)",
-                        "Ohm's law",
+                        "max(0, ((1 − m)·V_r − U)/R)",
+                        "Ohm's law; own choice, the rating less a margin",
                         List.of(
                                 Term.given(
                                         "m",
@@ -54,20 +61,12 @@ record ControllerVoltage(BatteryModel model, double rating, double margin)
                                         "",
                                         Input.MARGINS_CONTROLLER_VOLTAGE),
                                 Term.given(
-                                        "V_rated",
+                                        "V_r",
                                         "controller voltage rating",
                                         rating,
                                         "V",
                                         Input.CONTROLLER_VOLTAGE_RATING),
-                                Term.computed(
-                                        "U(s)",
-                                        "pack open-circuit voltage",
-                                        model.openCircuitVoltage(charge),
-                                        "V"),
-                                Term.computed(
-                                        "R(s,T)",
-                                        "pack resistance",
-                                        model.resistance(charge, temperatureC),
-                                        "Ω"))));
+                                voltage,
+                                resistance)));
     }
 }

@@ -56,4 +56,14 @@ public record Limits(
                 tapers.high(charging),
                 new SpeedConstraints(build).cap());
     }
+
+    /**
+     * Derives what the packs may give alone, where the other limits are not needed.
+     *
+     * @param build the vehicle
+     * @return the limit of the current out of the pack, of all controllers together
+     */
+    public static PackLimit packDischargeOf(Build build) {
+        return new BatteryConstraints(build).giving();
+    }
 }

@@ -1,88 +1,105 @@
 package brakewright.limit;
 
-import brakewright.machine.WindingHeat;
 import brakewright.powertrain.Powertrain;
-import brakewright.road.Gravity;
-import brakewright.road.LoadTransfer;
-import brakewright.road.RiderBalance;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/** Collects what limits the current of one motor, driving and braking. */
+/**
+ * Collects what limits the current of one motor, driving and braking.
+ *
+ * <p>A brake current must be borne at every speed in use. The motor's drag brakes beside the
+ * current and grows with speed, and so does the road load; both are taken at the highest speed in
+ * use, where they leave least.
+ *
+ * <p>A drive current must be borne when pulling away, where nothing takes a part of it but the drag
+ * of a motor that hardly turns. The road load is not taken off there: the air does not hold yet,
+ * and what rolling takes would only permit a little more.
+ *
+ * <p>Assumption: level road. A descent unloads the rear axle and tips the vehicle and its rider
+ * forward earlier, by about the slope as a part of g; a climb does so backward when driving.
+ *
+ * <p>Assumption: the electric brake acts alone. A friction brake used with it takes its part of
+ * grip and of what the rider bears.
+ *
+ * <p>Assumption: air and rolling shift no load between the axles, and hold at no height of their
+ * own.
+ *
+ * <p>Assumption: a motor that hardly turns, with its drag of no load, for driving; turning parts
+ * take nothing of the thrust there, which errs on the side of less.
+ *
+ * <p>Assumption: the winding and its case start at the temperature of the air. After a ride they
+ * are warmer and bear the current for a shorter time, as the worksheet's heat section tells.
+ */
 final class MotorConstraints {
 
-    private static final String BRAKE_FORMULA = "(F·η·r/(n·G) − T0)/kt, F = m·g·a";
-    private static final String FELT_FORMULA = "(F·η·r/(n·G) − T0)/kt, F = m·(1+j)·g·a − F_road";
-    private static final String DRIVE_FORMULA = "(m·g·a·r/(n·G·η) + T0)/kt";
+    private static final String BALANCE = "conservation of energy, drag taken into account";
 
     private final Build build;
     private final Powertrain powertrain;
-    private final LoadTransfer transfer;
-    private final double usableGrip;
+    private final MotorSteps motor;
+    private final GroundSteps ground;
+    private final Step mass;
+    private final Step torqueConstant;
 
     MotorConstraints(Build build) {
         this.build = build;
         this.powertrain = Powertrain.of(build);
-        this.transfer = new LoadTransfer(build.vehicle().axles());
-        this.usableGrip = (1.0 - build.margins().grip()) * build.vehicle().grip();
+        this.motor = new MotorSteps(build);
+        this.ground = new GroundSteps(build);
+        this.mass = motor.mass();
+        this.torqueConstant = motor.torqueConstant();
     }
 
     Limit braking() {
         List<Constraint> all = common(build.use().effort().hardBrake(), Input.USE_HARD_BRAKE);
+        Braking braking = new Braking();
         all.add(
-                braking(
-                        ConstraintId.GRIP,
-                        transfer.brakingGrip(usableGrip),
-                        Input.VEHICLE_GRIP,
-                        "sliding of the braked wheels, " + gripFormula()));
+                ground.brakingGrip()
+                        .map(bound -> braking.onTheRoad(ConstraintId.GRIP, bound))
+                        .orElseGet(this::noGripBound));
         all.add(
-                felt(
+                braking.felt(
                         ConstraintId.TIPPING,
-                        transfer.brakingTip(),
                         Input.VEHICLE_MASS_CENTRE_HEIGHT,
-                        "rear wheels lifting, a = b/h"));
+                        ground.brakingTip()));
         if (build.rider().stance().isStanding()) {
             all.add(
-                    felt(
+                    braking.felt(
                             ConstraintId.RIDER_BALANCE,
-                            RiderBalance.tip(build.rider()),
                             Input.RIDER_SUPPORT_HALF_LENGTH,
-                            "a standing rider tipping, a = l/h"));
+                            ground.riderTip()));
         }
-        all.add(
-                felt(
-                        ConstraintId.RIDER_TOLERANCE,
-                        build.criteria().riderDecelerationMax() / Gravity.STANDARD,
-                        Input.CRITERIA_RIDER_DECELERATION_MAX,
-                        "the deceleration that the rider bears"));
+        all.add(braking.tolerated());
         return new Limit(LimitId.MOTOR_BRAKE_CURRENT, all);
     }
 
     Limit driving() {
         List<Constraint> all = common(build.use().effort().hardPull(), Input.USE_HARD_PULL);
+        Driving driving = new Driving();
         all.add(
-                driving(
-                        ConstraintId.GRIP,
-                        transfer.drivingGrip(usableGrip),
-                        Input.VEHICLE_GRIP,
-                        "spinning of the driven wheels, " + gripFormula()));
+                ground.drivingGrip()
+                        .map(
+                                bound ->
+                                        driving.borne(
+                                                ConstraintId.GRIP,
+                                                Input.VEHICLE_GRIP,
+                                                ground.usableGrip(),
+                                                bound))
+                        .orElseGet(this::noGripBound));
         all.add(
-                driving(
+                driving.borne(
                         ConstraintId.TIPPING,
-                        transfer.drivingTip(),
                         Input.VEHICLE_MASS_CENTRE_HEIGHT,
-                        "front wheels lifting, a = (L − b)/h"));
+                        ground.drivingTip()));
         if (build.rider().stance().isStanding()) {
             all.add(
-                    driving(
+                    driving.borne(
                             ConstraintId.RIDER_BALANCE,
-                            RiderBalance.tip(build.rider()),
                             Input.RIDER_SUPPORT_HALF_LENGTH,
-                            "a standing rider tipping, a = l/h"));
+                            ground.riderTip()));
         }
         return new Limit(LimitId.MOTOR_DRIVE_CURRENT, all);
     }
@@ -103,7 +120,10 @@ final class MotorConstraints {
                         ConstraintId.CONTROLLER_MOTOR_RATING,
                         build.controllers().motorCurrentRating(),
                         Input.CONTROLLER_MOTOR_CURRENT_RATING));
-        MotorHeatBalance.of(build).ifPresent(heat -> all.add(windingHeat(heat, time, timeInput)));
+        MotorHeatBalance.of(build)
+                .map(heat -> heat.highestCurrentFor(heat.cold(), time))
+                .map(found -> new HeatSteps(build, motor, time, timeInput, found).constraint())
+                .ifPresent(all::add);
         return all;
     }
 
@@ -114,111 +134,171 @@ final class MotorConstraints {
                 (1.0 - margin) * rating,
                 input,
                 new Derivation(
-                        "(1 − m)·I_rated",
-                        "the part's rating; the margin as given",
+                        "(1 − m)·I_r",
+                        "own choice, the rating less a margin",
                         List.of(
                                 Term.given("m", "margin", margin, "", Input.MARGINS_RATING),
-                                Term.given("I_rated", "rating", rating, "A", input))));
+                                Term.given("I_r", "rating", rating, "A", input))));
     }
 
-    private Constraint windingHeat(WindingHeat heat, double time, Input timeInput) {
+    private Constraint noGripBound() {
         return new Constraint(
-                ConstraintId.WINDING_HEAT,
-                heat.highestCurrentFor(heat.cold(), time),
-                Input.MOTOR_WINDING_LIMIT,
-                new Derivation(
-                        "Tw(I, t) = T_lim from a cold start (two-node heat balance)",
-                        "two-body thermal network of motor makers' data, solved exactly",
-                        List.of(
-                                Term.given("t", "time at this current", time, "s", timeInput),
-                                Term.given(
-                                        "T_lim",
-                                        "winding limit",
-                                        build.motor().windingLimitC(),
-                                        "°C",
-                                        Input.MOTOR_WINDING_LIMIT),
-                                Term.given(
-                                        "T_a",
-                                        "air",
-                                        build.use().climate().ambientC(),
-                                        "°C",
-                                        Input.USE_AMBIENT),
-                                Term.computed(
-                                        "Re",
-                                        "loss resistance at 20 °C",
-                                        powertrain.motor().lossResistance(20.0),
-                                        "Ω"),
-                                Term.computed(
-                                        "P_fe",
-                                        "drag loss at the top speed in use",
-                                        MotorHeatBalance.caseLoss(build, build.use().speedMax()),
-                                        "W"))));
+                ConstraintId.GRIP,
+                Double.POSITIVE_INFINITY,
+                Input.VEHICLE_GRIP,
+                List.of(ground.usableGrip()),
+                ground.tipsBefore());
     }
 
-    private Constraint braking(ConstraintId id, double multiple, Input decisive, String what) {
-        double force = build.mass() * Gravity.STANDARD * multiple;
-        return new Constraint(
-                id,
-                powertrain.brakeCurrent(force, 0.0),
-                decisive,
-                new Derivation(BRAKE_FORMULA, what, forceTerms(multiple, decisive)));
+    /** What a drive current is held to, where the vehicle pulls away. */
+    private final class Driving {
+
+        private final Step drag = motor.dragAtRest();
+        private final Step ofDrag = motor.currentOfDrag(drag.result(), torqueConstant.result());
+        private final Step perNewton = motor.currentForForce(torqueConstant.result(), false);
+        private final List<Step> machine =
+                List.of(mass, motor.voltageConstant(), torqueConstant, drag, ofDrag, perNewton);
+
+        /** Bounds the thrust by an acceleration, which the last of the steps finds. */
+        Constraint borne(ConstraintId id, Input decisive, Step... bounds) {
+            Term multiple = bounds[bounds.length - 1].result();
+            Steps steps = new Steps().with(machine).with(List.of(bounds));
+            Term force =
+                    steps.add(
+                            Term.computed(
+                                    "F",
+                                    "thrust that is borne",
+                                    build.mass() * MotorSteps.GRAVITY.value() * multiple.value(),
+                                    "N"),
+                            "m·g·z",
+                            MotorSteps.NEWTON,
+                            mass.result(),
+                            MotorSteps.GRAVITY,
+                            multiple);
+            return new Constraint(
+                    id,
+                    powertrain.thrustCurrent(force.value(), 0.0),
+                    decisive,
+                    steps.all(),
+                    new Derivation(
+                            "F·c + I_d",
+                            BALANCE,
+                            List.of(force, perNewton.result(), ofDrag.result())));
+        }
     }
 
-    /**
-     * Bounds the whole deceleration, to which the road at the highest speed in use adds its part
-     * and from which turning parts take theirs.
-     */
-    private Constraint felt(ConstraintId id, double multiple, Input decisive, String what) {
-        double road = RoadLoad.of(build).force(build.use().speedMax(), 0.0, 0.0);
-        double force = Math.max(0.0, build.inertia() * Gravity.STANDARD * multiple - road);
-        List<Term> terms = new ArrayList<>(forceTerms(multiple, decisive));
-        terms.add(
-                Term.given(
-                        "j",
-                        "share of turning parts",
-                        build.vehicle().rotatingShare(),
-                        "",
-                        Input.VEHICLE_ROTATING_SHARE));
-        terms.add(Term.computed("F_road", "road load at the top speed in use", road, "N"));
-        return new Constraint(
-                id,
-                powertrain.brakeCurrent(force, 0.0),
-                decisive,
-                new Derivation(FELT_FORMULA, what, terms));
-    }
+    /** What a brake current is held to, at the highest speed in use. */
+    private final class Braking {
 
-    private Constraint driving(ConstraintId id, double multiple, Input decisive, String what) {
-        double force = build.mass() * Gravity.STANDARD * multiple;
-        return new Constraint(
-                id,
-                powertrain.thrustCurrent(force, 0.0),
-                decisive,
-                new Derivation(DRIVE_FORMULA, what, forceTerms(multiple, decisive)));
-    }
+        private final Term speed = motor.fastest();
+        private final List<Step> machine = new ArrayList<>();
+        private final List<Step> road = motor.road(mass.result(), speed);
+        private final Step perNewton = motor.currentForForce(torqueConstant.result(), true);
+        private final Step ofDrag;
+        private final double roadLoad = RoadLoad.of(build).force(speed.value(), 0.0, 0.0);
 
-    private List<Term> forceTerms(double multiple, Input decisive) {
-        return List.of(
-                Term.computed("m", "mass of rider, vehicle and cargo", build.mass(), "kg"),
-                new Term("a", "bound, as a multiple of g", multiple, "", Optional.of(decisive)),
-                Term.given(
-                        "η",
-                        "drive efficiency",
-                        build.drive().efficiency(),
-                        "",
-                        Input.DRIVE_EFFICIENCY),
-                Term.computed("r", "wheel radius", build.vehicle().wheelRadius(), "m"),
-                Term.given("n", "motors", build.drive().motors(), "", Input.DRIVE_MOTORS),
-                Term.given("G", "reduction", build.drive().reduction(), "", Input.DRIVE_REDUCTION),
-                Term.computed("T0", "drag torque", powertrain.motor().dragTorque(0.0), "N·m"),
-                Term.computed(
-                        "kt", "torque constant", powertrain.motor().torqueConstant(), "N·m/A"));
-    }
+        Braking() {
+            machine.add(mass);
+            machine.add(motor.voltageConstant());
+            machine.add(torqueConstant);
+            machine.addAll(motor.dragAt(speed));
+            ofDrag =
+                    motor.currentOfDrag(
+                            machine.get(machine.size() - 1).result(), torqueConstant.result());
+            machine.add(ofDrag);
+            machine.add(perNewton);
+        }
 
-    private String gripFormula() {
-        return switch (build.vehicle().axles().driven()) {
-            case REAR -> "rear axle, load transfer included";
-            case FRONT -> "front axle, load transfer included";
-            case BOTH -> "both axles, a = μ";
-        };
+        /** Bounds the force between tyres and road. */
+        Constraint onTheRoad(ConstraintId id, Step bound) {
+            Steps steps = new Steps().with(machine).with(List.of(ground.usableGrip(), bound));
+            Term multiple = bound.result();
+            Term force =
+                    steps.add(
+                            force(build.mass() * MotorSteps.GRAVITY.value() * multiple.value()),
+                            "m·g·z",
+                            MotorSteps.NEWTON,
+                            mass.result(),
+                            MotorSteps.GRAVITY,
+                            multiple);
+            return constraint(id, Input.VEHICLE_GRIP, steps, force);
+        }
+
+        /**
+         * Bounds the whole deceleration, to which the road adds its part and from which turning
+         * parts take theirs.
+         */
+        Constraint felt(ConstraintId id, Input decisive, Step bound) {
+            Steps steps = new Steps().with(machine).with(road).with(List.of(bound));
+            Term multiple = bound.result();
+            Term force =
+                    steps.add(
+                            left(MotorSteps.GRAVITY.value() * multiple.value()),
+                            "max(0, m·(1 + j)·g·z − F_r)",
+                            MotorSteps.NEWTON,
+                            mass.result(),
+                            turning(),
+                            MotorSteps.GRAVITY,
+                            multiple,
+                            roadTerm());
+            return constraint(id, decisive, steps, force);
+        }
+
+        Constraint tolerated() {
+            double deceleration = build.criteria().riderDecelerationMax();
+            Steps steps = new Steps().with(machine).with(road);
+            Term force =
+                    steps.add(
+                            left(deceleration),
+                            "max(0, m·(1 + j)·a − F_r)",
+                            MotorSteps.NEWTON,
+                            mass.result(),
+                            turning(),
+                            Term.given(
+                                    "a",
+                                    "deceleration that is borne",
+                                    deceleration,
+                                    "m/s²",
+                                    Input.CRITERIA_RIDER_DECELERATION_MAX),
+                            roadTerm());
+            return constraint(
+                    ConstraintId.RIDER_TOLERANCE,
+                    Input.CRITERIA_RIDER_DECELERATION_MAX,
+                    steps,
+                    force);
+        }
+
+        private Constraint constraint(ConstraintId id, Input decisive, Steps steps, Term force) {
+            return new Constraint(
+                    id,
+                    powertrain.brakeCurrent(force.value(), speed.value()),
+                    decisive,
+                    steps.all(),
+                    new Derivation(
+                            "max(0, F·c − I_d)",
+                            BALANCE,
+                            List.of(force, perNewton.result(), ofDrag.result())));
+        }
+
+        private Term left(double deceleration) {
+            return force(Math.max(0.0, build.inertia() * deceleration - roadLoad));
+        }
+
+        private Term force(double newton) {
+            return Term.computed("F", "brake force that is borne", newton, "N");
+        }
+
+        private Term roadTerm() {
+            return road.get(road.size() - 1).result();
+        }
+
+        private Term turning() {
+            return Term.given(
+                    "j",
+                    "share of turning parts",
+                    build.vehicle().rotatingShare(),
+                    "",
+                    Input.VEHICLE_ROTATING_SHARE);
+        }
     }
 }

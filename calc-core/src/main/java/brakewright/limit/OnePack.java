@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.battery.SustainedBattery;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 
@@ -18,7 +19,8 @@ public final class OnePack {
      */
     public static PackLimit giving(Build build, int place) {
         BatteryModel alone = alone(build, place);
-        return PackLimit.giving(constraints(build, alone).giving(), alone.knots());
+        return PackLimit.giving(constraints(build, alone).giving(), alone.knots())
+                .lasting(() -> giving(SustainedBattery.in(build), place));
     }
 
     /**
@@ -30,7 +32,8 @@ public final class OnePack {
      */
     public static PackLimit taking(Build build, int place) {
         BatteryModel alone = alone(build, place);
-        return PackLimit.taking(constraints(build, alone).taking(), alone.knots());
+        return PackLimit.taking(constraints(build, alone).taking(), alone.knots())
+                .lasting(() -> taking(SustainedBattery.in(build), place));
     }
 
     private static BatteryModel alone(Build build, int place) {

@@ -1,6 +1,8 @@
 package brakewright.limit;
 
 import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the pack may give or take: the least of its constraints at every charge state and
@@ -21,20 +23,32 @@ public final class PackLimit {
     private final Side side;
     private final List<PackConstraint> constraints;
     private final double[] knots;
+    private final @Nullable Supplier<PackLimit> sustained;
 
-    private PackLimit(LimitId id, Side side, List<PackConstraint> constraints, double[] knots) {
+    private PackLimit(
+            LimitId id,
+            Side side,
+            List<PackConstraint> constraints,
+            double[] knots,
+            @Nullable Supplier<PackLimit> sustained) {
         this.id = id;
         this.side = side;
         this.constraints = List.copyOf(constraints);
         this.knots = knots;
+        this.sustained = sustained;
     }
 
     static PackLimit taking(List<PackConstraint> constraints, double[] knots) {
-        return new PackLimit(LimitId.PACK_REGEN_CURRENT, Side.TAKING, constraints, knots);
+        return new PackLimit(LimitId.PACK_REGEN_CURRENT, Side.TAKING, constraints, knots, null);
     }
 
     static PackLimit giving(List<PackConstraint> constraints, double[] knots) {
-        return new PackLimit(LimitId.PACK_DISCHARGE_CURRENT, Side.GIVING, constraints, knots);
+        return new PackLimit(LimitId.PACK_DISCHARGE_CURRENT, Side.GIVING, constraints, knots, null);
+    }
+
+    /** The same limit, which is another one for a current that lasts. */
+    PackLimit lasting(Supplier<PackLimit> other) {
+        return new PackLimit(id, side, constraints, knots, other);
     }
 
     /**
@@ -44,6 +58,17 @@ public final class PackLimit {
      */
     public LimitId id() {
         return id;
+    }
+
+    /**
+     * Forms the same limit for a current that flows for many minutes: the cells' continuous ratings
+     * hold, however short the braking and pulling in use, and voltages shift across the resistance
+     * of an endless current.
+     *
+     * @return the limit; this one where none of its conditions asks how long the current flows
+     */
+    public PackLimit sustained() {
+        return sustained == null ? this : sustained.get();
     }
 
     /**

@@ -1,12 +1,22 @@
 package brakewright.limit;
 
 import brakewright.battery.PackModel;
+import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Terms that several pack constraints share. */
 final class PackTerms {
+
+    /** A cell's resistance, as formulas write it. */
+    static final String CELL_RESISTANCE = "(r·f_s·f_T)";
+
+    /** Where the pulse-power method is from. */
+    static final String PULSE_POWER =
+            "pulse-power method, DOE/ID-11069 (2003); INL/EXT-14-32849 rev. 3 (2014)";
+
+    static final String KIRCHHOFF = "Kirchhoff's laws";
 
     private PackTerms() {}
 
@@ -15,35 +25,87 @@ final class PackTerms {
                 "P", "cells in parallel", model.pack().parallel(), "", Input.PACK_PARALLEL);
     }
 
-    /** The margin per cell; a maker's own voltage limit has none. */
+    static Term series(PackModel model) {
+        return Term.given("S", "cells in series", model.pack().series(), "", Input.PACK_SERIES);
+    }
+
+    /** The margin per cell. */
     static Term margin(double margin) {
-        return margin == 0.0
-                ? Term.computed("m", "no margin on a maker's limit", margin, "V")
-                : Term.given("m", "margin per cell", margin, "V", Input.MARGINS_OVERVOLTAGE);
+        return Term.given("m", "margin per cell", margin, "V", Input.MARGINS_OVERVOLTAGE);
     }
 
     static Term openCircuitVoltage(PackModel model, double charge) {
-        return Term.computed(
-                "u(s)", "cell open-circuit voltage", model.cellOpenCircuitVoltage(charge), "V");
+        return Term.given(
+                "u",
+                "cell at rest, from its curve",
+                model.cellOpenCircuitVoltage(charge),
+                "V",
+                Input.CELL_OPEN_CIRCUIT_VOLTAGE);
     }
 
-    static Term cellResistance(PackModel model, double charge, double temperatureC) {
-        return Term.computed(
-                "r(s,T)", "cell pulse resistance", model.cellResistance(charge, temperatureC), "Ω");
+    /** What makes up the resistance of a cell, see {@link #CELL_RESISTANCE}. */
+    static List<Term> cellResistance(PackModel model, double charge, double temperatureC) {
+        Cell cell = model.pack().cell();
+        return List.of(
+                Term.given(
+                        "r",
+                        "of a cell, 10 s pulse",
+                        cell.resistance(),
+                        "Ω",
+                        Input.CELL_RESISTANCE),
+                Term.given(
+                        "f_s",
+                        "its factor at that charge",
+                        cell.resistanceByCharge().at(charge),
+                        "",
+                        Input.CELL_RESISTANCE_BY_CHARGE),
+                Term.given(
+                        "f_T",
+                        "its factor at that temperature",
+                        cell.resistanceByTemperature().at(temperatureC),
+                        "",
+                        Input.CELL_RESISTANCE_BY_TEMPERATURE));
+    }
+
+    /** The share of the strongest of unequal cells. */
+    static Step strongestShare(PackModel model) {
+        return new Step(
+                Term.computed("k", "share of the strongest cell", model.strongestShare(), ""),
+                new Derivation(
+                        "P/(1 + (P − 1)·(1 − σ))",
+                        KIRCHHOFF + " for unequal cells in parallel",
+                        List.of(
+                                parallel(model),
+                                Term.given(
+                                        "σ",
+                                        "spread of cell resistance",
+                                        model.pack().resistanceSpread(),
+                                        "",
+                                        Input.PACK_RESISTANCE_SPREAD))));
     }
 
     /** What one of several packs bears, told as the current of all. */
-    static Constraint shared(Constraint own, double limit, double share, int pack) {
-        List<Term> terms = new ArrayList<>(own.derivation().terms());
-        terms.add(Term.computed("w", "share of the whole current", share, ""));
+    static Constraint shared(Constraint own, double limit, Term share, int pack) {
+        if (Double.isInfinite(own.limit())) {
+            return new Constraint(
+                    own.id(),
+                    limit,
+                    own.decisive(),
+                    own.conditions(),
+                    own.steps(),
+                    own.derivation(),
+                    pack);
+        }
+        Term alone = Term.computed("I_p", "what the pack bears by itself", own.limit(), "A");
+        List<Step> steps = new ArrayList<>(own.steps());
+        steps.add(new Step(alone, own.derivation()));
         return new Constraint(
                 own.id(),
                 limit,
                 own.decisive(),
-                new Derivation(
-                        "[" + own.derivation().formula() + "]/w",
-                        own.derivation().source() + "; Kirchhoff's laws for packs joined",
-                        terms),
+                own.conditions(),
+                steps,
+                new Derivation("I_p/w", KIRCHHOFF + " for packs joined", List.of(alone, share)),
                 pack);
     }
 }

@@ -7,11 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A part of the supply may carry its rating less a margin: {@code n·(1 − m)·Irated}.
+ * A part of the supply may carry its rating less a margin: {@code n·(1 − m)·I_r}.
+ *
+ * <p>Assumption: our own choice of form; the margin comes with its own source.
  *
  * @param id which part
  * @param rating of one part [A]
- * @param count parts in parallel
+ * @param count parts in parallel; more than one for controllers only
  * @param margin share of the rating kept free [1]
  * @param ratingInput where the rating was given
  * @param marginInput where the margin was given
@@ -37,17 +39,21 @@ record PartRating(
 
     @Override
     public Constraint at(double charge, double temperatureC) {
+        List<Term> terms = new ArrayList<>();
+        boolean isCounted = id == ConstraintId.CONTROLLER_PACK_RATING;
+        if (isCounted) {
+            terms.add(Term.given("n", "controllers", count, "", Input.CONTROLLER_COUNT));
+        }
+        terms.add(Term.given("m", "margin", margin, "", marginInput));
+        terms.add(Term.given("I_r", "rating", rating, "A", ratingInput));
         return new Constraint(
                 id,
                 limitAt(charge, temperatureC),
                 ratingInput,
                 new Derivation(
-                        "n·(1 − m)·I_rated",
-                        "the part's rating; the margin as given",
-                        List.of(
-                                Term.computed("n", "parts in parallel", count, ""),
-                                Term.given("m", "margin", margin, "", marginInput),
-                                Term.given("I_rated", "rating", rating, "A", ratingInput))));
+                        (isCounted ? "n·" : "") + "(1 − m)·I_r",
+                        "own choice, the rating less a margin",
+                        terms));
     }
 
     /** What the parts of a wiring that are described may carry. */

@@ -4,66 +4,103 @@ import brakewright.battery.BatteryModel;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * What limits the speed: where the back-EMF exceeds a voltage, the motor generates through the
  * controller whatever that is told.
+ *
+ * <p>The voltage of the packs falls as they empty, so the bound is that of the emptiest in use: a
+ * cap for full packs would let an emptier one be charged by force.
+ *
+ * <p>Assumption: full modulation, so that the peak voltage between two lines of the motor may equal
+ * that of the supply. Kv is read as speed per peak line-to-line volt.
+ *
+ * <p>Assumption: the packs rest. A current that they give lowers their voltage and lets the motor
+ * generate earlier; what is returned then raises it again.
  */
 final class SpeedConstraints {
 
     private final Build build;
     private final Powertrain powertrain;
+    private final BatteryModel model;
+    private final MotorSteps motor;
 
     SpeedConstraints(Build build) {
         this.build = build;
         this.powertrain = Powertrain.of(build);
+        this.model = new BatteryModel(build.battery());
+        this.motor = new MotorSteps(build);
     }
 
     Limit cap() {
-        double margin = build.margins().controllerVoltage();
-        double rating = build.controllers().voltageRating();
-        double charge = build.use().chargeFrom();
-        double full = new BatteryModel(build.battery()).openCircuitVoltage(charge);
-        return new Limit(
-                LimitId.SPEED_CAP,
-                List.of(
-                        backEmf(
-                                ConstraintId.CONTROLLER_BACK_EMF,
-                                (1.0 - margin) * rating,
-                                "(1 − m)·V_rated",
-                                Input.CONTROLLER_VOLTAGE_RATING),
-                        backEmf(
-                                ConstraintId.PACK_BACK_EMF,
-                                full,
-                                "U(s), the fullest pack in use",
-                                Input.USE_CHARGE_FROM)));
+        return new Limit(LimitId.SPEED_CAP, List.of(withinRating(), withinPack()));
     }
 
-    private Constraint backEmf(ConstraintId id, double voltage, String meaning, Input decisive) {
-        double angularSpeed = voltage / powertrain.motor().voltageConstant();
+    private Constraint withinRating() {
+        double margin = build.margins().controllerVoltage();
+        double rating = build.controllers().voltageRating();
+        Steps steps = new Steps();
+        Term voltage =
+                steps.add(
+                        Term.computed(
+                                "V", "highest at the controller", (1.0 - margin) * rating, "V"),
+                        "(1 − m)·V_r",
+                        "own choice, the rating less a margin",
+                        Term.given("m", "margin", margin, "", Input.MARGINS_CONTROLLER_VOLTAGE),
+                        Term.given(
+                                "V_r",
+                                "controller voltage rating",
+                                rating,
+                                "V",
+                                Input.CONTROLLER_VOLTAGE_RATING));
+        return backEmf(
+                ConstraintId.CONTROLLER_BACK_EMF, steps, voltage, Input.CONTROLLER_VOLTAGE_RATING);
+    }
+
+    private Constraint withinPack() {
+        Term fullest =
+                Term.given(
+                        "s_f",
+                        "fullest in use",
+                        build.use().chargeFrom(),
+                        "",
+                        Input.USE_CHARGE_FROM);
+        Term emptiest =
+                Term.given(
+                        "s_e", "emptiest in use", build.use().chargeTo(), "", Input.USE_CHARGE_TO);
+        Steps steps = new Steps();
+        BatterySteps packs = new BatterySteps(build.battery(), model);
+        Term full = packs.voltage(steps, "U_f", "packs at rest, fullest in use", fullest.value());
+        Term empty =
+                packs.voltage(steps, "U_e", "packs at rest, emptiest in use", emptiest.value());
+        Term least =
+                steps.add(
+                        Term.computed(
+                                "V",
+                                "lowest of those in use",
+                                Math.min(full.value(), empty.value()),
+                                "V"),
+                        "min(U_f, U_e)",
+                        "own choice, the cap must hold down to the emptiest in use",
+                        full,
+                        empty);
+        return backEmf(ConstraintId.PACK_BACK_EMF, steps, least, Input.USE_CHARGE_TO)
+                .under(fullest, emptiest);
+    }
+
+    private Constraint backEmf(ConstraintId id, Steps steps, Term voltage, Input decisive) {
+        Step constant = motor.voltageConstant();
+        List<Term> terms = new ArrayList<>(List.of(voltage, motor.wheel(), motor.reduction()));
+        terms.add(constant.result());
+        double angularSpeed = voltage.value() / powertrain.motor().voltageConstant();
         return new Constraint(
                 id,
                 powertrain.speed(angularSpeed),
                 decisive,
+                steps.with(List.of(constant)).all(),
                 new Derivation(
-                        "V/K·r/G, K = 60/(2π·Kv)",
-                        "no-load speed of a permanent-magnet machine",
-                        List.of(
-                                Term.computed("V", meaning, voltage, "V"),
-                                Term.given(
-                                        "Kv",
-                                        "speed constant",
-                                        build.motor().kvRpmPerVolt(),
-                                        "rpm/V",
-                                        Input.MOTOR_KV),
-                                Term.computed(
-                                        "r", "wheel radius", build.vehicle().wheelRadius(), "m"),
-                                Term.given(
-                                        "G",
-                                        "reduction",
-                                        build.drive().reduction(),
-                                        "",
-                                        Input.DRIVE_REDUCTION))));
+                        "V·d/(2·G·K)", "rolling without slip; " + MotorSteps.MACHINE, terms));
     }
 }

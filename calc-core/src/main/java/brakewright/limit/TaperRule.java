@@ -6,6 +6,7 @@ import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Where tapers must end and how wide they must be.
@@ -14,7 +15,8 @@ import java.util.List;
  * R·ΔI} and {@code ΔI = Iset/(band)·ΔV}. The product {@code Iset·R/band} is the gain of that loop;
  * above 1 the power surges. The band must therefore be at least {@code Iset·R}.
  *
- * <p>Source: small-gain condition of a first-order loop.
+ * <p>Source: small-gain condition (G. Zames, IEEE Transactions on Automatic Control 11, 1966; from
+ * memory).
  */
 final class TaperRule {
 
@@ -51,7 +53,18 @@ final class TaperRule {
         return new TaperLimit(
                 LimitId.LOW_VOLTAGE_TAPER,
                 ends,
-                band(packCurrent, build.use().chargeTo(), Input.USE_CHARGE_TO));
+                band(
+                        asked(
+                                packCurrent,
+                                build.settings().packDischargeCurrent(),
+                                Input.SETTINGS_PACK_DISCHARGE_CURRENT),
+                        Term.given(
+                                "s",
+                                "emptiest in use",
+                                build.use().chargeTo(),
+                                "",
+                                Input.USE_CHARGE_TO),
+                        Input.USE_CHARGE_TO));
     }
 
     /** The electric brake must have faded out at {@code S·min(u_max, u_trip − m)}. */
@@ -83,8 +96,8 @@ final class TaperRule {
                                 * build.controllers().voltageRating(),
                         Input.CONTROLLER_VOLTAGE_RATING,
                         new Derivation(
-                                "(1 − m)·V_rated",
-                                "the controller's rating; the margin as given",
+                                "(1 − m)·V_r",
+                                "own choice, the rating less a margin",
                                 List.of(
                                         Term.given(
                                                 "m",
@@ -93,7 +106,7 @@ final class TaperRule {
                                                 "",
                                                 Input.MARGINS_CONTROLLER_VOLTAGE),
                                         Term.given(
-                                                "V_rated",
+                                                "V_r",
                                                 "controller voltage rating",
                                                 build.controllers().voltageRating(),
                                                 "V",
@@ -101,7 +114,18 @@ final class TaperRule {
         return new TaperLimit(
                 LimitId.HIGH_VOLTAGE_TAPER,
                 ends,
-                band(packCurrent, build.use().chargeFrom(), Input.USE_CHARGE_FROM));
+                band(
+                        asked(
+                                packCurrent,
+                                build.settings().packRegenCurrent(),
+                                Input.SETTINGS_PACK_REGEN_CURRENT),
+                        Term.given(
+                                "s",
+                                "fullest in use",
+                                build.use().chargeFrom(),
+                                "",
+                                Input.USE_CHARGE_FROM),
+                        Input.USE_CHARGE_FROM));
     }
 
     private Constraint end(
@@ -109,17 +133,12 @@ final class TaperRule {
         int series = model.packs().get(place).pack().series();
         double end = model.voltageWhere(place, cellVoltage + shift);
         double others = end - series * (cellVoltage + shift);
-        List<Term> terms =
-                new ArrayList<>(
-                        List.of(
-                                Term.given("S", "cells in series", series, "", Input.PACK_SERIES),
-                                Term.given("u_lim", "cell voltage", cellVoltage, "V", input),
-                                Term.given(
-                                        "m",
-                                        "margin",
-                                        Math.abs(shift),
-                                        "V",
-                                        Input.MARGINS_OVERVOLTAGE)));
+        List<Term> terms = new ArrayList<>();
+        terms.add(Term.given("S", "cells in series", series, "", Input.PACK_SERIES));
+        terms.add(Term.given("u_lim", "cell voltage", cellVoltage, "V", input));
+        if (shift != 0.0) {
+            terms.add(PackTerms.margin(Math.abs(shift)));
+        }
         String formula = shift == 0.0 ? "S·u_lim" : shift > 0.0 ? "S·(u_lim + m)" : "S·(u_lim − m)";
         boolean inSeries = !build.battery().isOnePack() && others != 0.0;
         if (inSeries) {
@@ -129,29 +148,68 @@ final class TaperRule {
                 id,
                 end,
                 input,
+                List.of(),
+                List.of(),
                 new Derivation(
                         inSeries ? formula + " + U_o" : formula,
-                        "the voltage at which nothing may flow any more",
+                        "own choice, nothing flows any more at the bound of a cell",
                         terms),
                 build.battery().isOnePack() ? 0 : place + 1);
     }
 
-    private Constraint band(double packCurrent, double charge, Input decisive) {
-        double coldest = build.use().climate().coldestPackC();
-        double resistance = model.resistance(charge, coldest);
-        return new Constraint(
-                ConstraintId.LOOP_GAIN,
-                packCurrent * resistance,
-                decisive,
+    /** The current that must fade: what is set, or where nothing is, what is recommended. */
+    private Step asked(double packCurrent, OptionalDouble set, Input setting) {
+        if (set.isEmpty()) {
+            return new Step(
+                    Term.computed("I_set", "recommended pack current", packCurrent, "A"),
+                    new Derivation("I_p", "its own limit", List.of(recommended(packCurrent))));
+        }
+        return new Step(
+                Term.computed("I_set", "pack current that is set", packCurrent, "A"),
                 new Derivation(
-                        "I_set·R(s,T)",
-                        "small-gain condition: I_set·R/band ≤ 1",
+                        "n·I_c",
+                        "controllers add their currents",
                         List.of(
-                                Term.computed("I_set", "pack current", packCurrent, "A"),
-                                Term.computed(
-                                        "R(s,T)",
-                                        "pack resistance there, coldest pack",
-                                        resistance,
-                                        "Ω"))));
+                                Term.given(
+                                        "n",
+                                        "controllers",
+                                        build.controllers().count(),
+                                        "",
+                                        Input.CONTROLLER_COUNT),
+                                Term.given(
+                                        "I_c",
+                                        "set at each of them",
+                                        set.getAsDouble(),
+                                        "A",
+                                        setting))));
+    }
+
+    private static Term recommended(double packCurrent) {
+        return Term.computed("I_p", "its limit, explained by its name", packCurrent, "A");
+    }
+
+    private Constraint band(Step asked, Term charge, Input decisive) {
+        Term coldest =
+                Term.given(
+                        "T",
+                        "coldest cells in use",
+                        build.use().climate().coldestPackC(),
+                        "°C",
+                        Input.USE_PACK_TEMPERATURE);
+        Steps steps = new Steps().with(List.of(asked));
+        Term resistance =
+                new BatterySteps(build.battery(), model)
+                        .resistance(
+                                steps, "resistance, 10 s pulse", charge.value(), coldest.value());
+        return new Constraint(
+                        ConstraintId.LOOP_GAIN,
+                        asked.result().value() * resistance.value(),
+                        decisive,
+                        steps.all(),
+                        new Derivation(
+                                "I_set·R",
+                                "small-gain condition, I_set·R/band ≤ 1 (Zames 1966, from memory)",
+                                List.of(asked.result(), resistance)))
+                .under(charge, coldest);
     }
 }

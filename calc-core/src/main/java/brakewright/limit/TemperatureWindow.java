@@ -16,6 +16,9 @@ import java.util.function.DoubleUnaryOperator;
 record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input window)
         implements PackConstraint {
 
+    private static final String MAKER =
+            "the cell maker's temperatures; a part of the rating in the cold band";
+
     @Override
     public ConstraintId id() {
         return ConstraintId.TEMPERATURE_WINDOW;
@@ -37,31 +40,34 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
     @Override
     public Constraint at(double charge, double temperatureC) {
         PackModel model = rating.model();
+        Step strongest = PackTerms.strongestShare(model);
+        double limit = limitAt(charge, temperatureC);
+        boolean isFree = Double.isInfinite(limit);
+        Term permitted =
+                Term.given(
+                        "x",
+                        "share permitted when so warm",
+                        share.applyAsDouble(temperatureC),
+                        "",
+                        window);
+        Derivation derivation =
+                isFree
+                        ? new Derivation(Constraint.NO_BOUND + "x ≥ 1", MAKER, List.of(permitted))
+                        : new Derivation(
+                                "x·P·i/k",
+                                MAKER,
+                                List.of(
+                                        permitted,
+                                        PackTerms.parallel(model),
+                                        Term.given(
+                                                "i",
+                                                "rating of one cell",
+                                                rating.rating(),
+                                                "A",
+                                                rating.input()),
+                                        strongest.result()));
         return new Constraint(
-                id(),
-                limitAt(charge, temperatureC),
-                window,
-                new Derivation(
-                        "x(T)·P·i/k; no bound where x(T) = 1",
-                        "the cell maker's temperature window; the cold band as given",
-                        List.of(
-                                Term.computed(
-                                        "x(T)",
-                                        "share permitted at this temperature",
-                                        share.applyAsDouble(temperatureC),
-                                        ""),
-                                Term.computed("T", "cell temperature", temperatureC, "°C"),
-                                PackTerms.parallel(model),
-                                Term.given(
-                                        "i",
-                                        "rating of one cell",
-                                        rating.rating(),
-                                        "A",
-                                        rating.input()),
-                                Term.computed(
-                                        "k",
-                                        "share of the strongest cell",
-                                        model.strongestShare(),
-                                        ""))));
+                        id(), limit, window, isFree ? List.of() : List.of(strongest), derivation)
+                .under(Term.computed("T", "temperature of the cells", temperatureC, "°C"));
     }
 }

@@ -270,7 +270,8 @@ class JoinedLimitsProperties {
         Battery battery =
                 Builds.joined(
                         Joining.PARALLEL, List.of(stiffening(1.0, 3.0), stiffening(3.0, 1.0)));
-        ControllerVoltage rating = new ControllerVoltage(new BatteryModel(battery), 38.5, 0.0);
+        ControllerVoltage rating =
+                new ControllerVoltage(battery, new BatteryModel(battery), 38.5, 0.0);
         PackLimit regen = PackLimit.taking(List.of(rating), new BatteryModel(battery).knots());
         double bound = regen.chargeBound(35.0, 25.0);
         assertThat(bound).isBetween(0.01, 0.99);

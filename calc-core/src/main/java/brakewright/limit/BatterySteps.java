@@ -1,0 +1,117 @@
+package brakewright.limit;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.spec.Battery;
+import brakewright.spec.Input;
+import brakewright.spec.Joining;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The steps to voltage and resistance of all packs together. */
+final class BatterySteps {
+
+    private static final String JOINED = PackTerms.KIRCHHOFF + " for packs joined";
+    private static final String MODEL =
+            "pulse-power method, DOE/ID-11069 (2003): a voltage behind a resistance";
+
+    private final Battery battery;
+    private final BatteryModel model;
+
+    BatterySteps(Battery battery, BatteryModel model) {
+        this.battery = battery;
+        this.model = model;
+    }
+
+    /** The open-circuit voltage. */
+    Term voltage(Steps steps, String symbol, String meaning, double charge) {
+        Term whole = Term.computed(symbol, meaning, model.openCircuitVoltage(charge), "V");
+        if (battery.isOnePack() || battery.joining() == Joining.PARALLEL) {
+            return own(steps, whole, 0, charge);
+        }
+        List<Term> all = new ArrayList<>();
+        for (int place = 0; place < model.packs().size(); place++) {
+            double voltage =
+                    model.packs().get(place).openCircuitVoltage(model.chargeOf(place, charge));
+            String name = symbol + (place + 1);
+            all.add(
+                    own(
+                            steps,
+                            Term.computed(name, "pack " + (place + 1) + " at rest", voltage, "V"),
+                            place,
+                            charge));
+        }
+        return steps.add(0, whole, String.join(" + ", symbols(all)), JOINED, all);
+    }
+
+    private Term own(Steps steps, Term result, int place, double charge) {
+        PackModel pack = model.packs().get(place);
+        return steps.add(
+                number(place),
+                result,
+                "S·u",
+                MODEL,
+                List.of(
+                        PackTerms.series(pack),
+                        PackTerms.openCircuitVoltage(pack, model.chargeOf(place, charge))));
+    }
+
+    /** The pulse resistance. */
+    Term resistance(Steps steps, String meaning, double charge, double temperatureC) {
+        Term whole = Term.computed("R", meaning, model.resistance(charge, temperatureC), "Ω");
+        if (battery.isOnePack() && battery.trunkResistance() == 0.0) {
+            return own(steps, whole, 0, charge, temperatureC);
+        }
+        List<Term> terms = new ArrayList<>();
+        for (int place = 0; place < model.packs().size(); place++) {
+            double resistance =
+                    model.packs()
+                            .get(place)
+                            .resistance(model.chargeOf(place, charge), temperatureC);
+            String name = "pack " + (place + 1);
+            terms.add(
+                    own(
+                            steps,
+                            Term.computed("R" + (place + 1), name, resistance, "Ω"),
+                            place,
+                            charge,
+                            temperatureC));
+        }
+        String sum =
+                battery.joining() == Joining.SERIES
+                        ? String.join(" + ", symbols(terms))
+                        : "1/(1/" + String.join(" + 1/", symbols(terms)) + ")";
+        terms.add(
+                Term.given(
+                        "R_t",
+                        "wiring of all packs together",
+                        battery.trunkResistance(),
+                        "Ω",
+                        Input.TRUNK_RESISTANCE));
+        return steps.add(0, whole, sum + " + R_t", JOINED, terms);
+    }
+
+    private Term own(Steps steps, Term result, int place, double charge, double temperatureC) {
+        PackModel pack = model.packs().get(place);
+        List<Term> terms = new ArrayList<>();
+        terms.add(PackTerms.series(pack));
+        terms.addAll(PackTerms.cellResistance(pack, model.chargeOf(place, charge), temperatureC));
+        terms.add(PackTerms.parallel(pack));
+        terms.add(
+                Term.given(
+                        "R_j",
+                        "joints and leads",
+                        pack.pack().jointResistance(),
+                        "Ω",
+                        Input.PACK_JOINT_RESISTANCE));
+        return steps.add(number(place), result, "S·r·f_s·f_T/P + R_j", MODEL, terms);
+    }
+
+    private int number(int place) {
+        return battery.isOnePack() ? 0 : place + 1;
+    }
+
+    private static List<String> symbols(List<Term> terms) {
+        return terms.stream().map(Term::symbol).toList();
+    }
+}

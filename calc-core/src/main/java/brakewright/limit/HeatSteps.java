@@ -1,0 +1,268 @@
+package brakewright.limit;
+
+import brakewright.machine.Copper;
+import brakewright.powertrain.Powertrain;
+import brakewright.spec.Build;
+import brakewright.spec.CurrentBasis;
+import brakewright.spec.Input;
+import brakewright.spec.MotorHeat;
+import java.util.List;
+
+/**
+ * The steps to the current that brings a cold winding just to its limit in a time.
+ *
+ * <p>The current itself is found by search. The steps put it into the exact solution of the two
+ * heat balances: the rise of the winding is {@code y_d + q·R_a·I²}, that of drag and that of copper
+ * loss.
+ *
+ * <p>Source: two-body thermal network, Portescap, Understanding Thermal Parameters of DC Motors
+ * (2021); its solution by eigenvalues is elementary.
+ */
+final class HeatSteps {
+
+    private static final String NETWORK =
+            "two-body thermal network, Portescap, Thermal Parameters of DC Motors (2021)";
+    private static final String COPPER = "IEC 60028:1925, temperature coefficient of copper";
+
+    private final Build build;
+    private final MotorSteps motor;
+    private final MotorHeat heat;
+    private final double time;
+    private final Term duration;
+    private final Term current;
+    private final Steps steps = new Steps();
+
+    HeatSteps(Build build, MotorSteps motor, double time, Input timeInput, double current) {
+        this.build = build;
+        this.motor = motor;
+        this.heat = build.motor().heat().orElseThrow();
+        this.time = time;
+        this.duration = Term.given("t", "time at this current", time, "s", timeInput);
+        this.current = Term.computed("I", "this limit, found by search", current, "A");
+    }
+
+    /** The constraint, from a winding and a case at the temperature of the air. */
+    Constraint constraint() {
+        Term atAir = lossResistance("R_a", "R_20·(1 + 0.00393·(T_a − 20))");
+        Term drag = dragLoss();
+        Term a = windingRate();
+        Term d = caseRate();
+        double mean = (a.value() + d.value()) / 2.0;
+        double half =
+                Math.sqrt(
+                        (a.value() - d.value()) * (a.value() - d.value()) / 4.0
+                                + 1.0
+                                        / (heat.windingToCase()
+                                                * heat.windingToCase()
+                                                * heat.windingHeatCapacity()
+                                                * heat.caseHeatCapacity()));
+        Term slow = slow(mean + half, a, d);
+        Term fast = fast(mean - half, a, d, slow);
+        Term perWatt = perWatt(a, slow, fast);
+        Term byDrag = byDrag(drag, slow, fast);
+        return new Constraint(
+                        ConstraintId.WINDING_HEAT,
+                        current.value(),
+                        Input.MOTOR_WINDING_LIMIT,
+                        steps.all(),
+                        new Derivation(
+                                "√(max(0, T_lim − T_a − y_d)/(R_a·q))",
+                                NETWORK,
+                                List.of(
+                                        Term.given(
+                                                "T_lim",
+                                                "highest of the winding",
+                                                build.motor().windingLimitC(),
+                                                "°C",
+                                                Input.MOTOR_WINDING_LIMIT),
+                                        motor.air(),
+                                        byDrag,
+                                        atAir,
+                                        perWatt)))
+                .under(
+                        Term.given(
+                                "T_0",
+                                "winding and case at the start",
+                                build.use().climate().ambientC(),
+                                "°C",
+                                Input.USE_AMBIENT));
+    }
+
+    private Term lossResistance(String symbol, String terminals) {
+        return steps.add(
+                Term.computed(
+                        symbol,
+                        "resistance of loss, cold winding",
+                        share()
+                                * build.motor().resistanceAt20C()
+                                * Copper.resistanceFactor(build.use().climate().ambientC()),
+                        "Ω"),
+                (isPeak() ? "3/4·" : "") + terminals,
+                COPPER + "; " + MotorSteps.MACHINE,
+                cold(),
+                motor.air());
+    }
+
+    /** All of the drag at the highest speed in use heats the case. */
+    private Term dragLoss() {
+        Step turning = motor.turning(motor.fastest());
+        List<Step> drag = motor.dragAt(motor.fastest());
+        Term torque = drag.get(drag.size() - 1).result();
+        steps.with(List.of(motor.voltageConstant(), turning));
+        steps.with(List.of(drag.get(drag.size() - 1)));
+        return steps.add(
+                Term.computed(
+                        "P_d",
+                        "drag loss of one motor",
+                        MotorHeatBalance.caseLoss(build, build.use().speedMax()),
+                        "W"),
+                torque.symbol() + "·ω",
+                "own choice, all of the drag heats the case",
+                torque,
+                turning.result());
+    }
+
+    private Term windingRate() {
+        double perKelvin =
+                Copper.TEMPERATURE_COEFFICIENT_AT_20_C
+                        * Powertrain.of(build).motor().lossResistance(20.0)
+                        * current.value()
+                        * current.value();
+        return steps.add(
+                Term.computed(
+                        "A",
+                        "winding from itself",
+                        (perKelvin - 1.0 / heat.windingToCase()) / heat.windingHeatCapacity(),
+                        "1/s"),
+                "(0.00393·" + (isPeak() ? "3/4·" : "") + "R_20·I² − 1/R_wc)/C_w",
+                NETWORK,
+                cold(),
+                current,
+                toCase(),
+                windingCapacity());
+    }
+
+    private Term caseRate() {
+        return steps.add(
+                Term.computed(
+                        "D",
+                        "case from itself",
+                        -(1.0 / heat.windingToCase() + 1.0 / heat.caseToAir())
+                                / heat.caseHeatCapacity(),
+                        "1/s"),
+                "−(1/R_wc + 1/R_ca)/C_c",
+                NETWORK,
+                toCase(),
+                Term.given("R_ca", "case to air", heat.caseToAir(), "K/W", Input.MOTOR_CASE_TO_AIR),
+                caseCapacity());
+    }
+
+    private Term fast(double value, Term a, Term d, Term slow) {
+        return steps.add(
+                Term.computed("l_f", "fast rate of change", value, "1/s"),
+                "A + D − l_s",
+                NETWORK,
+                a,
+                d,
+                slow);
+    }
+
+    private Term slow(double value, Term a, Term d) {
+        return steps.add(
+                Term.computed("l_s", "slow rate of change", value, "1/s"),
+                "(A + D)/2 + √((A − D)²/4 + 1/(R_wc²·C_w·C_c))",
+                NETWORK,
+                a,
+                d,
+                toCase(),
+                windingCapacity(),
+                caseCapacity());
+    }
+
+    private Term perWatt(Term a, Term slow, Term fast) {
+        double value =
+                ((a.value() - fast.value()) * growth(slow)
+                                - (a.value() - slow.value()) * growth(fast))
+                        / ((slow.value() - fast.value()) * heat.windingHeatCapacity());
+        return steps.add(
+                Term.computed("q", "rise for each watt in copper", value, "K/W"),
+                "((A − l_f)·(exp(l_s·t) − 1)/l_s − (A − l_s)·(exp(l_f·t) − 1)/l_f)"
+                        + "/((l_s − l_f)·C_w)",
+                NETWORK,
+                a,
+                slow,
+                fast,
+                duration,
+                windingCapacity());
+    }
+
+    private Term byDrag(Term drag, Term slow, Term fast) {
+        double value =
+                drag.value()
+                        * (growth(slow) - growth(fast))
+                        / ((slow.value() - fast.value())
+                                * heat.windingToCase()
+                                * heat.windingHeatCapacity()
+                                * heat.caseHeatCapacity());
+        return steps.add(
+                Term.computed("y_d", "rise of the winding by drag", value, "K"),
+                "P_d·((exp(l_s·t) − 1)/l_s − (exp(l_f·t) − 1)/l_f)" + "/((l_s − l_f)·R_wc·C_w·C_c)",
+                NETWORK,
+                drag,
+                slow,
+                duration,
+                fast,
+                toCase(),
+                windingCapacity(),
+                caseCapacity());
+    }
+
+    /** ∫₀ᵗ e^(λτ)dτ [s]. */
+    private double growth(Term rate) {
+        return rate.value() == 0.0 ? time : Math.expm1(rate.value() * time) / rate.value();
+    }
+
+    private boolean isPeak() {
+        return build.controllers().basis() == CurrentBasis.PHASE_PEAK;
+    }
+
+    private double share() {
+        return isPeak() ? 0.75 : 1.0;
+    }
+
+    private Term cold() {
+        return Term.given(
+                "R_20",
+                "between terminals at 20 °C",
+                build.motor().resistanceAt20C(),
+                "Ω",
+                Input.MOTOR_RESISTANCE);
+    }
+
+    private Term toCase() {
+        return Term.given(
+                "R_wc",
+                "winding to case",
+                heat.windingToCase(),
+                "K/W",
+                Input.MOTOR_WINDING_TO_CASE);
+    }
+
+    private Term windingCapacity() {
+        return Term.given(
+                "C_w",
+                "heat capacity of winding",
+                heat.windingHeatCapacity(),
+                "J/K",
+                Input.MOTOR_WINDING_HEAT_CAPACITY);
+    }
+
+    private Term caseCapacity() {
+        return Term.given(
+                "C_c",
+                "heat capacity of case",
+                heat.caseHeatCapacity(),
+                "J/K",
+                Input.MOTOR_CASE_HEAT_CAPACITY);
+    }
+}

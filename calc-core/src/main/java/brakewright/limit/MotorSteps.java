@@ -1,0 +1,279 @@
+package brakewright.limit;
+
+import brakewright.powertrain.Powertrain;
+import brakewright.road.Gravity;
+import brakewright.road.RoadLoad;
+import brakewright.spec.Build;
+import brakewright.spec.CurrentBasis;
+import brakewright.spec.Input;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The steps that several bounds on the current of a motor share: its constants and drag, the mass
+ * and the road.
+ *
+ * <p>Assumption: with a dc-equivalent current the torque is {@code K·I}, as if the current passed
+ * from phase to phase at once; the dips that the inductance makes at each commutation are left out.
+ */
+final class MotorSteps {
+
+    static final String MACHINE =
+            "permanent-magnet machine, e.g. Fitzgerald, Kingsley, Umans, Electric Machinery";
+    static final String NEWTON = "Newton's second law";
+    static final Term GRAVITY = Term.computed("g", "standard gravity", Gravity.STANDARD, "m/s²");
+
+    private static final String ROAD =
+            "road load, Martin et al., J. Appl. Biomech. 14(3):276-291 (1998)";
+
+    private final Build build;
+    private final Powertrain powertrain;
+    private final Step voltageConstant;
+
+    MotorSteps(Build build) {
+        this.build = build;
+        this.powertrain = Powertrain.of(build);
+        this.voltageConstant =
+                new Step(
+                        Term.computed(
+                                "K",
+                                "voltage constant",
+                                powertrain.motor().voltageConstant(),
+                                "V·s/rad"),
+                        new Derivation(
+                                "60/(2·π·Kv)",
+                                MACHINE,
+                                List.of(
+                                        Term.given(
+                                                "Kv",
+                                                "speed per volt",
+                                                build.motor().kvRpmPerVolt(),
+                                                "rpm/V",
+                                                Input.MOTOR_KV))));
+    }
+
+    /** K. */
+    Step voltageConstant() {
+        return voltageConstant;
+    }
+
+    /** kt, from K. */
+    Step torqueConstant() {
+        boolean isPeak = build.controllers().basis() == CurrentBasis.PHASE_PEAK;
+        return new Step(
+                Term.computed(
+                        "kt", "torque per current", powertrain.motor().torqueConstant(), "N·m/A"),
+                new Derivation(
+                        isPeak ? "√3/2·K" : "K",
+                        MACHINE
+                                + (isPeak
+                                        ? "; current as peak of the phase"
+                                        : "; current as direct current"),
+                        List.of(voltageConstant.result())));
+    }
+
+    /** The current that makes the torque of the drag. */
+    Step currentOfDrag(Term drag, Term torqueConstant) {
+        return new Step(
+                Term.computed(
+                        "I_d", "current of the drag", drag.value() / torqueConstant.value(), "A"),
+                new Derivation(drag.symbol() + "/kt", MACHINE, List.of(drag, torqueConstant)));
+    }
+
+    /** The current per motor for each newton of all driven wheels, braking or driving. */
+    Step currentForForce(Term torqueConstant, boolean isBraking) {
+        double efficiency = build.drive().efficiency();
+        return new Step(
+                Term.computed(
+                        "c",
+                        "current for each newton",
+                        build.vehicle().wheelDiameter()
+                                * (isBraking ? efficiency : 1.0 / efficiency)
+                                / (2.0
+                                        * build.drive().motors()
+                                        * build.drive().reduction()
+                                        * torqueConstant.value()),
+                        "A/N"),
+                new Derivation(
+                        isBraking ? "η·d/(2·n·G·kt)" : "d/(2·n·G·η·kt)",
+                        "conservation of energy from motor to road",
+                        List.of(efficiency(), wheel(), motors(), reduction(), torqueConstant)));
+    }
+
+    /** T0, the drag torque of a motor that hardly turns, from K. */
+    Step dragAtRest() {
+        return new Step(
+                Term.computed(
+                        "T0",
+                        build.motor().viscousDrag() == 0.0
+                                ? "drag torque of one motor"
+                                : "drag torque, hardly turning",
+                        powertrain.motor().dragTorque(0.0),
+                        "N·m"),
+                new Derivation(
+                        "K·I_0", MACHINE, List.of(voltageConstant.result(), noLoadCurrent())));
+    }
+
+    /**
+     * How fast the motor turns and what it drags at a speed, from K; the last step is the drag.
+     *
+     * @param speed [m/s]
+     */
+    List<Step> dragAt(Term speed) {
+        double viscous = build.motor().viscousDrag();
+        if (viscous == 0.0) {
+            return List.of(dragAtRest());
+        }
+        Step turning = turning(speed);
+        return List.of(
+                turning,
+                new Step(
+                        Term.computed(
+                                "T_v",
+                                "drag torque at that speed",
+                                powertrain.motor().dragTorque(turning.result().value()),
+                                "N·m"),
+                        new Derivation(
+                                "K·I_0 + c_v·ω",
+                                MACHINE,
+                                List.of(
+                                        voltageConstant.result(),
+                                        noLoadCurrent(),
+                                        Term.given(
+                                                "c_v",
+                                                "viscous drag",
+                                                viscous,
+                                                "N·m·s/rad",
+                                                Input.MOTOR_VISCOUS_DRAG),
+                                        turning.result()))));
+    }
+
+    Step turning(Term speed) {
+        return new Step(
+                Term.computed(
+                        "ω",
+                        "speed of the motors",
+                        powertrain.angularSpeed(speed.value()),
+                        "rad/s"),
+                new Derivation(
+                        "2·G·v/d", "rolling without slip", List.of(reduction(), speed, wheel())));
+    }
+
+    /** The mass that moves. */
+    Step mass() {
+        return new Step(
+                Term.computed("m", "mass that moves", build.mass(), "kg"),
+                new Derivation(
+                        "m_r + m_v + m_c",
+                        "sum of what is aboard",
+                        List.of(
+                                Term.given(
+                                        "m_r",
+                                        "rider",
+                                        build.rider().mass(),
+                                        "kg",
+                                        Input.RIDER_MASS),
+                                Term.given(
+                                        "m_v",
+                                        "vehicle",
+                                        build.vehicle().mass(),
+                                        "kg",
+                                        Input.VEHICLE_MASS),
+                                Term.given(
+                                        "m_c",
+                                        "cargo",
+                                        build.vehicle().cargo(),
+                                        "kg",
+                                        Input.VEHICLE_CARGO))));
+    }
+
+    /** The air and, last, the load of a level road at a speed; from the mass. */
+    List<Step> road(Term mass, Term speed) {
+        RoadLoad load = RoadLoad.of(build);
+        Term density = Term.computed("ρ", "density of the air", load.airDensity(), "kg/m³");
+        List<Step> steps = new ArrayList<>();
+        steps.add(
+                new Step(
+                        density,
+                        new Derivation(
+                                "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
+                                "ISO 2533:1975, Standard Atmosphere, at the temperature given",
+                                List.of(
+                                        Term.given(
+                                                "h_a",
+                                                "altitude",
+                                                build.use().climate().altitude(),
+                                                "m",
+                                                Input.USE_ALTITUDE),
+                                        air()))));
+        steps.add(
+                new Step(
+                        Term.computed("F_r", "road load", load.force(speed.value(), 0.0, 0.0), "N"),
+                        new Derivation(
+                                "m·g·crr + ½·ρ·CdA·v²",
+                                ROAD,
+                                List.of(
+                                        mass,
+                                        GRAVITY,
+                                        Term.given(
+                                                "crr",
+                                                "coefficient of rolling",
+                                                load.rollingResistance(),
+                                                "",
+                                                Input.VEHICLE_ROLLING_RESISTANCE),
+                                        density,
+                                        Term.given(
+                                                "CdA",
+                                                "drag coefficient times area",
+                                                load.dragArea(),
+                                                "m²",
+                                                Input.VEHICLE_DRAG_AREA),
+                                        speed))));
+        return steps;
+    }
+
+    Term fastest() {
+        return Term.given(
+                "v", "highest speed in use", build.use().speedMax(), "m/s", Input.USE_SPEED_MAX);
+    }
+
+    Term air() {
+        return Term.given(
+                "T_a",
+                "temperature of the air",
+                build.use().climate().ambientC(),
+                "°C",
+                Input.USE_AMBIENT);
+    }
+
+    Term wheel() {
+        return Term.given(
+                "d",
+                "diameter of driven wheels",
+                build.vehicle().wheelDiameter(),
+                "m",
+                Input.VEHICLE_WHEEL_DIAMETER);
+    }
+
+    Term reduction() {
+        return Term.given("G", "reduction", build.drive().reduction(), "", Input.DRIVE_REDUCTION);
+    }
+
+    Term motors() {
+        return Term.given("n", "motors", build.drive().motors(), "", Input.DRIVE_MOTORS);
+    }
+
+    Term efficiency() {
+        return Term.given(
+                "η", "efficiency of drive", build.drive().efficiency(), "", Input.DRIVE_EFFICIENCY);
+    }
+
+    private Term noLoadCurrent() {
+        return Term.given(
+                "I_0",
+                "no-load current",
+                build.motor().noLoadCurrent(),
+                "A",
+                Input.MOTOR_NO_LOAD_CURRENT);
+    }
+}
