@@ -26,6 +26,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads the measures of one profile; what several need is worked out once. */
 final class Gauge {
 
+    /** The speeds of a comparison are told to whole km/h [m/s]. */
+    private static final double ROUNDING = 0.51 / 3.6;
+
     private final Build build;
     private final Limits limits;
     private final Operation operation;
@@ -101,7 +104,11 @@ final class Gauge {
             case CLIMB -> Reading.of(drive().climb().steepest());
             case HOTTEST_WINDING ->
                     Reading.of(
-                            HardRiding.hottest(build, operation.brake(), operation.drive(), speed));
+                            HardRiding.hottest(
+                                    build,
+                                    operation.brake(),
+                                    operation.drive(),
+                                    isReached(speed) ? speed : operation.topSpeed()));
             case RANGE -> range(speed);
         };
     }
@@ -142,8 +149,23 @@ final class Gauge {
         return Reading.at(greatest, where);
     }
 
+    /**
+     * Whether the vehicle ever goes so fast: what its speed cap and its use permit or, where no cap
+     * is set, what it reaches on level road.
+     */
+    private boolean isReached(double speed) {
+        double reached =
+                build.settings().speedCap().isPresent()
+                        ? operation.topSpeed()
+                        : Math.max(operation.topSpeed(), drive().topSpeedFlat().speed());
+        return speed <= reached + ROUNDING;
+    }
+
     /** With the fullest pack in use, which holds the electric brake back most. */
     private Reading stop(double speed, double grip) {
+        if (!isReached(speed)) {
+            return Reading.NONE;
+        }
         double charge = build.use().chargeFrom();
         StopOutcome outcome =
                 new Stop(build, operation.brake(), Surroundings.of(build).withGrip(grip))
@@ -154,12 +176,17 @@ final class Gauge {
     }
 
     private Reading range(double speed) {
+        if (!isReached(speed)) {
+            return Reading.NONE;
+        }
         Cruise cruise =
                 Cruise.of(
                         build,
                         operation.drive(),
                         new Road(0.0, build.use().riding().headwind()),
                         speed);
-        return Double.isFinite(cruise.distance()) ? Reading.of(cruise.distance()) : Reading.NONE;
+        return Double.isFinite(cruise.distance()) && cruise.distanceHeld() > 0.0
+                ? Reading.of(cruise.distance())
+                : Reading.NONE;
     }
 }

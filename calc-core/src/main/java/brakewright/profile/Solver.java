@@ -18,6 +18,9 @@ public final class Solver {
 
     private static final double ACCURACY = 1e-9;
 
+    /** Assumption: our own choice; as many values are looked at where nothing is known of order. */
+    private static final int PROBES = 20;
+
     /** So small that it moves no root, and large enough that its square is no zero. */
     private static final double BELOW = -1e-100;
 
@@ -53,6 +56,42 @@ public final class Solver {
                                 Root.Side.NOT_POSITIVE);
         return new Solution.Found(
                 root, verdict.apply(root), verdict.apply(Math.min(high, root + step(low, high))));
+    }
+
+    /**
+     * Finds the highest value that is within limits where lower ones need not be milder.
+     *
+     * <p>From the highest value downwards evenly spaced ones are evaluated; between the first that
+     * is within limits and the one above it the root is bracketed. A value that is told is within
+     * limits by its own evaluation, whatever the lower ones are. A value within limits between two
+     * of those looked at, both of which are not, is not found.
+     *
+     * @param verdict over the value
+     * @param low the lowest value asked about
+     * @param high the highest value asked about
+     * @return the solution; where there is none, the least exceeded of the values looked at
+     * @throws IllegalArgumentException if {@code low} is not below {@code high}
+     */
+    public static Solution highestOfAny(
+            DoubleFunction<Evaluation> verdict, double low, double high) {
+        Require.ascending("values asked about", low, high, "");
+        double above = high;
+        Solution.None nearest = new Solution.None(high, verdict.apply(high));
+        if (nearest.there().severity() <= 0.0) {
+            return new Solution.All(high, nearest.there());
+        }
+        for (int probe = PROBES - 1; probe >= 0; probe--) {
+            double here = low + (high - low) * probe / PROBES;
+            Evaluation there = verdict.apply(here);
+            if (there.severity() <= 0.0) {
+                return highest(verdict, here, above);
+            }
+            if (there.severity() <= nearest.there().severity()) {
+                nearest = new Solution.None(here, there);
+            }
+            above = here;
+        }
+        return nearest;
     }
 
     /**

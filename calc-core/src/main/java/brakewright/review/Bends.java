@@ -8,13 +8,11 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
-import brakewright.spec.Climate;
 import brakewright.spec.Taper;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.DoubleStream;
 
 /**
  * The charge states, between the points of the packs' curves, at which what flows or what is
@@ -50,11 +48,9 @@ final class Bends {
         Bends bends = new Bends(model, points);
         bends.bounds(limits.packRegen().constraints());
         bends.bounds(limits.packDischarge().constraints());
-        Climate climate = build.use().climate();
-        double own = build.battery().temperatureC();
-        DoubleStream.of(own, climate.coldestPackC(), climate.warmestPackC())
-                .distinct()
-                .forEach(cellsC -> bends.flows(operation, cellsC));
+        for (double cellsC : build.cellTemperatures()) {
+            bends.flows(operation, cellsC);
+        }
         return bends.found;
     }
 

@@ -1,25 +1,43 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.limit.Constraint;
+import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
+import brakewright.limit.Limits;
+import brakewright.numeric.Greatest;
 import brakewright.powertrain.BusRise;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
+import brakewright.road.FrictionBrake;
+import brakewright.road.Gravity;
+import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
+import brakewright.spec.DrivenAxle;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.DoubleStream;
 
 /** Looks at what the electric brake does over speed, and what happens without it. */
 final class BrakeReview {
 
-    private static final int SPEED_STEPS = 40;
-
     /** Assumption: our own choice; below a tenth of the top speed there is little left to stop. */
-    private static final int FIRST_STEP = 4;
+    private static final double FIRST_PART = 0.1;
+
+    private static final double SPEED_ACCURACY = 1e-9;
+
+    /** The bounds on what rider and vehicle bear of the whole deceleration. */
+    private static final Set<ConstraintId> FELT =
+            EnumSet.of(
+                    ConstraintId.TIPPING, ConstraintId.RIDER_BALANCE, ConstraintId.RIDER_TOLERANCE);
 
     private final Build build;
+    private final Limits limits;
     private final Operation operation;
     private final ElectricBrake brake;
     private final Powertrain powertrain;
@@ -28,8 +46,9 @@ final class BrakeReview {
     private final PackState empty;
     private final List<Finding> findings = new ArrayList<>();
 
-    BrakeReview(Build build, Operation operation) {
+    BrakeReview(Build build, Limits limits, Operation operation) {
         this.build = build;
+        this.limits = limits;
         this.operation = operation;
         this.brake = operation.brake();
         this.powertrain = brake.powertrain();
@@ -43,6 +62,8 @@ final class BrakeReview {
         fade();
         crossover();
         weakness();
+        bothBrakes();
+        lighterAxle();
         slope();
         if (build.vehicle().frictionBrake().isEmpty()) {
             findings.add(Finding.of(Topic.ONLY_BRAKE, Signal.CAUTION).build());
@@ -76,24 +97,99 @@ final class BrakeReview {
 
     /** The least deceleration of all brakes on level road, at the fullest pack in use. */
     private void weakness() {
-        double least = Double.POSITIVE_INFINITY;
-        double where = 0.0;
-        for (int step = FIRST_STEP; step <= SPEED_STEPS; step++) {
-            double speed = operation.topSpeed() * step / SPEED_STEPS;
-            double deceleration =
-                    (brakeForce(speed) + frictionForce() + load.force(speed, 0.0, 0.0))
-                            / build.inertia();
-            if (deceleration < least) {
-                least = deceleration;
-                where = speed;
+        double top = operation.topSpeed();
+        double[] corners =
+                DoubleStream.of(
+                                FIRST_PART * top,
+                                powertrain.crossoverSpeed(brake.motorCurrent()),
+                                powertrain.fadeSpeed(
+                                        brake.motorCurrent(),
+                                        full.powerReturnedBy(brake.settledPackLimit(full))),
+                                top)
+                        .filter(speed -> speed >= FIRST_PART * top && speed <= top)
+                        .sorted()
+                        .distinct()
+                        .toArray();
+        double where = corners[0];
+        for (int i = 0; i < corners.length; i++) {
+            where = weaker(where, corners[i]);
+            if (i > 0) {
+                where =
+                        weaker(
+                                where,
+                                Greatest.between(
+                                        speed -> -deceleration(speed),
+                                        corners[i - 1],
+                                        corners[i],
+                                        SPEED_ACCURACY));
             }
         }
+        double least = deceleration(where);
         if (least < build.criteria().decelerationMin()) {
             findings.add(
                     Finding.of(Topic.BRAKE_WEAK, Signal.WARNING)
                             .valued(least, build.criteria().decelerationMin(), "m/s2")
                             .atSpeed(where)
                             .atCharge(full.charge())
+                            .build());
+        }
+    }
+
+    private double weaker(double one, double other) {
+        return deceleration(other) < deceleration(one) ? other : one;
+    }
+
+    private double deceleration(double speed) {
+        return (grippingForce(speed) + frictionForce() + load.force(speed, 0.0, 0.0))
+                / build.inertia();
+    }
+
+    /**
+     * What both brakes reach together at the highest speed, held against what forms the limit of
+     * the electric brake alone. The friction brake is the rider's to dose, so this is no verdict.
+     */
+    private void bothBrakes() {
+        if (build.vehicle().frictionBrake().isEmpty()) {
+            return;
+        }
+        double speed = operation.topSpeed();
+        double road = load.force(speed, 0.0, 0.0);
+        double asked = powertrain.brakeForce(brake.motorCurrent(), speed) + frictionForce();
+        limits.motorBrake().constraints().stream()
+                .filter(each -> FELT.contains(each.id()))
+                .min(Comparator.comparingDouble(Constraint::limit))
+                .ifPresent(
+                        each -> {
+                            double borne = powertrain.brakeForce(each.limit(), speed);
+                            if (asked > borne) {
+                                findings.add(
+                                        Finding.of(Topic.BOTH_BRAKES_HARD, Signal.CAUTION)
+                                                .against(each.id())
+                                                .valued(
+                                                        (asked + road) / build.inertia(),
+                                                        (borne + road) / build.inertia(),
+                                                        "m/s2")
+                                                .build());
+                            }
+                        });
+    }
+
+    /** Motors on both axles that all brake alike make the lighter axle slide first. */
+    private void lighterAxle() {
+        if (build.vehicle().axles().driven() != DrivenAxle.BOTH) {
+            return;
+        }
+        double slides =
+                Gravity.STANDARD
+                        * new LoadTransfer(build.vehicle().axles())
+                                .evenBrakingGrip(build.vehicle().grip());
+        double asked =
+                powertrain.brakeForce(brake.motorCurrent(), operation.topSpeed()) / build.mass();
+        if (asked > slides) {
+            findings.add(
+                    Finding.of(Topic.LIGHTER_AXLE_SLIDES, Signal.CAUTION)
+                            .about(LimitId.MOTOR_BRAKE_CURRENT)
+                            .valued(asked, slides, "m/s2")
                             .build());
         }
     }
@@ -163,7 +259,16 @@ final class BrakeReview {
         return powertrain.brakeForce(motorCurrent(speed), speed);
     }
 
+    /** The electric brake as far as the friction brake leaves it grip. */
+    private double grippingForce(double speed) {
+        double grip = build.vehicle().grip();
+        double friction = FrictionBrake.deceleration(build, grip, 0.0) / Gravity.STANDARD;
+        double multiple =
+                new LoadTransfer(build.vehicle().axles()).brakingGripBeside(grip, friction);
+        return Math.min(brakeForce(speed), multiple * build.mass() * Gravity.STANDARD);
+    }
+
     private double frictionForce() {
-        return build.mass() * build.vehicle().frictionBrake().orElse(0.0);
+        return FrictionBrake.force(build, build.vehicle().grip(), 0.0);
     }
 }

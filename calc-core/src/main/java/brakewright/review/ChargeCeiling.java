@@ -5,9 +5,8 @@ import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
-import brakewright.spec.Climate;
+import java.util.Arrays;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 
 /** Up to which charge state braking is safe for the pack. */
 public final class ChargeCeiling {
@@ -21,20 +20,15 @@ public final class ChargeCeiling {
      * @param build the vehicle
      * @param limits what the pack may take
      * @param operation its settings in effect
-     * @return the charge state [1]; the highest in use where nothing is exceeded, the lowest where
-     *     something always is
+     * @return the charge state [1]; the highest in use where nothing is exceeded, 0 where something
+     *     always is
      */
     public static double of(Build build, Limits limits, Operation operation) {
-        Climate climate = build.use().climate();
-        double own = build.battery().temperatureC();
-        return DoubleStream.of(
-                        own,
-                        Math.min(own, climate.coldestPackC()),
-                        Math.max(own, climate.warmestPackC()))
-                .map(
-                        cells ->
-                                firstExcess(build, limits, operation, cells)
-                                        .orElse(build.use().chargeFrom()))
+        double to = build.use().chargeTo();
+        double from = build.use().chargeFrom();
+        return Arrays.stream(build.cellTemperatures())
+                .map(cells -> firstExcess(build, limits, operation, cells).orElse(from))
+                .map(charge -> charge > to || to == from ? charge : 0.0)
                 .min()
                 .orElseThrow();
     }
@@ -43,13 +37,14 @@ public final class ChargeCeiling {
     static OptionalDouble firstExcess(
             Build build, Limits limits, Operation operation, double cellsC) {
         BatteryModel pack = new BatteryModel(build.battery());
-        ElectricBrake brake = operation.brake();
-        return ChargeSearch.of(build, pack, limits, operation)
+        Operation trusted = operation.trusted(limits);
+        ElectricBrake brake = trusted.brake();
+        return ChargeSearch.of(build, pack, limits, trusted)
                 .firstExcess(
                         charge ->
                                 Evaluation.excess(
                                         brake.greatestReturn(
-                                                operation.topSpeed(),
+                                                trusted.topSpeed(),
                                                 PackState.of(pack, charge, cellsC)),
                                         limits.packRegen().valueAt(charge, cellsC)),
                         true);

@@ -31,16 +31,35 @@ public sealed interface Condition {
             implements Condition {}
 
     /**
+     * Below a charge state, above which nothing is left of the only brake.
+     *
+     * @param charge the charge state up to which some is left [1]
+     */
+    record BrakeBelow(double charge) implements Condition {}
+
+    /**
      * With the cells at a temperature or warmer.
      *
      * @param temperatureC [°C]
+     * @param excess what is exceeded by colder cells in use
      */
-    record CellsFrom(double temperatureC) implements Condition {}
+    record CellsFrom(double temperatureC, Excess excess) implements Condition {}
 
     /**
      * With the cells at a temperature or cooler.
      *
      * @param temperatureC [°C]
+     * @param excess what is exceeded by warmer cells in use
      */
-    record CellsUpTo(double temperatureC) implements Condition {}
+    record CellsUpTo(double temperatureC, Excess excess) implements Condition {}
+
+    /**
+     * A pack current that is too high for cells of some temperature.
+     *
+     * @param isReturned whether it flows into the pack
+     * @param current what flows or is set [A]
+     * @param permitted at that temperature [A]
+     * @param temperatureC of the cells [°C]
+     */
+    record Excess(boolean isReturned, double current, double permitted, double temperatureC) {}
 }

@@ -9,10 +9,11 @@ import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
-import brakewright.spec.Climate;
+import brakewright.spec.Taper;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 
 /**
  * The verdict on a vehicle in numbers, without the words: for comparing, searching and sweeping,
@@ -29,7 +30,8 @@ import java.util.stream.DoubleStream;
  * @param worst which check that is
  * @param pack which of several packs it is about, from 1; 0 where it is about the whole
  * @param charge the charge state where it is worst; empty where it does not depend on it [1]
- * @param safeCharge up to which braking in full or in part is safe for the packs [1]
+ * @param safeCharge up to which braking in full or in part is safe for the packs; 0 where it is at
+ *     no charge in use [1]
  */
 public record Evaluation(
         Verdict.Outcome outcome,
@@ -112,20 +114,16 @@ public record Evaluation(
         Work(Build build, Limits limits, Operation operation) {
             this.build = build;
             this.limits = limits;
-            this.operation = operation;
+            this.operation = operation.trusted(limits);
             this.model = new BatteryModel(build.battery());
-            this.search = ChargeSearch.of(build, model, limits, operation);
+            this.search = ChargeSearch.of(build, model, limits, this.operation);
             this.charges = search.charges();
             this.nominal = build.battery().temperatureC();
             this.safeCharge = build.use().chargeFrom();
         }
 
         Evaluation evaluate() {
-            Climate climate = build.use().climate();
-            double coldest = Math.min(nominal, climate.coldestPackC());
-            double warmest = Math.max(nominal, climate.warmestPackC());
-            double[] cells = DoubleStream.of(nominal, coldest, warmest).distinct().toArray();
-            for (double each : cells) {
+            for (double each : build.cellTemperatures()) {
                 pack(limits.packRegen(), true, operation.brake().packCurrent(), each);
                 pack(limits.packDischarge(), false, operation.drive().packCurrent(), each);
             }
@@ -134,9 +132,11 @@ public record Evaluation(
             setting(limits.motorBrake(), settings.motorBrakeCurrent());
             setting(limits.speedCap(), settings.speedCap());
             restingVoltage();
-            sag(nominal);
-            if (coldest < nominal) {
-                sag(coldest);
+            remainingBrake();
+            for (double each : build.cellTemperatures()) {
+                if (each <= nominal) {
+                    sag(each);
+                }
             }
             return new Evaluation(
                     outside
@@ -166,7 +166,7 @@ public record Evaluation(
                 flows[i] = flowing(returning, charges[i], cellsC);
             }
             double[] least = new double[charges.length];
-            java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
+            Arrays.fill(least, Double.POSITIVE_INFINITY);
             for (PackConstraint constraint : limit.constraints()) {
                 if (constraint.variesWithCharge()) {
                     overCharge(constraint, returning, cellsC, flows, least);
@@ -221,7 +221,7 @@ public record Evaluation(
             for (int i = 0; i < charges.length; i++) {
                 if (excess(flows[i], least[i]) > 0.0) {
                     return i == 0
-                            ? charges[0]
+                            ? 0.0
                             : search.crossing(
                                     at ->
                                             excess(
@@ -258,6 +258,22 @@ public record Evaluation(
             double found = severity(full, build.controllers().voltageRating());
             note(found, ConstraintId.CONTROLLER_VOLTAGE_RATING, 0, build.use().chargeFrom());
             outside |= found > 0.0;
+        }
+
+        /** With the only brake electric, the taper must leave some of it to the fullest pack. */
+        private void remainingBrake() {
+            Optional<Taper> taper = build.settings().highVoltageTaper();
+            if (taper.isPresent() && build.vehicle().frictionBrake().isEmpty()) {
+                double from = build.use().chargeFrom();
+                double to = build.use().chargeTo();
+                double ends = taper.get().ends();
+                note(
+                        severity(model.openCircuitVoltage(from), ends),
+                        ConstraintId.REMAINING_BRAKE,
+                        0,
+                        from);
+                outside |= excess(model.openCircuitVoltage(to), ends) > 0.0;
+            }
         }
 
         private void sag(double cellsC) {

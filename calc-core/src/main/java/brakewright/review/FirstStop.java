@@ -9,6 +9,7 @@ import brakewright.powertrain.Powertrain;
 import brakewright.ride.Stop;
 import brakewright.ride.StopOutcome;
 import brakewright.ride.Surroundings;
+import brakewright.road.FrictionBrake;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Protection;
@@ -100,8 +101,9 @@ public record FirstStop(
      */
     public static FirstStop of(Build build, Limits limits, Operation operation, double cellsC) {
         BatteryModel pack = new BatteryModel(build.battery());
-        ElectricBrake brake = operation.brake();
-        double speed = operation.topSpeed();
+        Operation trusted = operation.trusted(limits);
+        ElectricBrake brake = trusted.brake();
+        double speed = trusted.topSpeed();
         double charge = build.use().chargeFrom();
         double current = brake.greatestReturn(speed, PackState.of(pack, charge, cellsC));
         double cellVoltage = pack.cellVoltage(current, charge, cellsC);
@@ -118,8 +120,9 @@ public record FirstStop(
                 cellVoltage,
                 mayTake,
                 opening(pack, current, charge, cellsC),
-                load.force(speed, 0.0, 0.0) / build.inertia()
-                        + build.vehicle().frictionBrake().orElse(0.0),
+                (load.force(speed, 0.0, 0.0)
+                                + FrictionBrake.force(build, build.vehicle().grip(), 0.0))
+                        / build.inertia(),
                 safe,
                 safe.isPresent()
                         ? OptionalDouble.of(

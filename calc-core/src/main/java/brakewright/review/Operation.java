@@ -35,6 +35,28 @@ public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpee
     }
 
     /**
+     * Returns the settings to judge by: without a taper so narrow that the power surges in it. What
+     * such a taper lets through lies anywhere between nothing and all, so it protects nothing.
+     *
+     * @param limits of the vehicle
+     * @return these settings, the tapers that hold
+     */
+    public Operation trusted(Limits limits) {
+        return new Operation(
+                new ElectricBrake(
+                        brake.powertrain(),
+                        brake.motorCurrent(),
+                        brake.packCurrent(),
+                        brake.taper().filter(limits.highVoltageTaper()::isWideEnough)),
+                new ElectricDrive(
+                        drive.powertrain(),
+                        drive.motorCurrent(),
+                        drive.packCurrent(),
+                        drive.taper().filter(limits.lowVoltageTaper()::isWideEnough)),
+                topSpeed);
+    }
+
+    /**
      * Resolves the settings of a vehicle.
      *
      * @param build the vehicle

@@ -9,6 +9,7 @@ import brakewright.numeric.Root;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
+import brakewright.spec.ChargingWindow;
 import brakewright.spec.Use;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,7 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.DoubleStream;
 
 /**
  * Holds the current that the settings really send into and draw from the pack against every
@@ -45,10 +45,9 @@ final class PackReview {
     }
 
     List<Finding> findings() {
-        double nominal = build.battery().temperatureC();
-        double coldest = Math.min(nominal, build.use().climate().coldestPackC());
-        double warmest = Math.max(nominal, build.use().climate().warmestPackC());
-        DoubleStream.of(nominal, coldest, warmest).distinct().forEach(this::reviewAt);
+        for (double cellsC : build.cellTemperatures()) {
+            reviewAt(cellsC);
+        }
         return findings;
     }
 
@@ -87,7 +86,8 @@ final class PackReview {
             return;
         }
         double permitted = constraint.limitAt(0.5, temperatureC);
-        if (Evaluation.excess(set, permitted) <= 0.0) {
+        if (Evaluation.excess(set, permitted) <= 0.0
+                || !nominal && isNoWorseThanNominal(constraint, set, permitted)) {
             return;
         }
         Finding.Builder finding =
@@ -106,30 +106,32 @@ final class PackReview {
         }
     }
 
+    /** What is exceeded as much at the pack's own temperature is told there. */
+    private boolean isNoWorseThanNominal(PackConstraint constraint, double set, double permitted) {
+        double there = constraint.limitAt(0.5, build.battery().temperatureC());
+        return Evaluation.excess(set, there) > 0.0 && permitted >= there;
+    }
+
     private Condition temperatureCondition(
             PackConstraint constraint, Topic topic, double set, double temperatureC) {
         Cell cell = build.battery().packs().get(Math.max(0, constraint.pack() - 1)).cell();
-        if (topic == Topic.PACK_DRAW_OVER) {
+        boolean returned = topic == Topic.PACK_RETURN_OVER;
+        Condition.Excess excess =
+                new Condition.Excess(
+                        returned, set, constraint.limitAt(0.5, temperatureC), temperatureC);
+        if (!returned) {
             return temperatureC < cell.discharging().lowestC()
-                    ? new Condition.CellsFrom(cell.discharging().lowestC())
-                    : new Condition.CellsUpTo(cell.discharging().highestC());
+                    ? new Condition.CellsFrom(cell.discharging().lowestC(), excess)
+                    : new Condition.CellsUpTo(cell.discharging().highestC(), excess);
         }
-        if (temperatureC > cell.charging().highestC()) {
-            return new Condition.CellsUpTo(cell.charging().highestC());
+        ChargingWindow window = cell.charging();
+        if (temperatureC > window.highestC()) {
+            return new Condition.CellsUpTo(window.highestC(), excess);
         }
-        double banded =
-                limits.packRegen().constraints().stream()
-                        .filter(
-                                each ->
-                                        each.id() == ConstraintId.TEMPERATURE_WINDOW
-                                                && each.pack() == constraint.pack())
-                        .mapToDouble(each -> each.limitAt(0.5, cell.charging().lowestC()))
-                        .min()
-                        .orElse(Double.POSITIVE_INFINITY);
+        boolean isBorneInTheBand = set <= constraint.limitAt(0.5, window.lowestC());
         return new Condition.CellsFrom(
-                set <= banded
-                        ? cell.charging().lowestC()
-                        : cell.charging().lowestC() + cell.charging().coldBandK());
+                isBorneInTheBand ? window.lowestC() : window.lowestC() + window.coldBandK(),
+                excess);
     }
 
     /**
@@ -213,11 +215,17 @@ final class PackReview {
         if (temperatureC >= nominal || excess.applyAsDouble(nominal) > 0.0) {
             return new Condition.Never();
         }
-        if (excess.applyAsDouble(temperatureC) <= 0.0) {
-            return new Condition.CellsFrom(nominal);
-        }
+        Condition.Excess there =
+                new Condition.Excess(
+                        returning,
+                        flowing(returning, best, temperatureC),
+                        constraint.limitAt(best, temperatureC),
+                        temperatureC);
         return new Condition.CellsFrom(
-                Root.between(excess, temperatureC, nominal, TEMPERATURE_ACCURACY));
+                excess.applyAsDouble(temperatureC) <= 0.0
+                        ? nominal
+                        : Root.between(excess, temperatureC, nominal, TEMPERATURE_ACCURACY),
+                there);
     }
 
     /** Every constraint asks for the same flows, so they are kept by temperature and charge. */

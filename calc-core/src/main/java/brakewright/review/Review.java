@@ -29,11 +29,12 @@ public record Review(Verdict verdict, List<Finding> findings) {
      */
     public static Review of(Build build, Limits limits, Operation operation) {
         List<Finding> findings = new ArrayList<>();
-        findings.addAll(new PackReview(build, limits, operation).findings());
+        Operation trusted = operation.trusted(limits);
+        findings.addAll(new PackReview(build, limits, trusted).findings());
         findings.addAll(new SettingReview(build, limits).findings());
-        findings.addAll(new SagReview(build, limits, operation).findings());
+        findings.addAll(new SagReview(build, limits, trusted).findings());
         findings.addAll(new SharingReview(build, operation).findings());
-        findings.addAll(new BrakeReview(build, operation).findings());
+        findings.addAll(new BrakeReview(build, limits, operation).findings());
         findings.addAll(new DriveReview(build, operation).findings());
         findings.addAll(new FactReview(build, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));

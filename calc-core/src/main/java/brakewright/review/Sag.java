@@ -8,6 +8,7 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Taper;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -186,7 +187,7 @@ public record Sag(List<Case> cases) {
      */
     public static Sag of(Build build, Limits limits, Operation operation) {
         double own = build.battery().temperatureC();
-        double coldest = Math.min(own, build.use().climate().coldestPackC());
+        double coldest = Arrays.stream(build.cellTemperatures()).min().orElseThrow();
         double recommended = limits.packDischarge().staticPart(own).value();
         List<Draw> draws = new ArrayList<>();
         for (double current : new double[] {operation.drive().packCurrent(), recommended}) {

@@ -6,6 +6,7 @@ import brakewright.limit.Limits;
 import brakewright.spec.Build;
 import brakewright.spec.Taper;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -28,7 +29,7 @@ final class SagReview {
 
     List<Finding> findings() {
         double own = build.battery().temperatureC();
-        double coldest = Math.min(own, build.use().climate().coldestPackC());
+        double coldest = Arrays.stream(build.cellTemperatures()).min().orElseThrow();
         OptionalDouble atOwn = trips(own);
         OptionalDouble atColdest = trips(coldest);
         if (atColdest.orElse(-1.0) > atOwn.orElse(-1.0)) {

@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
+import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.TaperLimit;
 import brakewright.spec.Build;
@@ -18,7 +19,8 @@ import java.util.OptionalDouble;
 final class SettingReview {
 
     /**
-     * Share of a limit above which a setting is said to leave a thin margin.
+     * Share of a limit without a margin of its own above which a setting is said to leave a thin
+     * one.
      *
      * <p>Assumption: our own choice; meters and controllers of this class read within about 5 %.
      */
@@ -48,6 +50,7 @@ final class SettingReview {
         review(limits.lowVoltageTaper(), settings.lowVoltageTaper());
         review(limits.highVoltageTaper(), settings.highVoltageTaper());
         reviewRestingVoltage();
+        reviewRemainingBrake();
         return findings;
     }
 
@@ -75,7 +78,9 @@ final class SettingReview {
             return;
         }
         double set = count * setting.getAsDouble();
-        if (set > THIN * limit.value() && set <= limit.value()) {
+        if (!limit.binding().id().keepsMargin()
+                && set > THIN * limit.value()
+                && set <= limit.value()) {
             findings.add(
                     Finding.of(Topic.THIN_MARGIN, Signal.CAUTION)
                             .about(limit.id())
@@ -100,7 +105,7 @@ final class SettingReview {
         }
         if (!limit.isWideEnough(taper)) {
             findings.add(
-                    Finding.of(Topic.TAPER_SURGES, Signal.CAUTION)
+                    Finding.of(Topic.TAPER_SURGES, Signal.WARNING)
                             .about(limit.id())
                             .valued(taper.band(), limit.band().limit(), "V")
                             .build());
@@ -118,6 +123,36 @@ final class SettingReview {
                             .valued(full, rating, "V")
                             .atCharge(build.use().chargeFrom())
                             .unless(new Condition.Never())
+                            .build());
+        }
+    }
+
+    /** A taper that ends below the resting voltage of a fuller pack takes the whole brake away. */
+    private void reviewRemainingBrake() {
+        Optional<Taper> taper = build.settings().highVoltageTaper();
+        if (taper.isEmpty() || build.vehicle().frictionBrake().isPresent()) {
+            return;
+        }
+        BatteryModel model = new BatteryModel(build.battery());
+        double ends = taper.get().ends();
+        double full = model.openCircuitVoltage(build.use().chargeFrom());
+        OptionalDouble from =
+                new ChargeSearch(build, model)
+                        .firstExcess(
+                                charge -> Evaluation.excess(model.openCircuitVoltage(charge), ends),
+                                true);
+        if (from.isPresent()) {
+            findings.add(
+                    Finding.of(Topic.BRAKE_TAKEN_AWAY, Signal.DANGER)
+                            .about(LimitId.HIGH_VOLTAGE_TAPER)
+                            .against(ConstraintId.REMAINING_BRAKE)
+                            .valued(full, ends, "V")
+                            .atCharge(from.getAsDouble())
+                            .worstAt(build.use().chargeFrom())
+                            .unless(
+                                    from.getAsDouble() > build.use().chargeTo()
+                                            ? new Condition.BrakeBelow(from.getAsDouble())
+                                            : new Condition.Never())
                             .build());
         }
     }

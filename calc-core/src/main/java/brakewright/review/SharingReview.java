@@ -2,6 +2,7 @@ package brakewright.review;
 
 import brakewright.limit.LimitId;
 import brakewright.spec.Build;
+import brakewright.spec.Joining;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -23,7 +24,10 @@ final class SharingReview {
             return findings;
         }
         Sharing sharing = Sharing.of(build, operation);
-        sharing.joints().forEach(this::review);
+        // of two packs, joining the one to the other is joining the other to the one
+        sharing.joints().stream()
+                .limit(sharing.joints().size() == 2 ? 1 : Long.MAX_VALUE)
+                .forEach(this::review);
         sharing.losses().forEach(this::review);
         return findings;
     }
@@ -49,8 +53,12 @@ final class SharingReview {
         if (!loss.isAllLost()) {
             return;
         }
+        boolean series = build.battery().joining() == Joining.SERIES;
+        if (series && (loss.isDraw() || loss.pack() > 1)) {
+            return;
+        }
         Finding.Builder finding =
-                Finding.of(Topic.PACK_LOSS_CASCADES, Signal.DANGER)
+                Finding.of(Topic.PACK_LOSS_CASCADES, series ? Signal.CAUTION : Signal.DANGER)
                         .about(
                                 loss.isDraw()
                                         ? LimitId.PACK_DISCHARGE_CURRENT

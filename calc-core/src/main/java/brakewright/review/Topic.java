@@ -18,6 +18,8 @@ public enum Topic {
     TAPER_ENDS_LATE("taper-ends-late"),
     /** A taper is narrower than its loop gain allows. */
     TAPER_SURGES("taper-surges"),
+    /** With a fuller pack the high-voltage taper leaves nothing of the only brake. */
+    BRAKE_TAKEN_AWAY("brake-taken-away"),
     /** In a hard pull the protection disconnects before the taper has faded the drive. */
     PROTECTION_BEFORE_TAPER("protection-before-taper"),
     /** Joined at their charge states, packs equalise with more than one of them bears. */
@@ -44,6 +46,10 @@ public enum Topic {
     BRAKE_DRAWS_POWER("brake-draws-power"),
     /** The brakes stay below the deceleration wanted. */
     BRAKE_WEAK("brake-weak"),
+    /** Both brakes together reach more than rider or vehicle bear. */
+    BOTH_BRAKES_HARD("both-brakes-hard"),
+    /** With equal motors on both axles the lighter axle slides before the limit is reached. */
+    LIGHTER_AXLE_SLIDES("lighter-axle-slides"),
     /** The electric brake does not hold the steepest slope. */
     SLOPE_NOT_HELD("slope-not-held"),
     /** The electric brake is the only brake. */

@@ -1,5 +1,7 @@
 package brakewright.spec;
 
+import java.util.stream.DoubleStream;
+
 /**
  * One vehicle with its rider, its use and its settings: everything a worksheet is computed from.
  *
@@ -60,6 +62,23 @@ public record Build(
      */
     public double inertia() {
         return mass() * (1.0 + vehicle.rotatingShare());
+    }
+
+    /**
+     * Returns the cell temperatures at which the packs are looked at.
+     *
+     * @return their own first, then the coldest and the warmest in use where they lie beyond it
+     *     [°C]
+     */
+    public double[] cellTemperatures() {
+        double own = battery.temperatureC();
+        Climate climate = use.climate();
+        return DoubleStream.of(
+                        own,
+                        Math.min(own, climate.coldestPackC()),
+                        Math.max(own, climate.warmestPackC()))
+                .distinct()
+                .toArray();
     }
 
     /**

@@ -1,14 +1,17 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
-import brakewright.limit.ConstraintId;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.ChargeCeiling;
+import brakewright.review.Finding;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
+import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * A proposal held beside the present settings.
@@ -16,14 +19,13 @@ import java.util.OptionalDouble;
  * @param present the worksheet of the present settings
  * @param proposed the worksheet of the proposal
  * @param safeChargePresent the charge state up to which braking is safe for the pack at the
- *     coldest, its own and the warmest cells [1]
+ *     coldest, its own and the warmest cells; 0 where it is at none in use [1]
  * @param safeChargeProposed the same for the proposal [1]
  * @param uselessAbove the speed above which the proposed motor brake current brakes no harder than
  *     the present one, at the fullest pack in use [m/s]; empty where it is not raised or the pack
  *     never holds it back below the highest speed
- * @param highestBrake the highest motor brake current that stays within limits under the conditions
- *     of the present settings [A]
- * @param highestBrakeBoundBy what would be exceeded beyond
+ * @param hardestPresent the hardest braking with the present settings
+ * @param hardestProposed the same for the proposal
  */
 public record Check(
         Worksheet present,
@@ -31,8 +33,8 @@ public record Check(
         double safeChargePresent,
         double safeChargeProposed,
         OptionalDouble uselessAbove,
-        double highestBrake,
-        ConstraintId highestBrakeBoundBy) {
+        HardestBraking hardestPresent,
+        HardestBraking hardestProposed) {
 
     /**
      * Holds a proposal beside the present settings.
@@ -53,8 +55,8 @@ public record Check(
                 safePresent,
                 safeProposed,
                 uselessAbove(present, proposed),
-                proposed.limits().motorBrake().value(),
-                proposed.limits().motorBrake().binding().id());
+                hardest(present),
+                hardest(proposed));
     }
 
     /**
@@ -68,6 +70,80 @@ public record Check(
         return after.compareTo(before) <= 0 && safeChargeProposed >= safeChargePresent - 1e-9;
     }
 
+    /**
+     * Returns the speeds from which stops are told.
+     *
+     * @return those of a table of stops up to the higher of both highest speeds, and the lower one
+     *     [m/s]
+     */
+    public double[] stopSpeeds() {
+        double before = present.operation().topSpeed();
+        double after = proposed.operation().topSpeed();
+        return DoubleStream.concat(
+                        DoubleStream.of(Math.min(before, after)),
+                        Arrays.stream(StopTable.speeds(Math.max(before, after))))
+                .sorted()
+                .distinct()
+                .toArray();
+    }
+
+    /**
+     * Returns what is found for the proposal and not at present.
+     *
+     * @return the findings, gravest first
+     */
+    public List<Finding> findingsAdded() {
+        return without(proposed.review().findings(), present.review().findings());
+    }
+
+    /**
+     * Returns what is found at present and no longer for the proposal.
+     *
+     * @return the findings, gravest first
+     */
+    public List<Finding> findingsMended() {
+        return without(present.review().findings(), proposed.review().findings());
+    }
+
+    /** Findings are alike where they are about the same thing at the same cell temperature. */
+    private static List<Finding> without(List<Finding> findings, List<Finding> others) {
+        return findings.stream()
+                .filter(
+                        finding ->
+                                others.stream()
+                                        .noneMatch(
+                                                other ->
+                                                        other.id().equals(finding.id())
+                                                                && other.signal()
+                                                                        == finding.signal()
+                                                                && other.temperatureC()
+                                                                        .equals(
+                                                                                finding
+                                                                                        .temperatureC())))
+                .toList();
+    }
+
+    private static HardestBraking hardest(Worksheet sheet) {
+        return HardestBraking.of(sheet.build(), sheet.limits(), sheet.operation());
+    }
+
+    /**
+     * Returns whether it is the high-voltage taper, not the pack regen current, that makes a raise
+     * useless with the fullest pack in use.
+     *
+     * @return true where the taper of the proposal decides
+     */
+    public boolean isUselessForTaper() {
+        return SettledBrake.isHeldByTaper(proposed.operation().brake(), fullest(proposed.build()));
+    }
+
+    private static PackState fullest(Build build) {
+        return PackState.of(
+                new BatteryModel(build.battery()),
+                build.use().chargeFrom(),
+                build.battery().temperatureC());
+    }
+
     /** Above the speed where the pack limit holds back the present current, both brake alike. */
     private static OptionalDouble uselessAbove(Worksheet present, Worksheet proposed) {
         ElectricBrake before = present.operation().brake();
@@ -75,12 +151,7 @@ public record Check(
         if (after.motorCurrent() <= before.motorCurrent()) {
             return OptionalDouble.empty();
         }
-        Build build = proposed.build();
-        PackState full =
-                PackState.of(
-                        new BatteryModel(build.battery()),
-                        build.use().chargeFrom(),
-                        build.battery().temperatureC());
+        PackState full = fullest(proposed.build());
         double speed =
                 before.powertrain()
                         .fadeSpeed(

@@ -32,10 +32,7 @@ public record HeatSheet(
      *     of the air; empty if never [s]
      * @param timeAtBrakeSetting until the winding limit at the brake current, likewise; empty if
      *     never [s]
-     * @param warm the motor after a long ride at the cruise speed on level road; empty where that
-     *     is more than it bears
-     * @param timeAtDriveSettingWarm until the winding limit at the drive current, from there; empty
-     *     if never [s]
+     * @param afterCruise the drive current after a long ride at the cruise speed on level road
      * @param recovery at rest after the winding limit was reached at the drive current, until a
      *     hard pull of the length in use is borne again; empty where it is not borne even from
      *     cold, or the limit is never reached [s]
@@ -46,8 +43,7 @@ public record HeatSheet(
             double continuousCurrent,
             OptionalDouble timeAtDriveSetting,
             OptionalDouble timeAtBrakeSetting,
-            Optional<WindingHeat.Temperatures> warm,
-            OptionalDouble timeAtDriveSettingWarm,
+            WarmStart afterCruise,
             OptionalDouble recovery,
             double caseLoss,
             double speed) {}
@@ -84,19 +80,11 @@ public record HeatSheet(
             Build build, Operation operation, WindingHeat heat, double holding, boolean reaches) {
         double drive = operation.drive().motorCurrent();
         OptionalDouble cold = heat.timeToLimit(heat.cold(), drive);
-        Optional<WindingHeat.Temperatures> warm =
-                MotorHeatBalance.at(build, build.use().riding().cruiseSpeed())
-                        .filter(cruising -> reaches)
-                        .flatMap(cruising -> cruising.steady(holding))
-                        .filter(state -> state.windingC() < build.motor().windingLimitC());
         return new Known(
                 heat.continuousCurrent(),
                 cold,
                 heat.timeToLimit(heat.cold(), operation.brake().motorCurrent()),
-                warm,
-                warm.isPresent()
-                        ? heat.timeToLimit(warm.get(), drive)
-                        : reaches ? OptionalDouble.of(0.0) : OptionalDouble.empty(),
+                reaches ? afterCruise(build, heat, holding, drive) : new WarmStart.NotReached(),
                 cold.isPresent()
                         ? new Recovery(
                                         heat,
@@ -107,5 +95,16 @@ public record HeatSheet(
                         : OptionalDouble.empty(),
                 MotorHeatBalance.caseLoss(build, build.use().speedMax()),
                 build.use().speedMax());
+    }
+
+    private static WarmStart afterCruise(
+            Build build, WindingHeat heat, double holding, double drive) {
+        Optional<WindingHeat.Temperatures> ridden =
+                MotorHeatBalance.at(build, build.use().riding().cruiseSpeed())
+                        .flatMap(cruising -> cruising.steady(holding))
+                        .filter(state -> state.windingC() < build.motor().windingLimitC());
+        return ridden.isPresent()
+                ? new WarmStart.Borne(ridden.get(), heat.timeToLimit(ridden.get(), drive))
+                : new WarmStart.TooHot();
     }
 }

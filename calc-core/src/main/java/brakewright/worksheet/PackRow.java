@@ -51,7 +51,7 @@ public record PackRow(
         return rows;
     }
 
-    private static PackRow at(
+    static PackRow at(
             double charge, Build build, BatteryModel model, Limits limits, Operation operation) {
         double temperature = build.battery().temperatureC();
         PackState state = PackState.of(model, charge, temperature);

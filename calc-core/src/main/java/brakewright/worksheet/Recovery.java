@@ -32,6 +32,9 @@ record Recovery(WindingHeat pulling, WindingHeat resting, double current, double
         }
         double caseC = pulling.after(pulling.cold(), current, cold).caseC();
         WindingHeat.Temperatures hot = new WindingHeat.Temperatures(pulling.windingLimitC(), caseC);
+        if (shortfall(hot, 0.0) <= 0.0) {
+            return OptionalDouble.of(0.0);
+        }
         double longest = 1.0;
         while (shortfall(hot, longest) > 0.0) {
             longest *= 2.0;

@@ -6,6 +6,7 @@ import brakewright.ride.StopOutcome;
 import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Stops on level dry road from several speeds, over the charge in use. */
@@ -48,6 +49,23 @@ public final class StopTable {
             }
         }
         return rows;
+    }
+
+    /**
+     * Computes stops with the fullest pack in use on another surface, from the same speeds.
+     *
+     * @param build the vehicle
+     * @param operation its settings in effect
+     * @param speeds at the beginning [m/s]
+     * @param grip friction coefficient of tyre on road [1]
+     * @return how each stop ends, in the order of the speeds
+     */
+    public static List<StopOutcome> atFull(
+            Build build, Operation operation, double[] speeds, double grip) {
+        Stop stop = new Stop(build, operation.brake(), Surroundings.of(build).withGrip(grip));
+        return Arrays.stream(speeds)
+                .mapToObj(speed -> stop.from(speed, build.use().chargeFrom()))
+                .toList();
     }
 
     /**

@@ -6,11 +6,11 @@ import static brakewright.limit.Term.given;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.limit.Term;
 import brakewright.machine.Copper;
-import brakewright.machine.WindingHeat;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** How continuous current, pull time and recovery of a motor came about. */
 final class WorkingHeat {
@@ -241,9 +241,11 @@ final class WorkingHeat {
 
     private WorkingOutcome pullTime() {
         Pulling pulling = pulling();
-        Optional<WindingHeat.Temperatures> warm = known.warm();
-        boolean warmer = warm.isPresent() && known.timeAtDriveSettingWarm().isPresent();
-        if (warmer) {
+        OptionalDouble warmer =
+                known.afterCruise() instanceof WarmStart.Borne borne
+                        ? borne.lasts()
+                        : OptionalDouble.empty();
+        if (warmer.isPresent()) {
             Term[] start = warm();
             Term[] parts =
                     pulling.network()
@@ -251,11 +253,7 @@ final class WorkingHeat {
                                     "w", start[0], start[1], pulling.winding(), pulling.shell());
             pulling.network()
                     .reaches(
-                            computed(
-                                    "t_w",
-                                    "time after a long ride",
-                                    known.timeAtDriveSettingWarm().orElseThrow(),
-                                    "s"),
+                            computed("t_w", "time after a long ride", warmer.getAsDouble(), "s"),
                             pulling.rise(),
                             pulling.winding(),
                             parts);
@@ -264,11 +262,21 @@ final class WorkingHeat {
                 ResultId.PULL_TIME,
                 "How long the winding bears the drive current: t_c from the temperature of the"
                         + " air"
-                        + (warmer
-                                ? ", t_w after a long ride at the cruise speed."
-                                : ". A long ride at the cruise speed alone is more than it bears."),
+                        + afterCruise(warmer),
                 List.of(WorkingRoad.air(build)),
                 steps);
+    }
+
+    private String afterCruise(OptionalDouble warmer) {
+        if (known.afterCruise() instanceof WarmStart.TooHot) {
+            return ". A long ride at the cruise speed alone is more than it bears.";
+        }
+        if (known.afterCruise() instanceof WarmStart.NotReached) {
+            return ". The settings do not reach the cruise speed, so no ride warms it before.";
+        }
+        return warmer.isPresent()
+                ? ", t_w after a long ride at the cruise speed."
+                : ". After a long ride at the cruise speed it bears it for ever.";
     }
 
     /** The motor after a long ride at the cruise speed. */

@@ -207,7 +207,7 @@ final class WorkingTown {
                 parts.toArray(Term[]::new));
         steps.note(
                 "Each part is integrated over the charge state by Gauss-Legendre quadrature, a leg"
-                        + " worked out anew twice in every tenth of the charge.");
+                        + " worked out anew at two charge states of every piece.");
     }
 
     private double between(double from, double to) {

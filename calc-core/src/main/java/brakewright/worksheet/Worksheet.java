@@ -8,6 +8,7 @@ import brakewright.review.Review;
 import brakewright.review.Sag;
 import brakewright.review.Sharing;
 import brakewright.spec.Build;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -140,12 +141,7 @@ public record Worksheet(
     }
 
     private static List<FirstStop> firstStops(Build build, Limits limits, Operation operation) {
-        double own = build.battery().temperatureC();
-        return DoubleStream.of(
-                        own,
-                        build.use().climate().coldestPackC(),
-                        build.use().climate().warmestPackC())
-                .distinct()
+        return Arrays.stream(build.cellTemperatures())
                 .mapToObj(cells -> FirstStop.of(build, limits, operation, cells))
                 .toList();
     }

@@ -2,12 +2,15 @@ package brakewright.profile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
+import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.review.Evaluation;
 import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.review.SetBuild;
+import brakewright.review.Verdict;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
@@ -89,6 +92,51 @@ class SolverProperties {
             namesTheCheck(with.apply(20), none.there());
         } else {
             throw new AssertionError(solution);
+        }
+    }
+
+    /** Within limits from 0 to 2 and from 6 to 7. */
+    private static Evaluation twice(double value) {
+        double severity =
+                value <= 2.0 || (value >= 6.0 && value <= 7.0)
+                        ? -0.1
+                        : Math.min(
+                                1.0,
+                                0.01 + Math.min(Math.abs(value - 2.0), Math.abs(value - 7.0)) / 9);
+        return new Evaluation(
+                Verdict.Outcome.CONDITIONAL,
+                severity,
+                ConstraintId.GRIP,
+                0,
+                OptionalDouble.empty(),
+                1.0);
+    }
+
+    @Example
+    void anIslandOfPermittedValuesIsFoundWhereOrderIsNotKnown() {
+        Solution solution = Solver.highestOfAny(SolverProperties::twice, 3.0, 10.0);
+        assertThat(((Solution.Found) solution).value()).isCloseTo(7.0, within(1e-6));
+        assertThat(Solver.highest(SolverProperties::twice, 3.0, 10.0))
+                .as("an order taken for granted")
+                .isInstanceOf(Solution.None.class);
+        Solution none = Solver.highestOfAny(SolverProperties::twice, 8.0, 10.0);
+        assertThat(((Solution.None) none).nearest()).isEqualTo(8.0);
+    }
+
+    @Property(tries = 100)
+    void whereLowerIsMilderBothSearchesAgree(@ForAll Build build) {
+        double high = 3.0 * Limits.of(build).motorBrake().value() + 1.0;
+        DoubleFunction<Evaluation> verdict =
+                current ->
+                        Evaluation.of(
+                                overlaid(
+                                        build, OptionalDouble.of(current), OptionalDouble.empty()));
+        Solution one = Solver.highest(verdict, 0.0, high);
+        Solution other = Solver.highestOfAny(verdict, 0.0, high);
+        assertThat(other.getClass()).isEqualTo(one.getClass());
+        if (one instanceof Solution.Found found) {
+            assertThat(((Solution.Found) other).value())
+                    .isCloseTo(found.value(), within(1e-7 * high));
         }
     }
 

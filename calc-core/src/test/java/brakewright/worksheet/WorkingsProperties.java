@@ -178,12 +178,9 @@ class WorkingsProperties {
             case CONSUMPTION -> sheet.range().cruise().consumption();
             case CONTINUOUS_CURRENT -> heat.known().orElseThrow().continuousCurrent();
             case PULL_TIME ->
-                    heat.known().orElseThrow().warm().isPresent()
-                                    && heat.known()
-                                            .orElseThrow()
-                                            .timeAtDriveSettingWarm()
-                                            .isPresent()
-                            ? heat.known().orElseThrow().timeAtDriveSettingWarm().getAsDouble()
+                    heat.known().orElseThrow().afterCruise() instanceof WarmStart.Borne borne
+                                    && borne.lasts().isPresent()
+                            ? borne.lasts().getAsDouble()
                             : heat.known().orElseThrow().timeAtDriveSetting().orElseThrow();
             case RECOVERY -> heat.known().orElseThrow().recovery().orElseThrow();
             case PACK_WARMING -> heat.packCruising().orElseThrow().endC();

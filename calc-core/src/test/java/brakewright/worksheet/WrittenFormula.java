@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
  * Evaluates a formula as it is written for a reader, with the numbers of its terms put in: a small
  * recursive descent that shares nothing with the calculation.
  */
-final class WrittenFormula {
+public final class WrittenFormula {
 
     private static final Map<String, DoubleUnaryOperator> FUNCTIONS =
             Map.of(
@@ -36,9 +36,9 @@ final class WrittenFormula {
      * @param value the value
      * @param used the symbols that it names
      */
-    record Evaluated(double value, Set<String> used) {}
+    public record Evaluated(double value, Set<String> used) {}
 
-    static Evaluated evaluate(String formula, Map<String, Double> terms) {
+    public static Evaluated evaluate(String formula, Map<String, Double> terms) {
         WrittenFormula written = new WrittenFormula(formula, terms);
         double value = written.sum();
         if (written.at < written.text.length()) {

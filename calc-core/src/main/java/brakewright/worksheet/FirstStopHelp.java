@@ -1,0 +1,97 @@
+package brakewright.worksheet;
+
+import brakewright.limit.ConstraintId;
+import brakewright.limit.PackConstraint;
+import brakewright.review.FirstStop;
+import brakewright.spec.ChargingWindow;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What makes the first stop after a full charge safe: first the temperature of the cells, where
+ * their window forbids it, then charge, current or taper.
+ *
+ * @param warmToC the cells must be at least so warm; empty where no cold in use forbids the stop
+ *     [°C]
+ * @param coolToC the cells must be at most so warm; empty where no heat in use forbids it [°C]
+ * @param stop the worst stop that is left once the cells have that temperature; empty where all are
+ *     safe then
+ * @param isVoltage whether a voltage binds at that stop, and nothing else: then a high-voltage
+ *     taper helps
+ */
+public record FirstStopHelp(
+        OptionalDouble warmToC,
+        OptionalDouble coolToC,
+        Optional<FirstStop> stop,
+        boolean isVoltage) {
+
+    /**
+     * Looks for help.
+     *
+     * @param sheet the vehicle
+     * @return the help; without anything where every first stop is safe
+     */
+    public static FirstStopHelp of(Worksheet sheet) {
+        OptionalDouble warm = OptionalDouble.empty();
+        OptionalDouble cool = OptionalDouble.empty();
+        Optional<FirstStop> worst = Optional.empty();
+        for (FirstStop stop : sheet.firstStops()) {
+            FirstStop left = stop;
+            double target = temperature(sheet, stop);
+            if (target > stop.cellsC()) {
+                warm = OptionalDouble.of(Math.max(target, warm.orElse(target)));
+            } else if (target < stop.cellsC()) {
+                cool = OptionalDouble.of(Math.min(target, cool.orElse(target)));
+            }
+            if (target != stop.cellsC()) {
+                left = FirstStop.of(sheet.build(), sheet.limits(), sheet.operation(), target);
+            }
+            if (!left.isSafe() && (worst.isEmpty() || excess(left) > excess(worst.get()))) {
+                worst = Optional.of(left);
+            }
+        }
+        return new FirstStopHelp(
+                warm, cool, worst, worst.filter(stop -> isVoltageAlone(sheet, stop)).isPresent());
+    }
+
+    private static double excess(FirstStop stop) {
+        return stop.packCurrent() - stop.mayTake();
+    }
+
+    /** The nearest temperature at which no cell's window forbids what this stop sends back. */
+    private static double temperature(Worksheet sheet, FirstStop stop) {
+        return exceeded(sheet, stop).stream()
+                .filter(each -> each.id() == ConstraintId.TEMPERATURE_WINDOW)
+                .map(each -> temperature(sheet, each, stop))
+                .max(Comparator.comparingDouble(each -> Math.abs(each - stop.cellsC())))
+                .orElse(stop.cellsC());
+    }
+
+    private static double temperature(Worksheet sheet, PackConstraint window, FirstStop stop) {
+        ChargingWindow cell =
+                sheet.build()
+                        .battery()
+                        .packs()
+                        .get(Math.max(0, window.pack() - 1))
+                        .cell()
+                        .charging();
+        if (stop.cellsC() > cell.highestC()) {
+            return cell.highestC();
+        }
+        return stop.packCurrent() <= window.limitAt(stop.charge(), cell.lowestC())
+                ? cell.lowestC()
+                : cell.lowestC() + cell.coldBandK();
+    }
+
+    private static boolean isVoltageAlone(Worksheet sheet, FirstStop stop) {
+        return exceeded(sheet, stop).stream().allMatch(PackConstraint::variesWithCharge);
+    }
+
+    private static List<PackConstraint> exceeded(Worksheet sheet, FirstStop stop) {
+        return sheet.limits().packRegen().constraints().stream()
+                .filter(each -> stop.packCurrent() > each.limitAt(stop.charge(), stop.cellsC()))
+                .toList();
+    }
+}

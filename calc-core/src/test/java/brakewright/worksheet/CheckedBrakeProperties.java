@@ -1,0 +1,108 @@
+package brakewright.worksheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.battery.BatteryModel;
+import brakewright.limit.Limits;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.PackState;
+import brakewright.review.Operation;
+import brakewright.review.SetBuild;
+import brakewright.ride.Deceleration;
+import brakewright.ride.StopOutcome;
+import brakewright.spec.Build;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+
+@Tag("law")
+@Domain(SetBuild.class)
+@Domain(DomainContext.Global.class)
+class CheckedBrakeProperties {
+
+    @Property(tries = 200)
+    void aSettledBrakeSendsNoMoreThanTheTaperLetsIn(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double share,
+            @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1.0) double part) {
+        Operation operation = Operation.of(build, Limits.of(build));
+        double charge =
+                build.use().chargeTo()
+                        + share * (build.use().chargeFrom() - build.use().chargeTo());
+        PackState pack =
+                PackState.of(
+                        new BatteryModel(build.battery()), charge, build.battery().temperatureC());
+        ElectricBrake set = operation.brake();
+        ElectricBrake settled = SettledBrake.of(set, pack);
+        double speed = part * operation.topSpeed();
+        assertThat(settled.packCurrent(speed, pack))
+                .isLessThanOrEqualTo(set.settledPackLimit(pack) * (1.0 + 1e-9) + 1e-9);
+        assertThat(settled.greatestReturn(speed, pack))
+                .isCloseTo(set.greatestReturn(speed, pack), within(1e-12));
+        if (!SettledBrake.isHeldByTaper(set, pack)) {
+            assertThat(settled.motorCurrent(speed, pack)).isEqualTo(set.motorCurrent(speed, pack));
+        }
+    }
+
+    /** A fine grid of speeds never finds more, and comes near. */
+    @Property(tries = 50)
+    void theHardestBrakingIsNotBeatenByAGrid(@ForAll Build build) {
+        Limits limits = Limits.of(build);
+        Operation operation = Operation.of(build, limits);
+        HardestBraking hardest = HardestBraking.of(build, limits, operation);
+        BatteryModel model = new BatteryModel(build.battery());
+        Operation trusted = operation.trusted(limits);
+        double most = 0.0;
+        for (double charge : Operation.bends(build, model, limits, trusted)) {
+            PackState pack = PackState.of(model, charge, build.battery().temperatureC());
+            ElectricBrake brake = SettledBrake.of(trusted.brake(), pack);
+            for (int step = 0; step <= 400; step++) {
+                double speed = operation.topSpeed() * step / 400.0;
+                most = Math.max(most, Deceleration.electric(build, brake, speed, pack));
+            }
+        }
+        assertThat(hardest.deceleration())
+                .isGreaterThanOrEqualTo(most * (1.0 - 1e-9))
+                .isLessThanOrEqualTo(most * 1.05);
+    }
+
+    @Property(tries = 50)
+    void withoutTheElectricBrakeNoStopIsShorter(@ForAll Build build) {
+        Limits limits = Limits.of(build);
+        List<LeftBraking> all = LeftBraking.all(build, limits, Operation.of(build, limits));
+        assertThat(all)
+                .extracting(LeftBraking::refusal)
+                .containsExactly(LeftBraking.Refusal.values());
+        if (all.get(2).outcome() instanceof StopOutcome.Stopped tripped) {
+            for (LeftBraking held : all.subList(0, 2)) {
+                assertThat(((StopOutcome.Stopped) held.outcome()).distance())
+                        .isLessThanOrEqualTo(tripped.distance() * (1.0 + 1e-9));
+            }
+        }
+    }
+
+    /** Once cells have the temperature told, no window forbids the stop any more. */
+    @Property(tries = 100)
+    void theTemperatureToldIsEnoughForTheWindow(@ForAll Build build) {
+        Worksheet sheet = Worksheet.of(build);
+        FirstStopHelp help = FirstStopHelp.of(sheet);
+        boolean safe = sheet.firstStops().stream().allMatch(stop -> stop.isSafe());
+        if (safe) {
+            assertThat(help.stop()).isEmpty();
+            assertThat(help.warmToC()).isEmpty();
+            assertThat(help.coolToC()).isEmpty();
+        } else {
+            assertThat(
+                            help.stop().isPresent()
+                                    || help.warmToC().isPresent()
+                                    || help.coolToC().isPresent())
+                    .isTrue();
+        }
+    }
+}
