@@ -38,6 +38,9 @@ public record BuildFile(
 
     private static final int LARGEST_BYTES = 1 << 20;
 
+    /** Some editors put it before the first letter; it says nothing. */
+    private static final String BYTE_ORDER_MARK = "\ufeff";
+
     /**
      * Reads a build file.
      *
@@ -141,7 +144,9 @@ public record BuildFile(
                     List.of(new Problem(0, "", "the file is larger than 1 MiB", "")));
         }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text =
+                    StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
         } catch (CharacterCodingException wrong) {
             throw new BuildFileException(
                     List.of(

@@ -41,6 +41,9 @@ final class Consistency {
                     pack.key(Input.CELL_VOLTAGE_MIN));
         }
         temperatures();
+        measured();
+        new PackConsistency(given, tables, problems).check();
+        new SpeedPlausibility(given, tables, problems).check();
         tapers("settings", given.values());
         given.proposals().forEach((name, values) -> tapers("proposals." + name, values));
     }
@@ -57,7 +60,7 @@ final class Consistency {
                 .map(
                         entry ->
                                 entry.kind().expected()
-                                        + " that goes with the others, for example "
+                                        + ", one that goes with the others, for example "
                                         + ValueReader.example(entry))
                 .orElse("");
     }
@@ -74,6 +77,23 @@ final class Consistency {
                                     lower.quantity().value(),
                                     upper.quantity().value(),
                                     low.unit().equals("1") ? "" : low.unit()));
+        }
+    }
+
+    /** A speed is told only of a consumption. */
+    private void measured() {
+        String speed = Input.USE_MEASURED_SPEED.key();
+        String consumption = Input.USE_MEASURED_CONSUMPTION.key();
+        if (given.values().containsKey(Input.USE_MEASURED_SPEED)
+                && !given.lines().containsKey(consumption)) {
+            problems.add(
+                    new Problem(
+                            given.line(speed),
+                            speed,
+                            "this has no effect without " + consumption,
+                            "what was used at that speed too, for example "
+                                    + ValueReader.example(
+                                            Schema.of(Input.USE_MEASURED_CONSUMPTION))));
         }
     }
 

@@ -1,6 +1,7 @@
 package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
+import brakewright.spec.Joining;
 import java.util.List;
 import java.util.Map;
 
@@ -27,6 +28,12 @@ record Given(
 
     boolean hasOnePack() {
         return packs.size() == 1;
+    }
+
+    /** Whether the file says that its packs are joined in series. */
+    boolean isInSeries() {
+        return values.get(Input.PACKS_JOINING) instanceof Value.Word joining
+                && joining.text().equals(Joining.SERIES.key());
     }
 
     /** Returns the line of a key; 0 where it does not stand in the file. */

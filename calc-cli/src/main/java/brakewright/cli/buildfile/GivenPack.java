@@ -1,7 +1,11 @@
 package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
+import brakewright.tables.Figure;
+import brakewright.tables.ReferenceTables;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a build file says of one pack.
@@ -17,5 +21,19 @@ record GivenPack(PackPlace place, String cell, Map<Input, Value> values) {
 
     String key(Input input) {
         return place.key(input);
+    }
+
+    /**
+     * Finds a number of the cell: that of the file, else that of the tables.
+     *
+     * @param input as the file may tell it
+     * @param quantity as the tables call it
+     * @param tables where the cell is looked up
+     * @return the number in calculation units; empty where neither has one
+     */
+    OptionalDouble ofCell(Input input, String quantity, ReferenceTables tables) {
+        OptionalDouble own = new Values(values).optional(input);
+        Optional<Figure> listed = tables.cell(cell).flatMap(entry -> entry.figureIfGiven(quantity));
+        return own.isEmpty() && listed.isPresent() ? OptionalDouble.of(listed.get().value()) : own;
     }
 }

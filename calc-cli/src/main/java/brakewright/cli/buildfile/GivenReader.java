@@ -17,6 +17,7 @@ final class GivenReader {
     /** How comparisons call the settings that are not proposed. */
     private static final String PRESENT = "present";
 
+    private static final String NOTES = "notes";
     private static final String PROPOSALS = "proposals.";
     private static final String SETTINGS = "settings.";
 
@@ -55,13 +56,14 @@ final class GivenReader {
         keys.packs().stream()
                 .findFirst()
                 .ifPresent(first -> lines.put(PackPlace.SEVERAL, first.line()));
+        keys.headings().forEach(this::checkProposal);
         keys.values().forEach(this::take);
         if (keys.isWhole()) {
             new RequiredKeys(keys, problems).check(places);
         }
         return new Given(
                 text("title"),
-                text("notes"),
+                text(NOTES),
                 values,
                 places.stream().map(this::pack).toList(),
                 lines,
@@ -84,8 +86,11 @@ final class GivenReader {
         PackPlace place = placeOf(key);
         String schemaKey = place.contains(key) ? PackPlace.schemaKey(key) : key;
         Optional<Input> input = Input.ofKey(schemaKey);
-        if (key.equals("title") || key.equals("notes")) {
-            takeText(key, entry, key + " = \"Trail board\"");
+        if (key.equals("title") || key.equals(NOTES)) {
+            takeText(
+                    key,
+                    entry,
+                    key + (key.equals(NOTES) ? " = \"Built for gravel.\"" : " = \"Trail board\""));
         } else if (schemaKey.equals(GivenPack.CELL)) {
             takeText(key, entry, "cell = \"samsung-30q\"");
         } else if (key.startsWith(PROPOSALS)) {
@@ -122,15 +127,46 @@ final class GivenReader {
     }
 
     private void takeText(String key, TomlKeys.Entry entry, String example) {
+        String wrong = "this must be text";
         if (entry.raw() instanceof String text && !text.isBlank()) {
-            texts.put(key, text);
-        } else {
+            boolean mayBreak = key.equals(NOTES);
+            String plain = mayBreak ? text.replace("\r\n", "\n").strip() : text;
+            Optional<String> fault =
+                    mayBreak ? Printable.faultOfLines(plain) : Printable.fault(plain);
+            if (fault.isEmpty()) {
+                texts.put(key, plain);
+                return;
+            }
+            wrong = fault.get();
+        }
+        problems.add(
+                new Problem(
+                        entry.line(), key, wrong, "plain text in quotes, for example " + example));
+    }
+
+    /** Once for a proposal, however many keys it has. */
+    private void checkProposal(String heading, int line) {
+        if (!heading.startsWith(PROPOSALS)) {
+            return;
+        }
+        String name = heading.substring(PROPOSALS.length());
+        if (!NAME.matcher(name).matches() || name.equals(PRESENT)) {
             problems.add(
                     new Problem(
-                            entry.line(),
-                            key,
-                            "this must be text",
-                            "text in quotes, for example " + example));
+                            line,
+                            heading,
+                            "this is no name for a proposal",
+                            "up to 40 letters, digits, blanks, points and hyphens, and not"
+                                    + " \"present\", for example [proposals.firmer-brake]"));
+        }
+        if (keys.values().keySet().stream().noneMatch(key -> key.startsWith(heading + "."))) {
+            problems.add(
+                    new Problem(
+                            line,
+                            heading,
+                            "this proposal changes no setting",
+                            "at least one setting below, for example motor_brake_current = \"30"
+                                    + " A\""));
         }
     }
 
@@ -147,20 +183,10 @@ final class GivenReader {
             return;
         }
         String name = rest.substring(0, dot);
-        if (!NAME.matcher(name).matches() || name.equals(PRESENT)) {
-            problems.add(
-                    new Problem(
-                            entry.line(),
-                            key,
-                            "this is no name for a proposal",
-                            "up to 40 letters, digits, blanks, points and hyphens, and not"
-                                    + " \"present\", for example [proposals.firmer-brake]"));
-            return;
-        }
         String setting = SETTINGS + rest.substring(dot + 1);
         Optional<Input> input = Input.ofKey(setting);
         if (input.isEmpty()) {
-            unknown.tellSetting(key, setting, entry.line());
+            unknown.tellSetting(key, PROPOSALS + name, entry.line());
             return;
         }
         read(

@@ -18,6 +18,9 @@ final class InputSet {
     private static final String BUILD_FILE = "build-file";
     private static final String DERIVED = "derived";
 
+    /** The unit of a default that is a share of the wheelbase. */
+    private static final String WHEELBASE = "wheelbase";
+
     private final ReferenceTables tables;
     private final Map<Input, Resolved> inputs = new EnumMap<>(Input.class);
     private final Map<String, String> facts;
@@ -76,17 +79,24 @@ final class InputSet {
         fill(input, value, Resolved.From.ASSUMED, DERIVED, "", from);
     }
 
-    /** Takes a default, if the tables have one. */
+    /** Takes a default, if the tables have one that is no share of another input. */
     void assume(Input input) {
         tables.defaultFor(input.key(), facts)
                 .map(Default::figure)
-                .filter(figure -> !figure.unit().equals("wheelbase"))
+                .filter(figure -> !figure.unit().equals(WHEELBASE))
                 .ifPresent(
                         figure ->
                                 assume(
                                         input,
                                         new Value.Number(Quantity.exact(figure.value())),
                                         figure));
+    }
+
+    /** Takes a default that the tables give as a share of another input. */
+    void assumeShare(Input input, Input whole) {
+        Figure share = tableDefault(input.key());
+        double value = share.value() * number(whole);
+        assume(input, new Value.Number(Quantity.exact(value)), share);
     }
 
     /** Takes a default that the tables give by its two ends. */

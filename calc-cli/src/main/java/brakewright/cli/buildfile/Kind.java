@@ -1,6 +1,7 @@
 package brakewright.cli.buildfile;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What kind of value stands behind a key. */
 sealed interface Kind {
@@ -57,19 +58,42 @@ sealed interface Kind {
                 || this instanceof Count;
     }
 
-    /** What to say belongs here. */
-    default String expected() {
+    /** The dimension of each number; empty where numbers have none. */
+    default Optional<Dimension> dimensionOfNumbers() {
         if (this instanceof Measured measured) {
-            return measured.dimension().text() + " with its unit, in quotes";
+            return Optional.of(measured.dimension());
         }
+        return this instanceof MeasuredPair pair ? Optional.of(pair.dimension()) : Optional.empty();
+    }
+
+    /** What to say belongs behind a key of a file. */
+    default String expected() {
         if (this instanceof MeasuredPair pair) {
             return "two values, each " + pair.dimension().text() + " with its unit, in quotes";
+        }
+        if (this instanceof Measured) {
+            return expectedUnquoted() + ", in quotes";
+        }
+        return this instanceof Ratio || this instanceof Text
+                ? expectedUnquoted() + " in quotes"
+                : expectedUnquoted();
+    }
+
+    /** What to say belongs behind a key on the command line. */
+    default String expectedUnquoted() {
+        if (this instanceof Measured measured) {
+            return measured.dimension().text() + " with its unit";
+        }
+        if (this instanceof MeasuredPair pair) {
+            return "two values with a comma between, each "
+                    + pair.dimension().text()
+                    + " with its unit";
         }
         if (this instanceof Words words) {
             return "one of " + String.join(", ", words.allowed());
         }
         if (this instanceof Ratio) {
-            return "a fraction from 0 to 1 or a percentage in quotes";
+            return "a fraction from 0 to 1 or a percentage";
         }
         if (this instanceof Count) {
             return "a whole number";
@@ -80,6 +104,6 @@ sealed interface Kind {
         if (this instanceof Tabulated) {
             return "pairs of numbers, or the id of a curve in the tables";
         }
-        return "text in quotes";
+        return "text";
     }
 }

@@ -23,7 +23,7 @@ final class QuantityParser {
                             + ")\\s*("
                             + UNIT_OF_TOLERANCE
                             + ")\\s*)?");
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("\\s*[+-]?\\d+,\\d.*");
+    private static final Pattern COMMA_IN_NUMBER = Pattern.compile(",\\s*\\d");
 
     private QuantityParser() {}
 
@@ -50,20 +50,26 @@ final class QuantityParser {
                 tolerance(matcher, number * unit.factor(), dimension));
     }
 
+    /** Finds the unit in which a quantity is written. */
+    static UnitTable.Unit unitOf(String text, Dimension dimension) throws NotAQuantity {
+        String symbol = match(text).group(2);
+        return unit(symbol == null ? "" : symbol, dimension);
+    }
+
     /** Reads a plain fraction or a percentage. */
     static Quantity parseRatio(String text) throws NotAQuantity {
         Matcher matcher = match(text);
         String symbol = matcher.group(2);
-        double factor;
+        double divisor;
         if (symbol == null) {
-            factor = 1.0;
+            divisor = 1.0;
         } else if (symbol.equals("%")) {
-            factor = 0.01;
+            divisor = 100.0;
         } else {
             throw new NotAQuantity(
                     String.format(Locale.ROOT, "the unit \"%s\" does not belong here", symbol));
         }
-        double value = number(matcher.group(1)) * factor;
+        double value = number(matcher.group(1)) / divisor;
         double tolerance = 0.0;
         if (matcher.group(3) != null) {
             if (!matcher.group(4).equals("%")) {
@@ -75,18 +81,20 @@ final class QuantityParser {
     }
 
     private static Matcher match(String text) throws NotAQuantity {
+        if (COMMA_IN_NUMBER.matcher(text).find()) {
+            throw new NotAQuantity(
+                    String.format(
+                            Locale.ROOT,
+                            "\"%s\" has a comma; decimals take a point, thousands no mark",
+                            text.strip()));
+        }
         Matcher matcher = QUANTITY.matcher(text);
         if (!matcher.matches()) {
             throw new NotAQuantity(
-                    DECIMAL_COMMA.matcher(text).matches()
-                            ? String.format(
-                                    Locale.ROOT,
-                                    "\"%s\" has a comma; decimals take a point",
-                                    text.strip())
-                            : String.format(
-                                    Locale.ROOT,
-                                    "\"%s\" does not read as a number with a unit",
-                                    text.strip()));
+                    String.format(
+                            Locale.ROOT,
+                            "\"%s\" does not read as a number with a unit",
+                            text.strip()));
         }
         return matcher;
     }

@@ -10,7 +10,7 @@ final class RequiredKeys {
     private static final String MISSING = "this required key is missing";
 
     /** What a cell that is not in the tables must say of itself. */
-    private static final Set<Input> OF_OWN_CELL =
+    static final Set<Input> OF_OWN_CELL =
             Set.of(
                     Input.CELL_CHEMISTRY,
                     Input.CELL_CAPACITY,

@@ -65,22 +65,28 @@ final class Resolver {
     }
 
     private void complete() {
+        if (isDirect()) {
+            inputs.derive(Input.DRIVE_EFFICIENCY, 1.0, "direct drive: no belt, chain or gears");
+        }
         for (Schema.Entry entry : Schema.all()) {
             if (!PackPlace.holds(entry.input()) && entry.kind().isSingleNumber()) {
                 inputs.assume(entry.input());
             }
         }
         inputs.derive(Input.VEHICLE_DRIVEN_AXLE, new Value.Word("rear"), "the usual driven axle");
-        inputs.derive(
-                Input.VEHICLE_MASS_CENTRE_FROM_FRONT,
-                0.5 * inputs.number(Input.VEHICLE_WHEELBASE),
-                "half of vehicle.wheelbase");
+        inputs.assumeShare(Input.VEHICLE_MASS_CENTRE_FROM_FRONT, Input.VEHICLE_WHEELBASE);
         inputs.derive(Input.CONTROLLER_COUNT, 1, "one controller");
         inputs.derive(Input.MOTOR_INDUCTANCE, 0.0, "left out of the voltage need");
         inputs.derive(Input.MOTOR_VISCOUS_DRAG, 0.0, "drag taken as constant");
         packs.forEach(pack -> pack.complete(inputs.number(Input.USE_AMBIENT)));
         completeBattery();
         completeUse();
+    }
+
+    /** A motor that turns as often as the wheel, exactly. */
+    private boolean isDirect() {
+        return given.values().get(Input.DRIVE_REDUCTION) instanceof Value.Number reduction
+                && reduction.quantity().equals(Quantity.exact(1.0));
     }
 
     private void completeBattery() {

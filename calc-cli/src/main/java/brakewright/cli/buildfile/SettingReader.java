@@ -4,6 +4,7 @@ import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,73 +28,72 @@ public final class SettingReader {
     public static Settings read(List<String> changes) throws BuildFileException {
         List<Problem> problems = new ArrayList<>();
         Map<Input, Value> values = new EnumMap<>(Input.class);
+        Set<Input> named = EnumSet.noneOf(Input.class);
         for (String change : changes) {
             int equals = change.indexOf('=');
             String key = equals < 0 ? change : change.substring(0, equals).strip();
             Optional<Input> input = Input.ofKey(SETTINGS + key);
+            if (input.isPresent() && !named.add(input.get())) {
+                problems.add(
+                        new Problem(
+                                0,
+                                key,
+                                "this is given twice",
+                                "each setting once, for example --with " + example(input.get())));
+                continue;
+            }
             if (input.isEmpty()) {
                 problems.add(
                         new Problem(
                                 0,
                                 key,
                                 "this is no setting",
-                                Nearest.to(key, keys())
+                                Nearest.key(key, keys())
                                         .map(nearest -> "the nearest known one is " + nearest)
                                         .orElse("one of " + String.join(", ", keys()))));
                 continue;
             }
-            Schema.Entry entry = Schema.of(input.get());
             try {
                 String text = equals < 0 ? "" : change.substring(equals + 1);
-                values.put(input.get(), value(entry, text));
+                values.put(input.get(), OptionValue.read(Schema.of(input.get()), text));
             } catch (QuantityParser.NotAQuantity wrong) {
-                problems.add(
-                        new Problem(
-                                0,
-                                key,
-                                String.valueOf(wrong.getMessage()),
-                                entry.kind().expected() + ", for example " + example(entry)));
+                problems.add(problem(input.get(), String.valueOf(wrong.getMessage())));
             }
         }
-        Settings settings = SettingsAssembler.ofProposal("--with", values, Given.NOTHING, problems);
+        Settings settings = assembled(values, problems);
         if (!problems.isEmpty()) {
             throw new BuildFileException(problems);
         }
         return settings;
     }
 
-    private static Value value(Schema.Entry entry, String text) throws QuantityParser.NotAQuantity {
-        Value value;
-        if (entry.kind() instanceof Kind.MeasuredPair pair) {
-            String[] parts = text.split(",", -1);
-            if (parts.length != 2) {
-                throw new QuantityParser.NotAQuantity("\"" + text + "\" is no pair of values");
-            }
-            value =
-                    new Value.Pair(
-                            QuantityParser.parse(parts[0], pair.dimension()).value(),
-                            QuantityParser.parse(parts[1], pair.dimension()).value());
-        } else if (entry.kind() instanceof Kind.Measured measured) {
-            value = new Value.Number(QuantityParser.parse(text, measured.dimension()));
-        } else {
-            throw new IllegalStateException(entry.key());
+    /** A taper that runs the wrong way is told as the option has it. */
+    private static Settings assembled(Map<Input, Value> values, List<Problem> problems) {
+        List<Problem> found = new ArrayList<>();
+        Settings settings =
+                new SettingsAssembler(
+                                "settings", new Values(values), new Attempts(Given.NOTHING, found))
+                        .assemble();
+        for (Problem each : found) {
+            problems.add(problem(Input.ofKey(each.key()).orElseThrow(), each.wrong()));
         }
-        String range = ValueReader.outOfRange(entry, value);
-        if (!range.isEmpty()) {
-            throw new QuantityParser.NotAQuantity(range);
-        }
-        return value;
+        return settings == null ? Settings.NONE : settings;
     }
 
-    private static String example(Schema.Entry entry) {
-        String name = entry.key().substring(SETTINGS.length());
-        return name
-                + "="
-                + entry.example()
-                        .replace("[", "")
-                        .replace("]", "")
-                        .replace("\"", "")
-                        .replace(" ", "");
+    private static Problem problem(Input input, String wrong) {
+        return new Problem(
+                0,
+                name(input),
+                wrong,
+                OptionValue.expected(Schema.of(input)) + ", for example --with " + example(input));
+    }
+
+    private static String example(Input input) {
+        return name(input) + "=" + OptionValue.example(Schema.of(input));
+    }
+
+    private static String name(Input input) {
+        return input.key().substring(SETTINGS.length());
     }
 
     private static Set<String> keys() {

@@ -1,6 +1,7 @@
 package brakewright.cli.buildfile;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -30,28 +31,33 @@ final class UnknownKeys {
         candidates.add("notes");
         candidates.add(PackPlace.SEVERAL);
         candidates.add(GivenPack.CELL);
-        tell(key, schemaKey, line, candidates, place);
+        tell(key, line, Nearest.key(schemaKey, candidates).map(place::key));
     }
 
-    /** Tells of a key of a proposal, which is named as a setting is. */
-    void tellSetting(String key, String setting, int line) {
+    /**
+     * Tells of a key of a proposal, which is named as a setting is.
+     *
+     * @param key as the file has it
+     * @param table the proposal
+     * @param line where it stands
+     */
+    void tellSetting(String key, String table, int line) {
         Set<String> candidates = new TreeSet<>();
         for (Schema.Entry entry : Schema.all()) {
             if (entry.key().startsWith(SETTINGS)) {
-                candidates.add(entry.key());
+                candidates.add(table + "." + entry.key().substring(SETTINGS.length()));
             }
         }
-        tell(key, setting, line, candidates, PackPlace.one());
+        tell(key, line, Nearest.key(key, candidates));
     }
 
-    private void tell(String key, String word, int line, Set<String> candidates, PackPlace place) {
+    private void tell(String key, int line, Optional<String> nearest) {
         problems.add(
                 new Problem(
                         line,
                         key,
                         "this key is not known",
-                        Nearest.to(word, candidates)
-                                .map(nearest -> "the nearest known one is " + place.key(nearest))
+                        nearest.map(known -> "the nearest known one is " + known)
                                 .orElse("see the list of keys in README.md")));
     }
 }

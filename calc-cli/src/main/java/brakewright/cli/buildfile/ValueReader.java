@@ -31,11 +31,7 @@ final class ValueReader {
     Optional<Value> read(Schema.Entry entry, String key, Object raw, int line) {
         try {
             Value value = convert(entry, raw);
-            String range = outOfRange(entry, value);
-            if (!range.isEmpty()) {
-                note(entry, key, line, range);
-                return Optional.empty();
-            }
+            new PossibleRange(entry).check(value, raw);
             return Optional.of(value);
         } catch (QuantityParser.NotAQuantity wrong) {
             note(entry, key, line, String.valueOf(wrong.getMessage()));
@@ -91,7 +87,12 @@ final class ValueReader {
         if (kind instanceof Kind.Tabulated tabulated) {
             return new Value.Points(curve(raw, tabulated.quantity()));
         }
-        return new Value.Word(text(raw));
+        String text = text(raw);
+        Optional<String> unprintable = Printable.fault(text);
+        if (unprintable.isPresent()) {
+            throw new QuantityParser.NotAQuantity(unprintable.get());
+        }
+        return new Value.Word(text);
     }
 
     private static String text(Object raw) throws QuantityParser.NotAQuantity {
@@ -170,39 +171,5 @@ final class ValueReader {
             return "a list of " + array.size();
         }
         return raw instanceof String text ? '"' + text + '"' : String.valueOf(raw);
-    }
-
-    /** Says why a value is impossible; empty if it is not. */
-    static String outOfRange(Schema.Entry entry, Value value) {
-        if (value instanceof Value.Number number) {
-            return outOfRange(entry, number.quantity().value());
-        }
-        if (value instanceof Value.Pair pair) {
-            String first = outOfRange(entry, pair.first());
-            return first.isEmpty() ? outOfRange(entry, pair.second()) : first;
-        }
-        if (value instanceof Value.Points points) {
-            for (double[] point : points.pairs()) {
-                String wrong = outOfRange(entry, point[1]);
-                if (!wrong.isEmpty()) {
-                    return wrong;
-                }
-            }
-        }
-        return "";
-    }
-
-    private static String outOfRange(Schema.Entry entry, double value) {
-        if (value >= entry.low() && value <= entry.high()) {
-            return "";
-        }
-        String unit = entry.input().unit();
-        return String.format(
-                Locale.ROOT,
-                "%s is outside what is possible, %s to %s%s",
-                Plain.number(value),
-                Plain.number(entry.low()),
-                Plain.number(entry.high()),
-                unit.equals("1") || unit.isEmpty() ? "" : " " + unit);
     }
 }

@@ -154,12 +154,7 @@ public final class Variations {
     public static double parse(Input input, String text) throws BuildFileException {
         Schema.Entry entry = Schema.of(input);
         try {
-            Value value = new Value.Number(parse(entry, text));
-            String wrong = ValueReader.outOfRange(entry, value);
-            if (!wrong.isEmpty()) {
-                throw new QuantityParser.NotAQuantity(wrong);
-            }
-            return ((Value.Number) value).quantity().value();
+            return ((Value.Number) OptionValue.read(entry, text)).quantity().value();
         } catch (QuantityParser.NotAQuantity wrong) {
             throw new BuildFileException(
                     List.of(
@@ -167,17 +162,10 @@ public final class Variations {
                                     0,
                                     input.key(),
                                     String.valueOf(wrong.getMessage()),
-                                    entry.kind().expected()
+                                    OptionValue.expected(entry)
                                             + ", for example "
-                                            + entry.example().replace(" ", ""))));
+                                            + OptionValue.example(entry))));
         }
-    }
-
-    private static Quantity parse(Schema.Entry entry, String text)
-            throws QuantityParser.NotAQuantity {
-        return entry.kind() instanceof Kind.Measured measured
-                ? QuantityParser.parse(text, measured.dimension())
-                : QuantityParser.parseRatio(text);
     }
 
     /**
@@ -214,6 +202,7 @@ public final class Variations {
                         given.lines(),
                         given.proposals());
         List<Problem> problems = new ArrayList<>();
+        new Consistency(changed, tables, problems).check();
         Resolver.Completed all = new Resolver(tables, changed, problems).resolve();
         if (!problems.isEmpty()) {
             throw new BuildFileException(problems);

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class NearestTest {
 
@@ -24,6 +25,28 @@ class NearestTest {
     })
     void findsWhatWasMeant(String written, String meant) {
         assertThat(Nearest.to(written, KEYS)).contains(meant);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "rider.mas, rider.mass",
+        "pack.wrie, pack.wiring.wire",
+        "pack.parrallel, pack.parallel",
+        "pack.cell.fuse, pack.wiring.fuse",
+        "battery.fues, battery.fuse",
+        "rider.wheel_diamter, vehicle.wheel_diameter",
+        "motor.kw, motor.kv",
+        "mass, rider.mass",
+        "use.speed_maximum, use.speed_max"
+    })
+    void looksIntoTheSameTableFirst(String written, String meant) {
+        assertThat(Nearest.key(written, KEYS)).contains(meant);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"wobble", "pack.wobble", "rider.weight", "pack.x9", "settings.", ""})
+    void suggestsNoKeyThatIsFar(String written) {
+        assertThat(Nearest.key(written, KEYS)).isEmpty();
     }
 
     @Test

@@ -96,6 +96,9 @@ class QuantityParserTest {
                 "1 m m",
                 "1 2 m",
                 "1,5 m",
+                "1,5m",
+                "1 m ± 2,5 %",
+                ",5 m",
                 "1.5.5 m",
                 "one m",
                 "0x10 m",
@@ -150,6 +153,13 @@ class QuantityParserTest {
     void readsRatios(String text, double ratio) throws NotAQuantity {
         assertThat(QuantityParser.parseRatio(text).value())
                 .isCloseTo(ratio, within(Math.ulp(ratio)));
+    }
+
+    /** A percentage is the double next to it: a hundredth times 70 would not be 0.7. */
+    @ParameterizedTest
+    @CsvSource({"70 %, 0.7", "7 %, 0.07", "29 %, 0.29", "57 %, 0.57", "58 %, 0.58", "0.1 %, 0.001"})
+    void aPercentageIsWhatTheDecimalFractionIs(String text, double ratio) throws NotAQuantity {
+        assertThat(QuantityParser.parseRatio(text).value()).isEqualTo(ratio);
     }
 
     @ParameterizedTest

@@ -1,0 +1,89 @@
+package brakewright.cli.buildfile;
+
+import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import java.util.Locale;
+import java.util.Optional;
+import org.tomlj.TomlArray;
+
+/** Refuses values outside what is physically possible, in the unit in which they were written. */
+final class PossibleRange {
+
+    private final Schema.Entry entry;
+
+    PossibleRange(Schema.Entry entry) {
+        this.entry = entry;
+    }
+
+    /**
+     * Checks every number of a value that a file gives.
+     *
+     * @param value in calculation units
+     * @param raw the same as TOML gives it
+     * @throws NotAQuantity if a number is not possible
+     */
+    void check(Value value, Object raw) throws NotAQuantity {
+        if (value instanceof Value.Number number) {
+            check(number.quantity().value(), raw);
+        } else if (value instanceof Value.Pair pair && raw instanceof TomlArray both) {
+            check(pair.first(), both.get(0));
+            check(pair.second(), both.get(1));
+        } else if (value instanceof Value.Points points) {
+            int number = 0;
+            for (double[] point : points.pairs()) {
+                number++;
+                if (!isPossible(point[1])) {
+                    throw impossible(
+                            "point " + number + ": " + Plain.number(point[1]), asCalculated());
+                }
+            }
+        }
+    }
+
+    /**
+     * Checks one number.
+     *
+     * @param value in calculation units
+     * @param written as it was written
+     * @throws NotAQuantity if it is not possible
+     */
+    void check(double value, Object written) throws NotAQuantity {
+        if (!isPossible(value)) {
+            throw written instanceof String text
+                    ? impossible('"' + text.strip() + '"', asWritten(text))
+                    : impossible(String.valueOf(written), asCalculated());
+        }
+    }
+
+    private boolean isPossible(double value) {
+        return value >= entry.low() && value <= entry.high();
+    }
+
+    private static NotAQuantity impossible(String said, String range) {
+        return new NotAQuantity(said + " is outside what is possible, " + range);
+    }
+
+    private String asWritten(String text) throws NotAQuantity {
+        Optional<Dimension> dimension = entry.kind().dimensionOfNumbers();
+        if (dimension.isPresent()) {
+            UnitTable.Unit unit = QuantityParser.unitOf(text, dimension.get());
+            return range(
+                    (entry.low() - unit.offset()) / unit.factor(),
+                    (entry.high() - unit.offset()) / unit.factor(),
+                    unit.symbol());
+        }
+        return text.contains("%")
+                ? range(100.0 * entry.low(), 100.0 * entry.high(), "%")
+                : asCalculated();
+    }
+
+    private String asCalculated() {
+        String unit = entry.input().unit();
+        return range(entry.low(), entry.high(), unit.equals("1") ? "" : unit);
+    }
+
+    private static String range(double low, double high, String unit) {
+        return String.format(
+                        Locale.ROOT, "%s to %s %s", Plain.number(low), Plain.number(high), unit)
+                .stripTrailing();
+    }
+}
