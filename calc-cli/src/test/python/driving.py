@@ -26,6 +26,7 @@ TIGHT = 1e-9
 ITERATED = 1e-8  # found by iteration on both sides
 STEPPED = 1e-4  # integrated on both sides, each in its own way
 ROUGH = 1e-2  # trapezoids over the charge, middle steps of speed
+BRAKED = 2e-3  # middle steps on one side, one of which may straddle a jump of the brake
 SLOWING = 3e-3  # slower and slower: the worksheet's rule strides over bends of the speed
 STANDING = 0.05  # [m/s]
 MILE = 1609.344  # [m] International yard and pound agreement, 1959
@@ -225,11 +226,13 @@ def launch_and_climb(c, v, pulse, drive, group):
     if slopes:
         slope = max(0.0, min(slopes))
         c.number(group, f"climb_slope_held at {s:g}", drive.get("climb_slope_held"), slope)
+        sustained = drive.get("climb_slope_sustained", math.inf)
+        c.rule(sustained <= drive.get("climb_slope_held", math.inf), "sustains more than it holds")
         current = pulse.current_for(v.resistance_force(0.0, slope), 0.0)
         if slope > 0:
             field = "climb_motor_current_A"
             c.number(group, f"{field} at {s:g}", drive.get(field), current, ITERATED)
-            lasts(c, v, group, s, drive, "climb_held_for_s", current)
+            lasts(c, v, group, s, drive, "climb_held_for_s", current, 0.0)
     up = v["use.slope_max"]
     speed = v.top_speed(s, up) if all(up <= bound for bound in ground) else 0.0
     c.number(
@@ -239,14 +242,14 @@ def launch_and_climb(c, v, pulse, drive, group):
         current = pulse.current_for(v.resistance_force(speed, up), speed)
         field = "slope_motor_current_A"
         c.number(group, f"{field} at {s:g}", drive.get(field), current, 1e-6)
-        lasts(c, v, group, s, drive, "slope_winding_lasts_s", current)
+        lasts(c, v, group, s, drive, "slope_winding_lasts_s", current, speed)
     time = v["use.slope_length"] / speed if speed > 0 else None
     if v["use.slope_length"] > 0:
         c.number(group, f"slope_time at {s:g}", drive.get("slope_time_s"), time, 1e-6)
 
 
-def lasts(c, v, group, s, drive, field, current):
-    expected = v.time_to_limit(current) if v.heat_known() else None
+def lasts(c, v, group, s, drive, field, current, at):
+    expected = v.time_to_limit(current, at) if v.heat_known() else None
     # near the continuous current the time is steep in the current
     steep = expected is not None and expected > 2000
     c.number(group, f"{field} at {s:g}", drive.get(field), expected, 1e-3 if steep else 1e-5)
@@ -678,32 +681,61 @@ def leg(v, drive, speed, length, charge):
     }
 
 
-def stop(v, speed, charge, steps=160):
-    """A stop with the electric brake as it is set: small steps of time, later of speed."""
+def compare_stops(c, v, sheet):
+    """Stops on level dry road with both brakes, each by small steps of time, later of speed."""
+    rows = sheet.get("stops", ())
+    charges = sorted({row["charge"] for row in rows})
+    looked_at = {*charges[::5], *charges[-1:]}
+    for row in rows:
+        if "distance_m" not in row or row["charge"] not in looked_at:
+            continue
+        speed, charge = row["from_m_per_s"], row["charge"]
+        at = f"from {speed:.4g} m/s at charge {charge:g}"
+        expected = stop(v, speed, charge, 400, friction=True, idle=0.0)
+        distance = expected["distance"]
+        for field, value in (
+            ("distance_m", distance),
+            ("time_s", expected["time"]),
+            ("deceleration_mean_m_per_s2", speed**2 / (2 * distance)),
+        ):
+            c.number("stops", f"{field} {at}", row[field], value, BRAKED)
+
+
+def stop(v, speed, charge, steps=160, friction=False, idle=None):
+    """A stop with the brakes as they are set: small steps of time, later of speed."""
     inertia = v.mass * (1 + v["vehicle.rotating_share"])
-    idle = v["use.idle_power"]
-    u, r = v.open_circuit(charge), v.resistance(charge, v.pack_temperature)
+    idle = v["use.idle_power"] if idle is None else idle
     loss = v.loss_resistance(v.ambient)
-    limit = v.return_limit(charge)
-    grip = v.accelerations(braking=True, margin=0.0)["grip"]
+    lever = v.get("vehicle.friction_brake.deceleration", 0.0) if friction else 0.0
     total = {"time": 0.0, "distance": 0.0, "out": 0.0, "back": 0.0, "charge": 0.0}
     now = speed
+    grips = {}
+
+    def pack():
+        """Charge state, open-circuit voltage and resistance by now."""
+        s = min(1.0, charge - total["charge"] / (3600 * v.battery.capacity))
+        return s, v.open_circuit(s), v.resistance(s, v.pack_temperature)
 
     def at(x, share):
-        """Force and power into the pack while a share of the brake has built up."""
-        current = v.brake_point(charge, x, limit)["motor_current_A"]
-        if grip is not NOTHING and v.brake_force(current, x) > v.mass * GRAVITY * grip:
-            torque = v.mass * GRAVITY * grip * v.efficiency * v.wheel_radius
-            torque /= v.motors * v.reduction
+        """Force and power into the pack while a share of the brakes has built up."""
+        rubbing = min(share * lever, v["vehicle.grip"] * GRAVITY)
+        if rubbing not in grips:
+            grips[rubbing] = v.grip_beside(rubbing)
+        s = pack()[0]
+        current = v.brake_point(s, x, v.return_limit(s), share)["motor_current_A"]
+        force = v.brake_force(current, x)
+        if force > grips[rubbing]:
+            force = grips[rubbing]
+            torque = force * v.efficiency * v.wheel_radius / (v.motors * v.reduction)
             drag = v.drag_torque(v.motor_speed(x))
             current = max(0.0, (torque - drag) / v.torque_constant)
-        current *= share
         emf = v.torque_constant * v.motor_speed(x)
         power = v.motors * (emf * current - loss * current**2)
         into = power * v.controller_efficiency if power > 0 else power / v.controller_efficiency
-        return v.brake_force(current, x) + v.resistance_force(x), into
+        return force + v.mass * rubbing + v.resistance_force(x), into
 
     def add(x, dt, power):
+        _, u, r = pack()
         total["time"] += dt
         total["distance"] += x * dt
         # a stop brings back what it returns less what it draws at the end; electronics go on
@@ -1063,5 +1095,6 @@ def compare_driving(c, v, sheet):
     compare_thrust_map(c, v, sheet)
     compare_sag(c, v, sheet)
     compare_range(c, v, sheet)
+    compare_stops(c, v, sheet)
     compare_heat(c, v, sheet)
     compare_packs(c, v, sheet)

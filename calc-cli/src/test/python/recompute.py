@@ -282,8 +282,11 @@ class Vehicle:
             return limit
         return max(0.0, limit * (ends - u) / (ends - begins + limit * r))
 
-    def brake_point(self, charge, speed, limit=None):
-        """Asked pack current, pack current, motor current, cell voltage and force of braking."""
+    def brake_point(self, charge, speed, limit=None, share=1.0):
+        """Asked pack current, pack current, motor current, cell voltage and force of braking.
+
+        With a share of the brake current that is set, while it builds up.
+        """
         u = self.open_circuit(charge)
         r = self.resistance(charge, self.pack_temperature)
         emf = self.torque_constant * self.motor_speed(speed)
@@ -299,7 +302,7 @@ class Vehicle:
         # where braking draws, it draws no more than the pack can give
         most = u * u / (4 * r) * self.controller_efficiency / self.motors
         supplied = (emf + math.sqrt(emf**2 + 4 * loss * most)) / (2 * loss)
-        current = min(self["settings.motor_brake_current"], supplied)
+        current = min(share * self["settings.motor_brake_current"], supplied)
         asked = pack_current(current)
         if limit is None:
             limit = self.set_pack("settings.pack_regen_current")
@@ -341,24 +344,25 @@ class Vehicle:
             )
         )
 
-    def case_loss(self):
-        omega = self.motor_speed(self["use.speed_max"])
+    def case_loss(self, speed=None):
+        """Loss outside the winding; at the highest speed in use where no other is given."""
+        omega = self.motor_speed(self["use.speed_max"] if speed is None else speed)
         return self.drag_torque(omega) * omega
 
-    def continuous_current(self):
+    def continuous_current(self, speed=None):
         """Motor current whose steady state is the winding limit."""
         limit = self["motor.winding_limit"]
         to_case, to_air = self["motor.winding_to_case"], self["motor.case_to_air"]
-        rise = limit - self.ambient - to_air * self.case_loss()
+        rise = limit - self.ambient - to_air * self.case_loss(speed)
         if rise <= 0:
             return 0.0
         return math.sqrt(rise / (self.loss_resistance(limit) * (to_case + to_air)))
 
-    def heat_slopes(self, current):
+    def heat_slopes(self, current, speed=None):
         """Slopes of the winding and the case temperature at a motor current."""
         to_case, to_air = self["motor.winding_to_case"], self["motor.case_to_air"]
         winding, case = self["motor.winding_heat_capacity"], self["motor.case_heat_capacity"]
-        loss = self.case_loss()
+        loss = self.case_loss(speed)
 
         def slopes(hot, shell):
             flow = (hot - shell) / to_case
@@ -398,12 +402,12 @@ class Vehicle:
             hot, shell = self.step(slopes, hot, shell, duration / steps)
         return hot
 
-    def time_to_limit(self, current):
+    def time_to_limit(self, current, speed=None):
         """Time in which a cold winding reaches its limit; None when it never does."""
         limit = self["motor.winding_limit"]
-        if current <= self.continuous_current():
+        if current <= self.continuous_current(speed):
             return None
-        slopes = self.heat_slopes(current)
+        slopes = self.heat_slopes(current, speed)
         climb = slopes(self.ambient, self.ambient)[0]
         dt = min(self.quickest() / 60, (limit - self.ambient) / climb / 40)
         time, hot, shell = 0.0, self.ambient, self.ambient
@@ -467,6 +471,26 @@ class Vehicle:
             bounds["rider-tolerance"] = self["criteria.rider_deceleration_max"] / GRAVITY
         return bounds
 
+    def grip_beside(self, friction):
+        """Force at which a driven wheel slides while the friction brake slows by so much.
+
+        Sought by halving, from the loads of both axles: the friction brake takes the same part of
+        the grip of each.
+        """
+        weight = self.mass * GRAVITY
+        grip = self["vehicle.grip"]
+        wheelbase = self["vehicle.wheelbase"]
+
+        def spare(force):
+            moment = weight * self["vehicle.mass_centre_from_front"]
+            moment -= (force + self.mass * friction) * self["vehicle.mass_centre_height"]
+            rear = min(weight, max(0.0, moment / wheelbase))
+            axle = self["vehicle.driven_axle"]
+            driven = weight if axle == "both" else rear if axle == "rear" else weight - rear
+            return (grip - friction / GRAVITY) * driven - force
+
+        return root(spare, 0.0, 2 * grip * weight) if spare(0.0) > 0 else 0.0
+
     def climbing_bounds(self, rolling):
         """Slopes at which the driven wheels spin and the front wheels lift, at steady speed."""
         wheelbase = self["vehicle.wheelbase"]
@@ -509,8 +533,10 @@ class Vehicle:
                 force = max(0.0, turning * force - road)
             lever = self.wheel_radius / (self.motors * self.reduction)
             if braking:
-                torque = force * lever * self.efficiency - self.drag_torque(0.0)
-            else:
+                # drag brakes beside the current, most of all at the highest speed in use
+                drag = self.drag_torque(self.motor_speed(self["use.speed_max"]))
+                torque = force * lever * self.efficiency - drag
+            else:  # pulling away, where the motors hardly turn
                 torque = force * lever / self.efficiency + self.drag_torque(0.0)
             bounds[name] = max(0.0, torque / self.torque_constant)
         return bounds
@@ -538,7 +564,8 @@ class Vehicle:
         per_volt = self.wheel_radius / (self.reduction * self.emf)
         return {
             "controller-back-emf": self.controller_ceiling() * per_volt,
-            "pack-back-emf": self.open_circuit(self["use.charge_from"]) * per_volt,
+            # the cap must hold down to the emptiest pack in use
+            "pack-back-emf": self.open_circuit(self["use.charge_to"]) * per_volt,
         }
 
 
@@ -790,6 +817,7 @@ UNITLESS = {
     "set_per_controller",
     "per_controller",
     "climb_slope_held",
+    "climb_slope_sustained",
     "end_of_use_charge",
     "holds_below_charge",
     "holds_above_charge",

@@ -16,8 +16,20 @@ final class BuildArgument {
 
     /** Reads a file. */
     static BuildFile read(Path path) {
-        if (!Files.isRegularFile(path)) {
+        if (path.toString().isEmpty()) {
+            throw new Unusable("the name of the build file is empty; there is no such file");
+        }
+        if (Files.isDirectory(path)) {
+            throw new Unusable(
+                    path
+                            + ": this is a folder; a build file is wanted, for example "
+                            + path.resolve(EXAMPLE));
+        }
+        if (!Files.exists(path)) {
             throw new Unusable(path + ": there is no such file");
+        }
+        if (!Files.isRegularFile(path)) {
+            throw new Unusable(path + ": this is no ordinary file");
         }
         try {
             return read(path.toString(), Files.readAllBytes(path));

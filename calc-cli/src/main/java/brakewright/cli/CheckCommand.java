@@ -4,7 +4,9 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.SettingReader;
 import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.json.CheckJson;
 import brakewright.cli.text.CheckText;
+import brakewright.profile.Headrooms;
 import brakewright.spec.Settings;
 import brakewright.worksheet.Check;
 import java.nio.file.Path;
@@ -27,6 +29,12 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
 
+    /** In which form the check is printed. */
+    enum Format {
+        TEXT,
+        JSON
+    }
+
     @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
     Path build = Path.of("");
 
@@ -44,6 +52,12 @@ final class CheckCommand implements Callable<Integer> {
             description = "Try the settings of [proposals.NAME] in the build file.")
     @Nullable String proposal;
 
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
+    Format format = Format.TEXT;
+
     @Option(names = "--strict", description = "End with status 1 also for a conditional verdict.")
     boolean strict;
 
@@ -58,9 +72,19 @@ final class CheckCommand implements Callable<Integer> {
         BuildFile file = BuildArgument.read(build);
         Settings changes = proposed(file);
         Check check = Check.of(file.build(), changes);
+        Headrooms headrooms = Headrooms.of(check.present().build(), check.proposed().build());
         Optional<Tolerated> tolerated = tolerated(file, changes);
         output.write(
-                new CheckText(file, check, tolerated, page.units, output.ink(page)).text(),
+                format == Format.JSON
+                        ? CheckJson.of(file, check, headrooms, tolerated)
+                        : new CheckText(
+                                        file,
+                                        check,
+                                        headrooms,
+                                        tolerated,
+                                        page.units,
+                                        output.ink(page))
+                                .text(),
                 spec.commandLine().getOut());
         return ExitStatus.of(
                 tolerated

@@ -8,6 +8,9 @@ import picocli.CommandLine;
 /** Says what went wrong, without a stack trace. */
 final class Complaints implements CommandLine.IExecutionExceptionHandler {
 
+    /** Assumption: our own choice; the longest list of the tables is shorter. */
+    private static final int LONGEST = 1000;
+
     @Override
     public int handleExecutionException(
             Exception problem, CommandLine commandLine, CommandLine.ParseResult parsed) {
@@ -24,11 +27,15 @@ final class Complaints implements CommandLine.IExecutionExceptionHandler {
 
     private static void print(Unusable unusable, PrintWriter err) {
         if (!(unusable.getCause() instanceof BuildFileException file)) {
-            err.println(unusable.getMessage());
+            err.println(printable(String.valueOf(unusable.getMessage())));
             return;
         }
         int count = file.problems().size();
-        err.println(unusable.getMessage() + ": " + count + (count == 1 ? " problem" : " problems"));
+        err.println(
+                printable(String.valueOf(unusable.getMessage()))
+                        + ": "
+                        + count
+                        + (count == 1 ? " problem" : " problems"));
         for (Problem each : file.problems()) {
             err.println();
             String place = each.line() > 0 ? "line " + each.line() : "";
@@ -41,11 +48,13 @@ final class Complaints implements CommandLine.IExecutionExceptionHandler {
         }
     }
 
-    /** Keeps what a broken file contains from moving the cursor. */
+    /** Keeps what a broken file contains from moving the cursor, and off the whole screen. */
     private static String printable(String text) {
+        if (text.codePointCount(0, text.length()) > LONGEST) {
+            return printable(text.substring(0, text.offsetByCodePoints(0, LONGEST - 1))) + "…";
+        }
         StringBuilder safe = new StringBuilder(text.length());
         text.codePoints()
-                .limit(400)
                 .forEach(
                         point -> safe.appendCodePoint(Character.isISOControl(point) ? '?' : point));
         return safe.toString();

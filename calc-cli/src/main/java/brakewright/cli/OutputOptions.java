@@ -7,20 +7,34 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Where a result goes. */
 final class OutputOptions {
 
+    private static final String OUTPUT = "--output";
+
     @Option(
-            names = "--output",
+            names = OUTPUT,
             paramLabel = "FILE",
             description = "Write to a file instead of standard output, whole or not at all.")
     @Nullable Path file;
 
-    @Option(names = "--force", description = "Replace the output file if it exists.")
+    @Option(
+            names = "--force",
+            description = "Replace the output file if it exists; never one that was read.")
     boolean force;
+
+    @Spec(Spec.Target.MIXEE)
+    CommandSpec command = CommandSpec.create();
 
     /** A file never holds colour. */
     Ink ink(PageOptions page) {
@@ -35,12 +49,48 @@ final class OutputOptions {
         if (Files.isDirectory(file)) {
             throw new Unusable(file + ": this is a folder, not a file");
         }
+        for (Path read : otherFiles()) {
+            if (isSame(file, read)) {
+                throw new Unusable(
+                        file
+                                + ": this is a build file that was read, which is never replaced;"
+                                + " name another, for example --output worksheet.txt");
+            }
+        }
         if (Files.exists(file) && !force) {
             throw new Unusable(file + ": the file exists; --force replaces it");
         }
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new Unusable(file + ": there is no such folder");
+        }
+    }
+
+    /** Every other file that the command was given: it reads them. */
+    private List<Path> otherFiles() {
+        return command.args().stream()
+                .filter(argument -> !isOutput(argument))
+                .map(ArgSpec::<Object>getValue)
+                .flatMap(
+                        value ->
+                                value instanceof Collection<?> several
+                                        ? several.stream()
+                                        : Stream.ofNullable(value))
+                .filter(Path.class::isInstance)
+                .map(Path.class::cast)
+                .toList();
+    }
+
+    private static boolean isOutput(ArgSpec argument) {
+        return argument instanceof OptionSpec option && option.longestName().equals(OUTPUT);
+    }
+
+    /** Whether two names lead to one file, by whatever links. */
+    private static boolean isSame(Path one, Path other) {
+        try {
+            return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+        } catch (IOException unreadable) {
+            throw new Unusable(one + ": the file cannot be looked at", unreadable);
         }
     }
 

@@ -5,6 +5,9 @@ import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.InputPlace;
 import brakewright.cli.buildfile.Nearest;
 import brakewright.cli.buildfile.Variations;
+import brakewright.cli.text.SolveText;
+import brakewright.limit.Limits;
+import brakewright.profile.CellMass;
 import brakewright.profile.Solution;
 import brakewright.profile.Solver;
 import brakewright.profile.Tolerances;
@@ -31,14 +34,20 @@ import java.util.Set;
 record Question(
         BuildFile file, InputPlace place, List<InputPlace> places, double low, double high) {
 
-    /** Assumption: our own choice; no pack of this class has more cells side by side. */
-    private static final int MOST_PARALLEL = 200;
+    /**
+     * Assumption: our own choice, where the mass of a cell is not known; few packs of this class
+     * have more cells side by side.
+     */
+    private static final int MOST_PARALLEL = 100;
 
     /** Assumption: our own choice; slower than this nothing is braked electrically [m/s]. */
     private static final double SLOWEST = 0.3;
 
     /** Assumption: our own choice; a use of less charge than this is none [1]. */
     private static final double STEP = 1e-3;
+
+    /** Assumption: our own choice [1]. */
+    private static final double BEYOND = 1.1;
 
     private static final Set<Input> CURRENTS =
             Set.of(
@@ -102,21 +111,46 @@ record Question(
                                     place,
                                     new InputPlace(Input.USE_SPEED_MAX, 0, InputPlace.Part.WHOLE)),
                             Math.min(SLOWEST, 0.1 * fastest(file)),
-                            fastest(file));
+                            Math.min(possible, fastest(file)));
             case PACK_PARALLEL ->
-                    new Question(
-                            file,
-                            place,
-                            List.of(place),
-                            variations.nominal(place).orElse(1.0),
-                            MOST_PARALLEL);
+                    new Question(file, place, List.of(place), 1.0, mostParallel(file, place));
             default -> new Question(file, place, List.of(place), 0.0, possible);
         };
     }
 
+    /** A little beyond all that is set and all that back-EMF permits, so that what binds shows. */
     private static double fastest(BuildFile file) {
+        Build build = file.build();
+        return BEYOND
+                * Math.max(
+                        Limits.of(build).speedCap().value(),
+                        Math.max(build.settings().speedCap().orElse(0.0), build.use().speedMax()));
+    }
+
+    /** As many as weigh no more than the whole vehicle, but never fewer than there are. */
+    private static double mostParallel(BuildFile file, InputPlace place) {
+        double present = file.variations().nominal(place).orElse(1.0);
         return Math.max(
-                file.build().settings().speedCap().orElse(0.0), file.build().use().speedMax());
+                present,
+                cells(file, place)
+                        .map(cells -> cells.most(file.build().vehicle().mass()))
+                        .orElse(MOST_PARALLEL));
+    }
+
+    /** What the cells of the pack asked about weigh; empty where the mass of one is not known. */
+    private static Optional<CellMass> cells(BuildFile file, InputPlace place) {
+        Variations variations = file.variations();
+        return variations
+                .nominal(new InputPlace(Input.CELL_MASS, place.pack(), InputPlace.Part.WHOLE))
+                .flatMap(
+                        mass ->
+                                variations
+                                        .nominal(
+                                                new InputPlace(
+                                                        Input.PACK_SERIES,
+                                                        place.pack(),
+                                                        InputPlace.Part.WHOLE))
+                                        .map(series -> new CellMass(mass, series.intValue())));
     }
 
     /** The fullest charge cannot lie below the emptiest, wherever that is. */
@@ -138,11 +172,12 @@ record Question(
         return place.input() == Input.PACK_PARALLEL;
     }
 
-    /** Whether the value now in the file is the bound of what is asked about. */
-    boolean startsFromPresent() {
-        return isCount()
-                || place.input() == Input.USE_CHARGE_FROM
-                || place.input() == Input.SETTINGS_SPEED_CAP;
+    /**
+     * Whether lower values are milder throughout. A less full pack takes more, but bears a lower
+     * speed cap and may need a wider taper.
+     */
+    boolean isOrdered() {
+        return place.input() != Input.USE_CHARGE_FROM;
     }
 
     /** The value now in the file, or taken in its place. */
@@ -150,11 +185,15 @@ record Question(
         return file.variations().nominal(place);
     }
 
-    /** What to know about an answer besides; empty where nothing. */
-    String note() {
-        return place.input() == Input.SETTINGS_SPEED_CAP
-                ? "use.speed_max is moved along: set both, for the higher of them counts."
-                : "";
+    /** What the text tells of the question. */
+    SolveText.Asked asked() {
+        return new SolveText.Asked(
+                present(),
+                low,
+                high,
+                isOrdered(),
+                cells(file, place),
+                file.build().vehicle().mass());
     }
 
     /** Answers with nominal inputs. */
@@ -203,9 +242,12 @@ record Question(
     }
 
     private Solution solve(VerdictOf verdict) {
-        return isCount()
-                ? Solver.smallest(verdict::at, (int) low, (int) high)
-                : Solver.highest(verdict::at, low, high);
+        if (isCount()) {
+            return Solver.smallest(verdict::at, (int) low, (int) high);
+        }
+        return isOrdered()
+                ? Solver.highest(verdict::at, low, high)
+                : Solver.highestOfAny(verdict::at, low, high);
     }
 
     private Build build(List<InputPlace> fixed, double[] values, double asked) {

@@ -83,17 +83,11 @@ final class SolveCommand implements Callable<Integer> {
                                 file.title(),
                                 question.place().name(),
                                 question.place().input().unit(),
+                                question.asked(),
                                 nominal,
                                 unfavourable)
                         : text(question)
-                                .text(
-                                        file.title(),
-                                        question.present(),
-                                        question.low(),
-                                        question.high(),
-                                        question.note(),
-                                        nominal,
-                                        unfavourable),
+                                .text(file.title(), question.asked(), nominal, unfavourable),
                 spec.commandLine().getOut());
         return unfavourable.orElse(nominal) instanceof Solution.None
                 ? ExitStatus.OUTSIDE

@@ -68,22 +68,17 @@ final class SweepCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         BuildFile file = BuildArgument.read(build);
-        List<Varied> varied = new ArrayList<>();
-        for (String each : vary) {
-            varied.add(Varied.parse(file.variations(), each));
-        }
-        if (varied.stream().map(Varied::place).distinct().count() < varied.size()) {
-            throw new Unusable("--vary names a key twice");
-        }
+        List<Varied> varied = Varied.parseAll("--vary", file.variations(), vary);
         if (threads < 1 || threads > 1024) {
             throw new Unusable("--threads must be from 1 to 1024, was " + threads);
         }
         Sweep sweep = new Sweep(file, varied);
         if (sweep.count() > MOST) {
             throw new Unusable(
-                    "these are more than "
+                    "--vary asks for too many combinations; at most "
                             + MOST
-                            + " combinations; take fewer values or fewer keys");
+                            + " are possible: take fewer values or fewer keys, for example"
+                            + " motor_brake_current=20A..60A/41");
         }
         output.claim();
         long began = System.nanoTime();

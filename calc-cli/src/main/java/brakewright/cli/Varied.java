@@ -2,7 +2,11 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.InputPlace;
+import brakewright.cli.buildfile.Problem;
 import brakewright.cli.buildfile.Variations;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,44 +20,131 @@ import java.util.regex.Pattern;
  */
 record Varied(InputPlace place, double low, double high, int count) {
 
-    private static final Pattern SHAPE = Pattern.compile("([^=]+)=(.+?)\\.\\.(.+)/([0-9]{1,7})");
+    private static final Pattern SHAPE = Pattern.compile("([^=]+)=(.+?)\\.\\.(.+)/([0-9]+)");
+    private static final String EXAMPLE = "motor_brake_current=20A..60A/41";
 
-    /** Understands {@code KEY=LOW..HIGH/N}. */
+    /** More digits than this are more values than can be counted. */
+    private static final int DIGITS = 9;
+
+    /** Understands the {@code KEY=LOW..HIGH/N} of {@code --against}. */
     static Varied parse(Variations variations, String text) {
-        Matcher shape = SHAPE.matcher(text.strip());
-        if (!shape.matches()) {
-            throw new Unusable(
-                    "\""
-                            + text
-                            + "\" is no variation; expected KEY=LOW..HIGH/N, for example"
-                            + " motor_brake_current=20A..60A/41");
-        }
-        String key = shape.group(1).strip();
-        InputPlace place =
-                variations
-                        .find(key)
-                        .orElseThrow(
-                                () ->
-                                        new Unusable(
-                                                "\""
-                                                        + key
-                                                        + "\" is no key with a single number in"
-                                                        + " this file; with several packs name"
-                                                        + " one, for example packs.1.parallel;"
-                                                        + " keys are listed in README.md"));
-        int count = Integer.parseInt(shape.group(4));
-        if (count < 2) {
-            throw new Unusable(key + ": at least 2 values are needed, for example 20A..60A/41");
-        }
-        return new Varied(
-                place, value(place, key, shape.group(2)), value(place, key, shape.group(3)), count);
+        return parseAll("--against", variations, List.of(text)).get(0);
     }
 
-    private static double value(InputPlace place, String key, String text) {
+    /** Understands all that an option names, or says everything that is wrong with them. */
+    static List<Varied> parseAll(String option, Variations variations, List<String> texts) {
+        List<Problem> problems = new ArrayList<>();
+        List<Varied> all = new ArrayList<>();
+        for (String text : texts) {
+            read(variations, text.strip(), problems)
+                    .ifPresent(
+                            varied -> {
+                                if (all.stream().anyMatch(varied::isOfSameKey)) {
+                                    problems.add(
+                                            problem(
+                                                    varied.place().name(),
+                                                    "this key is named twice",
+                                                    "each key once, for example " + EXAMPLE));
+                                }
+                                all.add(varied);
+                            });
+        }
+        if (!problems.isEmpty()) {
+            throw new Unusable(option, new BuildFileException(problems));
+        }
+        return all;
+    }
+
+    private boolean isOfSameKey(Varied other) {
+        return place.equals(other.place);
+    }
+
+    private static Problem problem(String key, String wrong, String expected) {
+        return new Problem(0, key, wrong, expected);
+    }
+
+    private static Optional<Varied> read(
+            Variations variations, String text, List<Problem> problems) {
+        Matcher shape = SHAPE.matcher(text);
+        if (!shape.matches()) {
+            problems.add(
+                    problem(
+                            '"' + text + '"',
+                            "this is no variation",
+                            "KEY=LOW..HIGH/N, for example " + EXAMPLE));
+            return Optional.empty();
+        }
+        String key = shape.group(1).strip();
+        Optional<InputPlace> place = variations.find(key);
+        if (place.isEmpty()) {
+            problems.add(
+                    problem(
+                            key,
+                            "this is no key with a single number in this file",
+                            "a key of README.md, with several packs of one of them, for example"
+                                    + " packs.1.parallel=3..6/4"));
+            return Optional.empty();
+        }
+        int before = problems.size();
+        double low = value(place.get(), shape.group(2), problems);
+        double high = value(place.get(), shape.group(3), problems);
+        int count = count(shape.group(4));
+        if (count < 2) {
+            problems.add(
+                    problem(
+                            key,
+                            "\"" + shape.group(4) + "\" values make no variation",
+                            "at least 2 values, for example " + EXAMPLE));
+        }
+        if (problems.size() > before) {
+            return Optional.empty();
+        }
+        Varied varied = new Varied(place.get(), low, high, count);
+        varied.findRepeats(key, problems);
+        return problems.size() > before ? Optional.empty() : Optional.of(varied);
+    }
+
+    private void findRepeats(String key, List<Problem> problems) {
+        if (low == high) {
+            problems.add(
+                    problem(
+                            key,
+                            "the first value and the last are the same",
+                            "two different values, for example " + EXAMPLE));
+        } else if (Variations.isCount(place.input()) && count > Math.abs(high - low) + 1.0) {
+            int most = (int) Math.abs(high - low) + 1;
+            problems.add(
+                    problem(
+                            key,
+                            "only whole numbers are possible, and there are no "
+                                    + count
+                                    + " different ones from "
+                                    + (int) low
+                                    + " to "
+                                    + (int) high,
+                            "at most "
+                                    + most
+                                    + " values, for example "
+                                    + key
+                                    + "="
+                                    + (int) low
+                                    + ".."
+                                    + (int) high
+                                    + "/"
+                                    + most));
+        }
+    }
+
+    private static int count(String digits) {
+        return digits.length() > DIGITS ? Integer.MAX_VALUE : Integer.parseInt(digits);
+    }
+
+    private static double value(InputPlace place, String text, List<Problem> problems) {
         try {
             return Variations.parse(place.input(), text.strip());
         } catch (BuildFileException wrong) {
-            throw new Unusable(key, wrong);
+            problems.addAll(wrong.problems());
+            return Double.NaN;
         }
     }
 

@@ -56,7 +56,7 @@ final class WorksheetCommand implements Callable<Integer> {
             description =
                     "Count in N cases, spread evenly over the tolerances, how many are within"
                             + " limits.")
-    int cases;
+    @Nullable Integer cases;
 
     @Option(
             names = "--seed",
@@ -88,12 +88,18 @@ final class WorksheetCommand implements Callable<Integer> {
     }
 
     private Optional<Tolerated> tolerated(BuildFile file) {
-        if (cases < 0 || cases > MOST_CASES) {
-            throw new Unusable("--cases must be from 0 to " + MOST_CASES + ", was " + cases);
+        int count = cases == null ? 0 : cases;
+        if (count < 0 || count > MOST_CASES || (cases != null && count == 0)) {
+            throw new Unusable(
+                    "--cases must be from 1 to "
+                            + MOST_CASES
+                            + ", was "
+                            + count
+                            + "; for example --cases 4096, or leave it out");
         }
         try {
-            Optional<Tolerated> tolerated = Tolerated.of(file, Settings.NONE, cases, seed);
-            if (cases > 0 && tolerated.isEmpty()) {
+            Optional<Tolerated> tolerated = Tolerated.of(file, Settings.NONE, count, seed);
+            if (count > 0 && tolerated.isEmpty()) {
                 throw new Unusable(
                         "--cases needs a tolerance in the build file, for example resistance ="
                                 + " \"68 mΩ ± 10 %\"");

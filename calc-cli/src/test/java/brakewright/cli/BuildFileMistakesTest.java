@@ -49,8 +49,8 @@ class BuildFileMistakesTest {
                     rider   | mass        | mass = "82 ston"   | rider.mass  | unit "ston" is not known | mass = "92 kg"
                     rider   | mass        | mass = "82 KG"     | rider.mass  | unit "KG" is not known | mass = "92 kg"
                     rider   | mass        | mass = "82,5 kg"   | rider.mass  | has a comma          | mass = "92 kg"
-                    rider   | mass        | mass = "-82 kg"    | rider.mass  | -82 is outside       | mass = "92 kg"
-                    rider   | mass        | mass = "82000 kg"  | rider.mass  | 82000 is outside what is possible, 10 to 250 kg | mass = "92 kg"
+                    rider   | mass        | mass = "-82 kg"    | rider.mass  | "-82 kg" is outside what is possible, 10 to 250 kg | mass = "92 kg"
+                    rider   | mass        | mass = "82000 kg"  | rider.mass  | "82000 kg" is outside what is possible, 10 to 250 kg | mass = "92 kg"
                     rider   | mass        | mass = "1e999 kg"  | rider.mass  | too large            | mass = "92 kg"
                     rider   | mass        | mass = "NaN kg"    | rider.mass  | "NaN kg" does not read as a number | mass = "92 kg"
                     rider   | mass        | mass = ""          | rider.mass  | does not read as a number | mass = "92 kg"
@@ -67,7 +67,23 @@ class BuildFileMistakesTest {
                     drive   | motors      | motors = 1.5       | drive.motors    | 1.5 is no whole number | motors = 2
                     drive   | motors      | motors = "2"       | drive.motors    | no whole number  | motors = 2
                     drive   | motors      | motors = 0         | drive.motors    | outside          | motors = 2
-                    drive   | efficiency  | efficiency = "940 %" | drive.efficiency | 9.4 is outside | efficiency = "95 %"
+                    drive   | efficiency  | efficiency = "940 %" | drive.efficiency | "940 %" is outside what is possible, 30 to 100 % | efficiency = "95 %"
+                    drive   | efficiency  | efficiency = 9.4   | drive.efficiency | 9.4 is outside what is possible, 0.3 to 1 | efficiency = "95 %"
+                    rider   | mass        | mass = "820 lb"    | rider.mass  | "820 lb" is outside what is possible, 22.0462 to 551.156 lb | mass = "92 kg"
+                    rider   | mass        | mass = "820 lb ± 2 lb" | rider.mass | "820 lb ± 2 lb" is outside what is possible, 22.0462 to 551.156 lb | mass = "92 kg"
+                    rider   | mass        | mass = "82 kg ± 2,5 kg" | rider.mass | has a comma; decimals take a point | mass = "92 kg"
+                    rider   | mass        | mass = "1,500 kg"  | rider.mass  | thousands no mark    | mass = "92 kg"
+                    motor   | winding_limit | winding_limit = "20 °F" | motor.winding_limit | "20 °F" is outside what is possible, 104 to 482 °F | winding_limit = "120 °C"
+                    motor   | pole_pairs  | pole_pairs = 0     | motor.pole_pairs | 0 is outside what is possible, 1 to 100 | pole_pairs = 7
+                    pack    | cell        | cell = "x\\u001b"    | pack.cell   | control character U+001B | cell = "samsung-30q"
+                    pack    | series      | wrie = "8 AWG"     | pack.wrie   | not known            | pack.wiring.wire
+                    pack    | series      | wobble = 3         | pack.wobble | not known            | see the list of keys in README.md
+                    pack    | series      | protecton = 3      | pack.protecton | not known         | pack.protection
+                    pack.wiring | plug    | plug = "x\\u0007"    | pack.wiring.plug | control character U+0007 | plug = "xt90"
+                    use     | speed_max   | speed_max = "300000 km/h" | use.speed_max | "300000 km/h" is outside what is possible, 0.36 to 360 km/h | speed_max = "25 km/h"
+                    use     | pack_temperature | pack_temperature = ["12 °C", "99 degC"] | use.pack_temperature | "99 degC" is outside what is possible, -40 to 80 degC | ["5 °C", "35 °C"]
+                    use     | hard_brake  | stops_per_km = 200 | use.stops_per_km | 200 is outside what is possible, 0 to 100 1/km | stops_per_km = 2.5
+                    proposals.firmer-brake | motor_brake_current | motor_brake_curent = "9 A" | proposals.firmer-brake.motor_brake_curent | not known | the nearest known one is proposals.firmer-brake.motor_brake_current
                     motor   | resistance  | resistance = "68 mΩ ± 10 V" | motor.resistance | "V" is the unit of a voltage | resistance = "68 mΩ"
                     motor   | resistance  | resistance = "68 mΩ ± 120 %" | motor.resistance | tolerance | resistance = "68 mΩ"
                     motor   | resistance  | resistance = "68 mΩ ± -1 mΩ" | motor.resistance | tolerance | resistance = "68 mΩ"
@@ -81,11 +97,16 @@ class BuildFileMistakesTest {
                     use     | pack_temperature | pack_temperature = "12 °C" | use.pack_temperature | no pair | ["5 °C", "35 °C"]
                     use     | pack_temperature | pack_temperature = ["12 °C"] | use.pack_temperature | a list of 1 is no pair | ["5 °C", "35 °C"]
                     use     | pack_temperature | pack_temperature = [12, 38] | use.pack_temperature | bare number 12 | ["5 °C", "35 °C"]
-                    use     | pack_temperature | pack_temperature = ["12 °C", "380 °C"] | use.pack_temperature | 380 is outside | ["5 °C", "35 °C"]
+                    use     | pack_temperature | pack_temperature = ["12 °C", "380 °C"] | use.pack_temperature | "380 °C" is outside what is possible, -40 to 80 °C | ["5 °C", "35 °C"]
                     settings | speed_cap  | speed_cap = "32 km" | settings.speed_cap | "km" is the unit of a length | speed_cap = "25 km/h"
                     proposals.firmer-brake | motor_brake_current | motor_break_current = "42 A" | proposals.firmer-brake.motor_break_current | not known | motor_brake_current
                     proposals.firmer-brake | motor_brake_current | motor_brake_current = 42 | proposals.firmer-brake.motor_brake_current | bare number 42 | "30 A"
                     ''      | title       | title = 7          | title           | must be text     | title = "
+                    ''      | title       | title = "a\\u001b[2Jb" | title        | control character U+001B | title = "
+                    ''      | title       | title = "a\\nb"     | title           | more than one line | title = "
+                    ''      | title       | title = "a\\u202eb" | title           | control character U+202E | title = "
+                    ''      | notes       | notes = "a\\u001bb" | notes           | control character U+001B | notes = "
+                    ''      | notes       | notes = "a\\tb"     | notes           | control character U+0009 | notes = "
                     """)
     void isToldWithLineKeyReasonAndExample(
             String table, String key, String line, String reported, String wrong, String expected) {
@@ -111,6 +132,11 @@ class BuildFileMistakesTest {
                     use      | pack_temperature  | pack_temperature = ["38 °C", "12 °C"] | use.pack_temperature | warmest pack
                     vehicle  | mass_centre_from_front | mass_centre_from_front = "1.2 m" | vehicle.mass_centre_from_front | from 0.0 to 0.95 m
                     controller | count           | count = 3                | controller.count     | divide evenly
+                    pack.protection | cell_undervoltage_trip | cell_undervoltage_trip = "4.3 V" | pack.protection.cell_undervoltage_trip | 4.3 V is not below cell_overvoltage_trip, 4.25 V
+                    pack.protection | cell_undervoltage_trip | cell_undervoltage_trip = "4.2 V" | pack.protection.cell_undervoltage_trip | 4.2 V is not below the cell's voltage_max, 4.2 V
+                    pack.protection | cell_overvoltage_trip  | cell_overvoltage_trip = "2.5 V"  | pack.protection.cell_overvoltage_trip  | 2.5 V is not above the cell's voltage_min, 2.5 V
+                    motor    | kv                | kv = "1700 rpm/V"        | motor.kv             | with drive.reduction 3.6 and vehicle.wheel_diameter 0.175 m, is a no-load speed of 654 km/h
+                    use      | hard_brake        | measured_speed = "20 km/h" | use.measured_speed | no effect without use.measured_consumption
                     """)
     void isToldWhereValuesDoNotGoTogether(
             String table, String key, String line, String reported, String wrong) {
@@ -298,6 +324,51 @@ class BuildFileMistakesTest {
         assertUnusable(run);
         assertThat(problem(run, number, "proposals.firmer-brake.high_voltage_taper"))
                 .contains("must ascend");
+    }
+
+    @Test
+    void readsAFileThatBeginsWithAByteOrderMark() {
+        assertThat(CommandRun.worksheet("\ufeff" + file.text()))
+                .isEqualTo(CommandRun.worksheet(file.text()));
+    }
+
+    @Test
+    void aFolderIsNoBuildFile() {
+        CommandRun run = CommandRun.of("worksheet", "examples");
+        assertUnusable(run);
+        assertThat(run.err()).contains("examples: this is a folder").contains(".toml");
+    }
+
+    @Test
+    void aBadNameOfAProposalIsReportedOnce() {
+        String text =
+                file.text()
+                        + "[proposals.present]\nmotor_brake_current = \"9 A\"\n"
+                        + "speed_cap = \"9 km/h\"\n";
+        CommandRun run = CommandRun.worksheet(text);
+        assertUnusable(run);
+        assertThat(run.err())
+                .contains(": 1 problem\n")
+                .contains("proposals.present: this is no name for a proposal");
+    }
+
+    @Test
+    void aProposalOfNothingIsRefused() {
+        CommandRun run = CommandRun.worksheet(file.text() + "[proposals.idle]\n");
+        assertUnusable(run);
+        assertThat(run.err()).contains("proposals.idle: this proposal changes no setting");
+    }
+
+    @Test
+    void notesMayHaveLinesButNoneIsTooLong() {
+        file.replace(
+                "", "notes", "notes = \"\"\"one\\r\n\ntwo " + "x".repeat(250) + " three\"\"\"");
+        file.replace("", "title", "title = \"" + "Trail".repeat(50) + "\"");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.outLines())
+                .contains("one", "two", "x".repeat(100), "x".repeat(50) + " three")
+                .allSatisfy(line -> assertThat(line).hasSizeLessThan(101));
     }
 
     @Test

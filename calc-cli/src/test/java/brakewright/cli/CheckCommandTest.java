@@ -1,18 +1,24 @@
 package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class CheckCommandTest {
+
+    @TempDir Path folder = Path.of("");
 
     private static final String HARDER = "motor_brake_current=38A";
     private static final Pattern USELESS_ABOVE =
@@ -102,6 +108,157 @@ class CheckCommandTest {
         assertThat(run.out()).contains("39.7").contains("42");
     }
 
+    /** What check and solve say of the highest values over the whole charge is the same. */
+    @ParameterizedTest
+    @EnumSource
+    void agreesWithSolve(Example example) {
+        Map<String, Object> highest =
+                JsonMaps.object(json(example.path(), "motor_brake_current=20A"), "highest");
+        for (String key : List.of("motor_brake_current", "pack_regen_current")) {
+            Map<String, Object> own = JsonMaps.object(JsonMaps.object(highest, key), "throughout");
+            String path =
+                    key.equals("pack_regen_current")
+                            ? with(example, "motor_brake_current", "20 A")
+                            : example.path();
+            Map<String, Object> solved =
+                    JsonMaps.object(
+                            JsonMaps.read(
+                                    CommandRun.of("solve", path, "--for", key, "--format", "json")
+                                            .out()),
+                            "nominal");
+            assertThat(JsonMaps.text(own, "answer")).isEqualTo(JsonMaps.text(solved, "answer"));
+            assertThat(JsonMaps.text(own, "bound_by")).isEqualTo(JsonMaps.text(solved, "bound_by"));
+            if (solved.containsKey("value")) {
+                assertThat(JsonMaps.number(own, "value_A"))
+                        .isCloseTo(JsonMaps.number(solved, "value"), within(1e-6));
+            }
+        }
+    }
+
+    private static Map<String, Object> json(String build, String change) {
+        CommandRun run = CommandRun.of("check", build, "--with", change, "--format", "json");
+        assertThat(run.err()).isEmpty();
+        return JsonMaps.read(run.out());
+    }
+
+    private String with(Example example, String key, String value) {
+        BuildText text = BuildText.of(example);
+        text.replace("settings", key, key + " = \"" + value + "\"");
+        return new BuildFolder(folder).put("changed", text);
+    }
+
+    /** Solved again in a file whose fullest charge is the one to which the present is safe. */
+    @Test
+    void theHighestValueWhereThePresentIsSafeIsThatOfAFileUsedOnlySoFar() {
+        BuildText board = BuildFolder.exactBoard();
+        String path = new BuildFolder(folder).put("exact", board);
+        Map<String, Object> brake =
+                JsonMaps.object(
+                        JsonMaps.object(json(path, HARDER), "highest"), "motor_brake_current");
+        Map<String, Object> part = JsonMaps.object(brake, "present_is_safe");
+        board.replace(
+                "use", "charge_from", "charge_from = " + JsonMaps.number(part, "charge_from"));
+        String less = new BuildFolder(folder).put("less", board);
+        Map<String, Object> solved =
+                JsonMaps.object(
+                        JsonMaps.read(
+                                CommandRun.of(
+                                                "solve",
+                                                less,
+                                                "--for",
+                                                "motor_brake_current",
+                                                "--format",
+                                                "json")
+                                        .out()),
+                        "nominal");
+        assertThat(JsonMaps.number(JsonMaps.object(brake, "where_present_is_safe"), "value_A"))
+                .isCloseTo(JsonMaps.number(solved, "value"), within(1e-6))
+                .isGreaterThan(JsonMaps.number(JsonMaps.object(brake, "throughout"), "value_A"));
+    }
+
+    @Test
+    void tellsBothHighestValuesAndWhatTheMotorAloneBears() {
+        String text = flowing(check("--with", HARDER));
+        assertThat(text)
+                .containsPattern(
+                        "Used up to [0-9.]+ % charge, where the present settings are safe, the"
+                                + " highest motor brake current within all limits is [0-9.]+ A")
+                .contains("over the whole charge in use it is")
+                .contains("Motor, controller, tyres and rider alone would bear");
+    }
+
+    @Test
+    void eachIsToldFromItsOwnHighestSpeed() {
+        String text = flowing(check("--with", "speed_cap=40km/h"));
+        assertThat(text)
+                .contains("From its own highest speed, 40.0 km/h, the proposal stops within")
+                .contains("from 32.0 km/h it now stops within")
+                .doesNotContain("by 0.0 m");
+    }
+
+    @Test
+    void aChangeThatBuysNothingLeavesTheStopAsItIs() {
+        assertThat(flowing(check("--with", "motor_drive_current=47A")))
+                .contains("leaves the stop at")
+                .doesNotContain("by 0.0 m");
+    }
+
+    @Test
+    void looksAtColdCellsWetRoadsAndAPackThatRefuses() {
+        String text = flowing(check("--with", HARDER));
+        assertThat(text)
+                .contains("into the pack, cells at 20 °C", "into the pack, cells at 12 °C")
+                .contains("dry, dry, wet, wet,")
+                .contains("full: at 100 %", "cold: cells at 12 °C", "tripped: no electric brake");
+    }
+
+    @Test
+    void theTaperIsPartOfWhatIsSent() {
+        CommandRun run = check("--with", "high_voltage_taper=38V,41V");
+        Map<String, Object> json = json(Example.TRAIL_BOARD.path(), "high_voltage_taper=38V,41V");
+        assertThat(run.err()).isEmpty();
+        Map<String, Object> first =
+                JsonMaps.objects(JsonMaps.object(json, "first_stop"), "proposed").get(0);
+        assertThat(JsonMaps.number(first, "pack_current_A")).isZero();
+        List<String> lines = run.outLines();
+        int row = 0;
+        while (!lines.get(row).contains("100 %  present asked")) {
+            row++;
+        }
+        assertThat(lines.get(row + 3)).contains("proposed sent").doesNotContain("!");
+    }
+
+    @Test
+    void aWindingThatIsNotKnownIsNotSaidToLastForEver() {
+        BuildText board = BuildText.of(Example.TRAIL_BOARD);
+        board.remove("motor", "winding_to_case");
+        CommandRun run =
+                CommandRun.of(
+                        "check", new BuildFolder(folder).put("unknown", board), "--with", HARDER);
+        assertThat(run.out()).contains("not known").doesNotContain("never  ");
+    }
+
+    @Test
+    void jsonHoldsWhatTheTextTells() {
+        Map<String, Object> json = json(Example.TRAIL_BOARD.path(), HARDER);
+        assertThat(json)
+                .containsEntry("schema", "brakewright.check/1")
+                .containsKeys("verdict", "present", "proposed", "stops", "findings");
+        Map<String, Object> stops = JsonMaps.object(json, "stops");
+        List<Map<String, Object>> dry = JsonMaps.objects(JsonMaps.object(stops, "dry"), "proposed");
+        List<Map<String, Object>> wet = JsonMaps.objects(JsonMaps.object(stops, "wet"), "proposed");
+        assertThat(dry).hasSameSizeAs(wet);
+        for (int i = 0; i < dry.size(); i++) {
+            assertThat(JsonMaps.number(wet.get(i), "distance_m"))
+                    .isGreaterThanOrEqualTo(JsonMaps.number(dry.get(i), "distance_m") - 1e-9);
+        }
+        assertThat(
+                        JsonMaps.number(
+                                JsonMaps.object(JsonMaps.object(json, "proposed"), "settings"),
+                                "motor_brake_current_A"))
+                .isEqualTo(38.0);
+    }
+
     @ParameterizedTest
     @EnumSource
     void keepsLinesWithinAHundredColumns(Example example) {
@@ -141,11 +298,24 @@ class CheckCommandTest {
                 "high_voltage_taper=42V,39.7V | high_voltage_taper | V",
                 "low_voltage_taper=29V,35V | low_voltage_taper | V",
                 "=38A | setting | motor_brake_current",
+                "motor_brake_current=4,2A | comma | point",
+                "motor_brake_current=38A±5% | tolerance | --with motor_brake_current=30A",
+                "low_voltage_taper=39,5V,42V | no pair of values | decimals take a point",
+                "low_voltage_taper=29V,35V | low_voltage_taper: | --with low_voltage_taper=33V,30V",
+                "speed_cap=999km/h | \"999km/h\" is outside | 0.36 to 360 km/h",
             })
     void refusesAChangeThatItCannotRead(String change, String named, String helped) {
         CommandRun run = check("--with", change);
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("--with").contains(named).contains(helped);
+        assertThat(run.err()).doesNotContain("proposals.").doesNotContain("in quotes");
+    }
+
+    @Test
+    void refusesASettingThatIsGivenTwice() {
+        CommandRun run = check("--with", "speed_cap=20km/h", "--with", "speed_cap=25km/h");
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err()).contains("1 problem").contains("speed_cap: this is given twice");
     }
 
     @Test

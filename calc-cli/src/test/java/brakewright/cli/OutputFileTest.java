@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -106,6 +107,42 @@ class OutputFileTest {
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(file).hasContent("mine");
         assertThat(leftInFolder()).containsExactlyInAnyOrder("bad.toml", "sheet");
+    }
+
+    /** Neither under its own name nor through a link, in either direction. */
+    @Test
+    void isNeverABuildFileThatWasRead() throws IOException {
+        String board = Example.TRAIL_BOARD.text();
+        Path build = Files.writeString(folder.resolve("board.toml"), board);
+        Path link = Files.createSymbolicLink(folder.resolve("link.toml"), build);
+        Path other = Path.of(Example.TRIKE.path());
+        for (List<String> arguments :
+                List.of(
+                        List.of("worksheet", build.toString(), "--output", build.toString()),
+                        List.of("worksheet", build.toString(), "--output", link.toString()),
+                        List.of("worksheet", link.toString(), "--output", build.toString()),
+                        List.of(
+                                "sweep",
+                                build.toString(),
+                                "--vary",
+                                "speed_cap=20km/h..30km/h/2",
+                                "--output",
+                                folder.resolve(".").resolve("board.toml").toString()),
+                        List.of(
+                                "compare",
+                                other.toString(),
+                                "--also",
+                                build.toString(),
+                                "--output",
+                                build.toString()))) {
+            List<String> forced = new ArrayList<>(arguments);
+            forced.add("--force");
+            CommandRun run = CommandRun.of(forced.toArray(String[]::new));
+            assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+            assertThat(run.err()).contains("a build file that was read");
+            assertThat(build).hasContent(board);
+            assertThat(link).isSymbolicLink();
+        }
     }
 
     private List<String> leftInFolder() throws IOException {

@@ -273,6 +273,40 @@ class PackMistakesTest {
         assertThat(CommandRun.worksheet(inSeries.text()).err()).isEmpty();
     }
 
+    @ParameterizedTest(name = "{0} beside {1}")
+    @CsvSource(
+            nullValues = "-",
+            value = {"80 %, 90 %", "-, 90 %", "-, 0.9"})
+    void packsInSeriesMustBeEquallyFull(@Nullable String first, String second) {
+        BuildText file = inSeries(first, second);
+        assertTells(
+                unusable(file.text()),
+                file.lineThatReads("charge = \"" + second + '"', 1),
+                "packs.2.charge",
+                "packs in series must be equally full",
+                "balance them first",
+                "charge = \"80 %\"");
+    }
+
+    @Test
+    void oneChargeForAllPacksInSeriesIsTaken() {
+        assertThat(CommandRun.worksheet(inSeries("80 %", "0.8").text()).err()).isEmpty();
+    }
+
+    private static BuildText inSeries(@Nullable String first, String second) {
+        return BuildText.withPacks(
+                Example.TRAIL_BOARD,
+                withCharge(TwoPacks.FIRST.replace("series = 10", "series = 5"), first)
+                        + withCharge(TwoPacks.SECOND.replace("series = 10", "series = 5"), second)
+                        + "[battery]\njoining = \"series\"\n");
+    }
+
+    private static String withCharge(String pack, @Nullable String charge) {
+        return charge == null
+                ? pack
+                : pack.replace("series = 5", "series = 5\ncharge = \"" + charge + '"');
+    }
+
     /** A number that no pack has is a key like any other that is not known. */
     @Test
     void aNumberThatNoPackHasIsNotKnown() {

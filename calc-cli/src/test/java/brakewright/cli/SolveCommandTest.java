@@ -96,6 +96,7 @@ class SolveCommandTest {
     @Test
     void theFewestCellsAreWithinLimitsAndOneLessIsNot() {
         BuildText board = BuildFolder.exactBoard();
+        board.replace("use", "charge_from", "charge_from = \"85 %\"");
         double fewest = found(json(builds.put("board", board), "parallel"), "nominal");
         assertThat(fewest).isGreaterThan(4.0).isEqualTo(Math.rint(fewest));
         board.replace("pack", "parallel", "parallel = " + (int) fewest);
@@ -121,13 +122,38 @@ class SolveCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"speed_cap", "charge_from", "parallel"})
+    @ValueSource(strings = {"charge_from"})
     void saysThatEveryValueIsWithinLimitsWhereItIs(String key) {
         CommandRun run = solve(TRIKE, "--for", key);
         assertThat(run).isEqualTo(new CommandRun(0, run.out(), ""));
         assertThat(run.out()).contains("value asked about");
         assertThat(JsonMaps.text(JsonMaps.object(json(TRIKE, key), "nominal"), "answer"))
                 .isEqualTo("all");
+    }
+
+    /** A cap above the present one is an answer, and so are fewer cells than there are. */
+    @Test
+    void looksBeyondWhatIsSetNow() {
+        Map<String, Object> cap = json(TRIKE, "speed_cap");
+        assertThat(JsonMaps.number(cap, "asked_to")).isGreaterThan(JsonMaps.number(cap, "now"));
+        assertThat(found(cap, "nominal")).isGreaterThan(JsonMaps.number(cap, "now"));
+        assertThat(JsonMaps.text(JsonMaps.object(cap, "nominal"), "bound_by"))
+                .isEqualTo("pack-back-emf");
+        Map<String, Object> cells = json(TRIKE, "parallel");
+        assertThat(cells).containsEntry("asked_from", 1.0);
+        double fewest = JsonMaps.number(JsonMaps.object(cells, "nominal"), "value");
+        assertThat(fewest).isLessThan(JsonMaps.number(cells, "now"));
+        BuildText trike = BuildText.of(Example.TRIKE);
+        trike.replace("pack", "parallel", "parallel = " + (int) fewest);
+        assertThat(verdict(builds.put("fewest", trike))).isEqualTo("within-limits");
+    }
+
+    @Test
+    void tellsWhatTheCellsWeighWhereTheMassIsHeld() {
+        String out = solve(TRIKE, "--for", "parallel").out().replaceAll("\\s+", " ");
+        assertThat(out)
+                .contains("The mass of the vehicle is held at")
+                .containsPattern("weigh [0-9.]+ kg in cells alone, against [0-9.]+ kg now");
     }
 
     @ParameterizedTest
@@ -309,11 +335,21 @@ class SolveCommandTest {
                         String.format(Locale.ROOT, "%.2f A", Math.floor(100.0 * nominal) / 100.0));
     }
 
+    /** As many cells as the board would need at full charge weigh more than the board. */
+    @Test
+    void moreCellsThanTheVehicleWeighsAreNoAnswer() {
+        String board = builds.put("board", BuildFolder.exactBoard());
+        CommandRun run = solve(board, "--for", "parallel");
+        assertThat(run).isEqualTo(new CommandRun(1, run.out(), ""));
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("No value works", "their cells would weigh more than the whole vehicle");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"motor_brake_current", "speed_cap", "charge_from", "parallel"})
     void textStaysWithinAHundredColumnsAndPlainTextIsAscii(String key) {
         CommandRun run = solve(Example.TRAIL_BOARD.path(), "--for", key, "--plain");
-        assertThat(run.status()).isZero();
+        assertThat(run.status()).isIn(0, 1);
         assertThat(run.outLines()).allMatch(line -> line.length() <= 100);
         assertThat(run.out()).matches("[\\x20-\\x7e\\n]+");
     }

@@ -164,17 +164,24 @@ class SweepCommandTest {
     @CsvSource(
             delimiter = ';',
             value = {
-                "motor_brake_current; expected KEY=LOW..HIGH/N",
-                "motor_brake_current=20A; expected KEY=LOW..HIGH/N",
-                "motor_brake_current=20A..60A; expected KEY=LOW..HIGH/N",
-                "motor_brake_current=20A..60A/; expected KEY=LOW..HIGH/N",
-                "motor_brake_current=20A..60A/-3; expected KEY=LOW..HIGH/N",
-                "motor_brake_current=20A..60A/2.5; expected KEY=LOW..HIGH/N",
-                "motor_brake_current=20A..60A/99999999; expected KEY=LOW..HIGH/N",
-                "motor_brake_current=..60A/3; expected KEY=LOW..HIGH/N",
-                "=20A..60A/3; expected KEY=LOW..HIGH/N",
-                "''; expected KEY=LOW..HIGH/N",
-                "☃; expected KEY=LOW..HIGH/N",
+                "motor_brake_current; expected: KEY=LOW..HIGH/N",
+                "motor_brake_current=20A; expected: KEY=LOW..HIGH/N",
+                "motor_brake_current=20A..60A; expected: KEY=LOW..HIGH/N",
+                "motor_brake_current=20A..60A/; expected: KEY=LOW..HIGH/N",
+                "motor_brake_current=20A..60A/-3; expected: KEY=LOW..HIGH/N",
+                "motor_brake_current=20A..60A/2.5; expected: KEY=LOW..HIGH/N",
+                "motor_brake_current=20A..60A/99999999; at most 4000000",
+                "motor_brake_current=20A..60A/2000000000; at most 4000000",
+                "motor_brake_current=20A..60A/99999999999999999999; at most 4000000",
+                "motor_brake_current=20A..20A/3; two different values",
+                "parallel=1..4/7; at most 4 values",
+                "parallel=4..1/5; at most 4 values",
+                "parallel=1.5..4/2; no whole number",
+                "motor_brake_current=20A±1A..60A/3; tolerance",
+                "motor_brake_current=..60A/3; expected: KEY=LOW..HIGH/N",
+                "=20A..60A/3; expected: KEY=LOW..HIGH/N",
+                "''; expected: KEY=LOW..HIGH/N",
+                "☃; expected: KEY=LOW..HIGH/N",
                 "motor_brake_current=20A..60A/0; at least 2 values",
                 "motor_brake_current=20A..60A/1; at least 2 values",
                 "motor_brake_current=20..60/3; no unit",
@@ -193,6 +200,17 @@ class SweepCommandTest {
             })
     void refusesWhatIsNoVariationAndWritesNoFile(String vary, String told) {
         refuses(told, "--vary", vary);
+    }
+
+    @Test
+    void tellsAllThatIsWrongInOneGo() {
+        CommandRun run =
+                sweep(TRIKE, "--vary", "parallel=1..4/7", "--vary", "speed_cap=1A..5,5km/h/3");
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err())
+                .contains("--vary: 3 problems")
+                .contains("at most 4 values", "unit of a current", "comma")
+                .doesNotContain("in quotes");
     }
 
     @Test
@@ -272,7 +290,7 @@ class SweepCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"no-such-file.toml", "examples", ""})
+    @ValueSource(strings = {"no-such-file.toml", ""})
     void refusesAMissingFile(String path) {
         CommandRun run = sweep(path, "--vary", BRAKE);
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));

@@ -52,6 +52,7 @@ final class DrivingJson {
 
     private void climb(Climb climb) {
         json.number("climb_slope_held", climb.steepest());
+        json.number("climb_slope_sustained", climb.steepestSustained());
         json.number("climb_motor_current_A", climb.current());
         json.number("climb_held_for_s", climb.heldFor());
         json.number("slope_speed_m_per_s", climb.speedUp());

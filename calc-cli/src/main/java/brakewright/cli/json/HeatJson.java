@@ -1,8 +1,8 @@
 package brakewright.cli.json;
 
-import brakewright.machine.WindingHeat;
 import brakewright.ride.PackHeat;
 import brakewright.worksheet.HeatSheet;
+import brakewright.worksheet.WarmStart;
 
 /** Writes how motor and pack warm. */
 final class HeatJson {
@@ -30,16 +30,16 @@ final class HeatJson {
         json.number("continuous_motor_current_A", heat.continuousCurrent());
         json.number("time_at_drive_set_s", heat.timeAtDriveSetting());
         json.number("time_at_brake_set_s", heat.timeAtBrakeSetting());
-        heat.warm().ifPresent(this::warm);
-        json.number("time_at_drive_set_warm_s", heat.timeAtDriveSettingWarm());
+        if (heat.afterCruise() instanceof WarmStart.Borne warm) {
+            json.number("warm_winding_C", warm.start().windingC());
+            json.number("warm_case_C", warm.start().caseC());
+            json.number("time_at_drive_set_warm_s", warm.lasts());
+        } else if (heat.afterCruise() instanceof WarmStart.TooHot) {
+            json.number("time_at_drive_set_warm_s", 0.0);
+        }
         json.number("recovery_s", heat.recovery());
         json.number("case_loss_W", heat.caseLoss());
         json.number("case_loss_speed_m_per_s", heat.speed());
-    }
-
-    private void warm(WindingHeat.Temperatures warm) {
-        json.number("warm_winding_C", warm.windingC());
-        json.number("warm_case_C", warm.caseC());
     }
 
     private void pack(String ride, PackHeat pack) {

@@ -17,6 +17,7 @@ public final class SolveJson {
      * @param title what the vehicle is called
      * @param name the key that was asked for
      * @param unit of its value
+     * @param asked what was asked about
      * @param nominal the answer with nominal inputs
      * @param unfavourable the answer at the unfavourable corner; empty without tolerances
      * @return JSON
@@ -25,9 +26,13 @@ public final class SolveJson {
             String title,
             String name,
             String unit,
+            SolveText.Asked asked,
             Solution nominal,
             Optional<Solution> unfavourable) {
         JsonText json = begun(title, name, unit);
+        asked.present().ifPresent(now -> json.number("now", now));
+        json.number("asked_from", asked.low());
+        json.number("asked_to", asked.high());
         json.startObject("nominal");
         solution(json, nominal);
         json.endObject();

@@ -7,6 +7,7 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
+import brakewright.worksheet.SettledBrake;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
@@ -14,22 +15,24 @@ import java.util.Locale;
 final class BrakeTable {
 
     private static final int COLUMNS = 7;
-    private static final double[] CHARGES = {1.0, 0.95, 0.9, 0.8, 0.7, 0.5, 0.3, 0.1};
+    private static final double[] CHARGES = {0.95, 0.9, 0.8, 0.7, 0.5, 0.3, 0.1};
 
     private final Worksheet sheet;
     private final UnitSystem units;
     private final Page page;
     private final ElectricBrake brake;
     private final BatteryModel model;
+    private final double top;
     private final double[] speeds;
 
     BrakeTable(Worksheet sheet, UnitSystem units, Page page) {
         this.sheet = sheet;
         this.units = units;
         this.page = page;
-        this.brake = sheet.operation().brake();
+        this.brake = sheet.operation().trusted(sheet.limits()).brake();
         this.model = new BatteryModel(sheet.build().battery());
-        this.speeds = ShownSpeeds.upTo(units, sheet.operation().topSpeed(), COLUMNS);
+        this.top = sheet.operation().topSpeed();
+        this.speeds = ShownSpeeds.upTo(units, top, COLUMNS);
     }
 
     void print(Ink ink) {
@@ -41,23 +44,21 @@ final class BrakeTable {
                         + Numbers.nearest(brake.packCurrent(), 1)
                         + " A into the pack");
         if (brake.taper().isPresent()) {
-            page.line(
-                    "  (the high-voltage taper, which holds back more near its end, is left out)");
+            page.line("  (the high-voltage taper, which holds back more near its end, included)");
+        } else if (sheet.operation().brake().taper().isPresent()) {
+            page.line("  (the high-voltage taper, too narrow to hold, is left out)");
         }
         StringBuilder head =
                 new StringBuilder(String.format(Locale.ROOT, "  %6s %9s  |", "charge", "may take"));
         for (double speed : speeds) {
-            head.append(String.format(Locale.ROOT, "%8s", Numbers.nearest(units.speed(speed), 0)));
+            head.append(String.format(Locale.ROOT, "%8s", ShownSpeeds.head(units, speed, top)));
         }
         page.line(head + "  " + units.speedUnit());
-        Build build = sheet.build();
-        for (double charge : CHARGES) {
-            if (charge <= build.use().chargeFrom() && charge >= build.use().chargeTo()) {
-                page.line(row(charge));
-            }
+        for (double charge : ShownCharges.with(sheet.build().use(), CHARGES)) {
+            page.line(row(charge));
         }
         page.line(deceleration());
-        page.line("  !  more than the pack may take     ~  held back by the pack limit: it fades");
+        page.line("  !  more than the pack may take     ~  held back by pack limit or taper");
         page.line(
                 "  -  drawn from the pack             decel.: electric brake and road, all in m/s2");
     }
@@ -65,6 +66,7 @@ final class BrakeTable {
     private String row(double charge) {
         double temperature = sheet.build().battery().temperatureC();
         PackState state = PackState.of(model, charge, temperature);
+        ElectricBrake settled = SettledBrake.of(brake, state);
         double mayTake = sheet.limits().packRegen().valueAt(charge, temperature);
         StringBuilder row =
                 new StringBuilder(
@@ -74,11 +76,11 @@ final class BrakeTable {
                                 Numbers.percent(charge),
                                 Numbers.down(mayTake, 1) + " A"));
         for (double speed : speeds) {
-            double current = brake.packCurrent(speed, state);
+            double current = settled.packCurrent(speed, state);
             String mark =
                     current > mayTake
                             ? "!"
-                            : brake.motorCurrent(speed, state) < brake.motorCurrent() ? "~" : " ";
+                            : settled.motorCurrent(speed, state) < brake.motorCurrent() ? "~" : " ";
             row.append(String.format(Locale.ROOT, "%7s%s", Numbers.nearest(current, 1), mark));
         }
         return row.toString();
@@ -88,12 +90,13 @@ final class BrakeTable {
         Build build = sheet.build();
         double charge = build.use().chargeFrom();
         PackState state = PackState.of(model, charge, build.battery().temperatureC());
+        ElectricBrake settled = SettledBrake.of(brake, state);
         StringBuilder row =
                 new StringBuilder(
                         String.format(
                                 Locale.ROOT, "  %-17s|", "decel. at " + Numbers.percent(charge)));
         for (double speed : speeds) {
-            double slowing = Deceleration.electric(build, brake, speed, state);
+            double slowing = Deceleration.electric(build, settled, speed, state);
             row.append(String.format(Locale.ROOT, "%7s ", Numbers.nearest(slowing, 2)));
         }
         return row.toString();

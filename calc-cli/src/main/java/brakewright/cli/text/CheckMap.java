@@ -8,7 +8,8 @@ import brakewright.powertrain.PackState;
 import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
 import brakewright.worksheet.Check;
-import java.util.List;
+import brakewright.worksheet.SettledBrake;
+import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
 /** The present and the proposed brake over speed and charge, one line under the other. */
@@ -21,6 +22,7 @@ final class CheckMap {
     private final Page page;
     private final Build build;
     private final BatteryModel pack;
+    private final double top;
     private final double[] speeds;
 
     CheckMap(Check check, UnitSystem units, Page page) {
@@ -29,12 +31,15 @@ final class CheckMap {
         this.page = page;
         this.build = check.proposed().build();
         this.pack = new BatteryModel(build.battery());
-        this.speeds = ShownSpeeds.upTo(units, check.proposed().operation().topSpeed(), COLUMNS);
+        this.top = check.proposed().operation().topSpeed();
+        this.speeds = ShownSpeeds.upTo(units, top, COLUMNS);
     }
 
-    void printCurrents(Ink ink, List<Double> charges) {
+    void printCurrents(Ink ink, double[] charges) {
         page.line(ink.heading("Current into the pack over speed and charge"));
-        page.line("  asked: with no pack limit; sent: after it; braking in full [A]");
+        page.line(
+                "  asked: with no pack limit; sent: after it, the high-voltage taper included;"
+                        + " braking in full [A]");
         heading("may take");
         for (double charge : charges) {
             PackState state = PackState.of(pack, charge, build.battery().temperatureC());
@@ -44,12 +49,28 @@ final class CheckMap {
                             .packRegen()
                             .valueAt(charge, build.battery().temperatureC());
             String at = Numbers.percent(charge);
-            currents(at, "present asked", check.present().operation().brake(), state, may, true);
-            currents("", "present sent", check.present().operation().brake(), state, may, false);
-            currents("", "proposed asked", check.proposed().operation().brake(), state, may, true);
-            currents("", "proposed sent", check.proposed().operation().brake(), state, may, false);
+            currents(at, "present asked", settled(check.present(), state), state, may, true);
+            currents("", "present sent", settled(check.present(), state), state, may, false);
+            currents("", "proposed asked", settled(check.proposed(), state), state, may, true);
+            currents("", "proposed sent", settled(check.proposed(), state), state, may, false);
         }
-        page.line("  !  more than the pack may take     -  drawn from the pack");
+        narrow(check.present(), "set at present");
+        narrow(check.proposed(), "proposed");
+        page.line("  !  sent, and more than the pack may take     -  drawn from the pack");
+    }
+
+    /** A taper too narrow to hold is taken as the worse of what it may do. */
+    private void narrow(Worksheet sheet, String whose) {
+        if (sheet.operation().brake().taper().isPresent()
+                && sheet.operation().trusted(sheet.limits()).brake().taper().isEmpty()) {
+            page.paragraph(
+                    "",
+                    2,
+                    "The high-voltage taper "
+                            + whose
+                            + " is too narrow to hold: currents and forces are told without it,"
+                            + " stopping distances with it, each the worse for its purpose.");
+        }
     }
 
     void printForces(Ink ink) {
@@ -58,14 +79,19 @@ final class CheckMap {
         page.line(
                 ink.heading("Electric brake over speed at " + Numbers.percent(charge) + " charge"));
         heading("");
-        forces("present", check.present().operation().brake(), state);
-        forces("proposed", check.proposed().operation().brake(), state);
+        forces("present", settled(check.present(), state), state);
+        forces("proposed", settled(check.proposed(), state), state);
+    }
+
+    /** As it is judged: a taper too narrow to hold is not counted. */
+    private static ElectricBrake settled(Worksheet sheet, PackState state) {
+        return SettledBrake.of(sheet.operation().trusted(sheet.limits()).brake(), state);
     }
 
     private void heading(String bound) {
         StringBuilder head = new StringBuilder(row("", units.speedUnit(), bound));
         for (double speed : speeds) {
-            head.append(String.format(Locale.ROOT, "%8s ", Numbers.nearest(units.speed(speed), 0)));
+            head.append(String.format(Locale.ROOT, "%8s ", ShownSpeeds.head(units, speed, top)));
         }
         page.line(head.toString());
     }
@@ -88,7 +114,7 @@ final class CheckMap {
                             Locale.ROOT,
                             "%8s%s",
                             Numbers.nearest(current, 1),
-                            current > may ? "!" : " "));
+                            !asked && current > may ? "!" : " "));
         }
         page.line(line.toString());
     }

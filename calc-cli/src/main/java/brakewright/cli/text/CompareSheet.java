@@ -4,6 +4,7 @@ import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
+import brakewright.profile.Quantity;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -18,7 +19,8 @@ public final class CompareSheet {
     private CompareSheet() {}
 
     /**
-     * Writes comma-separated values: a line for each row, SI units, empty where there is no value.
+     * Writes comma-separated values: a line for each row, SI units, empty where there is no value,
+     * the verdict as its word.
      *
      * @param comparison the profiles
      * @return the lines, the names of the columns first
@@ -34,14 +36,25 @@ public final class CompareSheet {
             for (Comparison.Row row : comparison.rows()) {
                 List<String> line = new ArrayList<>();
                 line.add(MeasureWords.key(row.measure()));
-                line.add(row.measure().quantity().unit());
-                row.readings().forEach(reading -> line.add(number(reading.value())));
+                boolean word = row.measure().quantity() == Quantity.VERDICT;
+                line.add(word ? "" : row.measure().quantity().unit());
+                row.readings()
+                        .forEach(
+                                reading ->
+                                        line.add(
+                                                word
+                                                        ? word(reading.value())
+                                                        : number(reading.value())));
                 csv.writeRecord(line);
             }
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return out.toString();
+    }
+
+    private static String word(OptionalDouble place) {
+        return place.isPresent() ? MeasureWords.outcome(place.getAsDouble()).key() : "";
     }
 
     private static String number(OptionalDouble value) {

@@ -11,16 +11,19 @@ import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntFunction;
 
 /** Profiles side by side, as text. */
 public final class CompareText {
 
-    private static final int LABEL = 28;
     private static final int WIDTH = 100;
-    private static final int WIDEST = 24;
-    private static final int COLUMNS = 4;
+    private static final int WIDEST = 30;
+
+    /** So that names and what binds are not broken into crumbs. */
+    private static final int NARROWEST = 14;
 
     private final String title;
     private final Comparison comparison;
@@ -29,7 +32,6 @@ public final class CompareText {
     private final MeasureWords words;
     private final Ink ink;
     private final Page page;
-    private final int column;
 
     /**
      * Prepares the text.
@@ -49,15 +51,13 @@ public final class CompareText {
         this.words = new MeasureWords(units);
         this.ink = ink;
         this.page = new Page(ink);
-        int columns = Math.min(COLUMNS, comparison.profiles().size());
-        this.column = Math.min(WIDEST, (WIDTH - LABEL) / columns);
     }
 
     /**
      * Writes the text.
      *
-     * @return lines of at most 100 columns; more than four profiles are told in several tables,
-     *     each with the first profile again
+     * @return lines of at most 100 columns; profiles that do not fit beside each other are told in
+     *     several tables, each with the first profile again
      */
     public String text() {
         page.paragraph("", 0, ink.heading(title + ": profiles side by side"));
@@ -68,10 +68,7 @@ public final class CompareText {
                         + comparison.profiles().get(0).name()
                         + "; inputs nominal but for the verdict, pack at its own temperature, stops with the fullest pack in"
                         + " use.");
-        int count = comparison.profiles().size();
-        for (int from = 1; from == 1 || from < count; from += COLUMNS - 1) {
-            table(from, Math.min(count, from + COLUMNS - 1));
-        }
+        tables();
         page.blank();
         conditions();
         page.blank();
@@ -84,49 +81,84 @@ public final class CompareText {
         return page.text();
     }
 
-    /** The first column, and those from one place up to another. */
-    private void table(int from, int to) {
-        page.blank();
-        StringBuilder head = new StringBuilder(padded("", LABEL));
-        column(head, comparison.profiles().get(0).name());
-        for (int place = from; place < to; place++) {
-            column(head, comparison.profiles().get(place).name());
+    /** As many columns as fit, the first profile again before each further table. */
+    private void tables() {
+        int count = comparison.profiles().size();
+        int from = 1;
+        while (from == 1 || from < count) {
+            List<Integer> places = new ArrayList<>(List.of(0));
+            List<Integer> widths = new ArrayList<>(List.of(label(), width(0)));
+            for (int place = from; place < count; place++) {
+                places.add(place);
+                widths.add(width(place));
+            }
+            int fitting = Math.max(2, Columns.fitting(WIDTH, widths) - 1);
+            List<Integer> shown = places.subList(0, Math.min(fitting, places.size()));
+            table(shown);
+            from += Math.max(1, shown.size() - 1);
         }
-        page.line(head.toString());
+    }
+
+    private int label() {
+        return comparison.rows().stream().mapToInt(row -> name(row).length()).max().orElse(0);
+    }
+
+    private String name(Comparison.Row row) {
+        return ink.settle("  " + words.label(row.measure()));
+    }
+
+    /** As wide as its widest value; the name of a profile and what binds may be broken. */
+    private int width(int place) {
+        int widest =
+                comparison.rows().stream()
+                        .mapToInt(row -> value(row, place).length())
+                        .max()
+                        .orElse(0);
+        return Math.min(WIDEST, Math.max(NARROWEST, widest));
+    }
+
+    private void table(List<Integer> places) {
+        int[] widths = new int[places.size() + 1];
+        widths[0] = label();
+        for (int i = 0; i < places.size(); i++) {
+            widths[i + 1] = width(places.get(i));
+        }
+        Columns columns = new Columns(widths);
+        page.blank();
+        line(columns, "", places, place -> comparison.profiles().get(place).name());
         boolean settings = true;
         for (Comparison.Row row : comparison.rows()) {
             if (settings && !row.measure().quantity().isSetting()) {
                 settings = false;
                 page.blank();
             }
-            row(row, from, to);
+            line(columns, name(row), places, place -> value(row, place));
+            if (places.stream().anyMatch(place -> !remark(row, place).isEmpty())) {
+                line(columns, "", places, place -> remark(row, place));
+            }
         }
     }
 
-    private void row(Comparison.Row row, int from, int to) {
-        StringBuilder line = new StringBuilder(padded("  " + words.label(row.measure()), LABEL));
-        StringBuilder remarks = new StringBuilder(padded("", LABEL));
-        cell(line, remarks, row, 0);
-        for (int place = from; place < to; place++) {
-            cell(line, remarks, row, place);
-        }
-        page.line(line.toString());
-        if (!remarks.toString().isBlank()) {
-            page.line(remarks.toString());
-        }
+    private void line(
+            Columns columns, String label, List<Integer> places, IntFunction<String> entry) {
+        List<String> cells = new ArrayList<>(List.of(label));
+        places.forEach(place -> cells.add(ink.settle(entry.apply(place))));
+        columns.row(cells).forEach(page::line);
     }
 
-    private void cell(StringBuilder line, StringBuilder remarks, Comparison.Row row, int place) {
+    private String value(Comparison.Row row, int place) {
         Reading reading = row.readings().get(place);
         String value = words.value(row.measure().quantity(), reading.value());
         String difference =
                 place == 0 ? "" : words.difference(row.measure().quantity(), row.difference(place));
-        column(
-                line,
+        return ink.settle(
                 value
                         + (difference.isEmpty() ? "" : " (" + difference + ")")
                         + (row.isBest(place) ? "*" : ""));
-        column(remarks, " " + words.remark(row.measure().quantity(), reading));
+    }
+
+    private String remark(Comparison.Row row, int place) {
+        return words.remark(row.measure().quantity(), row.readings().get(place));
     }
 
     /** Under which condition each profile is within limits. */
@@ -160,13 +192,5 @@ public final class CompareText {
 
     private static String name(Verdict verdict) {
         return verdict.outcome().key().replace('-', ' ').toUpperCase(Locale.ROOT);
-    }
-
-    private void column(StringBuilder line, String text) {
-        line.append(padded(text.length() >= column ? text.substring(0, column - 1) : text, column));
-    }
-
-    private static String padded(String text, int width) {
-        return text + " ".repeat(Math.max(0, width - text.length()));
     }
 }

@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.LimitWords;
+import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.limit.ConstraintId;
@@ -76,7 +77,7 @@ final class DriveTable {
                         Locale.ROOT,
                         ROW,
                         Numbers.percent(row.charge()),
-                        Numbers.nearest(row.launch(), 2) + " m/s²",
+                        MeasureWords.acceleration(units, row.launch()),
                         bound(row.launchBoundBy()),
                         row.toCruise().isPresent()
                                 ? Numbers.time(row.toCruise().get().time())

@@ -4,18 +4,30 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.limit.Constraint;
+import brakewright.limit.Derivation;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackLimit;
+import brakewright.limit.Step;
 import brakewright.limit.TaperLimit;
 import brakewright.limit.Term;
 import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
-/** How one limit came about: every constraint with its formula, numbers, result and source. */
+/**
+ * How one limit came about: every constraint with its formula, numbers, result and source. Steps
+ * that several constraints share are told once, before them.
+ */
 public final class ExplainText {
+
+    private static final String ESTIMATE =
+            "An estimate from the inputs given. Steps are worked out without rounding and shown with"
+                    + " four digits.";
 
     private final BuildFile file;
     private final Worksheet sheet;
@@ -70,7 +82,7 @@ public final class ExplainText {
                         + ", held down by "
                         + LimitWords.of(limit.binding())
                         + ".");
-        constraints(limit.constraints(), limit.binding(), limit.id().unit());
+        constraints(limit.constraints(), List.of(limit.binding()), limit.id().unit());
     }
 
     private void pack(PackLimit packLimit) {
@@ -102,7 +114,7 @@ public final class ExplainText {
                         + ". The constraints below are worked out there, cells at "
                         + Numbers.nearest(temperature, 0)
                         + " °C.");
-        constraints(there.constraints(), there.binding(), "A");
+        constraints(there.constraints(), List.of(there.binding()), "A");
     }
 
     private void taper(TaperLimit taper) {
@@ -121,11 +133,19 @@ public final class ExplainText {
                         + " Its end is held by "
                         + LimitWords.of(taper.binding())
                         + ", its width by the loop gain.");
-        constraints(taper.ends(), taper.binding(), "V");
-        constraints(List.of(taper.band()), taper.band(), "V");
+        List<Constraint> all = new ArrayList<>(taper.ends());
+        all.add(taper.band());
+        constraints(all, List.of(taper.binding(), taper.band()), "V");
     }
 
-    private void constraints(List<Constraint> constraints, Constraint binding, String unit) {
+    private void constraints(List<Constraint> constraints, List<Constraint> binding, String unit) {
+        page.paragraph("", 0, ESTIMATE);
+        List<Step> shared = shared(constraints);
+        if (!shared.isEmpty()) {
+            page.blank();
+            page.line("  Worked out once, for several of the constraints below");
+            shared.forEach(step -> step(step, 0, shared));
+        }
         for (Constraint constraint : constraints) {
             page.blank();
             page.line(
@@ -136,21 +156,97 @@ public final class ExplainText {
                             Double.isInfinite(constraint.limit())
                                     ? "no bound"
                                     : value(constraint.limit(), unit),
-                            constraint == binding ? "<- binds" : ""));
-            page.paragraph("", 4, meaning(constraint) + ".");
-            page.paragraph("", 4, "= " + constraint.derivation().formula());
-            for (Term term : constraint.derivation().terms()) {
-                page.line(
-                        String.format(
-                                Locale.ROOT,
-                                "    %-8s %-34s %11s  %s",
-                                term.symbol(),
-                                term.meaning(),
-                                number(term),
-                                origin.of(term, constraint.pack())));
-            }
-            page.paragraph("    ", 4, "Formula: " + constraint.derivation().source() + ".");
+                            isAmong(binding, constraint) ? "<- binds" : ""));
+            constraint(constraint, shared);
         }
+    }
+
+    private void constraint(Constraint constraint, List<Step> shared) {
+        page.paragraph("", 4, meaning(constraint) + ".");
+        if (!constraint.conditions().isEmpty()) {
+            page.line("    It holds for");
+            constraint
+                    .conditions()
+                    .forEach(term -> term(6, term, condition(term, constraint.pack())));
+        }
+        for (Step step : constraint.steps()) {
+            if (!shared.contains(step)) {
+                step(step, constraint.pack(), constraint.steps());
+            }
+        }
+        derivation(4, constraint.derivation(), constraint.pack(), constraint.steps());
+    }
+
+    private void step(Step step, int pack, List<Step> all) {
+        Term result = step.result();
+        int of = step.pack() > 0 ? step.pack() : pack;
+        page.line(
+                String.format(
+                        Locale.ROOT,
+                        "    %-42s %s",
+                        ink.settle(capital(result.meaning())),
+                        ink.settle(result.symbol() + " = " + number(result))));
+        derivation(6, step.derivation(), of, all);
+    }
+
+    private void derivation(int indent, Derivation derivation, int pack, List<Step> steps) {
+        page.paragraph("", indent, "= " + derivation.formula());
+        for (Term term : derivation.terms()) {
+            term(indent, term, found(term, pack, steps));
+        }
+        page.paragraph("", indent, "Formula: " + derivation.source() + ".");
+    }
+
+    private void term(int indent, Term term, String from) {
+        String label =
+                String.format(
+                        Locale.ROOT,
+                        "%s%-6s %-34s %11s  ",
+                        " ".repeat(indent),
+                        ink.settle(term.symbol()),
+                        ink.settle(term.meaning()),
+                        ink.settle(number(term)));
+        page.paragraph(label, label.length(), from);
+    }
+
+    /** An input's key or source, or how else the number came. */
+    private String found(Term term, int pack, List<Step> steps) {
+        if (term.input().isPresent()) {
+            return origin.of(term, pack);
+        }
+        if (steps.stream().anyMatch(step -> step.result().equals(term))) {
+            return "worked out above";
+        }
+        return switch (term.symbol()) {
+            case "g" -> "by definition";
+            case "I" -> "the limit itself";
+            default -> "computed";
+        };
+    }
+
+    private String condition(Term term, int pack) {
+        return term.input().isPresent()
+                ? origin.of(term, pack)
+                : term.symbol().equals("T") ? "as said above" : "computed";
+    }
+
+    /** The steps that more than one constraint on the whole takes, in their order. */
+    private static List<Step> shared(List<Constraint> constraints) {
+        Map<Step, Integer> times = new LinkedHashMap<>();
+        for (Constraint constraint : constraints) {
+            if (constraint.pack() == 0) {
+                constraint.steps().forEach(step -> times.merge(step, 1, Integer::sum));
+            }
+        }
+        return times.entrySet().stream()
+                .filter(entry -> entry.getValue() > 1)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    @SuppressWarnings("ReferenceEquality") // equal constraints may stand beside each other
+    private static boolean isAmong(List<Constraint> binding, Constraint constraint) {
+        return binding.stream().anyMatch(each -> each == constraint);
     }
 
     /**
@@ -161,10 +257,7 @@ public final class ExplainText {
     }
 
     private static String number(Term term) {
-        return Double.isInfinite(term.value())
-                ? "no bound"
-                : Numbers.significant(term.value())
-                        + (term.unit().isEmpty() ? "" : " " + term.unit());
+        return Numbers.significant(term.value()) + (term.unit().isEmpty() ? "" : " " + term.unit());
     }
 
     private static String meaning(Constraint constraint) {

@@ -5,11 +5,17 @@ import brakewright.cli.words.UnitSystem;
 import brakewright.review.FirstStop;
 import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
+import brakewright.worksheet.FirstStopHelp;
 import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The first stop after a full charge, and what helps. */
 final class FirstStopText {
+
+    /** Room for " cells at -10 degC " in plain letters. */
+    private static final int LABEL = 20;
 
     private final Worksheet sheet;
     private final UnitSystem units;
@@ -36,23 +42,13 @@ final class FirstStopText {
         for (FirstStop stop : stops) {
             page.paragraph(
                     "  cells at " + Numbers.nearest(stop.cellsC(), 0) + " °C",
-                    18,
+                    LABEL,
                     what(stop) + " " + then(stop));
         }
-        FirstStop worst = worst(stops);
-        if (!worst.isSafe()) {
-            page.paragraph("  what helps", 18, remedy(worst));
+        String help = help(FirstStopHelp.of(sheet));
+        if (!help.isEmpty()) {
+            page.paragraph("  what helps", LABEL, help);
         }
-    }
-
-    private static FirstStop worst(List<FirstStop> stops) {
-        FirstStop worst = stops.get(0);
-        for (FirstStop stop : stops) {
-            if (stop.packCurrent() - stop.mayTake() > worst.packCurrent() - worst.mayTake()) {
-                worst = stop;
-            }
-        }
-        return worst;
     }
 
     private String what(FirstStop stop) {
@@ -96,36 +92,77 @@ final class FirstStopText {
         };
     }
 
-    private String remedy(FirstStop stop) {
+    private String help(FirstStopHelp help) {
+        String cells =
+                help.warmToC().isPresent()
+                        ? "Warm the cells to "
+                                + Numbers.up(help.warmToC().getAsDouble(), 0)
+                                + " °C or more before the first stop."
+                        : help.coolToC().isPresent()
+                                ? "Let the cells cool to "
+                                        + Numbers.down(help.coolToC().getAsDouble(), 0)
+                                        + " °C or less before the first stop."
+                                : "";
+        if (help.stop().isEmpty()) {
+            return cells;
+        }
+        return (cells + " " + remedy(help.stop().get(), help.isVoltage(), !cells.isEmpty()))
+                .strip();
+    }
+
+    private String remedy(FirstStop stop, boolean isVoltage, boolean isBesides) {
         Build build = sheet.build();
-        boolean never = stop.chargeTo().orElse(1.0) <= build.use().chargeTo();
-        String charge =
-                never
-                        ? ""
-                        : "Charge to "
-                                + Numbers.down(100.0 * stop.chargeTo().orElseThrow(), 0)
-                                + " % only; or ride "
-                                + units.distanceText(stop.rideFirst().orElseThrow())
-                                + " at "
-                                + units.speedText(build.use().speedMax())
-                                + " before braking hard; or set";
-        String current =
-                (never ? "Set" : charge)
-                        + " the pack regen current to "
-                        + Numbers.down(stop.safeRegen(), 1)
-                        + " A per controller";
-        return current
-                + sheet.limits()
+        List<String> ways = new ArrayList<>();
+        double charge = stop.chargeTo().orElse(build.use().chargeFrom());
+        if (charge > build.use().chargeTo()) {
+            ways.add("charge to " + Numbers.down(100.0 * charge, 0) + " % only");
+            ways.add(
+                    "ride "
+                            + units.distanceText(stop.rideFirst().orElseThrow())
+                            + " at "
+                            + units.speedText(build.use().speedMax())
+                            + " before braking hard");
+        }
+        String regen = Numbers.down(stop.safeRegen(), 1);
+        boolean none = regen.equals("0.0");
+        if (!none) {
+            ways.add("lower the pack regen current to " + regen + " A per controller");
+        }
+        Optional<String> taper =
+                sheet.limits()
                         .highVoltageTaper()
                         .value()
+                        .filter(each -> isVoltage)
                         .map(
-                                taper ->
-                                        "; or set a high-voltage taper from "
-                                                + Numbers.down(taper.begins(), 1)
+                                each ->
+                                        "set a high-voltage taper from "
+                                                + Numbers.down(each.begins(), 1)
                                                 + " to "
-                                                + Numbers.down(taper.ends(), 1)
-                                                + " V")
-                        .orElse("")
-                + ". Each of them weakens the electric brake while the pack is full.";
+                                                + Numbers.down(each.ends(), 1)
+                                                + " V");
+        taper.ifPresent(ways::add);
+        String start = isBesides ? "besides, " : "";
+        String list = ways.isEmpty() ? "" : capital(start + String.join("; or ", ways)) + ".";
+        return (list
+                        + (none
+                                ? " At "
+                                        + Numbers.percent(stop.charge())
+                                        + " charge no current into the pack is safe, however low it"
+                                        + " is set."
+                                : "")
+                        + weaker(!none, taper.isPresent()))
+                .strip();
+    }
+
+    private static String weaker(boolean regen, boolean taper) {
+        if (regen) {
+            return " A lower regen current weakens the electric brake at every charge"
+                    + (taper ? ", a taper only while the pack is full." : ".");
+        }
+        return taper ? " A taper weakens the electric brake while the pack is full." : "";
+    }
+
+    private static String capital(String sentence) {
+        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }
 }

@@ -7,6 +7,7 @@ import brakewright.ride.PackHeat;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.worksheet.HeatSheet;
+import brakewright.worksheet.WarmStart;
 import brakewright.worksheet.Worksheet;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -91,7 +92,9 @@ final class HeatText {
                         + (climb.heldFor().isPresent()
                                 ? "is held for "
                                         + Numbers.time(climb.heldFor().getAsDouble())
-                                        + " from cold."
+                                        + " from cold; "
+                                        + DriveTable.steepest(climb.steepestSustained())
+                                        + " may be held for any time."
                                 : "may be held for any time."));
     }
 
@@ -103,16 +106,18 @@ final class HeatText {
 
     private String warm(HeatSheet.Known heat) {
         String ride = "a long ride at " + units.speedText(build.use().riding().cruiseSpeed());
-        if (heat.warm().isEmpty()) {
-            return ride + " is more than the winding bears.";
+        if (heat.afterCruise() instanceof WarmStart.Borne warm) {
+            return "after "
+                    + ride
+                    + " (winding at "
+                    + Numbers.nearest(warm.start().windingC(), 0)
+                    + " °C) it "
+                    + lasts(warm.lasts())
+                    + ".";
         }
-        return "after "
-                + ride
-                + " (winding at "
-                + Numbers.nearest(heat.warm().get().windingC(), 0)
-                + " °C) it "
-                + lasts(heat.timeAtDriveSettingWarm())
-                + ".";
+        return heat.afterCruise() instanceof WarmStart.TooHot
+                ? ride + " is more than the winding bears."
+                : ride + " warms nothing before: the settings do not reach that speed.";
     }
 
     private String recovery(HeatSheet.Known heat) {

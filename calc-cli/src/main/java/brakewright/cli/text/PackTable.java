@@ -2,8 +2,8 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
-import brakewright.spec.Use;
 import brakewright.worksheet.PackRow;
+import brakewright.worksheet.PackRows;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
@@ -38,12 +38,15 @@ final class PackTable {
                         "held down by",
                         "may take",
                         "held down by"));
-        for (int i = sheet.pack().size() - 1; i >= 0; i--) {
-            PackRow row = sheet.pack().get(i);
-            if (isShown(row.charge())) {
-                print(row);
-            }
+        for (PackRow row : PackRows.at(sheet, charges())) {
+            print(row);
         }
+    }
+
+    /** Every 10 % in use and both ends, and near full every 5 %. */
+    private double[] charges() {
+        return ShownCharges.with(
+                sheet.build().use(), 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.95);
     }
 
     private void print(PackRow row) {
@@ -60,14 +63,5 @@ final class PackTable {
                         LimitWords.brief(row.giveBoundBy()),
                         Numbers.down(row.mayTake(), 1) + " A",
                         LimitWords.brief(row.takeBoundBy())));
-    }
-
-    /** Every 10 % in use, and the last 10 % below full in steps of 5 %. */
-    private boolean isShown(double charge) {
-        Use use = sheet.build().use();
-        long percent = Math.round(100.0 * charge);
-        return charge >= use.chargeTo() - 1e-9
-                && charge <= use.chargeFrom() + 1e-9
-                && (percent % 10 == 0 || percent >= 85);
     }
 }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 final class Page {
 
     private static final int WIDTH = 100;
+    private static final char ESCAPE = '\u001b';
 
     /** A line may break at a blank, but not between a number and its unit. */
     private static final Pattern BREAK = Pattern.compile(" (?![%°A-Za-z])|(?<![0-9]) ");
@@ -19,9 +20,19 @@ final class Page {
         this.ink = ink;
     }
 
+    /** Adds a line; one that is too long goes on below, indented alike. */
     Page line(String line) {
-        text.append(ink.settle(line.stripTrailing())).append('\n');
-        return this;
+        String settled = ink.settle(line).stripTrailing();
+        if (visibleLength(settled) <= WIDTH) {
+            put(settled);
+            return this;
+        }
+        int labelWidth = Math.min(settled.length() - settled.stripLeading().length(), WIDTH / 2);
+        return paragraph("", labelWidth, settled.substring(labelWidth));
+    }
+
+    private void put(String line) {
+        text.append(line.stripTrailing()).append('\n');
     }
 
     Page blank() {
@@ -29,14 +40,22 @@ final class Page {
         return this;
     }
 
-    /** Adds a paragraph behind a label, further lines indented alike. */
+    /**
+     * Adds a paragraph behind a label, further lines indented alike. A line feed in it begins a new
+     * line. A label wider than its column takes room from the first line.
+     */
     Page paragraph(String heading, int labelWidth, String paragraph) {
         String label = ink.settle(heading);
+        boolean isApart = label.isEmpty() || label.endsWith(" ");
+        int begin = Math.max(labelWidth, visibleLength(label) + (isApart ? 0 : 1));
+        String start = label + " ".repeat(begin - visibleLength(label));
         String indent = " ".repeat(labelWidth);
-        List<String> lines = wrap(ink.settle(paragraph), WIDTH - labelWidth);
-        String start = label + " ".repeat(Math.max(0, labelWidth - visibleLength(label)));
-        for (int i = 0; i < lines.size(); i++) {
-            line((i == 0 ? start : indent) + lines.get(i));
+        for (String line : ink.settle(paragraph).split("\n", -1)) {
+            int first = Math.max(1, WIDTH - visibleLength(start));
+            for (String part : wrap(line, first, WIDTH - labelWidth)) {
+                put(start + part);
+                start = indent;
+            }
         }
         return this;
     }
@@ -45,28 +64,56 @@ final class Page {
         return text.toString();
     }
 
-    private static List<String> wrap(String paragraph, int width) {
+    /** Breaks at blanks; within a word only where it is longer than a line. */
+    private static List<String> wrap(String paragraph, int firstWidth, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
+        int room = firstWidth;
+        boolean begins = true;
         for (String word : BREAK.split(paragraph)) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+            if (!begins && visibleLength(line) + 1 + visibleLength(word) > room) {
                 lines.add(line.toString());
                 line.setLength(0);
+                room = width;
+                begins = true;
             }
-            line.append(line.length() == 0 ? "" : " ").append(word);
+            line.append(begins ? "" : " ").append(word);
+            begins = false;
+            for (int end = endOf(line, room); end < line.length(); end = endOf(line, room)) {
+                lines.add(line.substring(0, end));
+                line.delete(0, end);
+                room = width;
+            }
         }
         lines.add(line.toString());
         return lines;
     }
 
-    private static int visibleLength(String label) {
+    /** Where the letters that fit on a line end; a letter of two units stays whole. */
+    private static int endOf(CharSequence line, int room) {
+        int shown = 0;
+        boolean inEscape = false;
+        for (int i = 0; i < line.length(); i++) {
+            char unit = line.charAt(i);
+            inEscape = inEscape || unit == ESCAPE;
+            shown += inEscape || Character.isLowSurrogate(unit) ? 0 : 1;
+            inEscape = inEscape && unit != 'm';
+            if (shown > room) {
+                return i;
+            }
+        }
+        return line.length();
+    }
+
+    /** How many columns a text takes; colours take none. */
+    private static int visibleLength(CharSequence line) {
         int length = 0;
         boolean inEscape = false;
-        for (int i = 0; i < label.length(); i++) {
-            char letter = label.charAt(i);
-            inEscape = inEscape || letter == '\u001b';
-            length += inEscape ? 0 : 1;
-            inEscape = inEscape && letter != 'm';
+        for (int i = 0; i < line.length(); i++) {
+            char unit = line.charAt(i);
+            inEscape = inEscape || unit == ESCAPE;
+            length += inEscape || Character.isLowSurrogate(unit) ? 0 : 1;
+            inEscape = inEscape && unit != 'm';
         }
         return length;
     }

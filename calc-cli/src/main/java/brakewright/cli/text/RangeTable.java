@@ -146,7 +146,9 @@ final class RangeTable {
             return "down to "
                     + Numbers.up(100.0 * ride.heldDownTo(), 0)
                     + " %"
-                    + (slower < LITTLE ? "" : ", then slower " + Travel.distance(units, slower));
+                    + (slower < LITTLE
+                            ? ""
+                            : ", " + Travel.distance(units, slower) + " of it slower");
         }
         return "";
     }
@@ -178,7 +180,7 @@ final class RangeTable {
                 "In town, with a stop from "
                         + units.speedText(riding.cruiseSpeed())
                         + " every "
-                        + units.lengthText(1.0 / riding.stopsPerMetre());
+                        + Travel.apart(units, 1.0 / riding.stopsPerMetre());
         if (range.town().isEmpty()) {
             page.paragraph(
                     "",

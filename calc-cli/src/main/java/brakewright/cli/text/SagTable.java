@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The voltage that is left while the pack is drawn from, over its charge, and what it meets. */
 final class SagTable {
@@ -19,7 +20,6 @@ final class SagTable {
     private final Sag sag;
     private final Page page;
     private final BatteryModel model;
-    private boolean isGone;
 
     SagTable(Worksheet sheet, Sag sag, Page page) {
         this.sheet = sheet;
@@ -33,6 +33,7 @@ final class SagTable {
         List<Sag.Case> set = cases(sag, true);
         List<Sag.Case> recommended = cases(sag, false);
         page.line(ink.heading("The voltage under load"));
+        legend(set, recommended);
         table(ink, set, ShownCharges.tens(sheet.build().use()));
         page.line("  met at a charge of (the low-voltage taper as set)");
         words.meetings(set, true);
@@ -40,14 +41,24 @@ final class SagTable {
             table(ink, recommended, ShownCharges.few(sheet.build().use()));
             words.meetings(recommended, false);
         }
+        words.print();
+    }
+
+    /** What the marks mean, before they are met. */
+    private void legend(List<Sag.Case> set, List<Sag.Case> recommended) {
         page.line("  !  below the lowest voltage that the maker of the cells permits");
         if (sheet.operation().drive().taper().isPresent()) {
             page.line("  ~  by then the low-voltage taper lets less flow: the voltage is higher");
         }
-        if (isGone) {
+        double lowest = sheet.build().use().chargeTo();
+        if (Stream.concat(set.stream(), recommended.stream())
+                .anyMatch(each -> isGone(each.draw(), lowest))) {
             page.line("  gone  the pack cannot give that current");
         }
-        words.print();
+    }
+
+    private boolean isGone(Sag.Draw drawn, double charge) {
+        return !(drawn.pack(model, charge).terminalVoltage(-drawn.current()) > 0.0);
     }
 
     /** Writes a line with one entry for each case. */
@@ -89,7 +100,6 @@ final class SagTable {
     private String entry(Sag.Draw drawn, double charge) {
         double loaded = drawn.pack(model, charge).terminalVoltage(-drawn.current());
         if (!(loaded > 0.0)) {
-            isGone = true;
             return "gone  !";
         }
         return String.format(

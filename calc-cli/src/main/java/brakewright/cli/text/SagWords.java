@@ -41,8 +41,7 @@ final class SagWords {
         for (Sag.Event event : Sag.Event.values()) {
             boolean met = cases.stream().anyMatch(each -> each.charge(event).isPresent());
             if (isKnown(event) && (all || met)) {
-                page.line(
-                        SagTable.row(label(event), cases, each -> at(each.charge(event)) + "   "));
+                page.line(SagTable.row(label(event), cases, each -> at(each, event) + "   "));
             }
         }
     }
@@ -61,8 +60,23 @@ final class SagWords {
     }
 
     /** Met at the latest there: rounded up. */
-    private String at(OptionalDouble charge) {
-        return charge.isPresent() ? Numbers.up(100.0 * charge.getAsDouble(), 1) + " %" : "not met";
+    private String at(Sag.Case drawn, Sag.Event event) {
+        OptionalDouble charge = drawn.charge(event);
+        if (charge.isPresent()) {
+            return Numbers.up(100.0 * charge.getAsDouble(), 1) + " %";
+        }
+        return event == Sag.Event.CELL_FLOOR && isKeptByTaper(drawn)
+                ? "not met (taper)"
+                : "not met";
+    }
+
+    /** Under the whole current the cells would fall below their floor; the taper prevents it. */
+    private boolean isKeptByTaper(Sag.Case drawn) {
+        return sheet.operation().drive().taper().isPresent()
+                && drawn.draw()
+                        .isBelowFloor(
+                                new BatteryModel(sheet.build().battery()),
+                                sheet.build().use().chargeTo());
     }
 
     private static String label(Sag.Event event) {

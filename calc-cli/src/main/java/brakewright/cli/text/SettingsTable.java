@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.battery.BatteryModel;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -10,7 +11,10 @@ import brakewright.limit.TaperLimit;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
+import brakewright.spec.Use;
 import brakewright.worksheet.Worksheet;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -60,6 +64,8 @@ final class SettingsTable {
         double temperature = sheet.build().battery().temperatureC();
         Limit limit = packLimit.staticPart(temperature);
         double total = limit.value();
+        List<Limit> elsewhere = lower(packLimit, total);
+        double least = elsewhere.stream().mapToDouble(Limit::value).min().orElse(total);
         OptionalDouble setTotal =
                 set.isPresent()
                         ? OptionalDouble.of(controllers * set.getAsDouble())
@@ -70,14 +76,14 @@ final class SettingsTable {
                     name,
                     Numbers.down(total, 1) + " A",
                     amperes(set),
-                    mark(setTotal, total),
+                    mark(setTotal, total, least),
                     LimitWords.brief(limit.binding().id()));
         } else {
             row(
                     name + ", per controller",
                     Numbers.down(total / controllers, 1) + " A",
                     amperes(set),
-                    mark(setTotal, total),
+                    mark(setTotal, total, least),
                     LimitWords.brief(limit.binding().id()));
             row(
                     "  all " + controllers + " together",
@@ -86,7 +92,26 @@ final class SettingsTable {
                     "",
                     "");
         }
+        for (double cells : sheet.build().cellTemperatures()) {
+            Limit there = packLimit.staticPart(cells);
+            if (there.value() < total) {
+                row(
+                        "  with cells at " + Numbers.nearest(cells, 0) + " °C",
+                        Numbers.down(there.value() / controllers, 1) + " A",
+                        "",
+                        mark(setTotal, there.value()),
+                        LimitWords.brief(there.binding().id()));
+            }
+        }
         bound(packLimit, total, setTotal, temperature);
+    }
+
+    /** What the coldest and the warmest cells in use bear, where that is less. */
+    private List<Limit> lower(PackLimit limit, double recommended) {
+        return Arrays.stream(sheet.build().cellTemperatures())
+                .mapToObj(limit::staticPart)
+                .filter(each -> each.value() < recommended)
+                .toList();
     }
 
     /** The second half of the pair: to which charge state the pack current holds. */
@@ -103,7 +128,12 @@ final class SettingsTable {
                 taking ? "above that it falls" : "");
     }
 
-    private static String charge(double bound, boolean taking) {
+    /** Beyond the charge in use there is none. */
+    private String charge(double bound, boolean taking) {
+        Use use = sheet.build().use();
+        if (taking ? bound <= use.chargeTo() : bound >= use.chargeFrom()) {
+            return "none in use";
+        }
         return (taking ? Numbers.down(100.0 * bound, 1) : Numbers.up(100.0 * bound, 1)) + " %";
     }
 
@@ -115,6 +145,14 @@ final class SettingsTable {
                 set.map(SettingsTable::volts).orElse("not set"),
                 set.map(taper -> fit(limit, taper)).orElse(""),
                 LimitWords.brief(limit.binding().id()));
+        if (low && limit.value().filter(taper -> taper.begins() > full()).isPresent()) {
+            row("  begins above the fullest pack: draw less", "", "", "", "");
+        }
+    }
+
+    private double full() {
+        return new BatteryModel(sheet.build().battery())
+                .openCircuitVoltage(sheet.build().use().chargeFrom());
     }
 
     /** Rounded to the safe side: up where the pack empties, down where it fills. */
@@ -153,6 +191,13 @@ final class SettingsTable {
 
     private static String amperes(OptionalDouble set) {
         return set.isPresent() ? Numbers.nearest(set.getAsDouble(), 1) + " A" : "not set";
+    }
+
+    /** What is borne at the pack's own temperature alone is no plain yes. */
+    private static String mark(OptionalDouble set, double limit, double least) {
+        return set.isPresent() && set.getAsDouble() <= limit && set.getAsDouble() > least
+                ? ""
+                : mark(set, limit);
     }
 
     private static String mark(OptionalDouble set, double limit) {

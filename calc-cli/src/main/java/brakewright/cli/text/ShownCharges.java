@@ -6,6 +6,11 @@ import java.util.TreeSet;
 /** Chooses the charge states that stand beside a table. */
 final class ShownCharges {
 
+    private static final double[] TENS = {0.0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0};
+
+    /** Charge states are written to a tenth of a per cent. */
+    private static final double ALIKE = 5e-4;
+
     private ShownCharges() {}
 
     /**
@@ -15,10 +20,20 @@ final class ShownCharges {
      * @return the charge states, descending [1]
      */
     static double[] tens(Use use) {
+        return with(use, TENS);
+    }
+
+    /**
+     * Returns both ends of the charge in use, and some charge states between.
+     *
+     * @param use the use
+     * @param between those that are wanted besides, where they are in use [1]
+     * @return the charge states, descending; of two that would be written alike only one [1]
+     */
+    static double[] with(Use use, double... between) {
         TreeSet<Double> charges = new TreeSet<>();
-        for (int step = 0; step <= 10; step++) {
-            double charge = step / 10.0;
-            if (charge > use.chargeTo() && charge < use.chargeFrom()) {
+        for (double charge : between) {
+            if (charge > use.chargeTo() + ALIKE && charge < use.chargeFrom() - ALIKE) {
                 charges.add(charge);
             }
         }

@@ -4,6 +4,7 @@ import brakewright.cli.words.InputWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.profile.CellMass;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
 import brakewright.spec.Input;
@@ -40,26 +41,35 @@ public final class SolveText {
     }
 
     /**
-     * Writes the answer.
+     * What was asked about.
      *
-     * @param title what the vehicle is called
      * @param present the value now in the file; empty where there is none
      * @param low the lowest value asked about
      * @param high the highest value asked about
-     * @param note what to know besides; may be empty
+     * @param isOrdered whether lower values are milder throughout
+     * @param cells what the cells of the pack asked about weigh; empty where that is not known
+     * @param vehicleMass the mass of the vehicle in the file [kg]
+     */
+    public record Asked(
+            Optional<Double> present,
+            double low,
+            double high,
+            boolean isOrdered,
+            Optional<CellMass> cells,
+            double vehicleMass) {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param title what the vehicle is called
+     * @param asked what was asked about
      * @param nominal the answer with nominal inputs
      * @param unfavourable the answer at the unfavourable corner of the tolerances; empty where none
      *     is stated
      * @return lines of at most 100 columns
      */
     public String text(
-            String title,
-            Optional<Double> present,
-            double low,
-            double high,
-            String note,
-            Solution nominal,
-            Optional<Solution> unfavourable) {
+            String title, Asked asked, Solution nominal, Optional<Solution> unfavourable) {
         page.paragraph("", 0, ink.heading(title + ": solved for " + name));
         page.paragraph("", 2, answer(nominal));
         unfavourable.ifPresent(
@@ -69,21 +79,24 @@ public final class SolveText {
                                 2,
                                 "With the tolerances stated, at their unfavourable corner: "
                                         + lowerFirst(answer(solution))));
-        if (!note.isEmpty()) {
-            page.paragraph("", 2, note);
+        if (input == Input.SETTINGS_SPEED_CAP) {
+            page.paragraph(
+                    "",
+                    2,
+                    "use.speed_max is moved along: set both, for the higher of them counts.");
+        }
+        if (isCount) {
+            page.paragraph("", 2, mass(asked, unfavourable.orElse(nominal)));
         }
         page.blank();
-        present.ifPresent(value -> page.line("  now          " + shown(value)));
-        page.line("  asked about  " + shown(low) + " to " + shown(high));
-        page.paragraph(
-                "",
-                2,
-                isCount
-                        ? "Each count was tried in turn, from the smallest."
-                        : "Found by a bracketing root search between a value that is within limits"
-                                + " and one that is not, to a part in a thousand million; within"
-                                + " limits means every check, at every charge state in use, at the"
-                                + " pack's own, the coldest and the warmest temperature.");
+        asked.present()
+                .ifPresent(
+                        value ->
+                                page.line(
+                                        "  now          "
+                                                + InputWords.nearest(input, value, units)));
+        page.line("  asked about  " + shown(asked.low()) + " to " + shown(asked.high()));
+        page.paragraph("", 2, way(asked));
         page.blank();
         page.paragraph(
                 "",
@@ -91,6 +104,58 @@ public final class SolveText {
                 "An estimate from the inputs given: makers' datasheets, local law and qualified"
                         + " practice come first. Approach it from the safe side, on closed ground.");
         return page.text();
+    }
+
+    private String way(Asked asked) {
+        if (isCount) {
+            return "Each count was tried in turn, from the smallest.";
+        }
+        return (asked.isOrdered()
+                        ? "Found"
+                        : "Evenly spaced values were looked at from the highest downwards, for a"
+                                + " lower one need not be milder in every check; then found")
+                + " by a bracketing root search between a value that is within limits and one that"
+                + " is not, to a part in a thousand million; within limits means every check, at"
+                + " every charge state in use, at the pack's own, the coldest and the warmest"
+                + " temperature.";
+    }
+
+    /** The mass of the vehicle stays what the file says, however many cells are added. */
+    private static String mass(Asked asked, Solution answer) {
+        String held =
+                "The mass of the vehicle is held at "
+                        + Numbers.nearest(asked.vehicleMass(), 1)
+                        + " kg";
+        if (asked.cells().isEmpty() || asked.present().isEmpty()) {
+            return held + ": correct vehicle.mass by what the cells weigh, and ask again.";
+        }
+        CellMass cells = asked.cells().get();
+        String now = Numbers.nearest(cells.of(asked.present().get()), 1) + " kg";
+        if (answer instanceof Solution.None none) {
+            return held
+                    + ". More than "
+                    + Numbers.nearest(none.nearest(), 0)
+                    + " in parallel were not looked at: their cells would weigh more than the whole"
+                    + " vehicle.";
+        }
+        double count =
+                answer instanceof Solution.Found found
+                        ? found.value()
+                        : ((Solution.All) answer).value();
+        if (count == asked.present().get()) {
+            return held + ", with " + now + " of cells in this pack.";
+        }
+        return held
+                + "; "
+                + Numbers.nearest(count, 0)
+                + " in parallel weigh "
+                + Numbers.nearest(cells.of(count), 1)
+                + " kg in cells alone, against "
+                + now
+                + " now. Correct vehicle.mass by the difference and ask again."
+                + (cells.isMostOf(count, asked.vehicleMass())
+                        ? " That is more than half of the vehicle: rather ask for less elsewhere."
+                        : "");
     }
 
     private String answer(Solution solution) {

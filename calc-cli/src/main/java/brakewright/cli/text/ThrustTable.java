@@ -28,13 +28,9 @@ final class ThrustTable {
 
     void print() {
         page.line("  thrust of all driven wheels [N] and what rules there");
-        double[] speeds =
-                ShownSpeeds.upTo(
-                        units,
-                        Math.max(
-                                sheet.drive().topSpeedFlat().speed(), sheet.operation().topSpeed()),
-                        COLUMNS);
-        page.line(row("charge", speeds, speed -> Numbers.nearest(units.speed(speed), 0) + " "));
+        double top = Math.max(sheet.drive().topSpeedFlat().speed(), sheet.operation().topSpeed());
+        double[] speeds = ShownSpeeds.upTo(units, top, COLUMNS);
+        page.line(row("charge", speeds, speed -> ShownSpeeds.head(units, speed, top) + " "));
         BatteryModel model = new BatteryModel(sheet.build().battery());
         for (DriveSheet each : sheet.driveByCharge()) {
             PackState pack =

@@ -23,6 +23,20 @@ final class Travel {
     }
 
     /**
+     * Writes how far two places are apart.
+     *
+     * @param units the units
+     * @param metres [m], finite
+     * @return metres, or miles to two digits
+     */
+    static String apart(UnitSystem units, double metres) {
+        double miles = metres / METRES_PER_MILE;
+        return units == UnitSystem.IMPERIAL
+                ? Numbers.nearest(miles, miles < 1.0 ? 2 : 1) + " mi"
+                : units.lengthText(metres);
+    }
+
+    /**
      * Writes a distance in the other unit.
      *
      * @param units the units that are not wanted

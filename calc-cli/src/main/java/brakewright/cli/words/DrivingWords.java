@@ -29,9 +29,10 @@ final class DrivingWords {
                             + " A. Do not join them: bring them to one voltage first, by charging"
                             + " or discharging one of them alone.";
             case JOINING_DIFFERENCE ->
-                    "Join pack "
-                            + finding.pack()
-                            + " to the others only while the resting voltages differ by less than "
+                    (build.battery().packs().size() == 2
+                                    ? "Join the packs only while"
+                                    : "Join pack " + finding.pack() + " to the others only while")
+                            + " the resting voltages differ by less than "
                             + Numbers.down(finding.value().orElseThrow(), 2)
                             + " V (measure both); beyond, the equalising current exceeds the lower"
                             + " of their ratings.";
@@ -39,9 +40,9 @@ final class DrivingWords {
             case CLIMB_SHORT ->
                     "The steepest slope that the drive holds with the fullest pack is "
                             + percent(finding.value().orElseThrow())
-                            + "; asked for are "
+                            + "; "
                             + percent(finding.limit().orElseThrow())
-                            + ".";
+                            + " is wanted.";
             case CLIMB_OVERHEATS ->
                     "On the steepest slope in use the winding reaches its limit after "
                             + Numbers.time(finding.value().orElseThrow())
@@ -97,19 +98,19 @@ final class DrivingWords {
     }
 
     private static String cascade(Finding finding) {
+        if (finding.value().isEmpty()) {
+            return "The packs are in series: if the protection of one disconnects while braking, the"
+                    + " current of all is interrupted, and the electric brake is gone.";
+        }
         boolean draw = finding.subject().equals(Optional.of(LimitId.PACK_DISCHARGE_CURRENT));
-        String lost =
-                "If pack "
-                        + finding.pack()
-                        + " disconnects while "
-                        + (draw ? "driving" : "braking");
-        return finding.value().isPresent()
-                ? lost
-                        + ", the others must carry up to "
-                        + Numbers.up(100.0 * finding.value().getAsDouble(), 0)
-                        + " % of their trip current and disconnect too: nothing is left to drive"
-                        + " or brake with."
-                : lost + ", the current of all is interrupted, for the packs are in series.";
+        return "If pack "
+                + finding.pack()
+                + " disconnects while "
+                + (draw ? "driving" : "braking")
+                + ", the others must carry up to "
+                + Numbers.up(100.0 * finding.value().getAsDouble(), 0)
+                + " % of their trip current and disconnect too: nothing is left to drive"
+                + " or brake with.";
     }
 
     private static String percent(double slope) {

@@ -1,12 +1,19 @@
 package brakewright.cli.words;
 
+import brakewright.battery.BatteryModel;
+import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
+import brakewright.limit.Limits;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.PackState;
 import brakewright.review.Condition;
 import brakewright.review.Finding;
+import brakewright.review.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Wiring;
+import brakewright.worksheet.SettledBrake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -74,23 +81,24 @@ public final class FindingWords {
                             + volts(finding.value())
                             + " wide. Below "
                             + Numbers.up(finding.limit().orElseThrow(), 2)
-                            + " V its loop gain passes 1 and the current surges.";
+                            + " V its loop gain passes 1 and the current surges, so it is not"
+                            + " counted as a protection.";
+            case BRAKE_TAKEN_AWAY ->
+                    "Above "
+                            + Numbers.down(100.0 * finding.charge().orElseThrow(), 1)
+                            + " % charge the high-voltage taper leaves no electric brake at all: the"
+                            + " pack rests at up to "
+                            + volts(finding.value())
+                            + ", and the taper ends at "
+                            + volts(finding.limit())
+                            + ". No other brake is described.";
             case THIN_MARGIN ->
                     "The "
                             + subject(finding)
                             + " leaves less than 5 % to "
                             + constraint(finding)
                             + ".";
-            case BRAKE_FADES ->
-                    "At "
-                            + charge(finding)
-                            + " the pack limit holds the brake back above "
-                            + units.speedDown(finding.speed().orElseThrow())
-                            + ": at top speed "
-                            + amperes(finding.value())
-                            + " of the "
-                            + amperes(finding.limit())
-                            + " per motor are left. A higher brake current buys nothing there.";
+            case BRAKE_FADES -> fades(finding);
             case BRAKE_DRAWS_POWER ->
                     "Below "
                             + units.speedText(finding.speed().orElseThrow())
@@ -106,6 +114,21 @@ public final class FindingWords {
                             + " m/s² on level road; "
                             + Numbers.significant(finding.limit().orElseThrow())
                             + " m/s² is wanted.";
+            case BOTH_BRAKES_HARD ->
+                    "Both brakes together, each in full, reach "
+                            + Numbers.nearest(finding.value().orElseThrow(), 2)
+                            + " m/s², more than the "
+                            + Numbers.down(finding.limit().orElseThrow(), 2)
+                            + " m/s² that "
+                            + bearing(finding.constraint().orElseThrow())
+                            + ". Dose the friction brake with care while the electric one is"
+                            + " acting.";
+            case LIGHTER_AXLE_SLIDES ->
+                    "If the motors of both axles brake alike, the lighter axle slides from "
+                            + Numbers.down(finding.limit().orElseThrow(), 2)
+                            + " m/s² on; the motor brake current set reaches "
+                            + Numbers.nearest(finding.value().orElseThrow(), 2)
+                            + " m/s². Give that axle less, or lower it for both.";
             case SLOPE_NOT_HELD ->
                     "On the steepest slope ("
                             + Numbers.percent(build.use().slope())
@@ -176,11 +199,35 @@ public final class FindingWords {
         };
     }
 
+    private String fades(Finding finding) {
+        PackState pack =
+                PackState.of(
+                        new BatteryModel(build.battery()),
+                        finding.charge().orElseThrow(),
+                        build.battery().temperatureC());
+        ElectricBrake brake = Operation.of(build, Limits.of(build)).brake();
+        double speed = finding.speed().orElseThrow();
+        boolean taper = SettledBrake.isHeldByTaper(brake, pack);
+        return "At "
+                + charge(finding)
+                + (taper ? " the high-voltage taper" : " the pack limit")
+                + (speed > 0.0
+                        ? " holds the brake back above " + units.speedDown(speed)
+                        : " lets nothing into the pack, and holds the brake back at any speed")
+                + ": at top speed "
+                + amperes(finding.value())
+                + " of the "
+                + amperes(finding.limit())
+                + " per motor are left. A higher brake current buys nothing there.";
+    }
+
     /** The pack current in either direction: the setting, everywhere, or beyond a charge state. */
     private String packCurrent(Finding finding, boolean returning) {
         String who = constraint(finding);
         if (finding.charge().isEmpty()) {
-            return "The controllers together may "
+            return (build.controllers().count() == 1
+                            ? "The controller may "
+                            : "The controllers together may ")
                     + (returning ? "send " : "draw ")
                     + amperes(finding.value())
                     + (returning ? " into" : " from")
@@ -356,5 +403,13 @@ public final class FindingWords {
         String text() {
             return String.join(", ", names);
         }
+    }
+
+    private static String bearing(ConstraintId id) {
+        return switch (id) {
+            case TIPPING -> "the vehicle bears without a wheel lifting";
+            case RIDER_BALANCE -> "a standing rider bears without a hold";
+            default -> "a rider bears";
+        };
     }
 }

@@ -56,6 +56,7 @@ public final class LimitWords {
             case TIPPING -> "vehicle tipping";
             case RIDER_BALANCE -> "rider's balance";
             case RIDER_TOLERANCE -> "what the rider bears";
+            case REMAINING_BRAKE -> "remaining brake";
             case CONTROLLER_BACK_EMF -> "controller back-EMF";
             case PACK_BACK_EMF -> "back-EMF above pack";
             case LOOP_GAIN -> "loop gain";
@@ -112,6 +113,7 @@ public final class LimitWords {
             case TIPPING -> "the vehicle's tipping";
             case RIDER_BALANCE -> "the rider's balance";
             case RIDER_TOLERANCE -> "what the rider bears";
+            case REMAINING_BRAKE -> "what is left of the only brake";
             case CONTROLLER_BACK_EMF -> "back-EMF at the controller";
             case PACK_BACK_EMF -> "back-EMF above the pack";
             case LOOP_GAIN -> "the taper's loop gain";

@@ -5,6 +5,7 @@ import brakewright.profile.Measure;
 import brakewright.profile.Quantity;
 import brakewright.profile.Reading;
 import brakewright.review.Verdict;
+import brakewright.road.Gravity;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -95,12 +96,12 @@ public final class MeasureWords {
         return switch (quantity) {
             case VERDICT -> outcome(number).key().replace('-', ' ');
             case SEVERITY -> severity(number);
-            case SAFE_CHARGE -> Numbers.down(100.0 * number, 1) + " %";
+            case SAFE_CHARGE -> number > 0.0 ? Numbers.down(100.0 * number, 1) + " %" : "at none";
             case CLIMB -> Numbers.nearest(100.0 * number, 1) + " %";
             case STOP_DRY, STOP_WET -> units.lengthText(number);
             case TOP_SPEED, SPEED_CAP -> units.speedText(number);
             case RANGE -> distance(number, 1);
-            case LAUNCH -> Numbers.nearest(number, 2) + " m/s²";
+            case LAUNCH -> acceleration(units, number);
             case TIME_TO_CRUISE -> Numbers.nearest(number, 1) + " s";
             case HOTTEST_WINDING -> Numbers.nearest(number, 0) + " °C";
             default -> Numbers.nearest(number, 1) + " " + quantity.unit();
@@ -134,13 +135,26 @@ public final class MeasureWords {
                                                     ? METRES_PER_MILE
                                                     : METRES_PER_KILOMETRE),
                                     1);
-                    case LAUNCH -> Numbers.nearest(number, 2);
+                    case LAUNCH -> acceleration(units, number).replaceAll(" .*", "");
                     case HOTTEST_WINDING -> Numbers.nearest(number, 0);
                     default -> Numbers.nearest(number, 1);
                 };
         return text.chars().noneMatch(letter -> letter >= '1' && letter <= '9')
                 ? ""
                 : number > 0.0 ? "+" + text : text;
+    }
+
+    /**
+     * Writes an acceleration.
+     *
+     * @param units the units
+     * @param metresPerSecondSquared [m/s²]
+     * @return m/s², or with miles a multiple of gravity
+     */
+    public static String acceleration(UnitSystem units, double metresPerSecondSquared) {
+        return units == UnitSystem.IMPERIAL
+                ? Numbers.nearest(metresPerSecondSquared / Gravity.STANDARD, 2) + " g"
+                : Numbers.nearest(metresPerSecondSquared, 2) + " m/s²";
     }
 
     private String length(double metres) {

@@ -38,17 +38,28 @@ public final class VerdictWords {
     public List<String> of(Review review) {
         Verdict verdict = review.verdict();
         return switch (verdict.outcome()) {
-            case WITHIN_LIMITS ->
-                    review.findings().stream().anyMatch(each -> each.signal() == Signal.DANGER)
-                            ? List.of(
-                                    "No limit is exceeded over the charge, speed and temperature in"
-                                            + " use. But there is a danger of another kind: read"
-                                            + " the first of the findings below.")
-                            : List.of(
-                                    "No limit is exceeded over the charge, speed and temperature in"
-                                            + " use.");
+            case WITHIN_LIMITS -> within(review);
             case OUTSIDE_LIMITS -> exceeded(review);
             case CONDITIONAL -> conditions(verdict.conditions());
+        };
+    }
+
+    private static List<String> within(Review review) {
+        String within = "No limit is exceeded over the charge, speed and temperature in use.";
+        Signal gravest =
+                review.findings().isEmpty() ? Signal.NOTICE : review.findings().get(0).signal();
+        return switch (gravest) {
+            case DANGER ->
+                    List.of(
+                            within
+                                    + " But there is a danger of another kind: read the first of"
+                                    + " the findings below.");
+            case WARNING ->
+                    List.of(
+                            within
+                                    + " But there is a warning of another kind: read the first of"
+                                    + " the findings below.");
+            case CAUTION, NOTICE -> List.of(within);
         };
     }
 
@@ -84,7 +95,11 @@ public final class VerdictWords {
 
     private static boolean isStricter(Condition other, Condition condition) {
         if (other instanceof Condition.CellsFrom least) {
-            return isColderThan(condition, least.temperatureC());
+            return isColderThan(condition, least);
+        }
+        if (other instanceof Condition.CellsUpTo a && condition instanceof Condition.CellsUpTo b) {
+            return a.temperatureC() < b.temperatureC()
+                    && a.excess().isReturned() == b.excess().isReturned();
         }
         if (other instanceof Condition.ChargeBelow a
                 && condition instanceof Condition.ChargeBelow b) {
@@ -98,20 +113,24 @@ public final class VerdictWords {
     }
 
     /** Where the cells must be warmer anyway, what holds in the cold says nothing. */
-    private static boolean isColderThan(Condition condition, double temperatureC) {
+    private static boolean isColderThan(Condition condition, Condition.CellsFrom least) {
+        boolean returned = least.excess().isReturned();
         if (condition instanceof Condition.CellsFrom from) {
-            return from.temperatureC() < temperatureC;
+            return from.excess().isReturned() == returned
+                    && from.temperatureC() < least.temperatureC();
         }
         if (condition instanceof Condition.ChargeBelow below) {
-            return below.temperatureC() < temperatureC;
+            return returned && below.temperatureC() < least.temperatureC();
         }
         return condition instanceof Condition.ChargeAbove above
-                && above.temperatureC() < temperatureC;
+                && !returned
+                && above.temperatureC() < least.temperatureC();
     }
 
     /** Bounds on the charge come first: they are met on every ride. */
     private static int rank(Condition condition) {
         return condition instanceof Condition.ChargeBelow
+                        || condition instanceof Condition.BrakeBelow
                 ? 0
                 : condition instanceof Condition.ChargeAbove ? 1 : 2;
     }
@@ -145,17 +164,34 @@ public final class VerdictWords {
                     + cells(above.temperatureC())
                     + ".";
         }
+        if (condition instanceof Condition.BrakeBelow below) {
+            return "The only brake works below "
+                    + Numbers.down(100.0 * below.charge(), 1)
+                    + " % charge; above that the high-voltage taper takes all of it away.";
+        }
         if (condition instanceof Condition.CellsFrom from) {
-            return "It holds with the cells at "
-                    + Numbers.up(from.temperatureC(), 0)
-                    + " °C or warmer.";
+            return temperature(Numbers.up(from.temperatureC(), 0) + " °C or warmer", from.excess());
         }
         if (condition instanceof Condition.CellsUpTo upTo) {
-            return "It holds with the cells at "
-                    + Numbers.nearest(upTo.temperatureC(), 0)
-                    + " °C or cooler.";
+            return temperature(
+                    Numbers.down(upTo.temperatureC(), 0) + " °C or cooler", upTo.excess());
         }
         return "It never holds.";
+    }
+
+    private static String temperature(String cells, Condition.Excess excess) {
+        return (excess.isReturned() ? "Braking" : "Driving")
+                + " is safe for the pack with the cells at "
+                + cells
+                + "; at "
+                + Numbers.nearest(excess.temperatureC(), 0)
+                + " °C it "
+                + (excess.isReturned() ? "may take " : "may give ")
+                + (excess.permitted() > 0.0
+                        ? "no more than " + Numbers.down(excess.permitted(), 1) + " A of the "
+                        : "none of the ")
+                + Numbers.nearest(excess.current(), 1)
+                + " A.";
     }
 
     private static String cells(double temperatureC) {

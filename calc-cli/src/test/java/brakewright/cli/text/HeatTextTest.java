@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import brakewright.cli.words.Numbers;
 import brakewright.ride.PackHeat;
 import brakewright.worksheet.HeatSheet;
+import brakewright.worksheet.WarmStart;
 import org.junit.jupiter.api.Test;
 
 class HeatTextTest {
@@ -15,15 +16,16 @@ class HeatTextTest {
     void tellsHowLongTheMotorBearsItsCurrents() {
         Printed printed = Printed.of(Printed.BOARD);
         HeatSheet.Known heat = printed.sheet().heat().known().orElseThrow();
+        WarmStart.Borne warm = (WarmStart.Borne) heat.afterCruise();
         assertThat(printed.prose(HEADING))
                 .contains(Numbers.down(heat.continuousCurrent(), 1) + " A per motor")
                 .contains(
                         "48.0 A lasts "
                                 + Numbers.time(heat.timeAtDriveSetting().orElseThrow())
                                 + " from cold; after a long ride at 19.2 km/h (winding at "
-                                + Numbers.nearest(heat.warm().orElseThrow().windingC(), 0)
+                                + Numbers.nearest(warm.start().windingC(), 0)
                                 + " °C) it lasts "
-                                + Numbers.time(heat.timeAtDriveSettingWarm().orElseThrow()))
+                                + Numbers.time(warm.lasts().orElseThrow()))
                 .contains(
                         "After the limit, "
                                 + Numbers.time(heat.recovery().orElseThrow())

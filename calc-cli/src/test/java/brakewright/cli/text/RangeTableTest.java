@@ -46,7 +46,7 @@ class RangeTableTest {
         assertThat(numbers.get(3)).isCloseTo(ride.distance() / 1000.0, within(0.05 + 1e-9));
         assertThat(numbers.get(4))
                 .isCloseTo(ride.distance() / 1000.0 / KILOMETRES_PER_MILE, within(0.05 + 1e-9));
-        boolean slower = line.contains("then slower");
+        boolean slower = line.contains("of it slower");
         assertThat(slower).isEqualTo(ride.distance() - ride.distanceHeld() > 80.0);
         if (slower) {
             assertThat(numbers.get(5)).isGreaterThanOrEqualTo(100.0 * ride.heldDownTo() - 1e-6);
@@ -118,6 +118,15 @@ class RangeTableTest {
                         "Braking brings back no more than "
                                 + Numbers.nearest(100.0 * town.returnedShare(), 1)
                                 + " % of what leaves the pack");
+    }
+
+    @Test
+    void milesBetweenStopsAreNoThousandsOfFeet() {
+        assertThat(Printed.of(Printed.BOARD, UnitSystem.IMPERIAL, false).prose(HEADING))
+                .containsPattern("every [0-9.]+ mi:")
+                .doesNotContain(" ft:");
+        assertThat(Travel.apart(UnitSystem.IMPERIAL, 337.8)).isEqualTo("0.21 mi");
+        assertThat(Travel.apart(UnitSystem.SI, 337.8)).isEqualTo("337.8 m");
     }
 
     @Test

@@ -77,13 +77,28 @@ class SagTableTest {
         for (int i = 0; i < set.size(); i++) {
             OptionalDouble charge = set.get(i).charge(event);
             if (charge.isEmpty()) {
-                assertThat(entries[i]).isEqualTo("not met");
+                assertThat(entries[i]).startsWith("not met");
             } else {
                 double percent = 100.0 * charge.getAsDouble();
                 assertThat(Printed.numbers(entries[i]).get(0))
                         .isBetween(percent - 1e-6, percent + 0.1 + 1e-9);
             }
         }
+    }
+
+    /** The legend stands before the table, and the row says what keeps the cells. */
+    @Test
+    void saysWhereTheTaperKeepsTheCellsAboveTheirFloor() {
+        Printed printed =
+                Printed.of(
+                        Printed.BOARD.replace(
+                                "low_voltage_taper = [\"35 V\", \"29 V\"]",
+                                "low_voltage_taper = [\"38 V\", \"33 V\"]"));
+        List<String> section = printed.section(HEADING);
+        assertThat(section.get(0)).contains("!");
+        assertThat(section.get(1)).contains("~");
+        assertThat(printed.line(HEADING, "10 %")).contains("!");
+        assertThat(printed.line(HEADING, "cell at floor")).contains("not met (taper)");
     }
 
     @Test

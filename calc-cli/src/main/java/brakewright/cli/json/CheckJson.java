@@ -1,0 +1,258 @@
+package brakewright.cli.json;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Judged;
+import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.words.FindingWords;
+import brakewright.cli.words.UnitSystem;
+import brakewright.limit.Limit;
+import brakewright.profile.Headroom;
+import brakewright.profile.Headrooms;
+import brakewright.profile.Solution;
+import brakewright.review.Evaluation;
+import brakewright.review.Finding;
+import brakewright.review.FirstStop;
+import brakewright.ride.StopOutcome;
+import brakewright.spec.Build;
+import brakewright.spec.Settings;
+import brakewright.spec.Taper;
+import brakewright.spec.Use;
+import brakewright.worksheet.Check;
+import brakewright.worksheet.HardestBraking;
+import brakewright.worksheet.LeftBraking;
+import brakewright.worksheet.StopTable;
+import brakewright.worksheet.Worksheet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+
+/**
+ * A proposal beside the present settings, as JSON. Keys end in their unit, fractions have none;
+ * what was not computed is absent.
+ */
+public final class CheckJson {
+
+    private final JsonText json = new JsonText();
+    private final Check check;
+    private final Build build;
+
+    private CheckJson(Check check) {
+        this.check = check;
+        this.build = check.proposed().build();
+    }
+
+    /**
+     * Writes a check.
+     *
+     * @param file the build file
+     * @param check the comparison, with nominal inputs
+     * @param headrooms how high the brake could be set, likewise
+     * @param tolerated what the tolerances stated make of the proposal; empty where none is
+     * @return JSON
+     */
+    public static String of(
+            BuildFile file, Check check, Headrooms headrooms, Optional<Tolerated> tolerated) {
+        return new CheckJson(check).written(file, headrooms, tolerated);
+    }
+
+    private String written(BuildFile file, Headrooms headrooms, Optional<Tolerated> tolerated) {
+        json.startObject();
+        json.text("schema", "brakewright.check/1");
+        json.text("title", file.title());
+        json.text(
+                "verdict",
+                Judged.of(check.proposed(), tolerated).review().verdict().outcome().key());
+        json.startObject("present");
+        side(check.present(), check.safeChargePresent(), check.hardestPresent());
+        json.endObject();
+        json.startObject("proposed");
+        side(check.proposed(), check.safeChargeProposed(), check.hardestProposed());
+        json.endObject();
+        json.number("useless_above_m_per_s", check.uselessAbove());
+        if (check.uselessAbove().isPresent()) {
+            json.text(
+                    "useless_for",
+                    check.isUselessForTaper() ? "high-voltage-taper" : "pack-regen-current");
+        }
+        json.startObject("highest");
+        Limit brake = check.proposed().limits().motorBrake();
+        headroom("motor_brake_current", headrooms.motorBrake(), brake.value(), brake);
+        Limit regen =
+                check.proposed().limits().packRegen().staticPart(build.battery().temperatureC());
+        headroom(
+                "pack_regen_current",
+                headrooms.packRegen(),
+                regen.value() / build.controllers().count(),
+                regen);
+        json.endObject();
+        stops();
+        pairs("first_stop", this::firstStops);
+        pairs("left_where_the_pack_refuses", this::left);
+        json.startObject("findings");
+        findings("added", check.findingsAdded(), build);
+        findings("mended", check.findingsMended(), check.present().build());
+        json.endObject();
+        json.endObject();
+        return json.finish();
+    }
+
+    /** What belongs to one of both alone. */
+    private void side(Worksheet sheet, double safeCharge, HardestBraking hardest) {
+        Settings settings = sheet.build().settings();
+        json.text("verdict_nominal", sheet.review().verdict().outcome().key());
+        json.startObject("settings");
+        json.number("motor_drive_current_A", settings.motorDriveCurrent());
+        json.number("motor_brake_current_A", settings.motorBrakeCurrent());
+        json.number("pack_discharge_current_A", settings.packDischargeCurrent());
+        json.number("pack_regen_current_A", settings.packRegenCurrent());
+        settings.lowVoltageTaper().ifPresent(taper -> taper("low_voltage_taper_V", taper));
+        settings.highVoltageTaper().ifPresent(taper -> taper("high_voltage_taper_V", taper));
+        json.number("speed_cap_m_per_s", settings.speedCap());
+        json.endObject();
+        json.number("safe_charge", safeCharge);
+        json.number("top_speed_m_per_s", sheet.operation().topSpeed());
+        json.number("hardest_deceleration_m_per_s2", hardest.deceleration());
+        json.number("hardest_brake_force_N", hardest.brakeForce());
+    }
+
+    private void taper(String name, Taper taper) {
+        json.numbers(name, new double[] {taper.begins(), taper.ends()});
+    }
+
+    private void headroom(String name, Headroom headroom, double bare, Limit bound) {
+        json.startObject(name);
+        json.number("bare_limit_A", bare);
+        json.text("bare_limit_bound_by", bound.binding().id().key());
+        headroom.circumstances().ifPresent(this::circumstances);
+        headroom.there().ifPresent(there -> solution("where_present_is_safe", there));
+        solution("throughout", headroom.throughout());
+        json.endObject();
+    }
+
+    private void circumstances(Use part) {
+        json.startObject("present_is_safe");
+        json.number("charge_from", part.chargeFrom());
+        json.number("charge_to", part.chargeTo());
+        json.number("coldest_C", part.climate().coldestPackC());
+        json.number("warmest_C", part.climate().warmestPackC());
+        json.endObject();
+    }
+
+    private void solution(String name, Solution solution) {
+        json.startObject(name);
+        if (solution instanceof Solution.Found found) {
+            json.text("answer", "found");
+            json.number("value_A", found.value());
+            bound(found.beyond());
+        } else if (solution instanceof Solution.All all) {
+            json.text("answer", "all");
+            json.number("value_A", all.value());
+            bound(all.there());
+        } else if (solution instanceof Solution.None none) {
+            json.text("answer", "none");
+            bound(none.there());
+        }
+        json.endObject();
+    }
+
+    private void bound(Evaluation evaluation) {
+        json.text("bound_by", evaluation.worst().key());
+        if (evaluation.pack() > 0) {
+            json.number("pack", evaluation.pack());
+        }
+        json.number("charge", evaluation.charge());
+    }
+
+    /** The same for the present settings and the proposal, under one name. */
+    private void pairs(String name, BiConsumer<String, Worksheet> writer) {
+        json.startObject(name);
+        writer.accept("present", check.present());
+        writer.accept("proposed", check.proposed());
+        json.endObject();
+    }
+
+    private void stops() {
+        double[] speeds = check.stopSpeeds();
+        json.startObject("stops");
+        json.number("charge", build.use().chargeFrom());
+        json.numbers("from_m_per_s", speeds);
+        json.number("reaction_s", build.use().effort().reaction());
+        surface("dry", speeds, build.vehicle().grip());
+        surface("wet", speeds, build.vehicle().gripWet());
+        json.endObject();
+    }
+
+    /** A stop from more than a side's own highest speed is left out. */
+    private void surface(String name, double[] speeds, double grip) {
+        pairs(
+                name,
+                (side, sheet) -> {
+                    json.startArray(side);
+                    List<StopOutcome> outcomes =
+                            StopTable.atFull(sheet.build(), sheet.operation(), speeds, grip);
+                    for (int i = 0; i < speeds.length; i++) {
+                        if (speeds[i] <= sheet.operation().topSpeed()) {
+                            json.startObject();
+                            json.number("from_m_per_s", speeds[i]);
+                            outcome(outcomes.get(i));
+                            json.endObject();
+                        }
+                    }
+                    json.endArray();
+                });
+    }
+
+    private void outcome(StopOutcome outcome) {
+        if (outcome instanceof StopOutcome.Stopped stopped) {
+            json.number("distance_m", stopped.distance());
+            json.number("time_s", stopped.time());
+            json.number("deceleration_mean_m_per_s2", stopped.meanDeceleration());
+        } else if (outcome instanceof StopOutcome.Unstoppable unstoppable) {
+            json.number("held_at_m_per_s", unstoppable.heldAt());
+        }
+    }
+
+    private void firstStops(String side, Worksheet sheet) {
+        json.startArray(side);
+        for (FirstStop stop : sheet.firstStops()) {
+            json.startObject();
+            json.number("cells_C", stop.cellsC());
+            json.number("pack_current_A", stop.packCurrent());
+            json.number("may_take_A", stop.mayTake());
+            json.number("cell_voltage_V", stop.cellVoltage());
+            json.text("opens", stop.opening().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            outcome(stop.outcome());
+            json.endObject();
+        }
+        json.endArray();
+    }
+
+    private void left(String side, Worksheet sheet) {
+        json.startArray(side);
+        for (LeftBraking left : LeftBraking.all(sheet.build(), sheet.limits(), sheet.operation())) {
+            json.startObject();
+            json.text("refusal", left.refusal().key());
+            json.number("charge", left.charge());
+            json.number("cells_C", left.cellsC());
+            json.number("may_take_A", left.mayTake());
+            outcome(left.outcome());
+            json.endObject();
+        }
+        json.endArray();
+    }
+
+    private void findings(String name, List<Finding> findings, Build of) {
+        FindingWords words = new FindingWords(of, UnitSystem.SI);
+        json.startArray(name);
+        for (Finding finding : findings) {
+            json.startObject();
+            json.text("id", finding.id());
+            json.text("signal", finding.signal().key());
+            json.text("text", words.of(finding));
+            json.number("temperature_C", finding.temperatureC());
+            json.endObject();
+        }
+        json.endArray();
+    }
+}

@@ -1,0 +1,313 @@
+package brakewright.cli.text;
+
+import brakewright.cli.buildfile.Judged;
+import brakewright.cli.words.LimitWords;
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.cli.words.VerdictWords;
+import brakewright.limit.Limit;
+import brakewright.limit.LimitId;
+import brakewright.profile.Headroom;
+import brakewright.profile.Headrooms;
+import brakewright.profile.Solution;
+import brakewright.review.Evaluation;
+import brakewright.ride.Stop;
+import brakewright.ride.StopOutcome;
+import brakewright.ride.Surroundings;
+import brakewright.spec.Build;
+import brakewright.spec.Use;
+import brakewright.worksheet.Check;
+import brakewright.worksheet.Worksheet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Whether the proposal is safe, what it buys, and how far it could go. */
+final class CheckAnswer {
+
+    private final Check check;
+    private final Headrooms headrooms;
+    private final Judged judged;
+    private final UnitSystem units;
+    private final Page page;
+    private final Ink ink;
+    private final Build build;
+
+    CheckAnswer(
+            Check check, Headrooms headrooms, Judged judged, UnitSystem units, Page page, Ink ink) {
+        this.check = check;
+        this.headrooms = headrooms;
+        this.judged = judged;
+        this.units = units;
+        this.page = page;
+        this.ink = ink;
+        this.build = check.proposed().build();
+    }
+
+    void print() {
+        page.paragraph("Answer: " + verdict(), 2, "");
+        for (String sentence : new VerdictWords(judged.build(), units).of(judged.review())) {
+            page.paragraph("", 2, sentence);
+        }
+        String nominal = Judged.word(check.proposed().review());
+        if (!judged.word().equals(nominal)) {
+            page.paragraph(
+                    "",
+                    2,
+                    "This is at the unfavourable corner of the tolerances stated; with nominal"
+                            + " values it would be: "
+                            + nominal
+                            + ".");
+        }
+        page.paragraph("", 2, buys());
+        check.uselessAbove().ifPresent(speed -> page.paragraph("", 2, useless(speed)));
+        page.paragraph("", 2, brake());
+        page.paragraph("", 2, regen());
+    }
+
+    private String verdict() {
+        return switch (judged.review().verdict().outcome()) {
+            case WITHIN_LIMITS -> ink.paint(Ink.Tone.GOOD, "SAFE");
+            case CONDITIONAL -> ink.paint(Ink.Tone.DOUBTFUL, "SAFE BELOW A CONDITION");
+            case OUTSIDE_LIMITS -> ink.paint(Ink.Tone.BAD, "NOT SAFE");
+        };
+    }
+
+    private String useless(double speed) {
+        String full = Numbers.percent(build.use().chargeFrom());
+        String decides =
+                check.isUselessForTaper()
+                        ? "the high-voltage taper decides how hard it brakes."
+                        : "the pack limit decides how hard it brakes.";
+        return speed > 0.0
+                ? "Above "
+                        + units.speedDown(speed)
+                        + " at "
+                        + full
+                        + " charge raising the motor brake current is useless: there "
+                        + decides
+                : "At "
+                        + full
+                        + " charge raising the motor brake current is useless at any speed: nothing"
+                        + " is let into the pack, and "
+                        + decides;
+    }
+
+    /** What the proposal buys in metres from the highest speed, at the fullest and half charge. */
+    private String buys() {
+        double before = check.present().operation().topSpeed();
+        double after = check.proposed().operation().topSpeed();
+        String full = Numbers.percent(build.use().chargeFrom());
+        String half = Numbers.percent(CheckText.middle(build));
+        if (before == after) {
+            return "From "
+                    + units.speedText(after)
+                    + " it "
+                    + gain(build.use().chargeFrom())
+                    + " at "
+                    + full
+                    + " charge and "
+                    + gain(CheckText.middle(build))
+                    + " at "
+                    + half
+                    + ", reaction apart.";
+        }
+        return "From its own highest speed, "
+                + units.speedText(after)
+                + ", the proposal "
+                + stops(check.proposed(), build.use().chargeFrom())
+                + " at "
+                + full
+                + " charge and "
+                + stops(check.proposed(), CheckText.middle(build))
+                + " at "
+                + half
+                + "; from "
+                + units.speedText(before)
+                + " it now "
+                + stops(check.present(), build.use().chargeFrom())
+                + " and "
+                + stops(check.present(), CheckText.middle(build))
+                + "; reaction apart.";
+    }
+
+    private String stops(Worksheet sheet, double charge) {
+        OptionalDouble distance = distance(sheet, charge);
+        return distance.isPresent()
+                ? "stops within " + units.lengthText(distance.getAsDouble())
+                : "does not stop";
+    }
+
+    private String gain(double charge) {
+        OptionalDouble before = distance(check.present(), charge);
+        OptionalDouble after = distance(check.proposed(), charge);
+        if (before.isEmpty() || after.isEmpty()) {
+            return after.isPresent()
+                    ? "stops within "
+                            + units.lengthText(after.getAsDouble())
+                            + " where the present settings do not"
+                    : "does not stop the vehicle";
+        }
+        double gain = before.getAsDouble() - after.getAsDouble();
+        String metres = units.lengthText(Math.abs(gain));
+        String to = units.lengthText(after.getAsDouble());
+        if (metres.equals(units.lengthText(0.0))) {
+            return "leaves the stop at " + to;
+        }
+        return (gain > 0.0 ? "shortens the stop by " : "lengthens the stop by ")
+                + metres
+                + " to "
+                + to;
+    }
+
+    /** From its own highest speed. */
+    private static OptionalDouble distance(Worksheet sheet, double charge) {
+        StopOutcome outcome =
+                new Stop(sheet.build(), sheet.operation().brake(), Surroundings.of(sheet.build()))
+                        .from(sheet.operation().topSpeed(), charge);
+        return outcome instanceof StopOutcome.Stopped stopped
+                ? OptionalDouble.of(stopped.distance())
+                : OptionalDouble.empty();
+    }
+
+    private String brake() {
+        Limit bare = check.proposed().limits().motorBrake();
+        return highest(headrooms.motorBrake(), LimitId.MOTOR_BRAKE_CURRENT, "")
+                + " Motor, controller, tyres and rider alone would bear "
+                + amperes(bare.value())
+                + " ("
+                + LimitWords.of(bare.binding())
+                + ").";
+    }
+
+    private String regen() {
+        Limit bare =
+                check.proposed().limits().packRegen().staticPart(build.battery().temperatureC());
+        return highest(headrooms.packRegen(), LimitId.PACK_REGEN_CURRENT, " per controller")
+                + " The plain ratings alone would permit "
+                + amperes(bare.value() / build.controllers().count())
+                + " ("
+                + LimitWords.of(bare.binding())
+                + ").";
+    }
+
+    private String highest(Headroom headroom, LimitId asked, String each) {
+        String name = LimitWords.of(asked);
+        String throughout = over(headroom.throughout(), each);
+        String all = "over the whole charge in use ";
+        Optional<Solution> there = headroom.there();
+        if (there.isEmpty()) {
+            return "The present settings are safe for the pack at no charge in use; "
+                    + all
+                    + (headroom.throughout() instanceof Solution.None none
+                            ? "no "
+                                    + name
+                                    + " is within all limits, for "
+                                    + exceeded(none, asked)
+                                    + "."
+                            : "the highest " + name + " within all limits is " + throughout + ".");
+        }
+        if (there.get() instanceof Solution.None none) {
+            return "No "
+                    + name
+                    + " is within all limits, "
+                    + (headroom.isNarrowed(check.present().build())
+                            ? "not even where the present settings are safe for the pack, "
+                            : "")
+                    + "for "
+                    + exceeded(none, asked)
+                    + ".";
+        }
+        if (!headroom.isNarrowed(check.present().build())) {
+            return "Over the whole charge in use the highest "
+                    + name
+                    + " within all limits is "
+                    + throughout
+                    + ".";
+        }
+        return "Used "
+                + circumstances(headroom.circumstances().orElseThrow())
+                + ", where the present settings are safe, the highest "
+                + name
+                + " within all limits is "
+                + over(there.get(), each)
+                + "; "
+                + all
+                + (headroom.throughout() instanceof Solution.None none
+                        ? "none is, for " + exceeded(none, asked)
+                        : "it is " + throughout)
+                + ".";
+    }
+
+    /** In which part of the use the present settings are safe. */
+    private String circumstances(Use part) {
+        Use whole = check.present().build().use();
+        StringBuilder text = new StringBuilder();
+        if (part.chargeFrom() < whole.chargeFrom()) {
+            text.append("up to ").append(charge(part.chargeFrom())).append(" charge");
+        }
+        if (part.chargeTo() > whole.chargeTo()) {
+            text.append(text.isEmpty() ? "" : " and ")
+                    .append("down to ")
+                    .append(Numbers.up(100.0 * part.chargeTo(), 1))
+                    .append(" % charge");
+        }
+        if (part.climate().coldestPackC() > whole.climate().coldestPackC()) {
+            text.append(text.isEmpty() ? "" : ", ")
+                    .append("with the cells at ")
+                    .append(Numbers.nearest(part.climate().coldestPackC(), 0))
+                    .append(" °C or warmer");
+        }
+        if (part.climate().warmestPackC() < whole.climate().warmestPackC()) {
+            text.append(text.isEmpty() ? "" : ", ")
+                    .append("with the cells at ")
+                    .append(Numbers.nearest(part.climate().warmestPackC(), 0))
+                    .append(" °C or cooler");
+        }
+        return text.toString();
+    }
+
+    private static String over(Solution solution, String each) {
+        if (solution instanceof Solution.Found found) {
+            return amperes(found.value()) + each + ", held down by " + check(found.beyond());
+        }
+        return solution instanceof Solution.All all
+                ? amperes(all.value()) + each + " or more"
+                : "none";
+    }
+
+    /** What forbids every value: another setting, where one is at fault. */
+    private String exceeded(Solution.None none, LimitId asked) {
+        return check.proposed().review().findings().stream()
+                .filter(finding -> finding.condition().isPresent())
+                .filter(finding -> finding.constraint().equals(Optional.of(none.there().worst())))
+                .flatMap(finding -> finding.subject().stream())
+                .filter(subject -> subject != asked)
+                .findFirst()
+                .map(
+                        subject ->
+                                "the "
+                                        + LimitWords.of(subject)
+                                        + " exceeds "
+                                        + check(none.there())
+                                        + " whatever it is")
+                .orElse(check(none.there()) + " is exceeded whatever it is");
+    }
+
+    private static String check(Evaluation evaluation) {
+        return LimitWords.of(evaluation.worst(), evaluation.pack())
+                + (evaluation.charge().isPresent()
+                        ? " at " + charge(evaluation.charge().getAsDouble()) + " charge"
+                        : "");
+    }
+
+    /** Rounded down, as the charge is up to which all is well. */
+    private static String charge(double share) {
+        String percent = Numbers.down(100.0 * share, 1);
+        return percent.replaceAll("\\.0$", "") + " %";
+    }
+
+    /** Small currents are told to a hundredth. */
+    private static String amperes(double value) {
+        return Numbers.down(value, value < 10.0 ? 2 : 1) + " A";
+    }
+}

@@ -1,0 +1,143 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.review.FirstStop;
+import brakewright.ride.StopOutcome;
+import brakewright.spec.Build;
+import brakewright.worksheet.Check;
+import brakewright.worksheet.LeftBraking;
+import brakewright.worksheet.StopTable;
+import brakewright.worksheet.Worksheet;
+import java.util.List;
+import java.util.Locale;
+
+/** How the vehicle stops: dry and wet, first after a full charge, and where the pack refuses. */
+final class CheckStops {
+
+    private static final String ROW = "  %-24s %13s %13s %13s %13s %15s";
+
+    private final Check check;
+    private final UnitSystem units;
+    private final CheckRows rows;
+    private final Page page;
+    private final Ink ink;
+    private final Build build;
+
+    CheckStops(Check check, UnitSystem units, CheckRows rows, Page page, Ink ink) {
+        this.check = check;
+        this.units = units;
+        this.rows = rows;
+        this.page = page;
+        this.ink = ink;
+        this.build = check.proposed().build();
+    }
+
+    void printDistances() {
+        rows.heading(
+                "Stopping distance at "
+                        + Numbers.percent(build.use().chargeFrom())
+                        + " charge, level road");
+        line("", "dry,", "dry,", "wet,", "wet,", "reaction");
+        line("", "present", "proposed", "present", "proposed", "adds");
+        double[] speeds = check.stopSpeeds();
+        List<StopOutcome> dryPresent = stops(check.present(), speeds, build.vehicle().grip());
+        List<StopOutcome> dryProposed = stops(check.proposed(), speeds, build.vehicle().grip());
+        List<StopOutcome> wetPresent = stops(check.present(), speeds, build.vehicle().gripWet());
+        List<StopOutcome> wetProposed = stops(check.proposed(), speeds, build.vehicle().gripWet());
+        for (int i = 0; i < speeds.length; i++) {
+            line(
+                    "from " + units.speedText(speeds[i]),
+                    told(check.present(), speeds[i], dryPresent.get(i)),
+                    told(check.proposed(), speeds[i], dryProposed.get(i)),
+                    told(check.present(), speeds[i], wetPresent.get(i)),
+                    told(check.proposed(), speeds[i], wetProposed.get(i)),
+                    units.lengthText(speeds[i] * build.use().effort().reaction()));
+        }
+    }
+
+    private static List<StopOutcome> stops(Worksheet sheet, double[] speeds, double grip) {
+        return StopTable.atFull(sheet.build(), sheet.operation(), speeds, grip);
+    }
+
+    private String told(Worksheet sheet, double speed, StopOutcome outcome) {
+        return speed > sheet.operation().topSpeed() ? "-" : distance(outcome);
+    }
+
+    private String distance(StopOutcome outcome) {
+        return outcome instanceof StopOutcome.Stopped stopped
+                ? units.lengthText(stopped.distance())
+                : "does not stop";
+    }
+
+    private void line(String... cells) {
+        Object[] settled = new Object[cells.length];
+        for (int i = 0; i < cells.length; i++) {
+            settled[i] = ink.settle(cells[i]);
+        }
+        page.line(String.format(Locale.ROOT, ROW, settled));
+    }
+
+    void printFirst() {
+        rows.heading("First stop after a full charge");
+        rows.row("", "present", "proposed", "may take");
+        for (int i = 0; i < check.proposed().firstStops().size(); i++) {
+            FirstStop before = check.present().firstStops().get(i);
+            FirstStop after = check.proposed().firstStops().get(i);
+            rows.row(
+                    "into the pack, cells at " + Numbers.nearest(after.cellsC(), 0) + " °C",
+                    CheckRows.flow(before.packCurrent(), before.mayTake()),
+                    CheckRows.flow(after.packCurrent(), after.mayTake()),
+                    Numbers.down(after.mayTake(), 1) + " A");
+            rows.row("  what opens first", opening(before), opening(after), "");
+        }
+    }
+
+    private static String opening(FirstStop stop) {
+        return switch (stop.opening()) {
+            case NOTHING -> "nothing";
+            case CHARGE_TRIP -> "charge trip";
+            case OVERVOLTAGE_TRIP -> "over-voltage";
+        };
+    }
+
+    void printLeft() {
+        rows.heading("What is left where the pack refuses");
+        page.line("  stop from the highest speed, level dry road, and its mean deceleration");
+        rows.row("", "present", "proposed", "may take");
+        List<LeftBraking> before = left(check.present());
+        List<LeftBraking> after = left(check.proposed());
+        for (int i = 0; i < after.size(); i++) {
+            LeftBraking left = after.get(i);
+            rows.row(
+                    refusal(left),
+                    distance(before.get(i).outcome()),
+                    distance(left.outcome()),
+                    left.refusal() == LeftBraking.Refusal.TRIPPED
+                            ? "nothing"
+                            : Numbers.down(left.mayTake(), 1) + " A");
+            rows.row("", mean(before.get(i).outcome()), mean(left.outcome()), "");
+        }
+    }
+
+    private static List<LeftBraking> left(Worksheet sheet) {
+        return LeftBraking.all(sheet.build(), sheet.limits(), sheet.operation());
+    }
+
+    private static String refusal(LeftBraking left) {
+        return switch (left.refusal()) {
+            case FULL -> "full: at " + Numbers.percent(left.charge()) + ", held to what it takes";
+            case COLD ->
+                    "cold: cells at "
+                            + Numbers.nearest(left.cellsC(), 0)
+                            + " °C, held to what it takes";
+            case TRIPPED -> "tripped: no electric brake at all";
+        };
+    }
+
+    private static String mean(StopOutcome outcome) {
+        return outcome instanceof StopOutcome.Stopped stopped
+                ? Numbers.nearest(stopped.meanDeceleration(), 2) + " m/s²"
+                : "";
+    }
+}
