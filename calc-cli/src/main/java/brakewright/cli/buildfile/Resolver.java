@@ -86,7 +86,8 @@ final class Resolver {
     /** A motor that turns as often as the wheel, exactly. */
     private boolean isDirect() {
         return given.values().get(Input.DRIVE_REDUCTION) instanceof Value.Number reduction
-                && reduction.quantity().equals(Quantity.exact(1.0));
+                && reduction.quantity().value() == 1.0
+                && reduction.quantity().tolerance() == 0.0;
     }
 
     private void completeBattery() {

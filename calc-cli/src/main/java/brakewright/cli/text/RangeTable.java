@@ -74,7 +74,7 @@ final class RangeTable {
                         "",
                         ""));
         for (Cruise each : shown(range)) {
-            row(each, each.equals(range.cruise()));
+            row(each, each.speed() == range.cruise().speed());
         }
         plausible(range.cruise());
         town(range);
