@@ -318,7 +318,13 @@ class WorksheetJsonTest {
     }
 
     private static final Set<String> FRACTIONS =
-            Set.of("charge", "slope", "climb_slope_held", "held_down_to_charge", "returned_share");
+            Set.of(
+                    "charge",
+                    "slope",
+                    "climb_slope_held",
+                    "climb_slope_sustained",
+                    "held_down_to_charge",
+                    "returned_share");
 
     private static final String UNITS =
             ".*_(A|V|W|ohm|m|s|N|kg|K|C|Wh|Wh_per_km|Wh_per_mi|km|m_per_s|m_per_s2)";
