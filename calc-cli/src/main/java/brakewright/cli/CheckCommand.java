@@ -8,7 +8,7 @@ import brakewright.cli.json.CheckJson;
 import brakewright.cli.text.CheckText;
 import brakewright.profile.Headrooms;
 import brakewright.spec.Settings;
-import brakewright.worksheet.Check;
+import brakewright.worksheet.CheckSheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,7 +71,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         BuildFile file = BuildArgument.read(build);
         Settings changes = proposed(file);
-        Check check = Check.of(file.build(), changes);
+        CheckSheet check = CheckSheet.of(file.build(), changes);
         Headrooms headrooms = Headrooms.of(check.present().build(), check.proposed().build());
         Optional<Tolerated> tolerated = tolerated(file, changes);
         output.write(

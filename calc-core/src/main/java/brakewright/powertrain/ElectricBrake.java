@@ -87,6 +87,30 @@ public record ElectricBrake(
     }
 
     /**
+     * Returns a brake without a taper that does, at one state of the pack, what this one settles
+     * at.
+     *
+     * @param pack the state of the pack
+     * @return the same motor current, held back by what is let into the pack in steady state
+     */
+    public ElectricBrake settled(PackState pack) {
+        return taper.isEmpty()
+                ? this
+                : new ElectricBrake(
+                        powertrain, motorCurrent, settledPackLimit(pack), Optional.empty());
+    }
+
+    /**
+     * Returns whether the taper lets less into the pack than the pack regen current does.
+     *
+     * @param pack the state of the pack
+     * @return true where the taper, not the pack regen current, holds the brake back
+     */
+    public boolean isHeldByTaper(PackState pack) {
+        return settledPackLimit(pack) < packCurrent;
+    }
+
+    /**
      * Returns the highest current that reaches the pack at any speed up to one, braking in full or
      * in part.
      *

@@ -1,8 +1,8 @@
 package brakewright.profile;
 
 import brakewright.limit.Limits;
-import brakewright.review.ChargeCeiling;
 import brakewright.review.Condition;
+import brakewright.review.Evaluation;
 import brakewright.review.Finding;
 import brakewright.review.Operation;
 import brakewright.review.Review;
@@ -38,14 +38,12 @@ final class Circumstances {
         Limits limits = Limits.of(tempered);
         Operation operation = Operation.of(tempered, limits);
         Use use = tempered.use();
-        double ceiling = ChargeCeiling.of(tempered, limits, operation);
+        double ceiling = Evaluation.of(tempered, limits, operation).safeCharge();
         double from = ceiling < use.chargeFrom() ? ceiling - INSIDE : ceiling;
         double to = use.chargeTo();
         for (Condition condition : conditions(tempered, limits, operation)) {
             if (condition instanceof Condition.ChargeAbove above) {
                 to = Math.max(to, above.charge() + INSIDE);
-            } else if (condition instanceof Condition.BrakeBelow below) {
-                from = Math.min(from, below.charge() - INSIDE);
             }
         }
         return ceiling == 0.0 || !(from > to)

@@ -5,7 +5,7 @@ import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
-import brakewright.numeric.Greatest;
+import brakewright.limit.Signal;
 import brakewright.powertrain.BusRise;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
@@ -21,15 +21,9 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.DoubleStream;
 
 /** Looks at what the electric brake does over speed, and what happens without it. */
 final class BrakeReview {
-
-    /** Assumption: our own choice; below a tenth of the top speed there is little left to stop. */
-    private static final double FIRST_PART = 0.1;
-
-    private static final double SPEED_ACCURACY = 1e-9;
 
     /** The bounds on what rider and vehicle bear of the whole deceleration. */
     private static final Set<ConstraintId> FELT =
@@ -39,6 +33,7 @@ final class BrakeReview {
     private final Build build;
     private final Limits limits;
     private final Operation operation;
+    private final BrakeVerdict verdict;
     private final ElectricBrake brake;
     private final Powertrain powertrain;
     private final RoadLoad load;
@@ -46,7 +41,8 @@ final class BrakeReview {
     private final PackState empty;
     private final List<Finding> findings = new ArrayList<>();
 
-    BrakeReview(Build build, Limits limits, Operation operation) {
+    BrakeReview(Build build, Limits limits, Operation operation, BrakeVerdict verdict) {
+        this.verdict = verdict;
         this.build = build;
         this.limits = limits;
         this.operation = operation;
@@ -95,53 +91,25 @@ final class BrakeReview {
         }
     }
 
-    /** The least deceleration of all brakes on level road, at the fullest pack in use. */
     private void weakness() {
-        double top = operation.topSpeed();
-        double[] corners =
-                DoubleStream.of(
-                                FIRST_PART * top,
-                                powertrain.crossoverSpeed(brake.motorCurrent()),
-                                powertrain.fadeSpeed(
-                                        brake.motorCurrent(),
-                                        full.powerReturnedBy(brake.settledPackLimit(full))),
-                                top)
-                        .filter(speed -> speed >= FIRST_PART * top && speed <= top)
-                        .sorted()
-                        .distinct()
-                        .toArray();
-        double where = corners[0];
-        for (int i = 0; i < corners.length; i++) {
-            where = weaker(where, corners[i]);
-            if (i > 0) {
-                where =
-                        weaker(
-                                where,
-                                Greatest.between(
-                                        speed -> -deceleration(speed),
-                                        corners[i - 1],
-                                        corners[i],
-                                        SPEED_ACCURACY));
-            }
-        }
-        double least = deceleration(where);
-        if (least < build.criteria().decelerationMin()) {
+        if (verdict.word() == BrakeVerdict.Word.NONE) {
             findings.add(
-                    Finding.of(Topic.BRAKE_WEAK, Signal.WARNING)
-                            .valued(least, build.criteria().decelerationMin(), "m/s2")
-                            .atSpeed(where)
-                            .atCharge(full.charge())
+                    Finding.of(Topic.BRAKE_TAKEN_AWAY, ConstraintId.REMAINING_BRAKE.signal())
+                            .against(ConstraintId.REMAINING_BRAKE)
+                            .valued(verdict.left(), verdict.least(), "m/s2")
+                            .atSpeed(verdict.speed())
+                            .atCharge(verdict.charge())
+                            .atTemperature(verdict.cellsC())
                             .build());
         }
-    }
-
-    private double weaker(double one, double other) {
-        return deceleration(other) < deceleration(one) ? other : one;
-    }
-
-    private double deceleration(double speed) {
-        return (grippingForce(speed) + frictionForce() + load.force(speed, 0.0, 0.0))
-                / build.inertia();
+        if (verdict.deceleration() < verdict.wanted()) {
+            findings.add(
+                    Finding.of(Topic.BRAKE_WEAK, ConstraintId.WANTED_DECELERATION.signal())
+                            .valued(verdict.deceleration(), verdict.wanted(), "m/s2")
+                            .atSpeed(verdict.speed())
+                            .atCharge(verdict.charge())
+                            .build());
+        }
     }
 
     /**
@@ -257,15 +225,6 @@ final class BrakeReview {
 
     private double brakeForce(double speed) {
         return powertrain.brakeForce(motorCurrent(speed), speed);
-    }
-
-    /** The electric brake as far as the friction brake leaves it grip. */
-    private double grippingForce(double speed) {
-        double grip = build.vehicle().grip();
-        double friction = FrictionBrake.deceleration(build, grip, 0.0) / Gravity.STANDARD;
-        double multiple =
-                new LoadTransfer(build.vehicle().axles()).brakingGripBeside(grip, friction);
-        return Math.min(brakeForce(speed), multiple * build.mass() * Gravity.STANDARD);
     }
 
     private double frictionForce() {

@@ -87,6 +87,33 @@ final class ChargeSearch {
     }
 
     /**
+     * The same where value and limit are known at the charge states looked at.
+     *
+     * @param values at {@link #charges}
+     * @param limits at {@link #charges}
+     * @param excess between them, over the charge state
+     * @param rising whether a higher charge state is more harmful
+     * @return where the excess begins, the harmless end itself if it does there already; empty
+     *     where it does nowhere
+     */
+    OptionalDouble firstExcess(
+            double[] values, double[] limits, DoubleUnaryOperator excess, boolean rising) {
+        int count = charges.length;
+        int before = rising ? 0 : count - 1;
+        for (int step = 0; step < count; step++) {
+            int here = rising ? step : count - 1 - step;
+            if (Severity.excess(values[here], limits[here]) > 0.0) {
+                return OptionalDouble.of(
+                        step == 0
+                                ? charges[here]
+                                : crossing(excess, charges[before], charges[here]));
+            }
+            before = here;
+        }
+        return OptionalDouble.empty();
+    }
+
+    /**
      * Walks from the harmless end to the harmful one.
      *
      * @param excess over the charge state; positive where a bound is exceeded
@@ -108,19 +135,5 @@ final class ChargeSearch {
             before = here;
         }
         return OptionalDouble.empty();
-    }
-
-    /** Returns the charge state at which most too much flows. */
-    double worst(DoubleUnaryOperator excess) {
-        double worst = charges[0];
-        double most = Double.NEGATIVE_INFINITY;
-        for (double charge : charges) {
-            double here = excess.applyAsDouble(charge);
-            if (here > most) {
-                worst = charge;
-                most = here;
-            }
-        }
-        return worst;
     }
 }

@@ -31,13 +31,6 @@ public sealed interface Condition {
             implements Condition {}
 
     /**
-     * Below a charge state, above which nothing is left of the only brake.
-     *
-     * @param charge the charge state up to which some is left [1]
-     */
-    record BrakeBelow(double charge) implements Condition {}
-
-    /**
      * With the cells at a temperature or warmer.
      *
      * @param temperatureC [°C]

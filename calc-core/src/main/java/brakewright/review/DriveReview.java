@@ -2,6 +2,7 @@ package brakewright.review;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.LimitId;
+import brakewright.limit.Signal;
 import brakewright.powertrain.PackState;
 import brakewright.ride.Climb;
 import brakewright.ride.Cruise;

@@ -2,6 +2,7 @@ package brakewright.review;
 
 import brakewright.limit.LimitId;
 import brakewright.limit.MotorHeatBalance;
+import brakewright.limit.Signal;
 import brakewright.machine.WindingHeat;
 import brakewright.spec.Build;
 import java.util.ArrayList;

@@ -2,6 +2,7 @@ package brakewright.review;
 
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
+import brakewright.limit.Signal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

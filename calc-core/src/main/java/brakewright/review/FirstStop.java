@@ -101,14 +101,17 @@ public record FirstStop(
      */
     public static FirstStop of(Build build, Limits limits, Operation operation, double cellsC) {
         BatteryModel pack = new BatteryModel(build.battery());
-        Operation trusted = operation.trusted(limits);
-        ElectricBrake brake = trusted.brake();
-        double speed = trusted.topSpeed();
+        ElectricBrake brake = operation.brake();
+        double speed = operation.topSpeed();
         double charge = build.use().chargeFrom();
-        double current = brake.greatestReturn(speed, PackState.of(pack, charge, cellsC));
+        double current =
+                operation
+                        .trusted(limits)
+                        .brake()
+                        .greatestReturn(speed, PackState.of(pack, charge, cellsC));
         double cellVoltage = pack.cellVoltage(current, charge, cellsC);
         double mayTake = limits.packRegen().valueAt(charge, cellsC);
-        OptionalDouble safe = ChargeCeiling.firstExcess(build, limits, operation, cellsC);
+        OptionalDouble safe = SafeCharge.firstExcess(build, limits, operation, cellsC);
         RoadLoad load = RoadLoad.of(build);
         return new FirstStop(
                 speed,

@@ -9,10 +9,14 @@ import java.util.List;
 /**
  * The settings of a vehicle held against its limits.
  *
- * @param verdict on the whole
+ * @param verdict on pack and parts
+ * @param brake the verdict on the brake
  * @param findings gravest first
+ * @param safeCharge the charge state up to which braking in full or in part is safe for the packs;
+ *     0 where it is at no charge in use [1]
  */
-public record Review(Verdict verdict, List<Finding> findings) {
+public record Review(
+        Verdict verdict, BrakeVerdict brake, List<Finding> findings, double safeCharge) {
 
     /** Copies the findings. */
     public Review {
@@ -25,19 +29,39 @@ public record Review(Verdict verdict, List<Finding> findings) {
      * @param build the vehicle
      * @param limits its limits
      * @param operation its settings in effect
-     * @return verdict and findings
+     * @return verdicts and findings
      */
     public static Review of(Build build, Limits limits, Operation operation) {
-        List<Finding> findings = new ArrayList<>();
-        Operation trusted = operation.trusted(limits);
-        findings.addAll(new PackReview(build, limits, trusted).findings());
-        findings.addAll(new SettingReview(build, limits).findings());
-        findings.addAll(new SagReview(build, limits, trusted).findings());
+        Checks checks = new Checks(build, limits, operation);
+        List<Finding> findings = told(checks.all(), build.battery().temperatureC());
+        Verdict verdict = Verdict.of(findings);
+        BrakeVerdict brake = BrakeVerdict.of(build, limits, operation);
+        findings.addAll(new SettingReview(build, limits, operation).findings());
         findings.addAll(new SharingReview(build, operation).findings());
-        findings.addAll(new BrakeReview(build, limits, operation).findings());
+        findings.addAll(new BrakeReview(build, limits, operation, brake).findings());
         findings.addAll(new DriveReview(build, operation).findings());
         findings.addAll(new FactReview(build, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));
-        return new Review(Verdict.of(findings), findings);
+        return new Review(verdict, brake, findings, checks.safeCharge());
+    }
+
+    /** Colder and warmer packs are worth a finding of their own only where they are worse. */
+    private static List<Finding> told(List<Check> checks, double nominalC) {
+        List<Finding> findings = new ArrayList<>();
+        for (Check check : checks) {
+            if (check.isExceeded()
+                    && checks.stream().noneMatch(other -> saysMore(other, check, nominalC))) {
+                findings.add(check.finding());
+            }
+        }
+        return findings;
+    }
+
+    private static boolean saysMore(Check other, Check check, double nominalC) {
+        return other != check
+                && other.held().cellsC() == nominalC
+                && check.held().cellsC() != nominalC
+                && other.held().isAlike(check.held())
+                && check.isNoWorseThan(other);
     }
 }

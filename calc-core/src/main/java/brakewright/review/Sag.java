@@ -252,6 +252,11 @@ public record Sag(List<Case> cases) {
             return search.charges();
         }
 
+        /** Looks between them. */
+        ChargeSearch search() {
+            return search;
+        }
+
         OptionalDouble charge(Event event) {
             Optional<Taper> taper = drive.taper();
             return switch (event) {
@@ -290,11 +295,16 @@ public record Sag(List<Case> cases) {
         }
 
         /**
-         * How far the trip of the worst pack lies above its loaded cell; −1 without any trip, or
-         * where nothing is drawn: a pack that is empty at rest is no matter of settings.
+         * The cell of the pack that is nearest to its trip, or furthest beyond it.
+         *
+         * @param trip of that pack [V]
+         * @param cell voltage of its average cell [V]; infinite without any trip, or where nothing
+         *     is drawn: a pack that is empty at rest is no matter of settings
          */
-        double tripSeverity(double charge) {
-            double worst = -1.0;
+        record Loaded(double trip, double cell) {}
+
+        Loaded nearestToTrip(double charge) {
+            Loaded worst = new Loaded(0.0, Double.POSITIVE_INFINITY);
             if (flowing(charge) == 0.0) {
                 return worst;
             }
@@ -303,10 +313,18 @@ public record Sag(List<Case> cases) {
                         model.packs().get(place).pack().protection().cellUndervoltageTrip();
                 if (trip.isPresent()) {
                     double cell = Math.max(0.0, cellVoltage(place, charge));
-                    worst = Math.max(worst, Evaluation.severity(trip.getAsDouble(), cell));
+                    if (Severity.of(trip.getAsDouble(), cell)
+                            > Severity.of(worst.trip(), worst.cell())) {
+                        worst = new Loaded(trip.getAsDouble(), cell);
+                    }
                 }
             }
             return worst;
+        }
+
+        private double tripSeverity(double charge) {
+            Loaded worst = nearestToTrip(charge);
+            return Severity.of(worst.trip(), worst.cell());
         }
 
         /** What the motors draw at most, as far as the draw and the taper let them. */

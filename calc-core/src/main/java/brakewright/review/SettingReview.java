@@ -1,11 +1,9 @@
 package brakewright.review;
 
-import brakewright.battery.BatteryModel;
-import brakewright.limit.Constraint;
-import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.limit.Signal;
 import brakewright.limit.TaperLimit;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
@@ -15,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Holds each setting against its own limit. */
+/** Looks how settings are chosen: what is left out, what leaves a thin margin, unsteady tapers. */
 final class SettingReview {
 
     /**
@@ -28,20 +26,22 @@ final class SettingReview {
 
     private final Build build;
     private final Limits limits;
+    private final Operation operation;
     private final List<Finding> findings = new ArrayList<>();
 
-    SettingReview(Build build, Limits limits) {
+    SettingReview(Build build, Limits limits, Operation operation) {
         this.build = build;
         this.limits = limits;
+        this.operation = operation;
     }
 
     List<Finding> findings() {
         Settings settings = build.settings();
         int count = build.controllers().count();
         double temperature = build.battery().temperatureC();
-        review(limits.motorDrive(), settings.motorDriveCurrent(), Topic.DRIVE_CURRENT_OVER);
-        review(limits.motorBrake(), settings.motorBrakeCurrent(), Topic.BRAKE_CURRENT_OVER);
-        review(limits.speedCap(), settings.speedCap(), Topic.SPEED_CAP_OVER);
+        thin(limits.motorDrive(), settings.motorDriveCurrent(), 1);
+        thin(limits.motorBrake(), settings.motorBrakeCurrent(), 1);
+        thin(limits.speedCap(), settings.speedCap(), 1);
         thin(
                 limits.packDischarge().staticPart(temperature),
                 settings.packDischargeCurrent(),
@@ -49,28 +49,35 @@ final class SettingReview {
         thin(limits.packRegen().staticPart(temperature), settings.packRegenCurrent(), count);
         review(limits.lowVoltageTaper(), settings.lowVoltageTaper());
         review(limits.highVoltageTaper(), settings.highVoltageTaper());
-        reviewRestingVoltage();
-        reviewRemainingBrake();
+        notGiven(settings);
         return findings;
     }
 
-    private void review(Limit limit, OptionalDouble setting, Topic topic) {
-        if (setting.isEmpty()) {
-            return;
+    /** A controller left at its default may do anything; the brake's are the ones that hurt. */
+    private void notGiven(Settings settings) {
+        notGiven(settings.packRegenCurrent(), LimitId.PACK_REGEN_CURRENT, Signal.WARNING);
+        notGiven(settings.motorBrakeCurrent(), LimitId.MOTOR_BRAKE_CURRENT, Signal.WARNING);
+        notGiven(settings.packDischargeCurrent(), LimitId.PACK_DISCHARGE_CURRENT, Signal.CAUTION);
+        notGiven(settings.motorDriveCurrent(), LimitId.MOTOR_DRIVE_CURRENT, Signal.CAUTION);
+    }
+
+    private void notGiven(OptionalDouble set, LimitId id, Signal signal) {
+        if (set.isEmpty()) {
+            double assumed =
+                    switch (id) {
+                        case PACK_REGEN_CURRENT ->
+                                operation.brake().packCurrent() / build.controllers().count();
+                        case MOTOR_BRAKE_CURRENT -> operation.brake().motorCurrent();
+                        case PACK_DISCHARGE_CURRENT ->
+                                operation.drive().packCurrent() / build.controllers().count();
+                        default -> operation.drive().motorCurrent();
+                    };
+            findings.add(
+                    Finding.of(Topic.SETTING_NOT_GIVEN, signal)
+                            .about(id)
+                            .valued(assumed, "A")
+                            .build());
         }
-        double set = setting.getAsDouble();
-        for (Constraint constraint : limit.constraints()) {
-            if (Evaluation.excess(set, constraint.limit()) > 0.0) {
-                findings.add(
-                        Finding.of(topic, signalOf(constraint.id()))
-                                .about(limit.id())
-                                .against(constraint.id())
-                                .valued(set, constraint.limit(), limit.id().unit())
-                                .unless(new Condition.Never())
-                                .build());
-            }
-        }
-        thin(limit, setting, 1);
     }
 
     private void thin(Limit limit, OptionalDouble setting, int count) {
@@ -110,64 +117,5 @@ final class SettingReview {
                             .valued(taper.band(), limit.band().limit(), "V")
                             .build());
         }
-    }
-
-    private void reviewRestingVoltage() {
-        double full =
-                new BatteryModel(build.battery()).openCircuitVoltage(build.use().chargeFrom());
-        double rating = build.controllers().voltageRating();
-        if (Evaluation.excess(full, rating) > 0.0) {
-            findings.add(
-                    Finding.of(Topic.CONTROLLER_VOLTAGE_AT_REST, Signal.DANGER)
-                            .against(ConstraintId.CONTROLLER_VOLTAGE_RATING)
-                            .valued(full, rating, "V")
-                            .atCharge(build.use().chargeFrom())
-                            .unless(new Condition.Never())
-                            .build());
-        }
-    }
-
-    /** A taper that ends below the resting voltage of a fuller pack takes the whole brake away. */
-    private void reviewRemainingBrake() {
-        Optional<Taper> taper = build.settings().highVoltageTaper();
-        if (taper.isEmpty() || build.vehicle().frictionBrake().isPresent()) {
-            return;
-        }
-        BatteryModel model = new BatteryModel(build.battery());
-        double ends = taper.get().ends();
-        double full = model.openCircuitVoltage(build.use().chargeFrom());
-        OptionalDouble from =
-                new ChargeSearch(build, model)
-                        .firstExcess(
-                                charge -> Evaluation.excess(model.openCircuitVoltage(charge), ends),
-                                true);
-        if (from.isPresent()) {
-            findings.add(
-                    Finding.of(Topic.BRAKE_TAKEN_AWAY, Signal.DANGER)
-                            .about(LimitId.HIGH_VOLTAGE_TAPER)
-                            .against(ConstraintId.REMAINING_BRAKE)
-                            .valued(full, ends, "V")
-                            .atCharge(from.getAsDouble())
-                            .worstAt(build.use().chargeFrom())
-                            .unless(
-                                    from.getAsDouble() > build.use().chargeTo()
-                                            ? new Condition.BrakeBelow(from.getAsDouble())
-                                            : new Condition.Never())
-                            .build());
-        }
-    }
-
-    private static Signal signalOf(ConstraintId id) {
-        return switch (id) {
-            case GRIP,
-                    TIPPING,
-                    RIDER_BALANCE,
-                    PROTECTION_UNDERVOLTAGE_TRIP,
-                    PROTECTION_OVERVOLTAGE_TRIP,
-                    CONTROLLER_VOLTAGE_RATING,
-                    CONTROLLER_BACK_EMF ->
-                    Signal.DANGER;
-            default -> Signal.WARNING;
-        };
     }
 }

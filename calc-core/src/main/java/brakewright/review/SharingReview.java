@@ -1,6 +1,7 @@
 package brakewright.review;
 
 import brakewright.limit.LimitId;
+import brakewright.limit.Signal;
 import brakewright.spec.Build;
 import brakewright.spec.Joining;
 import java.util.ArrayList;

@@ -18,7 +18,9 @@ public enum Topic {
     TAPER_ENDS_LATE("taper-ends-late"),
     /** A taper is narrower than its loop gain allows. */
     TAPER_SURGES("taper-surges"),
-    /** With a fuller pack the high-voltage taper leaves nothing of the only brake. */
+    /** A setting is not given, and is taken at its limit. */
+    SETTING_NOT_GIVEN("setting-not-given"),
+    /** In a state of the use the settings leave no brake. */
     BRAKE_TAKEN_AWAY("brake-taken-away"),
     /** In a hard pull the protection disconnects before the taper has faded the drive. */
     PROTECTION_BEFORE_TAPER("protection-before-taper"),

@@ -6,7 +6,7 @@ import java.util.List;
  * The verdict on a whole worksheet.
  *
  * @param outcome in a word
- * @param conditions under which all is well, where the outcome is conditional
+ * @param conditions under which all is well, but for what is exceeded whatever they are
  */
 public record Verdict(Outcome outcome, List<Condition> conditions) {
 
@@ -50,7 +50,11 @@ public record Verdict(Outcome outcome, List<Condition> conditions) {
         List<Condition> conditions =
                 findings.stream().flatMap(each -> each.condition().stream()).toList();
         if (conditions.stream().anyMatch(Condition.Never.class::isInstance)) {
-            return new Verdict(Outcome.OUTSIDE_LIMITS, List.of());
+            return new Verdict(
+                    Outcome.OUTSIDE_LIMITS,
+                    conditions.stream()
+                            .filter(each -> !(each instanceof Condition.Never))
+                            .toList());
         }
         return conditions.isEmpty()
                 ? new Verdict(Outcome.WITHIN_LIMITS, List.of())

@@ -31,7 +31,7 @@ public record VerdictGrid(
     public static VerdictGrid of(Build build) {
         Limits limits = Limits.of(build);
         Operation operation = Operation.of(build, limits);
-        ElectricBrake brake = operation.brake();
+        ElectricBrake brake = operation.trusted(limits).brake();
         BatteryModel model = new BatteryModel(build.battery());
         double cellsC = build.battery().temperatureC();
         double[] charges = steps(build.use().chargeTo(), build.use().chargeFrom(), CHARGE_STEPS);
@@ -43,7 +43,7 @@ public record VerdictGrid(
             double mayTake = limits.packRegen().valueAt(charges[row], cellsC);
             for (int column = 0; column < speeds.length; column++) {
                 severities[row][column] =
-                        Evaluation.severity(
+                        Severity.of(
                                 Math.min(brake.greatestAsked(speeds[column], pack), settled),
                                 mayTake);
             }

@@ -153,4 +153,55 @@ public record Settings(
     private static OptionalDouble first(OptionalDouble preferred, OptionalDouble fallback) {
         return preferred.isPresent() ? preferred : fallback;
     }
+
+    /**
+     * Returns these settings with another low voltage taper.
+     *
+     * @param replacement the taper that fades the drive; empty for none
+     * @return a changed copy
+     */
+    public Settings withLowVoltageTaper(Optional<Taper> replacement) {
+        return new Settings(
+                motorDriveCurrent,
+                motorBrakeCurrent,
+                packDischargeCurrent,
+                packRegenCurrent,
+                replacement,
+                highVoltageTaper,
+                speedCap);
+    }
+
+    /**
+     * Returns these settings with another high voltage taper.
+     *
+     * @param replacement the taper that fades regen; empty for none
+     * @return a changed copy
+     */
+    public Settings withHighVoltageTaper(Optional<Taper> replacement) {
+        return new Settings(
+                motorDriveCurrent,
+                motorBrakeCurrent,
+                packDischargeCurrent,
+                packRegenCurrent,
+                lowVoltageTaper,
+                replacement,
+                speedCap);
+    }
+
+    /**
+     * Returns these settings with another speed cap.
+     *
+     * @param replacement the cap [m/s]; empty for none
+     * @return a changed copy
+     */
+    public Settings withSpeedCap(OptionalDouble replacement) {
+        return new Settings(
+                motorDriveCurrent,
+                motorBrakeCurrent,
+                packDischargeCurrent,
+                packRegenCurrent,
+                lowVoltageTaper,
+                highVoltageTaper,
+                replacement);
+    }
 }

@@ -46,4 +46,14 @@ public record Use(
         return new Use(
                 chargeFrom, chargeTo, speedMax, replacement, slope, slopeLength, riding, effort);
     }
+
+    /**
+     * Returns this use with another fullest charge.
+     *
+     * @param fullest the highest charge state [1], above the lowest
+     * @return a changed copy
+     */
+    public Use withChargeFrom(double fullest) {
+        return new Use(fullest, chargeTo, speedMax, climate, slope, slopeLength, riding, effort);
+    }
 }

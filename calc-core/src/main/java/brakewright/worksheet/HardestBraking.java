@@ -44,7 +44,7 @@ public record HardestBraking(double deceleration, double brakeForce, double tyre
         double force = 0.0;
         for (double charge : Operation.bends(build, model, limits, trusted)) {
             PackState pack = PackState.of(model, charge, build.battery().temperatureC());
-            ElectricBrake brake = SettledBrake.of(trusted.brake(), pack);
+            ElectricBrake brake = trusted.brake().settled(pack);
             Powertrain powertrain = brake.powertrain();
             double[] corners = corners(brake, pack, operation.topSpeed());
             deceleration =

@@ -6,6 +6,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.limit.Signal;
 import brakewright.powertrain.PackState;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Build;

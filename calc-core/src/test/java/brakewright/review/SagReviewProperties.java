@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.limit.Limits;
+import brakewright.limit.Signal;
 import brakewright.powertrain.AnyDriven;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.Limits;
+import brakewright.limit.Signal;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Settings;

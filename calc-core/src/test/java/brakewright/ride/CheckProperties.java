@@ -9,7 +9,7 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
-import brakewright.worksheet.Check;
+import brakewright.worksheet.CheckSheet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
@@ -29,7 +29,7 @@ class CheckProperties {
     @Property(tries = 100)
     void theSameSettingsChangeNothing(@ForAll Build build) {
         for (Settings same : new Settings[] {Settings.NONE, build.settings()}) {
-            Check check = Check.of(build, same);
+            CheckSheet check = CheckSheet.of(build, same);
             assertThat(check.isNoLessSafe()).isTrue();
             assertThat(check.uselessAbove()).isEmpty();
             assertThat(check.safeChargeProposed()).isEqualTo(check.safeChargePresent());
@@ -43,7 +43,7 @@ class CheckProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 50.0) double amperes,
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double share) {
         Build present = build.withSettings(setting(OptionalDouble.empty(), amperes));
-        Check check = Check.of(present, setting(OptionalDouble.empty(), share * amperes));
+        CheckSheet check = CheckSheet.of(present, setting(OptionalDouble.empty(), share * amperes));
         assertThat(check.safeChargeProposed())
                 .isGreaterThanOrEqualTo(check.safeChargePresent() - 1e-9);
     }
@@ -56,8 +56,8 @@ class CheckProperties {
             @ForAll @Scale(6) @DoubleRange(min = 1.05, max = 2.0) double multiple,
             @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 30.0) double regen) {
         Build present = build.withSettings(setting(OptionalDouble.of(amperes), regen));
-        Check check =
-                Check.of(
+        CheckSheet check =
+                CheckSheet.of(
                         present,
                         new Settings(
                                 OptionalDouble.empty(),

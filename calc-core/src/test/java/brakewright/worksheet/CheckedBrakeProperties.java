@@ -39,13 +39,13 @@ class CheckedBrakeProperties {
                 PackState.of(
                         new BatteryModel(build.battery()), charge, build.battery().temperatureC());
         ElectricBrake set = operation.brake();
-        ElectricBrake settled = SettledBrake.of(set, pack);
+        ElectricBrake settled = set.settled(pack);
         double speed = part * operation.topSpeed();
         assertThat(settled.packCurrent(speed, pack))
                 .isLessThanOrEqualTo(set.settledPackLimit(pack) * (1.0 + 1e-9) + 1e-9);
         assertThat(settled.greatestReturn(speed, pack))
                 .isCloseTo(set.greatestReturn(speed, pack), within(1e-12));
-        if (!SettledBrake.isHeldByTaper(set, pack)) {
+        if (!set.isHeldByTaper(pack)) {
             assertThat(settled.motorCurrent(speed, pack)).isEqualTo(set.motorCurrent(speed, pack));
         }
     }
@@ -61,7 +61,7 @@ class CheckedBrakeProperties {
         double most = 0.0;
         for (double charge : Operation.bends(build, model, limits, trusted)) {
             PackState pack = PackState.of(model, charge, build.battery().temperatureC());
-            ElectricBrake brake = SettledBrake.of(trusted.brake(), pack);
+            ElectricBrake brake = trusted.brake().settled(pack);
             for (int step = 0; step <= 400; step++) {
                 double speed = operation.topSpeed() * step / 400.0;
                 most = Math.max(most, Deceleration.electric(build, brake, speed, pack));

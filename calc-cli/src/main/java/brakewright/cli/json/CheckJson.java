@@ -17,7 +17,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.spec.Use;
-import brakewright.worksheet.Check;
+import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.HardestBraking;
 import brakewright.worksheet.LeftBraking;
 import brakewright.worksheet.StopTable;
@@ -34,10 +34,10 @@ import java.util.function.BiConsumer;
 public final class CheckJson {
 
     private final JsonText json = new JsonText();
-    private final Check check;
+    private final CheckSheet check;
     private final Build build;
 
-    private CheckJson(Check check) {
+    private CheckJson(CheckSheet check) {
         this.check = check;
         this.build = check.proposed().build();
     }
@@ -52,7 +52,7 @@ public final class CheckJson {
      * @return JSON
      */
     public static String of(
-            BuildFile file, Check check, Headrooms headrooms, Optional<Tolerated> tolerated) {
+            BuildFile file, CheckSheet check, Headrooms headrooms, Optional<Tolerated> tolerated) {
         return new CheckJson(check).written(file, headrooms, tolerated);
     }
 

@@ -7,7 +7,6 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
-import brakewright.worksheet.SettledBrake;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
@@ -66,7 +65,7 @@ final class BrakeTable {
     private String row(double charge) {
         double temperature = sheet.build().battery().temperatureC();
         PackState state = PackState.of(model, charge, temperature);
-        ElectricBrake settled = SettledBrake.of(brake, state);
+        ElectricBrake settled = brake.settled(state);
         double mayTake = sheet.limits().packRegen().valueAt(charge, temperature);
         StringBuilder row =
                 new StringBuilder(
@@ -90,7 +89,7 @@ final class BrakeTable {
         Build build = sheet.build();
         double charge = build.use().chargeFrom();
         PackState state = PackState.of(model, charge, build.battery().temperatureC());
-        ElectricBrake settled = SettledBrake.of(brake, state);
+        ElectricBrake settled = brake.settled(state);
         StringBuilder row =
                 new StringBuilder(
                         String.format(

@@ -16,7 +16,7 @@ import brakewright.ride.StopOutcome;
 import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Use;
-import brakewright.worksheet.Check;
+import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
 /** Whether the proposal is safe, what it buys, and how far it could go. */
 final class CheckAnswer {
 
-    private final Check check;
+    private final CheckSheet check;
     private final Headrooms headrooms;
     private final Judged judged;
     private final UnitSystem units;
@@ -33,7 +33,12 @@ final class CheckAnswer {
     private final Build build;
 
     CheckAnswer(
-            Check check, Headrooms headrooms, Judged judged, UnitSystem units, Page page, Ink ink) {
+            CheckSheet check,
+            Headrooms headrooms,
+            Judged judged,
+            UnitSystem units,
+            Page page,
+            Ink ink) {
         this.check = check;
         this.headrooms = headrooms;
         this.judged = judged;

@@ -7,8 +7,7 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
-import brakewright.worksheet.Check;
-import brakewright.worksheet.SettledBrake;
+import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
@@ -17,7 +16,7 @@ final class CheckMap {
 
     private static final int COLUMNS = 6;
 
-    private final Check check;
+    private final CheckSheet check;
     private final UnitSystem units;
     private final Page page;
     private final Build build;
@@ -25,7 +24,7 @@ final class CheckMap {
     private final double top;
     private final double[] speeds;
 
-    CheckMap(Check check, UnitSystem units, Page page) {
+    CheckMap(CheckSheet check, UnitSystem units, Page page) {
         this.check = check;
         this.units = units;
         this.page = page;
@@ -85,7 +84,7 @@ final class CheckMap {
 
     /** As it is judged: a taper too narrow to hold is not counted. */
     private static ElectricBrake settled(Worksheet sheet, PackState state) {
-        return SettledBrake.of(sheet.operation().trusted(sheet.limits()).brake(), state);
+        return sheet.operation().trusted(sheet.limits()).brake().settled(state);
     }
 
     private void heading(String bound) {

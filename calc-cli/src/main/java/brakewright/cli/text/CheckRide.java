@@ -8,7 +8,7 @@ import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.spec.Build;
-import brakewright.worksheet.Check;
+import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.HardestBraking;
 import brakewright.worksheet.LeftBraking;
 import brakewright.worksheet.Worksheet;
@@ -16,13 +16,13 @@ import brakewright.worksheet.Worksheet;
 /** What rider, tyres and windings bear, and the descent. */
 final class CheckRide {
 
-    private final Check check;
+    private final CheckSheet check;
     private final UnitSystem units;
     private final CheckRows rows;
     private final Page page;
     private final Build build;
 
-    CheckRide(Check check, UnitSystem units, CheckRows rows, Page page) {
+    CheckRide(CheckSheet check, UnitSystem units, CheckRows rows, Page page) {
         this.check = check;
         this.units = units;
         this.rows = rows;

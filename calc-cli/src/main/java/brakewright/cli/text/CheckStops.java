@@ -5,7 +5,7 @@ import brakewright.cli.words.UnitSystem;
 import brakewright.review.FirstStop;
 import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
-import brakewright.worksheet.Check;
+import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.LeftBraking;
 import brakewright.worksheet.StopTable;
 import brakewright.worksheet.Worksheet;
@@ -17,14 +17,14 @@ final class CheckStops {
 
     private static final String ROW = "  %-24s %13s %13s %13s %13s %15s";
 
-    private final Check check;
+    private final CheckSheet check;
     private final UnitSystem units;
     private final CheckRows rows;
     private final Page page;
     private final Ink ink;
     private final Build build;
 
-    CheckStops(Check check, UnitSystem units, CheckRows rows, Page page, Ink ink) {
+    CheckStops(CheckSheet check, UnitSystem units, CheckRows rows, Page page, Ink ink) {
         this.check = check;
         this.units = units;
         this.rows = rows;

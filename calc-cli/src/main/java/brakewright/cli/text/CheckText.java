@@ -14,7 +14,7 @@ import brakewright.review.Finding;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
-import brakewright.worksheet.Check;
+import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +28,7 @@ public final class CheckText {
     private static final double[] CHARGES = {0.95, 0.9, 0.8, 0.5};
 
     private final BuildFile file;
-    private final Check check;
+    private final CheckSheet check;
     private final Headrooms headrooms;
     private final Judged judged;
     private final UnitSystem units;
@@ -50,7 +50,7 @@ public final class CheckText {
      */
     public CheckText(
             BuildFile file,
-            Check check,
+            CheckSheet check,
             Headrooms headrooms,
             Optional<Tolerated> tolerated,
             UnitSystem units,

@@ -13,7 +13,6 @@ import brakewright.spec.Build;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Wiring;
-import brakewright.worksheet.SettledBrake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -83,15 +82,23 @@ public final class FindingWords {
                             + Numbers.up(finding.limit().orElseThrow(), 2)
                             + " V its loop gain passes 1 and the current surges, so it is not"
                             + " counted as a protection.";
+            case SETTING_NOT_GIVEN ->
+                    "The "
+                            + subject(finding)
+                            + " is not given. This page takes it as "
+                            + Numbers.down(finding.value().orElseThrow(), 1)
+                            + " A; a controller at its default may do anything. Look it up and"
+                            + " enter it.";
             case BRAKE_TAKEN_AWAY ->
-                    "Above "
-                            + Numbers.down(100.0 * finding.charge().orElseThrow(), 1)
-                            + " % charge the high-voltage taper leaves no electric brake at all: the"
-                            + " pack rests at up to "
-                            + volts(finding.value())
-                            + ", and the taper ends at "
-                            + volts(finding.limit())
-                            + ". No other brake is described.";
+                    "At "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + " and "
+                            + charge(finding)
+                            + " no brake is left to speak of: the brakes add "
+                            + Numbers.down(Math.max(0.0, finding.value().orElseThrow()), 2)
+                            + " m/s² to what the road takes away, and less than "
+                            + Numbers.up(finding.limit().orElseThrow(), 2)
+                            + " m/s² counts as none.";
             case THIN_MARGIN ->
                     "The "
                             + subject(finding)
@@ -207,7 +214,7 @@ public final class FindingWords {
                         build.battery().temperatureC());
         ElectricBrake brake = Operation.of(build, Limits.of(build)).brake();
         double speed = finding.speed().orElseThrow();
-        boolean taper = SettledBrake.isHeldByTaper(brake, pack);
+        boolean taper = brake.isHeldByTaper(pack);
         return "At "
                 + charge(finding)
                 + (taper ? " the high-voltage taper" : " the pack limit")

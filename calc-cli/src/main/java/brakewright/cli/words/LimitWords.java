@@ -57,6 +57,8 @@ public final class LimitWords {
             case RIDER_BALANCE -> "rider's balance";
             case RIDER_TOLERANCE -> "what the rider bears";
             case REMAINING_BRAKE -> "remaining brake";
+            case WANTED_DECELERATION -> "wanted brake";
+            case HELD_SLOPE -> "slope held";
             case CONTROLLER_BACK_EMF -> "controller back-EMF";
             case PACK_BACK_EMF -> "back-EMF above pack";
             case LOOP_GAIN -> "loop gain";
@@ -113,7 +115,9 @@ public final class LimitWords {
             case TIPPING -> "the vehicle's tipping";
             case RIDER_BALANCE -> "the rider's balance";
             case RIDER_TOLERANCE -> "what the rider bears";
-            case REMAINING_BRAKE -> "what is left of the only brake";
+            case REMAINING_BRAKE -> "what is left of the brakes";
+            case WANTED_DECELERATION -> "the deceleration wanted";
+            case HELD_SLOPE -> "holding the steepest slope";
             case CONTROLLER_BACK_EMF -> "back-EMF at the controller";
             case PACK_BACK_EMF -> "back-EMF above the pack";
             case LOOP_GAIN -> "the taper's loop gain";

@@ -1,9 +1,10 @@
 package brakewright.cli.words;
 
+import brakewright.limit.Signal;
+import brakewright.review.BrakeVerdict;
 import brakewright.review.Condition;
 import brakewright.review.Finding;
 import brakewright.review.Review;
-import brakewright.review.Signal;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import java.util.ArrayList;
@@ -39,7 +40,11 @@ public final class VerdictWords {
         Verdict verdict = review.verdict();
         return switch (verdict.outcome()) {
             case WITHIN_LIMITS -> within(review);
-            case OUTSIDE_LIMITS -> exceeded(review);
+            case OUTSIDE_LIMITS -> {
+                List<String> sentences = exceeded(review);
+                sentences.addAll(conditions(verdict.conditions()));
+                yield sentences;
+            }
             case CONDITIONAL -> conditions(verdict.conditions());
         };
     }
@@ -130,9 +135,49 @@ public final class VerdictWords {
     /** Bounds on the charge come first: they are met on every ride. */
     private static int rank(Condition condition) {
         return condition instanceof Condition.ChargeBelow
-                        || condition instanceof Condition.BrakeBelow
                 ? 0
                 : condition instanceof Condition.ChargeAbove ? 1 : 2;
+    }
+
+    /**
+     * Says what the settings leave of the brake where it is weakest.
+     *
+     * @param brake the verdict
+     * @return one sentence
+     */
+    public String of(BrakeVerdict brake) {
+        String where =
+                units.speedText(brake.speed())
+                        + " and "
+                        + Numbers.percent(brake.charge())
+                        + " charge";
+        String reached =
+                Numbers.down(Math.max(0.0, brake.deceleration()), 2) + " m/s² on level road";
+        String wanted = Numbers.significant(brake.wanted()) + " m/s²";
+        return switch (brake.word()) {
+            case ENOUGH ->
+                    "It reaches at least " + reached + ", the wanted " + wanted + " included.";
+            case WEAK ->
+                    brake.deceleration() < brake.wanted()
+                            ? "At "
+                                    + where
+                                    + " it reaches "
+                                    + reached
+                                    + "; "
+                                    + wanted
+                                    + " is wanted."
+                            : "It does not hold the vehicle on the steepest slope in use at "
+                                    + where
+                                    + ".";
+            case NONE ->
+                    "At "
+                            + where
+                            + " the brakes add only "
+                            + Numbers.down(Math.max(0.0, brake.left()), 2)
+                            + " m/s² to what the road takes away; "
+                            + wanted
+                            + " is wanted.";
+        };
     }
 
     /**
@@ -163,11 +208,6 @@ public final class VerdictWords {
                     + Numbers.percent(above.lowestCharge())
                     + cells(above.temperatureC())
                     + ".";
-        }
-        if (condition instanceof Condition.BrakeBelow below) {
-            return "The only brake works below "
-                    + Numbers.down(100.0 * below.charge(), 1)
-                    + " % charge; above that the high-voltage taper takes all of it away.";
         }
         if (condition instanceof Condition.CellsFrom from) {
             return temperature(Numbers.up(from.temperatureC(), 0) + " °C or warmer", from.excess());

@@ -1,7 +1,7 @@
-package brakewright.review;
+package brakewright.limit;
 
 /**
- * How grave a finding is, gravest first.
+ * How grave it is to exceed a bound, or what was found, gravest first.
  *
  * <p>Source: the order and sense of signal words in ANSI Z535.6 and ISO 3864-2.
  */

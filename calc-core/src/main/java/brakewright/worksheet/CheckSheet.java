@@ -3,7 +3,6 @@ package brakewright.worksheet;
 import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
-import brakewright.review.ChargeCeiling;
 import brakewright.review.Finding;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
@@ -27,7 +26,7 @@ import java.util.stream.DoubleStream;
  * @param hardestPresent the hardest braking with the present settings
  * @param hardestProposed the same for the proposal
  */
-public record Check(
+public record CheckSheet(
         Worksheet present,
         Worksheet proposed,
         double safeChargePresent,
@@ -43,13 +42,13 @@ public record Check(
      * @param changes the settings to change; the others stay
      * @return the comparison
      */
-    public static Check of(Build build, Settings changes) {
+    public static CheckSheet of(Build build, Settings changes) {
         Build changed = build.withSettings(build.settings().overlaidBy(changes));
         Worksheet present = Worksheet.of(build);
         Worksheet proposed = Worksheet.of(changed);
-        double safePresent = ChargeCeiling.of(build, present.limits(), present.operation());
-        double safeProposed = ChargeCeiling.of(changed, proposed.limits(), proposed.operation());
-        return new Check(
+        double safePresent = present.review().safeCharge();
+        double safeProposed = proposed.review().safeCharge();
+        return new CheckSheet(
                 present,
                 proposed,
                 safePresent,
@@ -134,7 +133,7 @@ public record Check(
      * @return true where the taper of the proposal decides
      */
     public boolean isUselessForTaper() {
-        return SettledBrake.isHeldByTaper(proposed.operation().brake(), fullest(proposed.build()));
+        return proposed.operation().brake().isHeldByTaper(fullest(proposed.build()));
     }
 
     private static PackState fullest(Build build) {

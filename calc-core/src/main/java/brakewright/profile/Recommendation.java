@@ -1,0 +1,246 @@
+package brakewright.profile;
+
+import brakewright.limit.LimitId;
+import brakewright.limit.Limits;
+import brakewright.review.BrakeVerdict;
+import brakewright.review.Evaluation;
+import brakewright.review.Verdict;
+import brakewright.spec.Build;
+import brakewright.spec.Settings;
+import brakewright.spec.Taper;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A complete set of settings that holds together: entered as it stands, it gives the verdicts told
+ * here, at the unfavourable side of every stated tolerance, and asked again it recommends itself.
+ *
+ * <p>It is built without looking at the settings of before, in an order in which no later step
+ * undoes an earlier one: the speed cap, as it says how fast one brakes; both motor currents, each
+ * the greatest that motor, tyres and rider bear; what may leave the pack, with a low-voltage taper
+ * made for just that current; what may enter it, likewise with a high-voltage taper. Each is
+ * rounded to what a person enters, to the side that keeps the set safe, before the next is looked
+ * for. Of the ways to protect a full pack the taper is taken, unless the brake is in a better word
+ * without it and the pack is no worse for it in all of the use.
+ *
+ * @param settings all of them
+ * @param build the vehicle with them, at nominal inputs and in its use
+ * @param evaluation the verdict on pack and parts
+ * @param brake the verdict on the brake
+ */
+public record Recommendation(
+        Settings settings, Build build, Evaluation evaluation, BrakeVerdict brake) {
+
+    private static final Set<LimitId> DRAWING =
+            EnumSet.of(LimitId.PACK_DISCHARGE_CURRENT, LimitId.LOW_VOLTAGE_TAPER);
+    private static final Set<LimitId> RETURNING = EnumSet.of(LimitId.PACK_REGEN_CURRENT);
+
+    /**
+     * Finds the set for a situation.
+     *
+     * @param situation the vehicle in its use
+     * @param entry how finely settings are entered
+     * @return the set; its verdict says whether there is one within limits
+     */
+    public static Recommendation of(Situation situation, Entry entry) {
+        return new Work(situation, entry).recommend();
+    }
+
+    /**
+     * Judges a set of settings in a situation.
+     *
+     * @param situation the vehicle in its use
+     * @param settings all settings
+     * @return the set with its verdicts, both at the unfavourable side of the tolerances
+     */
+    public static Recommendation judged(Situation situation, Settings settings) {
+        return new Recommendation(
+                settings,
+                situation.nominal(settings),
+                Evaluation.of(
+                        situation.worst(
+                                settings, build -> Tolerances.badness(Evaluation.of(build)))),
+                BrakeVerdict.of(
+                        situation.worst(settings, build -> BrakeVerdict.of(build).badness())));
+    }
+
+    /**
+     * Returns whether pack and parts stay within limits in all of the use.
+     *
+     * @return true if nothing is exceeded
+     */
+    public boolean isWithinLimits() {
+        return evaluation.outcome() == Verdict.Outcome.WITHIN_LIMITS;
+    }
+
+    /**
+     * Returns whether this set is one to ride with.
+     *
+     * @return true if it is within limits and the brake is enough
+     */
+    public boolean isGood() {
+        return isWithinLimits() && brake.word() == BrakeVerdict.Word.ENOUGH;
+    }
+
+    static final class Work {
+
+        private final Situation situation;
+        private final Entry entry;
+
+        Work(Situation situation, Entry entry) {
+            this.situation = situation;
+            this.entry = entry;
+        }
+
+        Recommendation recommend() {
+            Settings set = Settings.NONE;
+            set = set.withSpeedCap(OptionalDouble.of(cap()));
+            Settings capped = set;
+            set =
+                    set.withMotorBrakeCurrent(
+                            entry.currentDown(
+                                    situation.least(
+                                            capped,
+                                            build -> Limits.of(build).motorBrake().value())));
+            set =
+                    set.withMotorDriveCurrent(
+                            entry.currentDown(
+                                    situation.least(
+                                            capped,
+                                            build -> Limits.of(build).motorDrive().value())));
+            Settings driven = drawing(set, Double.POSITIVE_INFINITY);
+            Settings tapered = returning(driven, true, Double.POSITIVE_INFINITY);
+            Recommendation protectedSet = judged(situation, tapered);
+            if (protectedSet.isGood()) {
+                return protectedSet;
+            }
+            Recommendation bare =
+                    judged(situation, returning(driven, false, Double.POSITIVE_INFINITY));
+            return bare.isWithinLimits()
+                            && (bare.brake().word().compareTo(protectedSet.brake().word()) < 0
+                                    || !protectedSet.isWithinLimits())
+                    ? bare
+                    : protectedSet;
+        }
+
+        /** No faster than the use; a cap that ends below it would be another use. */
+        private double cap() {
+            Build free = situation.nominal(Settings.NONE);
+            double limit =
+                    situation.least(Settings.NONE, build -> Limits.of(build).speedCap().value());
+            return entry.speedDown(Math.min(limit, free.use().speedMax()));
+        }
+
+        /** The greatest draw up to one that its taper makes safe, with that taper. */
+        Settings drawing(Settings set, double most) {
+            double rating =
+                    situation.least(
+                            set, build -> leastStatic(build, true) / build.controllers().count());
+            return greatest(
+                    Math.min(most, rating),
+                    current -> lowTapered(set.withPackDischargeCurrent(current)),
+                    DRAWING);
+        }
+
+        /** The greatest return up to one that is safe, with its taper or without one. */
+        Settings returning(Settings set, boolean isTapered, double most) {
+            double rating =
+                    situation.least(
+                            set, build -> leastStatic(build, false) / build.controllers().count());
+            return greatest(
+                    Math.min(most, rating),
+                    current -> {
+                        Settings with = set.withPackRegenCurrent(current);
+                        return isTapered
+                                ? highTapered(with)
+                                : with.withHighVoltageTaper(Optional.empty());
+                    },
+                    RETURNING);
+        }
+
+        private interface At {
+            Settings with(double current);
+        }
+
+        private Settings greatest(double top, At at, Set<LimitId> about) {
+            double[] steps = entry.currentsUpTo(top, false);
+            int best = highest(steps, at, about);
+            if (steps[best] < 1.0) {
+                steps = entry.currentsUpTo(Math.min(top, 1.0), true);
+                best = highest(steps, at, about);
+            }
+            return at.with(steps[best]);
+        }
+
+        /** More is no milder, so the steps are halved; the first is nothing at all. */
+        private int highest(double[] steps, At at, Set<LimitId> about) {
+            int low = 0;
+            int high = steps.length - 1;
+            if (isPermitted(at.with(steps[high]), about)) {
+                return high;
+            }
+            while (high - low > 1) {
+                int middle = (low + high) / 2;
+                if (isPermitted(at.with(steps[middle]), about)) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return low;
+        }
+
+        private boolean isPermitted(Settings settings, Set<LimitId> about) {
+            return situation.greatest(settings, build -> Evaluation.of(build, about).severity())
+                    <= 0.0;
+        }
+
+        private static double leastStatic(Build build, boolean isDraw) {
+            Limits limits = Limits.of(build);
+            double least = Double.POSITIVE_INFINITY;
+            for (double cellsC : build.cellTemperatures()) {
+                least =
+                        Math.min(
+                                least,
+                                (isDraw ? limits.packDischarge() : limits.packRegen())
+                                        .staticPart(cellsC)
+                                        .value());
+            }
+            return least;
+        }
+
+        /** The end is rounded first, then the beginning is put a whole band above it. */
+        Settings lowTapered(Settings set) {
+            double ends =
+                    entry.voltageUp(
+                            situation.greatest(
+                                    set,
+                                    build -> Limits.of(build).lowVoltageTaper().binding().limit()));
+            double band =
+                    situation.greatest(
+                            set, build -> Limits.of(build).lowVoltageTaper().band().limit());
+            double begins = entry.voltageUp(ends + band);
+            return set.withLowVoltageTaper(
+                    begins > ends ? Optional.of(new Taper(begins, ends)) : Optional.empty());
+        }
+
+        Settings highTapered(Settings set) {
+            double ends =
+                    entry.voltageDown(
+                            situation.least(
+                                    set,
+                                    build ->
+                                            Limits.of(build).highVoltageTaper().binding().limit()));
+            double band =
+                    situation.greatest(
+                            set, build -> Limits.of(build).highVoltageTaper().band().limit());
+            double begins = entry.voltageDown(ends - band);
+            return set.withHighVoltageTaper(
+                    begins < ends && begins > 0.0
+                            ? Optional.of(new Taper(begins, ends))
+                            : Optional.empty());
+        }
+    }
+}

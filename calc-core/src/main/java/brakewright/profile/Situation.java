@@ -1,0 +1,110 @@
+package brakewright.profile;
+
+import brakewright.spec.Build;
+import brakewright.spec.Settings;
+import brakewright.spec.Use;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
+
+/**
+ * A vehicle in its use, for which settings are looked for: what it is with given settings, at
+ * nominal inputs and at the unfavourable side of every stated tolerance.
+ */
+public final class Situation {
+
+    /** Makes the vehicle from the values of what is uncertain and from settings. */
+    @FunctionalInterface
+    public interface Variety {
+        /**
+         * Makes the vehicle.
+         *
+         * @param values of the uncertain inputs, in their order
+         * @param settings all settings; what is not given in them is not set
+         * @return the vehicle
+         */
+        Build with(double[] values, Settings settings);
+    }
+
+    private final List<Uncertain> inputs;
+    private final Variety variety;
+    private final UnaryOperator<Use> part;
+
+    private Situation(List<Uncertain> inputs, Variety variety, UnaryOperator<Use> part) {
+        this.inputs = List.copyOf(inputs);
+        this.variety = variety;
+        this.part = part;
+    }
+
+    /**
+     * A vehicle that is known exactly.
+     *
+     * @param build the vehicle
+     * @return its situation
+     */
+    public static Situation of(Build build) {
+        return of(List.of(), (values, settings) -> build.withSettings(settings));
+    }
+
+    /**
+     * A vehicle with uncertain inputs.
+     *
+     * @param inputs that are not known exactly
+     * @param variety makes the vehicle
+     * @return its situation
+     */
+    public static Situation of(List<Uncertain> inputs, Variety variety) {
+        return new Situation(inputs, variety, UnaryOperator.identity());
+    }
+
+    /**
+     * Narrows the use.
+     *
+     * @param narrower makes a part of the use from the whole
+     * @return the same vehicle in that part of its use
+     */
+    public Situation in(UnaryOperator<Use> narrower) {
+        return new Situation(inputs, variety, use -> narrower.apply(part.apply(use)));
+    }
+
+    /**
+     * Makes the vehicle at nominal inputs.
+     *
+     * @param settings all settings
+     * @return the vehicle
+     */
+    public Build nominal(Settings settings) {
+        return with(new CornerSearch(inputs).nominal(), settings);
+    }
+
+    /**
+     * Finds the vehicle where a measure is greatest within the tolerances.
+     *
+     * @param settings all settings
+     * @param measure of a vehicle
+     * @return the vehicle there; the nominal one where nothing is uncertain
+     */
+    public Build worst(Settings settings, ToDoubleFunction<Build> measure) {
+        return inputs.isEmpty()
+                ? nominal(settings)
+                : with(
+                        new CornerSearch(inputs)
+                                .greatest(values -> measure.applyAsDouble(with(values, settings))),
+                        settings);
+    }
+
+    /** The greatest value of a measure within the tolerances. */
+    double greatest(Settings settings, ToDoubleFunction<Build> measure) {
+        return measure.applyAsDouble(worst(settings, measure));
+    }
+
+    /** The least value of a measure within the tolerances. */
+    double least(Settings settings, ToDoubleFunction<Build> measure) {
+        return -greatest(settings, build -> -measure.applyAsDouble(build));
+    }
+
+    private Build with(double[] values, Settings settings) {
+        Build build = variety.with(values.clone(), settings);
+        return build.withUse(part.apply(build.use()));
+    }
+}

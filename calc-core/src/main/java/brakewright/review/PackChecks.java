@@ -1,0 +1,244 @@
+package brakewright.review;
+
+import brakewright.battery.BatteryModel;
+import brakewright.limit.ConstraintId;
+import brakewright.limit.Limits;
+import brakewright.limit.PackConstraint;
+import brakewright.limit.PackLimit;
+import brakewright.numeric.Root;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.ChargingWindow;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Holds what the settings send into and draw from the packs against every constraint, at their own,
+ * the coldest and the warmest cell temperature.
+ *
+ * <p>A plain rating is held against the setting itself. A bound that depends on the charge state is
+ * held against what really flows: at most the setting, and at most what the motors send or draw at
+ * the highest speed.
+ */
+final class PackChecks {
+
+    private static final double TEMPERATURE_ACCURACY = 1e-6;
+
+    private final Build build;
+    private final Limits limits;
+    private final Operation operation;
+    private final BatteryModel model;
+    private final ChargeSearch search;
+    private final double nominal;
+    private double safeCharge;
+
+    PackChecks(
+            Build build,
+            Limits limits,
+            Operation trusted,
+            BatteryModel model,
+            ChargeSearch search) {
+        this.build = build;
+        this.limits = limits;
+        this.operation = trusted;
+        this.model = model;
+        this.search = search;
+        this.nominal = build.battery().temperatureC();
+        this.safeCharge = build.use().chargeFrom();
+    }
+
+    void addTo(List<Check> checks) {
+        for (double cellsC : build.cellTemperatures()) {
+            new Side(true, cellsC).addTo(checks);
+            new Side(false, cellsC).addTo(checks);
+        }
+    }
+
+    /** Up to which braking in full or in part is safe; known once the checks are made [1]. */
+    double safeCharge() {
+        return safeCharge;
+    }
+
+    /** One direction of the current at one cell temperature. */
+    private final class Side {
+
+        private final boolean returning;
+        private final double cellsC;
+        private final PackLimit limit;
+        private final Topic topic;
+        private final double[] charges = search.charges();
+        private final double[] flows = new double[charges.length];
+        private final double[] least = new double[charges.length];
+
+        Side(boolean returning, double cellsC) {
+            this.returning = returning;
+            this.cellsC = cellsC;
+            this.limit = returning ? limits.packRegen() : limits.packDischarge();
+            this.topic = returning ? Topic.PACK_RETURN_OVER : Topic.PACK_DRAW_OVER;
+            for (int i = 0; i < charges.length; i++) {
+                flows[i] = flowing(charges[i], cellsC);
+            }
+            Arrays.fill(least, Double.POSITIVE_INFINITY);
+        }
+
+        void addTo(List<Check> checks) {
+            for (PackConstraint constraint : limit.constraints()) {
+                if (constraint.variesWithCharge()) {
+                    checks.add(overCharge(constraint));
+                } else {
+                    rating(constraint).ifPresent(checks::add);
+                }
+            }
+            if (returning) {
+                safeCharge = Math.min(safeCharge, safe());
+            }
+        }
+
+        private Held held(PackConstraint constraint) {
+            return new Held(
+                    topic, Optional.of(limit.id()), constraint.id(), constraint.pack(), cellsC);
+        }
+
+        /** Of the plain ratings only the temperature window changes with the temperature. */
+        private Optional<Check> rating(PackConstraint constraint) {
+            double permitted = constraint.limitAt(0.5, cellsC);
+            for (int i = 0; i < least.length; i++) {
+                least[i] = Math.min(least[i], permitted);
+            }
+            double set =
+                    returning ? operation.brake().packCurrent() : operation.drive().packCurrent();
+            if (cellsC == nominal) {
+                return Optional.of(PlainCheck.always(held(constraint), set, permitted, "A"));
+            }
+            return constraint.id() == ConstraintId.TEMPERATURE_WINDOW
+                    ? Optional.of(
+                            PlainCheck.unless(
+                                    () -> window(constraint, set, permitted),
+                                    held(constraint),
+                                    set,
+                                    permitted,
+                                    "A"))
+                    : Optional.empty();
+        }
+
+        private Condition window(PackConstraint constraint, double set, double permitted) {
+            Cell cell = build.battery().packs().get(Math.max(0, constraint.pack() - 1)).cell();
+            Condition.Excess excess = new Condition.Excess(returning, set, permitted, cellsC);
+            if (!returning) {
+                return cellsC < cell.discharging().lowestC()
+                        ? new Condition.CellsFrom(cell.discharging().lowestC(), excess)
+                        : new Condition.CellsUpTo(cell.discharging().highestC(), excess);
+            }
+            ChargingWindow window = cell.charging();
+            if (cellsC > window.highestC()) {
+                return new Condition.CellsUpTo(window.highestC(), excess);
+            }
+            boolean isBorneInTheBand = set <= constraint.limitAt(0.5, window.lowestC());
+            return new Condition.CellsFrom(
+                    isBorneInTheBand ? window.lowestC() : window.lowestC() + window.coldBandK(),
+                    excess);
+        }
+
+        private Check overCharge(PackConstraint constraint) {
+            double[] permitted = new double[charges.length];
+            for (int i = 0; i < charges.length; i++) {
+                permitted[i] = constraint.limitAt(charges[i], cellsC);
+                least[i] = Math.min(least[i], permitted[i]);
+            }
+            return new ChargeCheck(
+                    held(constraint),
+                    search,
+                    flows,
+                    permitted,
+                    new ChargeCheck.Course(
+                            charge -> flowing(charge, cellsC),
+                            charge -> constraint.limitAt(charge, cellsC)),
+                    returning ? ChargeCheck.Harm.FULL : ChargeCheck.Harm.EMPTY,
+                    () -> isMendedByWarmth(constraint),
+                    check -> tell(check, constraint));
+        }
+
+        private Finding tell(ChargeCheck check, PackConstraint constraint) {
+            double worst = check.mostAt();
+            Finding.Builder finding =
+                    check.held()
+                            .finding()
+                            .valued(check.value(), check.limit(), "A")
+                            .atCharge(check.begins())
+                            .worstAt(worst)
+                            .atTemperature(cellsC);
+            if (returning) {
+                finding.atSpeed(
+                        operation
+                                .brake()
+                                .speedReturning(check.limit(), PackState.of(model, worst, cellsC)));
+            }
+            return finding.unless(condition(check, constraint, finding.build())).build();
+        }
+
+        private Condition condition(ChargeCheck check, PackConstraint constraint, Finding finding) {
+            if (check.isNever()) {
+                return new Condition.Never();
+            }
+            if (check.isEverywhere()) {
+                return warmer(constraint);
+            }
+            return returning
+                    ? new Condition.ChargeBelow(
+                            check.begins(), check.mostAt(), finding.speed(), cellsC)
+                    : new Condition.ChargeAbove(check.begins(), check.mostAt(), cellsC);
+        }
+
+        /** What cold cells exceed at every charge state may hold at the pack's own temperature. */
+        private boolean isMendedByWarmth(PackConstraint constraint) {
+            return cellsC < nominal && excessAtBest(constraint, nominal) <= 0.0;
+        }
+
+        private Condition warmer(PackConstraint constraint) {
+            return new Condition.CellsFrom(
+                    Root.between(
+                            cells -> excessAtBest(constraint, cells),
+                            cellsC,
+                            nominal,
+                            TEMPERATURE_ACCURACY),
+                    new Condition.Excess(
+                            returning,
+                            flowing(best(), cellsC),
+                            constraint.limitAt(best(), cellsC),
+                            cellsC));
+        }
+
+        private double excessAtBest(PackConstraint constraint, double cells) {
+            return Severity.excess(flowing(best(), cells), constraint.limitAt(best(), cells));
+        }
+
+        /** The harmless end of the charge in use. */
+        private double best() {
+            return returning ? build.use().chargeTo() : build.use().chargeFrom();
+        }
+
+        private double safe() {
+            return search
+                    .firstExcess(
+                            flows,
+                            least,
+                            charge ->
+                                    Severity.excess(
+                                            flowing(charge, cellsC), limit.valueAt(charge, cellsC)),
+                            true)
+                    .stream()
+                    .map(bound -> bound > charges[0] ? bound : 0.0)
+                    .findFirst()
+                    .orElse(build.use().chargeFrom());
+        }
+
+        private double flowing(double charge, double cells) {
+            PackState state = PackState.of(model, charge, cells);
+            return returning
+                    ? operation.brake().greatestReturn(operation.topSpeed(), state)
+                    : operation.drive().greatestDraw(operation.topSpeed(), state);
+        }
+    }
+}
