@@ -1,5 +1,6 @@
 package brakewright.cli;
 
+import brakewright.review.BrakeVerdict;
 import brakewright.review.Verdict;
 
 /** What the process tells its caller. */
@@ -43,5 +44,19 @@ final class ExitStatus {
             case CONDITIONAL -> strict ? OUTSIDE : FINE;
             case OUTSIDE_LIMITS -> OUTSIDE;
         };
+    }
+
+    /**
+     * Returns the status for both verdicts.
+     *
+     * @param outcome on pack and parts
+     * @param brake on the brake
+     * @param strict whether a conditional outcome and a weak brake count as outside
+     * @return the status
+     */
+    static int of(Verdict.Outcome outcome, BrakeVerdict.Word brake, boolean strict) {
+        boolean isRefused =
+                brake == BrakeVerdict.Word.NONE || strict && brake == BrakeVerdict.Word.WEAK;
+        return isRefused ? OUTSIDE : of(outcome, strict);
     }
 }

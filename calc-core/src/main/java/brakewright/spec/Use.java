@@ -56,4 +56,14 @@ public record Use(
     public Use withChargeFrom(double fullest) {
         return new Use(fullest, chargeTo, speedMax, climate, slope, slopeLength, riding, effort);
     }
+
+    /**
+     * Returns this use with another highest speed.
+     *
+     * @param fastest [m/s], positive
+     * @return a changed copy
+     */
+    public Use withSpeedMax(double fastest) {
+        return new Use(chargeFrom, chargeTo, fastest, climate, slope, slopeLength, riding, effort);
+    }
 }

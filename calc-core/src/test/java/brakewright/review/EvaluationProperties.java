@@ -64,12 +64,12 @@ class EvaluationProperties {
      * temperature lies beyond them, the evaluation then does not.
      */
     @Property(tries = 400)
-    void theSafeChargeIsTheChargeCeiling(@ForAll Build build) {
+    void theSafeChargeIsThatOfTheReview(@ForAll Build build) {
         double own = build.battery().temperatureC();
         Climate climate = build.use().climate();
         Assume.that(own >= climate.coldestPackC() && own <= climate.warmestPackC());
         Limits limits = Limits.of(build);
-        double ceiling = ChargeCeiling.of(build, limits, Operation.of(build, limits));
+        double ceiling = Review.of(build, limits, Operation.of(build, limits)).safeCharge();
         assertThat(Evaluation.of(build).safeCharge()).isCloseTo(ceiling, within(1e-9));
     }
 

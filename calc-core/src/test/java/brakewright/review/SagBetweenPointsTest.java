@@ -52,7 +52,6 @@ class SagBetweenPointsTest {
                                         Optional.empty(),
                                         OptionalDouble.empty()));
         Limits limits = Limits.of(build);
-        assertThat(new SagReview(build, limits, Operation.of(build, limits)).findings())
-                .isNotEmpty();
+        assertThat(Review.of(build, limits, Operation.of(build, limits)).findings()).isNotEmpty();
     }
 }

@@ -39,13 +39,13 @@ class TaperTrustTest {
         Build board = board(new Taper(FULL - 3.0, FULL - 0.5));
         List<Finding> found = findings(board, Topic.BRAKE_TAKEN_AWAY);
         assertThat(found).extracting(Finding::signal).containsExactly(Signal.DANGER);
-        double charge = found.get(0).charge().orElseThrow();
-        assertThat(found.get(0).condition()).contains(new Condition.BrakeBelow(charge));
         // 12 cells at (FULL - 0.5)/12 V, on the line from 4.08 V at 90 % to 4.19 V at 100 %
-        assertThat(charge).isBetween(0.96, 0.963);
-        Evaluation evaluation = Evaluation.of(board);
-        assertThat(evaluation.outcome()).isEqualTo(Verdict.Outcome.CONDITIONAL);
-        assertThat(evaluation.worst().key()).isEqualTo("remaining-brake");
+        assertThat(found.get(0).charge().orElseThrow()).isBetween(0.96, 0.963);
+        assertThat(found.get(0).value().orElseThrow()).isZero();
+        BrakeVerdict brake = BrakeVerdict.of(board);
+        assertThat(brake.word()).isEqualTo(BrakeVerdict.Word.NONE);
+        assertThat(brake.left()).isZero();
+        assertThat(Evaluation.of(board).outcome()).isEqualTo(Verdict.Outcome.WITHIN_LIMITS);
     }
 
     @Test

@@ -93,7 +93,7 @@ public record Tolerated(
     }
 
     /** Carries what is wrong with a vehicle out of a calculation. */
-    private static final class Impossible extends RuntimeException {
+    static final class Impossible extends RuntimeException {
 
         private static final long serialVersionUID = 1L;
 

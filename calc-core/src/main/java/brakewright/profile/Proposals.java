@@ -1,0 +1,353 @@
+package brakewright.profile;
+
+import brakewright.limit.Constraint;
+import brakewright.limit.LimitId;
+import brakewright.limit.Limits;
+import brakewright.review.BrakeVerdict;
+import brakewright.spec.Build;
+import brakewright.spec.Climate;
+import brakewright.spec.Settings;
+import brakewright.spec.Use;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Up to three complete sets of settings for one vehicle: for the pack as full as it is used, for
+ * the brake as strong as it is wanted, and with the least changed.
+ *
+ * @param sets those there are, in this order
+ * @param obstacle what keeps the brake from being enough in every one of them; empty where one is
+ *     good
+ */
+public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
+
+    /** Charges are told to whole per cent [1]. */
+    private static final double PER_CENT = 100.0;
+
+    /** Copies the sets. */
+    public Proposals {
+        sets = List.copyOf(sets);
+    }
+
+    /** What a set is for. */
+    public enum Kind {
+        /** The pack is charged as the use says; a taper protects it, and the brake fades. */
+        FULL_PACK("full-pack"),
+        /** The pack is charged less, so that the brake wanted holds in all of the use. */
+        STRONG_BRAKE("strong-brake"),
+        /** As few of the present settings as possible are changed. */
+        LEAST_CHANGE("least-change");
+
+        private final String key;
+
+        Kind(String key) {
+            this.key = key;
+        }
+
+        /**
+         * Returns the name under which a build file keeps such a set.
+         *
+         * @return lower case with a hyphen
+         */
+        public String key() {
+            return key;
+        }
+    }
+
+    /**
+     * One complete set.
+     *
+     * @param kind what it is for
+     * @param set the settings with their verdicts
+     * @param chargeFrom the charge up to which the pack may be used with it, where that is less
+     *     than the use says [1]
+     * @param coldestC the coldest cells with which it may be used, where that is warmer than the
+     *     use says [°C]
+     */
+    public record Proposal(
+            Kind kind, Recommendation set, OptionalDouble chargeFrom, OptionalDouble coldestC) {}
+
+    /**
+     * What stands in the way of the brake wanted with the pack nearly empty and warm, where it
+     * takes most.
+     *
+     * @param held the setting that is held down
+     * @param by what holds it down
+     * @param reached the least deceleration with it [m/s²]
+     * @param wanted the deceleration wanted [m/s²]
+     * @param slowEnough the highest speed from which the brake wanted is reached, to whole steps;
+     *     empty where it is at none [m/s]
+     */
+    public record Obstacle(
+            LimitId held,
+            Constraint by,
+            double reached,
+            double wanted,
+            OptionalDouble slowEnough) {}
+
+    /**
+     * Looks for the sets.
+     *
+     * @param situation the vehicle in its use
+     * @param present its present settings
+     * @param entry how finely settings are entered
+     * @return those there are
+     */
+    public static Proposals of(Situation situation, Settings present, Entry entry) {
+        return new Work(situation, present, entry).proposals();
+    }
+
+    /** Settings that are changed together, as one is made for the other. */
+    private enum Group {
+        SPEED_CAP,
+        MOTOR_BRAKE,
+        MOTOR_DRIVE,
+        DRAW,
+        RETURN
+    }
+
+    private static final class Work {
+
+        private final Situation situation;
+        private final Settings present;
+        private final Entry entry;
+        private final Use use;
+
+        Work(Situation situation, Settings present, Entry entry) {
+            this.situation = situation;
+            this.present = present;
+            this.entry = entry;
+            this.use = situation.nominal(present).use();
+        }
+
+        Proposals proposals() {
+            List<Proposal> sets = new ArrayList<>();
+            Recommendation full = Recommendation.of(situation, entry);
+            if (full.isWithinLimits()) {
+                sets.add(
+                        new Proposal(
+                                Kind.FULL_PACK,
+                                full,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty()));
+            }
+            if (!full.isGood()) {
+                strong().ifPresent(sets::add);
+            }
+            least(full).ifPresent(sets::add);
+            return new Proposals(
+                    sets,
+                    sets.stream().anyMatch(each -> each.set().isGood())
+                            ? Optional.empty()
+                            : Optional.of(obstacle()));
+        }
+
+        /** The fullest pack, in whole per cent, with which the brake wanted holds. */
+        private Optional<Proposal> strong() {
+            double own = situation.nominal(present).battery().temperatureC();
+            double coldest = use.climate().coldestPackC();
+            for (double cellsC : new double[] {coldest, warmed(own)}) {
+                OptionalDouble charge = fullest(cellsC);
+                if (charge.isPresent()) {
+                    return Optional.of(
+                            new Proposal(
+                                    Kind.STRONG_BRAKE,
+                                    Recommendation.of(part(charge.getAsDouble(), cellsC), entry),
+                                    charge.getAsDouble() < use.chargeFrom()
+                                            ? charge
+                                            : OptionalDouble.empty(),
+                                    cellsC > coldest
+                                            ? OptionalDouble.of(cellsC)
+                                            : OptionalDouble.empty()));
+                }
+            }
+            return Optional.empty();
+        }
+
+        /** Cells above the cool zone of charging, where the pack's own temperature is. */
+        private double warmed(double own) {
+            double warm =
+                    situation.nominal(present).battery().packs().stream()
+                            .map(pack -> pack.cell().charging())
+                            .mapToDouble(window -> window.lowestC() + window.coldBandK())
+                            .max()
+                            .orElseThrow();
+            return Math.max(use.climate().coldestPackC(), Math.min(own, warm));
+        }
+
+        private OptionalDouble fullest(double coldestC) {
+            int low = (int) Math.floor(use.chargeTo() * PER_CENT) + 1;
+            int high = (int) Math.floor(use.chargeFrom() * PER_CENT + 1e-9);
+            if (low > high || !isGood(low, coldestC)) {
+                return OptionalDouble.empty();
+            }
+            if (isGood(high, coldestC)) {
+                return OptionalDouble.of(high / PER_CENT);
+            }
+            while (high - low > 1) {
+                int middle = (low + high) / 2;
+                if (isGood(middle, coldestC)) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return OptionalDouble.of(low / PER_CENT);
+        }
+
+        private boolean isGood(int charge, double coldestC) {
+            return Recommendation.of(part(charge / PER_CENT, coldestC), entry).isGood();
+        }
+
+        private Situation part(double charge, double coldestC) {
+            return situation.in(
+                    whole -> {
+                        Climate climate = whole.climate();
+                        return whole.withChargeFrom(charge)
+                                .withClimate(
+                                        new Climate(
+                                                climate.ambientC(),
+                                                coldestC,
+                                                Math.max(coldestC, climate.warmestPackC()),
+                                                climate.altitude()));
+                    });
+        }
+
+        /** Sets of few changes first; what is not given must be. */
+        private Optional<Proposal> least(Recommendation full) {
+            Set<Group> missing = EnumSet.noneOf(Group.class);
+            if (present.motorBrakeCurrent().isEmpty()) {
+                missing.add(Group.MOTOR_BRAKE);
+            }
+            if (present.motorDriveCurrent().isEmpty()) {
+                missing.add(Group.MOTOR_DRIVE);
+            }
+            if (present.packDischargeCurrent().isEmpty()) {
+                missing.add(Group.DRAW);
+            }
+            if (present.packRegenCurrent().isEmpty()) {
+                missing.add(Group.RETURN);
+            }
+            for (int size = missing.size(); size < Group.values().length; size++) {
+                for (int bits = 0; bits < 1 << Group.values().length; bits++) {
+                    Set<Group> groups = groups(bits);
+                    if (groups.size() == size && groups.containsAll(missing)) {
+                        Recommendation set =
+                                Recommendation.judged(situation, changed(groups, full.settings()));
+                        if (set.isWithinLimits()
+                                && set.brake().word().compareTo(full.brake().word()) <= 0
+                                && !set.settings().equals(full.settings())) {
+                            return Optional.of(
+                                    new Proposal(
+                                            Kind.LEAST_CHANGE,
+                                            set,
+                                            OptionalDouble.empty(),
+                                            OptionalDouble.empty()));
+                        }
+                    }
+                }
+            }
+            return Optional.empty();
+        }
+
+        private static Set<Group> groups(int bits) {
+            Set<Group> groups = EnumSet.noneOf(Group.class);
+            for (Group group : Group.values()) {
+                if ((bits >> group.ordinal() & 1) == 1) {
+                    groups.add(group);
+                }
+            }
+            return groups;
+        }
+
+        /** A current that is changed is not raised; its taper is made for it. */
+        private Settings changed(Set<Group> groups, Settings full) {
+            Recommendation.Work work = new Recommendation.Work(situation, entry);
+            Settings set = present;
+            if (groups.contains(Group.SPEED_CAP)) {
+                set = set.withSpeedCap(full.speedCap());
+            }
+            if (groups.contains(Group.MOTOR_BRAKE)) {
+                set =
+                        set.withMotorBrakeCurrent(
+                                less(present.motorBrakeCurrent(), full.motorBrakeCurrent()));
+            }
+            if (groups.contains(Group.MOTOR_DRIVE)) {
+                set =
+                        set.withMotorDriveCurrent(
+                                less(present.motorDriveCurrent(), full.motorDriveCurrent()));
+            }
+            if (groups.contains(Group.DRAW)) {
+                set =
+                        work.drawing(
+                                set,
+                                less(present.packDischargeCurrent(), full.packDischargeCurrent()));
+            }
+            if (groups.contains(Group.RETURN)) {
+                set =
+                        work.returning(
+                                set,
+                                true,
+                                less(present.packRegenCurrent(), full.packRegenCurrent()));
+            }
+            return set;
+        }
+
+        private static double less(OptionalDouble own, OptionalDouble other) {
+            return Math.min(
+                    own.orElse(Double.POSITIVE_INFINITY), other.orElse(Double.POSITIVE_INFINITY));
+        }
+
+        private Obstacle obstacle() {
+            double charge = Math.max(Math.nextUp(use.chargeTo()), use.chargeTo() + 0.01);
+            double own = situation.nominal(present).battery().temperatureC();
+            Situation easiest = part(Math.min(charge, use.chargeFrom()), warmed(own));
+            Recommendation set = Recommendation.of(easiest, entry);
+            Build build = set.build();
+            Limits limits = Limits.of(build);
+            Build unheld =
+                    build.withSettings(
+                            set.settings()
+                                    .withHighVoltageTaper(Optional.empty())
+                                    .withPackRegenCurrent(unlimited(limits)));
+            boolean isPack = BrakeVerdict.of(unheld).word() == BrakeVerdict.Word.ENOUGH;
+            Constraint by =
+                    isPack
+                            ? limits.packRegen()
+                                    .at(use.chargeTo(), build.battery().temperatureC())
+                                    .binding()
+                            : limits.motorBrake().binding();
+            return new Obstacle(
+                    isPack ? LimitId.PACK_REGEN_CURRENT : LimitId.MOTOR_BRAKE_CURRENT,
+                    by,
+                    set.brake().deceleration(),
+                    set.brake().wanted(),
+                    slowEnough(easiest));
+        }
+
+        /** So much that only motor, tyres and rider hold the brake down [A]. */
+        private static double unlimited(Limits limits) {
+            return 1e3 * (1.0 + limits.motorBrake().value());
+        }
+
+        private OptionalDouble slowEnough(Situation easiest) {
+            int high = (int) Math.floor(use.speedMax() / entry.speedStep());
+            int low = 0;
+            while (high - low > 1) {
+                int middle = (low + high) / 2;
+                double speed = middle * entry.speedStep();
+                if (Recommendation.of(easiest.in(whole -> whole.withSpeedMax(speed)), entry)
+                        .isGood()) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return low > 0 ? OptionalDouble.of(low * entry.speedStep()) : OptionalDouble.empty();
+        }
+    }
+}
