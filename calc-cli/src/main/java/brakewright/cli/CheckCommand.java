@@ -2,11 +2,14 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.SettingReader;
+import brakewright.cli.buildfile.Situations;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.json.CheckJson;
 import brakewright.cli.text.CheckText;
 import brakewright.profile.Headrooms;
+import brakewright.profile.Situation;
 import brakewright.spec.Settings;
 import brakewright.worksheet.CheckSheet;
 import java.nio.file.Path;
@@ -72,25 +75,27 @@ final class CheckCommand implements Callable<Integer> {
         BuildFile file = BuildArgument.read(build);
         Settings changes = proposed(file);
         CheckSheet check = CheckSheet.of(file.build(), changes);
-        Headrooms headrooms = Headrooms.of(check.present().build(), check.proposed().build());
         Optional<Tolerated> tolerated = tolerated(file, changes);
+        Situation situation = Situations.of(file);
+        Headrooms headrooms =
+                Headrooms.of(
+                        situation,
+                        check.present().build().settings(),
+                        check.proposed().build().settings());
+        Judged judged = Judged.of(situation, check.proposed(), tolerated);
         output.write(
                 format == Format.JSON
-                        ? CheckJson.of(file, check, headrooms, tolerated)
+                        ? CheckJson.of(file, check, headrooms, judged)
                         : new CheckText(
                                         file,
                                         check,
                                         headrooms,
-                                        tolerated,
+                                        judged,
                                         page.units,
                                         output.ink(page))
                                 .text(),
                 spec.commandLine().getOut());
-        return ExitStatus.of(
-                tolerated
-                        .map(Tolerated::outcome)
-                        .orElse(check.proposed().review().verdict().outcome()),
-                strict);
+        return ExitStatus.of(judged.review().verdict().outcome(), judged.brake().word(), strict);
     }
 
     private static Optional<Tolerated> tolerated(BuildFile file, Settings changes) {

@@ -12,7 +12,15 @@ import picocli.CommandLine;
 public final class Main {
 
     private static final List<String> COMMANDS =
-            List.of("worksheet", "check", "compare", "solve", "sweep", "explain", "help");
+            List.of(
+                    "worksheet",
+                    "check",
+                    "compare",
+                    "propose",
+                    "solve",
+                    "sweep",
+                    "explain",
+                    "help");
 
     private Main() {}
 
@@ -69,6 +77,7 @@ public final class Main {
             case "worksheet" -> new WorksheetCommand();
             case "check" -> new CheckCommand();
             case "compare" -> new CompareCommand();
+            case "propose" -> new ProposeCommand();
             case "solve" -> new SolveCommand();
             case "sweep" -> new SweepCommand();
             case "explain" -> new ExplainCommand();

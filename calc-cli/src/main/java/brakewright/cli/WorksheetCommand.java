@@ -2,9 +2,13 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Judged;
+import brakewright.cli.buildfile.Situations;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.json.WorksheetJson;
 import brakewright.cli.text.WorksheetText;
+import brakewright.profile.Recommendation;
+import brakewright.profile.Situation;
 import brakewright.spec.Settings;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
@@ -76,15 +80,23 @@ final class WorksheetCommand implements Callable<Integer> {
         BuildFile file = build == null ? BuildArgument.example() : BuildArgument.read(build);
         Optional<Tolerated> tolerated = tolerated(file);
         Worksheet sheet = Worksheet.of(file.build());
+        Situation situation = Situations.of(file);
+        Judged judged = Judged.of(situation, sheet, tolerated);
+        Recommendation recommended = Recommendation.of(situation, page.units.entry());
         String text =
                 format == Format.JSON
-                        ? new WorksheetJson(file, sheet, tolerated).text()
-                        : new WorksheetText(file, sheet, tolerated, page.units, output.ink(page))
+                        ? new WorksheetJson(file, sheet, tolerated, judged, recommended).text()
+                        : new WorksheetText(
+                                        file,
+                                        sheet,
+                                        tolerated,
+                                        judged,
+                                        recommended,
+                                        page.units,
+                                        output.ink(page))
                                 .text();
         output.write(text, spec.commandLine().getOut());
-        return ExitStatus.of(
-                tolerated.map(Tolerated::outcome).orElse(sheet.review().verdict().outcome()),
-                strict);
+        return ExitStatus.of(judged.review().verdict().outcome(), judged.brake().word(), strict);
     }
 
     private Optional<Tolerated> tolerated(BuildFile file) {

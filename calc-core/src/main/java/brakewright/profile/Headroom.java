@@ -1,10 +1,14 @@
 package brakewright.profile;
 
+import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
+import brakewright.spec.Settings;
 import brakewright.spec.Use;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 
 /**
@@ -19,39 +23,40 @@ import java.util.function.DoubleFunction;
 public record Headroom(Optional<Use> circumstances, Optional<Solution> there, Solution throughout) {
 
     /**
-     * Finds the highest motor brake current.
+     * Finds the highest motor brake current, whatever the settings that drive exceed.
      *
-     * @param present the vehicle with its present settings
-     * @param proposed the vehicle with those proposed
-     * @return the highest values, per motor [A]
+     * @param situation the vehicle in its use
+     * @param present its present settings
+     * @param proposed those proposed
+     * @return the highest values, per motor, at the unfavourable side of the tolerances [A]
      */
-    public static Headroom ofMotorBrake(Build present, Build proposed) {
-        return of(
-                present,
-                proposed,
-                beyond(Limits.of(proposed).motorBrake().value()),
-                (build, value) ->
-                        build.withSettings(build.settings().withMotorBrakeCurrent(value)));
+    public static Headroom ofMotorBrake(Situation situation, Settings present, Settings proposed) {
+        return new Search(
+                        situation,
+                        EnumSet.of(LimitId.MOTOR_BRAKE_CURRENT, LimitId.PACK_REGEN_CURRENT),
+                        proposed::withMotorBrakeCurrent,
+                        beyond(Limits.of(situation.nominal(proposed)).motorBrake().value()))
+                .headroom(present);
     }
 
     /**
-     * Finds the highest pack regen current.
+     * Finds the highest pack regen current, likewise.
      *
-     * @param present the vehicle with its present settings
-     * @param proposed the vehicle with those proposed
+     * @param situation the vehicle in its use
+     * @param present its present settings
+     * @param proposed those proposed
      * @return the highest values, per controller [A]
      */
-    public static Headroom ofPackRegen(Build present, Build proposed) {
+    public static Headroom ofPackRegen(Situation situation, Settings present, Settings proposed) {
+        Build build = situation.nominal(proposed);
         double rating =
-                Limits.of(proposed)
-                        .packRegen()
-                        .staticPart(proposed.battery().temperatureC())
-                        .value();
-        return of(
-                present,
-                proposed,
-                beyond(rating / proposed.controllers().count()),
-                (build, value) -> build.withSettings(build.settings().withPackRegenCurrent(value)));
+                Limits.of(build).packRegen().staticPart(build.battery().temperatureC()).value();
+        return new Search(
+                        situation,
+                        EnumSet.of(LimitId.PACK_REGEN_CURRENT),
+                        proposed::withPackRegenCurrent,
+                        beyond(rating / build.controllers().count()))
+                .headroom(present);
     }
 
     /**
@@ -69,26 +74,37 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
         return 2.0 * limit + 1.0;
     }
 
-    /** Sets a value. */
-    private interface Setting {
-        Build with(Build build, double value);
-    }
+    private record Search(
+            Situation situation,
+            Set<LimitId> about,
+            DoubleFunction<Settings> setting,
+            double high) {
 
-    private static Headroom of(Build present, Build proposed, double high, Setting setting) {
-        Optional<Use> circumstances = Circumstances.of(present);
-        Solution throughout = highest(proposed, high, setting);
-        return new Headroom(
-                circumstances,
-                circumstances.map(
-                        use ->
-                                use.equals(proposed.use())
-                                        ? throughout
-                                        : highest(proposed.withUse(use), high, setting)),
-                throughout);
-    }
+        Headroom headroom(Settings present) {
+            Build worst =
+                    situation.worst(present, build -> Tolerances.badness(Evaluation.of(build)));
+            Optional<Use> circumstances = Circumstances.of(worst);
+            Solution throughout = highest(situation);
+            return new Headroom(
+                    circumstances,
+                    circumstances.map(
+                            use ->
+                                    use.equals(worst.use())
+                                            ? throughout
+                                            : highest(situation.in(whole -> use))),
+                    throughout);
+        }
 
-    private static Solution highest(Build build, double high, Setting setting) {
-        DoubleFunction<Evaluation> verdict = value -> Evaluation.of(setting.with(build, value));
-        return Solver.highest(verdict, 0.0, high);
+        private Solution highest(Situation there) {
+            return Solver.highest(
+                    value -> {
+                        Settings set = setting.apply(value);
+                        return Evaluation.of(
+                                there.worst(set, build -> Evaluation.of(build, about).severity()),
+                                about);
+                    },
+                    0.0,
+                    high);
+        }
     }
 }

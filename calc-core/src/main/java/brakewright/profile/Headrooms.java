@@ -1,6 +1,6 @@
 package brakewright.profile;
 
-import brakewright.spec.Build;
+import brakewright.spec.Settings;
 
 /**
  * How high the settings of the electric brake may be.
@@ -13,12 +13,14 @@ public record Headrooms(Headroom motorBrake, Headroom packRegen) {
     /**
      * Finds both.
      *
-     * @param present the vehicle with its present settings
-     * @param proposed the vehicle with those proposed; all of them stay but the one raised
+     * @param situation the vehicle in its use
+     * @param present its present settings
+     * @param proposed those proposed; all of them stay but the one raised
      * @return how high each may be
      */
-    public static Headrooms of(Build present, Build proposed) {
+    public static Headrooms of(Situation situation, Settings present, Settings proposed) {
         return new Headrooms(
-                Headroom.ofMotorBrake(present, proposed), Headroom.ofPackRegen(present, proposed));
+                Headroom.ofMotorBrake(situation, present, proposed),
+                Headroom.ofPackRegen(situation, present, proposed));
     }
 }

@@ -10,7 +10,9 @@ import brakewright.spec.Settings;
 import brakewright.spec.Use;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -27,6 +29,9 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
 
     /** Charges are told to whole per cent [1]. */
     private static final double PER_CENT = 100.0;
+
+    /** Far below what a rider feels, far above the accuracy of a weakest speed [m/s²]. */
+    private static final double SAME = 1e-3;
 
     /** Copies the sets. */
     public Proposals {
@@ -116,6 +121,7 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
         private final Settings present;
         private final Entry entry;
         private final Use use;
+        private final Map<List<Double>, Recommendation> sets = new HashMap<>();
 
         Work(Situation situation, Settings present, Entry entry) {
             this.situation = situation;
@@ -146,26 +152,68 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                             : Optional.of(obstacle()));
         }
 
-        /** The fullest pack, in whole per cent, with which the brake wanted holds. */
+        /**
+         * The fullest pack, in whole per cent, with which the brake wanted holds or, where it never
+         * does, with which it is as strong as with the emptiest.
+         */
         private Optional<Proposal> strong() {
             double own = situation.nominal(present).battery().temperatureC();
             double coldest = use.climate().coldestPackC();
-            for (double cellsC : new double[] {coldest, warmed(own)}) {
-                OptionalDouble charge = fullest(cellsC);
-                if (charge.isPresent()) {
-                    return Optional.of(
-                            new Proposal(
-                                    Kind.STRONG_BRAKE,
-                                    Recommendation.of(part(charge.getAsDouble(), cellsC), entry),
-                                    charge.getAsDouble() < use.chargeFrom()
-                                            ? charge
-                                            : OptionalDouble.empty(),
-                                    cellsC > coldest
-                                            ? OptionalDouble.of(cellsC)
-                                            : OptionalDouble.empty()));
+            int low = (int) Math.floor(use.chargeTo() * PER_CENT) + 1;
+            int high = (int) Math.floor(use.chargeFrom() * PER_CENT + 1e-9);
+            double best = -1.0;
+            double cellsC = coldest;
+            for (double cells : new double[] {coldest, warmed(own)}) {
+                Recommendation easiest = low > high ? null : set(low, cells);
+                if (easiest != null && easiest.isWithinLimits()) {
+                    double reached =
+                            Math.min(easiest.brake().wanted(), easiest.brake().deceleration());
+                    if (reached > best + SAME) {
+                        best = reached;
+                        cellsC = cells;
+                    }
                 }
             }
-            return Optional.empty();
+            if (best < 0.0 || set(low, cellsC).brake().word() == BrakeVerdict.Word.NONE) {
+                return Optional.empty();
+            }
+            int charge = fullest(low, high, cellsC, best);
+            return Optional.of(
+                    new Proposal(
+                            Kind.STRONG_BRAKE,
+                            set(charge, cellsC),
+                            charge < high
+                                    ? OptionalDouble.of(charge / PER_CENT)
+                                    : OptionalDouble.empty(),
+                            cellsC > coldest ? OptionalDouble.of(cellsC) : OptionalDouble.empty()));
+        }
+
+        private int fullest(int emptiest, int fullest, double coldestC, double wanted) {
+            int low = emptiest;
+            int high = fullest;
+            if (isAsStrong(high, coldestC, wanted)) {
+                return high;
+            }
+            while (high - low > 1) {
+                int middle = (low + high) / 2;
+                if (isAsStrong(middle, coldestC, wanted)) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return low;
+        }
+
+        private boolean isAsStrong(int charge, double coldestC, double wanted) {
+            Recommendation set = set(charge, coldestC);
+            return set.isWithinLimits() && set.brake().deceleration() >= wanted - SAME;
+        }
+
+        private Recommendation set(int charge, double coldestC) {
+            return sets.computeIfAbsent(
+                    List.of((double) charge, coldestC),
+                    key -> Recommendation.of(part(charge / PER_CENT, coldestC), entry));
         }
 
         /** Cells above the cool zone of charging, where the pack's own temperature is. */
@@ -177,30 +225,6 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                             .max()
                             .orElseThrow();
             return Math.max(use.climate().coldestPackC(), Math.min(own, warm));
-        }
-
-        private OptionalDouble fullest(double coldestC) {
-            int low = (int) Math.floor(use.chargeTo() * PER_CENT) + 1;
-            int high = (int) Math.floor(use.chargeFrom() * PER_CENT + 1e-9);
-            if (low > high || !isGood(low, coldestC)) {
-                return OptionalDouble.empty();
-            }
-            if (isGood(high, coldestC)) {
-                return OptionalDouble.of(high / PER_CENT);
-            }
-            while (high - low > 1) {
-                int middle = (low + high) / 2;
-                if (isGood(middle, coldestC)) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-            return OptionalDouble.of(low / PER_CENT);
-        }
-
-        private boolean isGood(int charge, double coldestC) {
-            return Recommendation.of(part(charge / PER_CENT, coldestC), entry).isGood();
         }
 
         private Situation part(double charge, double coldestC) {

@@ -4,11 +4,17 @@ import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
+import brakewright.review.Operation;
 import brakewright.review.Verdict;
+import brakewright.ride.Stop;
+import brakewright.ride.StopOutcome;
+import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -84,10 +90,23 @@ public record Recommendation(
         return isWithinLimits() && brake.word() == BrakeVerdict.Word.ENOUGH;
     }
 
+    /**
+     * Computes the stop from the highest speed in use on level dry road, at nominal inputs.
+     *
+     * @param charge the charge state at its beginning [1]
+     * @return how it ends
+     */
+    public StopOutcome stop(double charge) {
+        Operation operation = Operation.of(build, Limits.of(build));
+        return new Stop(build, operation.brake(), Surroundings.of(build))
+                .from(operation.topSpeed(), charge);
+    }
+
     static final class Work {
 
         private final Situation situation;
         private final Entry entry;
+        private final List<double[]> known = new ArrayList<>();
 
         Work(Situation situation, Entry entry) {
             this.situation = situation;
@@ -193,8 +212,8 @@ public record Recommendation(
         }
 
         private boolean isPermitted(Settings settings, Set<LimitId> about) {
-            return situation.greatest(settings, build -> Evaluation.of(build, about).severity())
-                    <= 0.0;
+            return !situation.isPositive(
+                    settings, build -> Evaluation.of(build, about).severity(), known);
         }
 
         private static double leastStatic(Build build, boolean isDraw) {

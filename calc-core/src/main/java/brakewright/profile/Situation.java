@@ -93,14 +93,51 @@ public final class Situation {
                         settings);
     }
 
-    /** The greatest value of a measure within the tolerances. */
-    double greatest(Settings settings, ToDoubleFunction<Build> measure) {
+    /**
+     * Returns the greatest value of a measure within the tolerances.
+     *
+     * @param settings all settings
+     * @param measure of a vehicle
+     * @return the value
+     */
+    public double greatest(Settings settings, ToDoubleFunction<Build> measure) {
         return measure.applyAsDouble(worst(settings, measure));
     }
 
-    /** The least value of a measure within the tolerances. */
-    double least(Settings settings, ToDoubleFunction<Build> measure) {
+    /**
+     * Returns the least value of a measure within the tolerances.
+     *
+     * @param settings all settings
+     * @param measure of a vehicle
+     * @return the value
+     */
+    public double least(Settings settings, ToDoubleFunction<Build> measure) {
         return -greatest(settings, build -> -measure.applyAsDouble(build));
+    }
+
+    /**
+     * Returns whether a measure is positive anywhere within the tolerances. Places where one was
+     * before are looked at first, as nearly always they are where the next one is.
+     *
+     * @param settings all settings
+     * @param measure of a vehicle
+     * @param known such places; a new one is added
+     * @return true if it is
+     */
+    boolean isPositive(Settings settings, ToDoubleFunction<Build> measure, List<double[]> known) {
+        for (double[] values : known) {
+            if (measure.applyAsDouble(with(values, settings)) > 0.0) {
+                return true;
+            }
+        }
+        double[] worst =
+                new CornerSearch(inputs)
+                        .greatest(values -> measure.applyAsDouble(with(values, settings)));
+        boolean isPositive = measure.applyAsDouble(with(worst, settings)) > 0.0;
+        if (isPositive) {
+            known.add(worst);
+        }
+        return isPositive;
     }
 
     private Build with(double[] values, Settings settings) {

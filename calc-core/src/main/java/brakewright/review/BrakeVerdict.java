@@ -27,7 +27,7 @@ import java.util.stream.DoubleStream;
  * @param word in a word
  * @param deceleration the least that all brakes reach, the road's part included [m/s²]
  * @param wanted the deceleration wanted [m/s²]
- * @param charge the charge state where it is least [1]
+ * @param charge the charge state where it is least; where there is no brake, where that is [1]
  * @param cellsC the cell temperature there [°C]
  * @param speed the speed there [m/s]
  * @param left the least that the brakes add to what road and drag take away anyway [m/s²]
@@ -166,10 +166,11 @@ public record BrakeVerdict(
             PackState state = isTaking ? takesLeast : givesLeast;
             double speed = isTaking ? weakest : drawing;
             double deceleration = total(speed, state);
+            double idleTaking = weakest(this::added, takesLeast);
+            double idleGiving = weakest(this::added, givesLeast);
+            boolean isIdleTaking = added(idleTaking, takesLeast) <= added(idleGiving, givesLeast);
             double left =
-                    Math.min(
-                            added(weakest(this::added, takesLeast), takesLeast),
-                            added(weakest(this::added, givesLeast), givesLeast));
+                    isIdleTaking ? added(idleTaking, takesLeast) : added(idleGiving, givesLeast);
             double wanted = build.criteria().decelerationMin();
             double downhill = deceleration - downhillPull();
             Word word =
@@ -178,6 +179,10 @@ public record BrakeVerdict(
                             : Severity.excess(wanted, deceleration) > 0.0 || downhill < 0.0
                                     ? Word.WEAK
                                     : Word.ENOUGH;
+            if (word == Word.NONE) {
+                state = isIdleTaking ? takesLeast : givesLeast;
+                speed = isIdleTaking ? idleTaking : idleGiving;
+            }
             return new BrakeVerdict(
                     word,
                     deceleration,
@@ -230,7 +235,7 @@ public record BrakeVerdict(
                             .distinct()
                             .toArray();
             DoubleUnaryOperator weakness = speed -> -felt.at(speed, state);
-            double where = corners[0];
+            double where = corners[corners.length - 1];
             for (int i = 0; i < corners.length; i++) {
                 where = weaker(weakness, where, corners[i]);
                 if (i > 0) {

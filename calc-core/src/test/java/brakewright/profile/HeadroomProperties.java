@@ -3,6 +3,7 @@ package brakewright.profile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.review.Evaluation;
 import brakewright.review.SetBuild;
@@ -10,6 +11,7 @@ import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Use;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -30,11 +32,27 @@ class HeadroomProperties {
     @Property(tries = 100)
     void theWholeUseIsAnsweredAsSolvingDoes(@ForAll Build build) {
         agrees(
-                Headroom.ofMotorBrake(build, build).throughout(),
-                Solver.highest(value -> Evaluation.of(braking(build, value)), 0.0, 5000.0));
+                Headroom.ofMotorBrake(Situation.of(build), build.settings(), build.settings())
+                        .throughout(),
+                Solver.highest(
+                        value ->
+                                Evaluation.of(
+                                        braking(build, value),
+                                        EnumSet.of(
+                                                LimitId.MOTOR_BRAKE_CURRENT,
+                                                LimitId.PACK_REGEN_CURRENT)),
+                        0.0,
+                        5000.0));
         agrees(
-                Headroom.ofPackRegen(build, build).throughout(),
-                Solver.highest(value -> Evaluation.of(returning(build, value)), 0.0, 5000.0));
+                Headroom.ofPackRegen(Situation.of(build), build.settings(), build.settings())
+                        .throughout(),
+                Solver.highest(
+                        value ->
+                                Evaluation.of(
+                                        returning(build, value),
+                                        EnumSet.of(LimitId.PACK_REGEN_CURRENT)),
+                        0.0,
+                        5000.0));
     }
 
     private static void agrees(Solution one, Solution other) {
@@ -47,7 +65,8 @@ class HeadroomProperties {
 
     @Property(tries = 200)
     void theHighestValueJustDoesWhereThePresentSettingsAreSafe(@ForAll Build build) {
-        Headroom brake = Headroom.ofMotorBrake(build, build);
+        Headroom brake =
+                Headroom.ofMotorBrake(Situation.of(build), build.settings(), build.settings());
         brake.there()
                 .ifPresent(
                         there ->
@@ -59,7 +78,8 @@ class HeadroomProperties {
                                                                 brake.circumstances()
                                                                         .orElseThrow()),
                                                         value)));
-        Headroom regen = Headroom.ofPackRegen(build, build);
+        Headroom regen =
+                Headroom.ofPackRegen(Situation.of(build), build.settings(), build.settings());
         regen.there()
                 .ifPresent(
                         there ->
@@ -94,7 +114,8 @@ class HeadroomProperties {
         if (Evaluation.of(build).outcome() == Verdict.Outcome.OUTSIDE_LIMITS) {
             return;
         }
-        Headroom brake = Headroom.ofMotorBrake(build, build);
+        Headroom brake =
+                Headroom.ofMotorBrake(Situation.of(build), build.settings(), build.settings());
         brake.circumstances()
                 .ifPresent(
                         use -> {
@@ -121,7 +142,8 @@ class HeadroomProperties {
     @Property(tries = 100)
     void lessUseNeverPermitsLess(@ForAll Build any) {
         Build build = plain(any);
-        Headroom brake = Headroom.ofMotorBrake(build, build);
+        Headroom brake =
+                Headroom.ofMotorBrake(Situation.of(build), build.settings(), build.settings());
         if (brake.throughout() instanceof Solution.Found throughout && brake.there().isPresent()) {
             assertThat(((Solution.Found) brake.there().get()).value())
                     .isGreaterThanOrEqualTo(throughout.value() * (1.0 - STEP));

@@ -1,6 +1,9 @@
 package brakewright.cli.buildfile;
 
 import brakewright.limit.Limits;
+import brakewright.profile.SingleLimits;
+import brakewright.profile.Situation;
+import brakewright.review.BrakeVerdict;
 import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.spec.Build;
@@ -8,28 +11,37 @@ import brakewright.worksheet.Worksheet;
 import java.util.Optional;
 
 /**
- * The vehicle on which the verdict rests: the nominal one, or with tolerances that of their
- * unfavourable corner.
+ * Both verdicts on a vehicle, with tolerances each at its own unfavourable side.
  *
- * @param build the vehicle
+ * @param build the vehicle on which the verdict for pack and parts rests
  * @param review its review
+ * @param brake the verdict on the brake
+ * @param limits the greatest value of each setting by itself
  */
-public record Judged(Build build, Review review) {
+public record Judged(Build build, Review review, BrakeVerdict brake, SingleLimits limits) {
 
     /**
      * Judges a worksheet.
      *
+     * @param situation the vehicle in its use
      * @param sheet with nominal inputs
      * @param tolerated what the tolerances stated do; empty where none is
-     * @return the vehicle that counts, and its review
+     * @return both verdicts
      */
-    public static Judged of(Worksheet sheet, Optional<Tolerated> tolerated) {
+    public static Judged of(Situation situation, Worksheet sheet, Optional<Tolerated> tolerated) {
+        SingleLimits single = SingleLimits.of(situation, sheet.build().settings());
         if (tolerated.isEmpty()) {
-            return new Judged(sheet.build(), sheet.review());
+            return new Judged(sheet.build(), sheet.review(), sheet.review().brake(), single);
         }
         Build worst = tolerated.get().tolerances().worst().build();
         Limits limits = Limits.of(worst);
-        return new Judged(worst, Review.of(worst, limits, Operation.of(worst, limits)));
+        return new Judged(
+                worst,
+                Review.of(worst, limits, Operation.of(worst, limits)),
+                BrakeVerdict.of(
+                        situation.worst(
+                                sheet.build().settings(), each -> BrakeVerdict.of(each).badness())),
+                single);
     }
 
     /**

@@ -2,7 +2,6 @@ package brakewright.cli.json;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Judged;
-import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Limit;
@@ -24,7 +23,6 @@ import brakewright.worksheet.StopTable;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.BiConsumer;
 
 /**
@@ -48,21 +46,19 @@ public final class CheckJson {
      * @param file the build file
      * @param check the comparison, with nominal inputs
      * @param headrooms how high the brake could be set, likewise
-     * @param tolerated what the tolerances stated make of the proposal; empty where none is
+     * @param judged both verdicts on the proposal
      * @return JSON
      */
-    public static String of(
-            BuildFile file, CheckSheet check, Headrooms headrooms, Optional<Tolerated> tolerated) {
-        return new CheckJson(check).written(file, headrooms, tolerated);
+    public static String of(BuildFile file, CheckSheet check, Headrooms headrooms, Judged judged) {
+        return new CheckJson(check).written(file, headrooms, judged);
     }
 
-    private String written(BuildFile file, Headrooms headrooms, Optional<Tolerated> tolerated) {
+    private String written(BuildFile file, Headrooms headrooms, Judged judged) {
         json.startObject();
         json.text("schema", "brakewright.check/1");
         json.text("title", file.title());
-        json.text(
-                "verdict",
-                Judged.of(check.proposed(), tolerated).review().verdict().outcome().key());
+        json.text("verdict", judged.review().verdict().outcome().key());
+        new DecisionJson(json).brake(judged.brake());
         json.startObject("present");
         side(check.present(), check.safeChargePresent(), check.hardestPresent());
         json.endObject();

@@ -14,6 +14,7 @@ import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
+import brakewright.profile.Recommendation;
 import brakewright.review.Finding;
 import brakewright.review.FirstStop;
 import brakewright.ride.StopOutcome;
@@ -36,6 +37,8 @@ public final class WorksheetJson {
     private final BuildFile file;
     private final Worksheet sheet;
     private final Optional<Tolerated> tolerated;
+    private final Judged judged;
+    private final Recommendation recommended;
     private final JsonText json = new JsonText();
 
     /**
@@ -44,11 +47,20 @@ public final class WorksheetJson {
      * @param file the build file it is about
      * @param sheet its worksheet, with nominal inputs
      * @param tolerated what the tolerances stated do; empty where none is
+     * @param judged both verdicts
+     * @param recommended the set that holds together
      */
-    public WorksheetJson(BuildFile file, Worksheet sheet, Optional<Tolerated> tolerated) {
+    public WorksheetJson(
+            BuildFile file,
+            Worksheet sheet,
+            Optional<Tolerated> tolerated,
+            Judged judged,
+            Recommendation recommended) {
         this.file = file;
         this.sheet = sheet;
         this.tolerated = tolerated;
+        this.judged = judged;
+        this.recommended = recommended;
     }
 
     /**
@@ -60,11 +72,13 @@ public final class WorksheetJson {
         json.startObject();
         json.text("schema", "brakewright.worksheet/1");
         json.text("title", file.title());
-        Judged judged = Judged.of(sheet, tolerated);
         json.text("verdict", judged.review().verdict().outcome().key());
         json.texts(
                 "verdict_text",
                 new VerdictWords(judged.build(), UnitSystem.SI).of(judged.review()));
+        DecisionJson decision = new DecisionJson(json);
+        decision.brake(judged.brake());
+        decision.recommended(recommended);
         json.text("table_version", file.tableVersion());
         inputs();
         limits();
@@ -170,11 +184,19 @@ public final class WorksheetJson {
     private void limit(Limit limit, OptionalDouble set) {
         json.startObject(limit.id().key());
         json.text("unit", limit.id().unit());
-        json.number("limit", limit.value());
+        limit(limit.id(), limit.value());
         json.text("bound_by", limit.binding().id().key());
         set.ifPresent(value -> json.number("set", value));
         constraints("constraints", limit.constraints());
         json.endObject();
+    }
+
+    /** With tolerances the least within them, and beside it the nominal one. */
+    private void limit(LimitId id, double nominal) {
+        json.number("limit", judged.limits().of(id));
+        if (tolerated.isPresent()) {
+            json.number("limit_nominal", nominal);
+        }
     }
 
     private void packLimit(PackLimit packLimit, OptionalDouble set) {
@@ -183,8 +205,8 @@ public final class WorksheetJson {
         Limit fixed = packLimit.staticPart(temperature);
         json.startObject(packLimit.id().key());
         json.text("unit", "A");
-        json.number("limit", fixed.value());
-        json.number("per_controller", fixed.value() / count);
+        limit(packLimit.id(), fixed.value());
+        json.number("per_controller", judged.limits().of(packLimit.id()) / count);
         json.text("bound_by", fixed.binding().id().key());
         set.ifPresent(value -> json.number("set", count * value));
         set.ifPresent(value -> json.number("set_per_controller", value));

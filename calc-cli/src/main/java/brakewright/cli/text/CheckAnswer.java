@@ -11,6 +11,7 @@ import brakewright.profile.Headroom;
 import brakewright.profile.Headrooms;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
+import brakewright.review.Verdict;
 import brakewright.ride.Stop;
 import brakewright.ride.StopOutcome;
 import brakewright.ride.Surroundings;
@@ -50,9 +51,14 @@ final class CheckAnswer {
 
     void print() {
         page.paragraph("Answer: " + verdict(), 2, "");
-        for (String sentence : new VerdictWords(judged.build(), units).of(judged.review())) {
-            page.paragraph("", 2, sentence);
+        VerdictWords words = new VerdictWords(judged.build(), units);
+        for (String sentence : words.pack(judged.review())) {
+            page.paragraph("  Pack:", 9, sentence);
         }
+        for (String sentence : words.parts(judged.review())) {
+            page.paragraph("  Parts:", 9, sentence);
+        }
+        page.paragraph("  Brake:", 9, words.of(judged.brake()));
         String nominal = Judged.word(check.proposed().review());
         if (!judged.word().equals(nominal)) {
             page.paragraph(
@@ -69,12 +75,26 @@ final class CheckAnswer {
         page.paragraph("", 2, regen());
     }
 
+    /** Never a bare yes: a pack that is safe because the vehicle hardly brakes is none. */
     private String verdict() {
-        return switch (judged.review().verdict().outcome()) {
-            case WITHIN_LIMITS -> ink.paint(Ink.Tone.GOOD, "SAFE");
-            case CONDITIONAL -> ink.paint(Ink.Tone.DOUBTFUL, "SAFE BELOW A CONDITION");
-            case OUTSIDE_LIMITS -> ink.paint(Ink.Tone.BAD, "NOT SAFE");
-        };
+        String brake =
+                switch (judged.brake().word()) {
+                    case ENOUGH -> ", AND THE BRAKE IS ENOUGH";
+                    case WEAK ->
+                            judged.review().verdict().outcome() == Verdict.Outcome.OUTSIDE_LIMITS
+                                    ? ", AND THE BRAKE IS WEAK"
+                                    : ", BUT THE BRAKE IS WEAK";
+                    case NONE -> ", AND NO BRAKE IS LEFT WHERE IT IS WEAKEST";
+                };
+        String parts =
+                switch (judged.review().verdict().outcome()) {
+                    case WITHIN_LIMITS -> "PACK AND PARTS ARE SAFE";
+                    case CONDITIONAL -> "PACK AND PARTS ARE SAFE UNDER A CONDITION";
+                    case OUTSIDE_LIMITS -> "NOT SAFE FOR PACK OR PARTS";
+                };
+        Ink.Tone outcome = DecisionText.tone(judged.review().verdict().outcome());
+        Ink.Tone word = DecisionText.tone(judged.brake().word());
+        return ink.paint(outcome, parts) + ink.paint(word, brake);
     }
 
     private String useless(double speed) {

@@ -3,7 +3,6 @@ package brakewright.cli.text;
 import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Judged;
-import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.Numbers;
@@ -44,7 +43,7 @@ public final class CheckText {
      * @param file the build file
      * @param check the comparison, with nominal inputs
      * @param headrooms how high the brake could be set, likewise
-     * @param tolerated what the tolerances stated make of the proposal; empty where none is
+     * @param judged both verdicts on the proposal
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
@@ -52,13 +51,13 @@ public final class CheckText {
             BuildFile file,
             CheckSheet check,
             Headrooms headrooms,
-            Optional<Tolerated> tolerated,
+            Judged judged,
             UnitSystem units,
             Ink ink) {
         this.file = file;
         this.check = check;
         this.headrooms = headrooms;
-        this.judged = Judged.of(check.proposed(), tolerated);
+        this.judged = judged;
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);

@@ -10,7 +10,10 @@ import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
+import brakewright.limit.Signal;
+import brakewright.profile.Recommendation;
 import brakewright.review.Finding;
+import brakewright.review.Topic;
 import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
@@ -25,6 +28,8 @@ public final class WorksheetText {
     private final BuildFile file;
     private final Worksheet sheet;
     private final Optional<Tolerated> tolerated;
+    private final Judged judged;
+    private final Recommendation recommended;
     private final UnitSystem units;
     private final Ink ink;
     private final Page page;
@@ -35,6 +40,8 @@ public final class WorksheetText {
      * @param file the build file it is about
      * @param sheet its worksheet, with nominal inputs
      * @param tolerated what the tolerances stated do; empty where none is
+     * @param judged both verdicts
+     * @param recommended the set that holds together
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
@@ -42,11 +49,15 @@ public final class WorksheetText {
             BuildFile file,
             Worksheet sheet,
             Optional<Tolerated> tolerated,
+            Judged judged,
+            Recommendation recommended,
             UnitSystem units,
             Ink ink) {
         this.file = file;
         this.sheet = sheet;
         this.tolerated = tolerated;
+        this.judged = judged;
+        this.recommended = recommended;
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
@@ -62,7 +73,7 @@ public final class WorksheetText {
         verdict();
         notes();
         page.blank();
-        new SettingsTable(sheet, units, page).print(ink);
+        new SettingsTable(sheet, recommended, judged.limits(), units, page).print(ink);
         page.blank();
         new PackTable(sheet, page).print(ink);
         if (!sheet.build().battery().isOnePack()) {
@@ -106,16 +117,11 @@ public final class WorksheetText {
     }
 
     private void verdict() {
-        Judged judged = Judged.of(sheet, tolerated);
-        Ink.Tone tone =
-                switch (judged.review().verdict().outcome()) {
-                    case WITHIN_LIMITS -> Ink.Tone.GOOD;
-                    case CONDITIONAL -> Ink.Tone.DOUBTFUL;
-                    case OUTSIDE_LIMITS -> Ink.Tone.BAD;
-                };
         page.line(
-                "Verdict: "
-                        + ink.paint(tone, judged.word().toUpperCase(Locale.ROOT))
+                "Pack and parts: "
+                        + ink.paint(
+                                DecisionText.tone(judged.review().verdict().outcome()),
+                                judged.word().toUpperCase(Locale.ROOT))
                         + (tolerated.isPresent()
                                 ? ", taken at the unfavourable corner of the tolerances stated"
                                 : ""));
@@ -125,6 +131,22 @@ public final class WorksheetText {
         if (!judged.word().equals(Judged.word(sheet.review()))) {
             page.paragraph(
                     "", 2, "With nominal values it would be: " + Judged.word(sheet.review()) + ".");
+        }
+        page.paragraph(
+                "Brake: "
+                        + ink.paint(
+                                DecisionText.tone(judged.brake().word()),
+                                judged.brake().word().key().toUpperCase(Locale.ROOT)),
+                2,
+                "");
+        page.paragraph("", 2, new VerdictWords(judged.build(), units).of(judged.brake()));
+        for (Finding finding : sheet.review().findings()) {
+            if (finding.topic() == Topic.SETTING_NOT_GIVEN && finding.signal() == Signal.WARNING) {
+                page.paragraph(
+                        "  " + ink.paint(Ink.Tone.BAD, "WARNING"),
+                        LABEL,
+                        new FindingWords(sheet.build(), units).of(finding));
+            }
         }
     }
 

@@ -1,5 +1,7 @@
 package brakewright.cli.words;
 
+import brakewright.profile.Entry;
+
 /** In which units speeds and distances are shown. */
 public enum UnitSystem {
     /** Kilometres. */
@@ -106,5 +108,14 @@ public enum UnitSystem {
      */
     public String lengthText(double metres) {
         return Numbers.nearest(metres * lengthFactor, 1) + " " + lengthUnit;
+    }
+
+    /**
+     * Returns how finely settings are entered in these units.
+     *
+     * @return speeds to a whole unit
+     */
+    public Entry entry() {
+        return this == SI ? Entry.METRIC : Entry.IMPERIAL;
     }
 }

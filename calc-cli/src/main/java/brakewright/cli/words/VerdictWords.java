@@ -1,5 +1,6 @@
 package brakewright.cli.words;
 
+import brakewright.limit.ConstraintId;
 import brakewright.limit.Signal;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Condition;
@@ -137,6 +138,70 @@ public final class VerdictWords {
         return condition instanceof Condition.ChargeBelow
                 ? 0
                 : condition instanceof Condition.ChargeAbove ? 1 : 2;
+    }
+
+    /**
+     * Says what becomes of the packs.
+     *
+     * @param review what the verdict rests on
+     * @return one or more sentences
+     */
+    public List<String> pack(Review review) {
+        List<String> all = told(review, true);
+        return all.isEmpty()
+                ? List.of(
+                        "It stays within its limits over the charge, speed and temperature in use.")
+                : all;
+    }
+
+    /**
+     * Says what becomes of motor, controller, wiring, tyres and rider.
+     *
+     * @param review what the verdict rests on
+     * @return one or more sentences
+     */
+    public List<String> parts(Review review) {
+        List<String> all = told(review, false);
+        return all.isEmpty()
+                ? List.of("Motor, controller, wiring, tyres and rider stay within theirs.")
+                : all;
+    }
+
+    private List<String> told(Review review, boolean isPack) {
+        List<Finding> own =
+                review.findings().stream()
+                        .filter(each -> each.condition().isPresent())
+                        .filter(each -> isOfPack(each) == isPack)
+                        .toList();
+        List<String> sentences = new ArrayList<>();
+        for (Finding finding : own) {
+            if (finding.condition().orElseThrow() instanceof Condition.Never) {
+                sentences.add(findings.of(finding));
+            }
+        }
+        sentences.addAll(
+                conditions(
+                        own.stream()
+                                .flatMap(each -> each.condition().stream())
+                                .filter(each -> !(each instanceof Condition.Never))
+                                .toList()));
+        return sentences;
+    }
+
+    private static boolean isOfPack(Finding finding) {
+        return switch (finding.constraint().orElse(ConstraintId.GRIP)) {
+            case CELL_CHARGE_RATING,
+                    CELL_DISCHARGE_RATING,
+                    VOLTAGE_CEILING,
+                    VOLTAGE_FLOOR,
+                    PROTECTION_CHARGE_TRIP,
+                    PROTECTION_DISCHARGE_TRIP,
+                    PROTECTION_OVERVOLTAGE_TRIP,
+                    PROTECTION_UNDERVOLTAGE_TRIP,
+                    TEMPERATURE_WINDOW ->
+                    true;
+            default -> false;
+        };
     }
 
     /**

@@ -2,7 +2,10 @@ package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Judged;
+import brakewright.cli.buildfile.Situations;
 import brakewright.cli.words.UnitSystem;
+import brakewright.profile.Recommendation;
 import brakewright.tables.ReferenceTables;
 import brakewright.worksheet.Worksheet;
 import java.io.IOException;
@@ -45,7 +48,14 @@ record Printed(Worksheet sheet, List<String> lines) {
         }
         Worksheet sheet = Worksheet.of(file.build());
         String text =
-                new WorksheetText(file, sheet, Optional.empty(), units, new Ink(false, plain))
+                new WorksheetText(
+                                file,
+                                sheet,
+                                Optional.empty(),
+                                Judged.of(Situations.of(file), sheet, Optional.empty()),
+                                Recommendation.of(Situations.of(file), units.entry()),
+                                units,
+                                new Ink(false, plain))
                         .text();
         return new Printed(sheet, text.lines().toList());
     }

@@ -1,0 +1,66 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Situations;
+import brakewright.cli.json.ProposeJson;
+import brakewright.cli.text.ProposeText;
+import brakewright.profile.Proposals;
+import brakewright.profile.Recommendation;
+import brakewright.profile.Situation;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Proposes complete sets of settings. */
+@Command(
+        name = "propose",
+        description = "Propose complete sets of settings that hold together, to paste.",
+        mixinStandardHelpOptions = true)
+final class ProposeCommand implements Callable<Integer> {
+
+    /** In which form the sets are printed. */
+    enum Format {
+        TEXT,
+        JSON
+    }
+
+    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    Path build = Path.of("");
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
+    Format format = Format.TEXT;
+
+    @Mixin OutputOptions output = new OutputOptions();
+
+    @Mixin PageOptions page = new PageOptions();
+
+    @Spec CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() {
+        BuildFile file = BuildArgument.read(build);
+        Situation situation = Situations.of(file);
+        Proposals proposals = Proposals.of(situation, file.build().settings(), page.units.entry());
+        Recommendation present = Recommendation.judged(situation, file.build().settings());
+        output.write(
+                format == Format.JSON
+                        ? ProposeJson.of(file.title(), proposals, present)
+                        : new ProposeText(
+                                        file.title(),
+                                        proposals,
+                                        present,
+                                        page.units,
+                                        output.ink(page))
+                                .text(),
+                spec.commandLine().getOut());
+        return proposals.obstacle().isEmpty() ? ExitStatus.FINE : ExitStatus.OUTSIDE;
+    }
+}

@@ -1,0 +1,52 @@
+package brakewright.cli.json;
+
+import brakewright.cli.words.Cautions;
+import brakewright.profile.Proposals;
+import brakewright.profile.Recommendation;
+import java.util.OptionalDouble;
+
+/** Writes complete sets of settings as JSON of the schema {@code brakewright.proposals/1}. */
+public final class ProposeJson {
+
+    private ProposeJson() {}
+
+    /**
+     * Writes the sets.
+     *
+     * @param title what the vehicle is called
+     * @param proposals the sets
+     * @param present the present settings, judged alike
+     * @return JSON, ending in a line feed
+     */
+    public static String of(String title, Proposals proposals, Recommendation present) {
+        JsonText json = new JsonText();
+        DecisionJson sets = new DecisionJson(json);
+        json.startObject();
+        json.text("schema", "brakewright.proposals/1");
+        json.text("title", title);
+        sets.set("present", present, OptionalDouble.empty(), OptionalDouble.empty());
+        json.startArray("proposals");
+        for (Proposals.Proposal each : proposals.sets()) {
+            json.startObject();
+            json.text("name", each.kind().key());
+            sets.content(each.set(), each.chargeFrom(), each.coldestC());
+            json.endObject();
+        }
+        json.endArray();
+        proposals
+                .obstacle()
+                .ifPresent(
+                        obstacle -> {
+                            json.startObject("obstacle");
+                            json.text("held_setting", obstacle.held().key());
+                            json.text("held_by", obstacle.by().id().key());
+                            json.number("deceleration_m_per_s2", obstacle.reached());
+                            json.number("wanted_m_per_s2", obstacle.wanted());
+                            json.number("speed_low_enough_m_per_s", obstacle.slowEnough());
+                            json.endObject();
+                        });
+        json.texts("cautions", Cautions.braking());
+        json.endObject();
+        return json.finish();
+    }
+}

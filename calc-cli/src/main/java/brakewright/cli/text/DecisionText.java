@@ -1,0 +1,67 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.LimitWords;
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.cli.words.VerdictWords;
+import brakewright.profile.Recommendation;
+import brakewright.review.BrakeVerdict;
+import brakewright.review.Verdict;
+
+/** Says both verdicts on a set of settings in one or two sentences. */
+final class DecisionText {
+
+    private final VerdictWords words;
+
+    DecisionText(Recommendation set, UnitSystem units) {
+        this.words = new VerdictWords(set.build(), units);
+    }
+
+    /** What becomes of pack and parts, and of the brake, with the whole set entered. */
+    String of(Recommendation set) {
+        String parts =
+                switch (set.evaluation().outcome()) {
+                    case WITHIN_LIMITS -> "pack and parts are within limits";
+                    case CONDITIONAL, OUTSIDE_LIMITS ->
+                            "pack and parts are "
+                                    + set.evaluation().outcome().key().replace('-', ' ')
+                                    + " ("
+                                    + LimitWords.of(
+                                            set.evaluation().worst(), set.evaluation().pack())
+                                    + ")";
+                };
+        return parts + "; the brake is " + brake(set.brake()) + ". " + words.of(set.brake());
+    }
+
+    /** The word for the brake. */
+    static String brake(BrakeVerdict brake) {
+        return switch (brake.word()) {
+            case ENOUGH -> "enough";
+            case WEAK -> "weak";
+            case NONE -> "NONE where it is weakest";
+        };
+    }
+
+    /** Where the pack stays within limits up to. */
+    static String safeCharge(double charge) {
+        return charge > 0.0 ? Numbers.down(100.0 * charge, 1) + " %" : "at none";
+    }
+
+    /** How grave an outcome looks. */
+    static Ink.Tone tone(Verdict.Outcome outcome) {
+        return switch (outcome) {
+            case WITHIN_LIMITS -> Ink.Tone.GOOD;
+            case CONDITIONAL -> Ink.Tone.DOUBTFUL;
+            case OUTSIDE_LIMITS -> Ink.Tone.BAD;
+        };
+    }
+
+    /** How grave a word for the brake looks. */
+    static Ink.Tone tone(BrakeVerdict.Word word) {
+        return switch (word) {
+            case ENOUGH -> Ink.Tone.GOOD;
+            case WEAK -> Ink.Tone.DOUBTFUL;
+            case NONE -> Ink.Tone.BAD;
+        };
+    }
+}

@@ -1,0 +1,283 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.Cautions;
+import brakewright.cli.words.LimitWords;
+import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
+import brakewright.profile.Proposals;
+import brakewright.profile.Recommendation;
+import brakewright.ride.StopOutcome;
+import brakewright.spec.Settings;
+import brakewright.spec.Taper;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Complete sets of settings side by side, and as tables to paste into the build file. */
+public final class ProposeText {
+
+    private static final int NAME = 34;
+    private static final int COLUMN = 16;
+
+    private final String title;
+    private final Proposals proposals;
+    private final Recommendation present;
+    private final UnitSystem units;
+    private final Ink ink;
+    private final Page page;
+
+    /**
+     * Prepares the text.
+     *
+     * @param title what the vehicle is called
+     * @param proposals the sets
+     * @param present the present settings, judged alike
+     * @param units for speeds and distances
+     * @param ink how to put it on the page
+     */
+    public ProposeText(
+            String title, Proposals proposals, Recommendation present, UnitSystem units, Ink ink) {
+        this.title = title;
+        this.proposals = proposals;
+        this.present = present;
+        this.units = units;
+        this.ink = ink;
+        this.page = new Page(ink);
+    }
+
+    /**
+     * Writes the text.
+     *
+     * @return lines of at most 100 columns
+     */
+    public String text() {
+        page.line(ink.heading(title + ": sets that hold together"));
+        page.blank();
+        if (proposals.sets().isEmpty()) {
+            page.paragraph("", 2, "No set of settings is within limits in all of this use.");
+        } else {
+            table();
+        }
+        for (Proposals.Proposal each : proposals.sets()) {
+            page.blank();
+            page.paragraph("  " + heading(each.kind()), 16, told(each));
+        }
+        proposals.obstacle().ifPresent(this::obstacle);
+        paste();
+        page.blank();
+        page.line(ink.heading("Cautions"));
+        for (String caution : Cautions.braking()) {
+            page.paragraph("  -", 4, caution);
+        }
+        return page.text();
+    }
+
+    private static String heading(Proposals.Kind kind) {
+        return kind.key().replace('-', ' ');
+    }
+
+    private void table() {
+        List<Recommendation> sets = new ArrayList<>(List.of(present));
+        proposals.sets().forEach(each -> sets.add(each.set()));
+        List<String> heads = new ArrayList<>(List.of("present"));
+        proposals.sets().forEach(each -> heads.add(heading(each.kind())));
+        row("", heads);
+        settings("motor drive, per motor", sets, Settings::motorDriveCurrent);
+        settings("motor brake, per motor", sets, Settings::motorBrakeCurrent);
+        settings("pack discharge, per controller", sets, Settings::packDischargeCurrent);
+        settings("pack regen, per controller", sets, Settings::packRegenCurrent);
+        row("low-voltage taper", sets, each -> taper(each.settings().lowVoltageTaper()));
+        row("high-voltage taper", sets, each -> taper(each.settings().highVoltageTaper()));
+        row("speed cap", sets, each -> speed(each.settings().speedCap()));
+        row("used up to a charge of", sets, each -> percent(each.build().use().chargeFrom()));
+        row(
+                "cells not colder than",
+                sets,
+                each -> Numbers.up(each.build().use().climate().coldestPackC(), 0) + " °C");
+        page.blank();
+        row("pack and parts", sets, each -> each.evaluation().outcome().key().replace('-', ' '));
+        row("brake", sets, each -> each.brake().word().key());
+        row(
+                "  least deceleration",
+                sets,
+                each -> Numbers.down(Math.max(0.0, each.brake().deceleration()), 2) + " m/s²");
+        row("  wanted", sets, each -> Numbers.significant(each.brake().wanted()) + " m/s²");
+        row("stop from the top speed, full", sets, each -> stop(each, 1.0));
+        row("  half way through the charge", sets, each -> stop(each, 0.5));
+    }
+
+    private String stop(Recommendation set, double share) {
+        double to = set.build().use().chargeTo();
+        StopOutcome outcome = set.stop(to + share * (set.build().use().chargeFrom() - to));
+        return outcome instanceof StopOutcome.Stopped stopped
+                ? units.lengthText(stopped.distance())
+                : "does not stop";
+    }
+
+    private void settings(
+            String name, List<Recommendation> sets, Function<Settings, OptionalDouble> setting) {
+        row(
+                name,
+                sets,
+                each -> {
+                    OptionalDouble value = setting.apply(each.settings());
+                    return value.isPresent()
+                            ? Numbers.nearest(
+                                            value.getAsDouble(), value.getAsDouble() < 1.0 ? 2 : 1)
+                                    + " A"
+                            : "not set";
+                });
+    }
+
+    private static String taper(Optional<Taper> taper) {
+        return taper.map(
+                        each ->
+                                Numbers.nearest(each.begins(), 1)
+                                        + " to "
+                                        + Numbers.nearest(each.ends(), 1)
+                                        + " V")
+                .orElse("none");
+    }
+
+    private String speed(OptionalDouble cap) {
+        return cap.isPresent() ? units.speedText(cap.getAsDouble()) : "not set";
+    }
+
+    private static String percent(double charge) {
+        return Numbers.percent(charge);
+    }
+
+    private void row(
+            String name, List<Recommendation> sets, Function<Recommendation, String> value) {
+        row(name, sets.stream().map(value).toList());
+    }
+
+    private void row(String name, List<String> cells) {
+        StringBuilder line =
+                new StringBuilder(String.format(Locale.ROOT, "  %-" + NAME + "s", name));
+        cells.forEach(cell -> line.append(String.format(Locale.ROOT, "%" + COLUMN + "s", cell)));
+        page.line(line.toString());
+    }
+
+    private String told(Proposals.Proposal each) {
+        String purpose =
+                switch (each.kind()) {
+                    case FULL_PACK ->
+                            "The pack may be as full as the use says; "
+                                    + (each.set().settings().highVoltageTaper().isPresent()
+                                            ? "the high-voltage taper protects it."
+                                            : "without a high-voltage taper it must not be fuller.");
+                    case STRONG_BRAKE ->
+                            "Charge to "
+                                    + percent(each.set().build().use().chargeFrom())
+                                    + " only"
+                                    + (each.coldestC().isPresent()
+                                            ? " and ride with cells of "
+                                                    + Numbers.up(each.coldestC().getAsDouble(), 0)
+                                                    + " °C or warmer"
+                                            : "")
+                                    + ": the brake is then as strong as this vehicle permits.";
+                    case LEAST_CHANGE -> "As few of the present settings as possible are changed.";
+                };
+        String said = new DecisionText(each.set(), units).of(each.set());
+        return purpose + " Entered together, " + said;
+    }
+
+    private void obstacle(Proposals.Obstacle obstacle) {
+        page.blank();
+        page.paragraph(
+                "",
+                2,
+                "In none of these is the brake enough. Even nearly empty and warm it reaches "
+                        + Numbers.down(Math.max(0.0, obstacle.reached()), 2)
+                        + " m/s² of the "
+                        + Numbers.significant(obstacle.wanted())
+                        + " m/s² wanted; "
+                        + LimitWords.of(obstacle.by())
+                        + " stands in the way. What would mend it: "
+                        + mends(obstacle));
+    }
+
+    private String mends(Proposals.Obstacle obstacle) {
+        String brake = "a friction brake that does not depend on the pack";
+        String cap =
+                obstacle.slowEnough().isPresent()
+                        ? ", or riding no faster than "
+                                + units.speedText(obstacle.slowEnough().getAsDouble())
+                        : "";
+        return switch (obstacle.held()) {
+            case PACK_REGEN_CURRENT ->
+                    "a pack that takes more (more cells in parallel, or cells with a higher charge"
+                            + " rating), "
+                            + brake
+                            + cap
+                            + ".";
+            default -> brake + cap + ".";
+        };
+    }
+
+    /** Tables that a build file understands. */
+    private void paste() {
+        if (proposals.sets().isEmpty()) {
+            return;
+        }
+        page.blank();
+        page.line(ink.heading("To paste into the build file"));
+        for (Proposals.Proposal each : proposals.sets()) {
+            Settings set = each.set().settings();
+            page.line("[proposals." + each.kind().key() + "]");
+            current("motor_drive_current", set.motorDriveCurrent());
+            current("motor_brake_current", set.motorBrakeCurrent());
+            current("pack_discharge_current", set.packDischargeCurrent());
+            current("pack_regen_current", set.packRegenCurrent());
+            pair("low_voltage_taper", set.lowVoltageTaper());
+            pair("high_voltage_taper", set.highVoltageTaper());
+            set.speedCap()
+                    .ifPresent(cap -> page.line("speed_cap = \"" + units.speedText(cap) + '"'));
+            each.chargeFrom()
+                    .ifPresent(charge -> page.line("use.charge_from = \"" + percent(charge) + '"'));
+            each.coldestC()
+                    .ifPresent(
+                            cells ->
+                                    page.line(
+                                            "use.pack_temperature = [\""
+                                                    + Numbers.up(cells, 0)
+                                                    + " °C\", \""
+                                                    + Numbers.nearest(
+                                                            each.set()
+                                                                    .build()
+                                                                    .use()
+                                                                    .climate()
+                                                                    .warmestPackC(),
+                                                            0)
+                                                    + " °C\"]"));
+            page.blank();
+        }
+    }
+
+    private void current(String key, OptionalDouble value) {
+        if (value.isPresent()) {
+            page.line(
+                    key
+                            + " = \""
+                            + Numbers.nearest(
+                                    value.getAsDouble(), value.getAsDouble() < 1.0 ? 2 : 1)
+                            + " A\"");
+        }
+    }
+
+    private void pair(String key, Optional<Taper> taper) {
+        taper.ifPresent(
+                each ->
+                        page.line(
+                                key
+                                        + " = [\""
+                                        + Numbers.nearest(each.begins(), 1)
+                                        + " V\", \""
+                                        + Numbers.nearest(each.ends(), 1)
+                                        + " V\"]"));
+    }
+}
