@@ -20,6 +20,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.Controllers;
+import brakewright.spec.Motor;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.PulseRating;
@@ -104,16 +105,45 @@ class DescentProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.3, max = 20.0) double speed,
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.5) double slope,
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
-        Descent descent = descent(build, slope, speed, charge);
+        namedCurrentHolds(build, descent(build, slope, speed, charge), charge);
+    }
+
+    /** At a crawl the windings take more than the packs can give at any current. */
+    @Example
+    void morePowerThanThePacksCanGiveIsDrawnFromNone() {
+        Motor old = Builds.trailBoard().motor();
+        Build build =
+                Builds.withMotor(
+                        Builds.trailBoard(),
+                        new Motor(
+                                old.kvRpmPerVolt(),
+                                100.0 * old.resistanceAt20C(),
+                                old.polePairs(),
+                                old.inductance(),
+                                old.noLoadCurrent(),
+                                old.viscousDrag(),
+                                old.currentRating(),
+                                old.windingLimitC(),
+                                old.heat()));
+        Descent descent = descent(build, 0.3, 0.3, 0.5);
+        assertThat(descent.packCurrent()).isEqualTo(Double.NEGATIVE_INFINITY);
+        namedCurrentHolds(build, descent, 0.5);
+    }
+
+    private static void namedCurrentHolds(Build build, Descent descent, double charge) {
         Powertrain train = brake(build).powertrain();
-        double force = train.brakeForce(descent.motorCurrent(), speed);
+        double force = train.brakeForce(descent.motorCurrent(), descent.speed());
         assertThat(force).isGreaterThanOrEqualTo(descent.pull() * (1.0 - ROUNDING));
         if (descent.motorCurrent() > 0.0) {
             assertThat(force).isCloseTo(descent.pull(), within(ROUNDING * force));
-            double power = train.returnedPower(descent.motorCurrent(), speed);
+            double power = train.returnedPower(descent.motorCurrent(), descent.speed());
             double current = flowing(build, power, charge);
-            assertThat(descent.packCurrent())
-                    .isCloseTo(current, within(ROUNDING * Math.abs(current)));
+            if (Double.isInfinite(current)) {
+                assertThat(descent.packCurrent()).isEqualTo(current);
+            } else {
+                assertThat(descent.packCurrent())
+                        .isCloseTo(current, within(ROUNDING * Math.abs(current)));
+            }
         } else {
             assertThat(descent.packCurrent()).isZero();
             boolean held = descent.isHeld();
@@ -415,12 +445,16 @@ class DescentProperties {
         public void resetState(double t, double[] state) {}
     }
 
-    /** Into the packs after an endless time; negative when drawn: {@code I·(U + I·R) = p}. */
+    /**
+     * Into the packs after an endless time; negative when drawn: {@code I·(U + I·R) = p}. More than
+     * {@code U²/4R} is drawn by no current, which is told as one without bound.
+     */
     private static double flowing(Build build, double power, double charge) {
         PackState pack = lasting(build, charge);
         double u = pack.voltage();
         double r = pack.resistance();
-        return 2.0 * power / (u + Math.sqrt(u * u + 4.0 * r * power));
+        double root = u * u + 4.0 * r * power;
+        return root < 0.0 ? Double.NEGATIVE_INFINITY : 2.0 * power / (u + Math.sqrt(root));
     }
 
     private static PackState lasting(Build build, double charge) {

@@ -71,8 +71,7 @@ public final class PropertyRuns implements AroundPropertyHook {
 
     /** The seed of a property in this run. */
     static String seedOf(PropertyLifecycleContext context) {
-        return seedOf(
-                context.containerClass().getName() + '.' + context.targetMethod().getName());
+        return seedOf(context.containerClass().getName() + '.' + context.targetMethod().getName());
     }
 
     private static String seedOf(String property) {

@@ -1,6 +1,5 @@
 package brakewright.propertyruns;
 
-
 import net.jqwik.api.Tag;
 
 /** The properties of this module are drawn from the seeds of the run. */
