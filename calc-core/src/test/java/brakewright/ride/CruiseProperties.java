@@ -57,9 +57,7 @@ class CruiseProperties {
         allThatTheCellsGaveIsSpent(build, speed, slope);
     }
 
-    /**
-     * With next to nothing drawn the descent drives the vehicle on and on.
-     */
+    /** With next to nothing drawn the descent drives the vehicle on and on. */
     @Example
     void allIsSpentOnARideThatHardlyDrawsAnything() {
         Build board = Builds.trailBoard();

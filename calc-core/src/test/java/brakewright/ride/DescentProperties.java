@@ -137,7 +137,7 @@ class DescentProperties {
         if (descent.motorCurrent() > 0.0) {
             assertThat(force).isCloseTo(descent.pull(), within(ROUNDING * force));
             double power = train.returnedPower(descent.motorCurrent(), descent.speed());
-            double current = flowing(build, power, charge);
+            double current = flowing(model(build), power, charge);
             if (Double.isInfinite(current)) {
                 assertThat(descent.packCurrent()).isEqualTo(current);
             } else {
@@ -188,7 +188,7 @@ class DescentProperties {
             case LOWEST_CHARGE -> assertThat(end).isEqualTo(lowest);
             case PACK_REFUSES -> {
                 Assume.that(end != charge);
-                double flowing = flowing(build, power(brake, descent), end);
+                double flowing = flowing(model(build), power(brake, descent), end);
                 double permitted = permitted(limits, flowing).valueAt(end, CELLS_C);
                 assertThat(Math.abs(flowing))
                         .isCloseTo(permitted, within(SOLVED * (1.0 + permitted)));
@@ -196,7 +196,7 @@ class DescentProperties {
             }
             case BRAKE_FADES -> {
                 Assume.that(end != charge);
-                PackState pack = lasting(build, end);
+                PackState pack = lasting(model(build), end);
                 Powertrain train = brake.powertrain();
                 double most = train.mostReturningCurrent(descent.motorCurrent(), speed);
                 double passed = pack.currentInto(train.returnedPower(most, speed));
@@ -221,17 +221,17 @@ class DescentProperties {
         Descent descent = borne(build, brake, share, speed, charge);
         Assume.that(descent.endCharge() != charge);
         double power = power(brake, descent);
+        BatteryModel model = model(build);
+        PackLimit permitted = permitted(limits, power);
         for (int step = 0; step <= 400; step++) {
             double at = charge + (descent.endCharge() - charge) * step / 400.0;
-            double flowing = flowing(build, power, at);
+            double flowing = flowing(model, power, at);
             assertThat(Math.abs(flowing))
-                    .isLessThanOrEqualTo(
-                            permitted(limits, flowing).valueAt(at, CELLS_C) * (1.0 + SOLVED)
-                                    + SOLVED);
+                    .isLessThanOrEqualTo(permitted.valueAt(at, CELLS_C) * (1.0 + SOLVED) + SOLVED);
             if (flowing > 0.0) {
                 assertThat(flowing)
                         .isLessThanOrEqualTo(
-                                brake.settledPackLimit(lasting(build, at)) * (1.0 + SOLVED)
+                                brake.settledPackLimit(lasting(model, at)) * (1.0 + SOLVED)
                                         + SOLVED);
             }
         }
@@ -401,7 +401,8 @@ class DescentProperties {
     }
 
     private static double integrated(Build build, double power, double from, double time) {
-        double coulombs = 3600.0 * model(build).capacityAh();
+        BatteryModel model = model(build);
+        double coulombs = 3600.0 * model.capacityAh();
         FirstOrderDifferentialEquations charging =
                 new FirstOrderDifferentialEquations() {
                     @Override
@@ -412,13 +413,13 @@ class DescentProperties {
                     @Override
                     public void computeDerivatives(double t, double[] y, double[] slope) {
                         double within = Math.max(0.0, Math.min(1.0, y[0]));
-                        slope[0] = flowing(build, power, within) / coulombs;
+                        slope[0] = flowing(model, power, within) / coulombs;
                     }
                 };
         double[] charge = {from};
         DormandPrince853Integrator integrator =
                 new DormandPrince853Integrator(1e-12 * time, 0.001 * time, 1e-12, 1e-12);
-        for (double knot : model(build).knots()) {
+        for (double knot : model.knots()) {
             integrator.addEventHandler(new Bend(knot), 0.001 * time, 1e-12 * time, 200);
         }
         integrator.integrate(charging, 0.0, charge, time, charge);
@@ -449,16 +450,16 @@ class DescentProperties {
      * Into the packs after an endless time; negative when drawn: {@code I·(U + I·R) = p}. More than
      * {@code U²/4R} is drawn by no current, which is told as one without bound.
      */
-    private static double flowing(Build build, double power, double charge) {
-        PackState pack = lasting(build, charge);
+    private static double flowing(BatteryModel model, double power, double charge) {
+        PackState pack = lasting(model, charge);
         double u = pack.voltage();
         double r = pack.resistance();
         double root = u * u + 4.0 * r * power;
         return root < 0.0 ? Double.NEGATIVE_INFINITY : 2.0 * power / (u + Math.sqrt(root));
     }
 
-    private static PackState lasting(Build build, double charge) {
-        return PackState.of(model(build), charge, CELLS_C, Double.POSITIVE_INFINITY);
+    private static PackState lasting(BatteryModel model, double charge) {
+        return PackState.of(model, charge, CELLS_C, Double.POSITIVE_INFINITY);
     }
 
     private static BatteryModel model(Build build) {
