@@ -650,21 +650,31 @@ def town(c, v, row):
 
 
 def leg(v, drive, speed, length, charge):
-    def ridden(top):
+    def ridden(top, steps=160):
         pull = drive.pull_away(top, charge)
-        return pull and (pull, stop(v, top, charge))
+        return pull and (pull, stop(v, top, charge, steps))
 
     whole = ridden(speed)
     reached = speed
     if whole is None or whole[0][1] + whole[1]["distance"] > length:
+        # both distances grow about with the square of the speed: a secant through the squares;
+        # where the speed is sought, few steps do, as a little less of it is ridden steadily
         low, high = 0.0, speed
-        for _ in range(26):
-            middle = (low + high) / 2
-            tried = ridden(middle)
-            fits = tried is not None and tried[0][1] + tried[1]["distance"] <= length
-            low, high = (middle, high) if fits else (low, middle)
-        reached = low
-        whole = ridden(reached)
+        short, long = -length, whole and whole[0][1] + whole[1]["distance"] - length
+        reached = None
+        while high - low > 1e-8 * speed:
+            part = 0.5 if long is None else short / (short - long)
+            tried = math.sqrt(low**2 + min(0.99, max(0.01, part)) * (high**2 - low**2))
+            ride = ridden(tried, 40)
+            over = ride and ride[0][1] + ride[1]["distance"] - length
+            if over is not None and over <= 0:
+                low, short, reached = tried, over, tried
+                long = long and long / 2
+                if -over < 1e-8 * length:
+                    break
+            else:
+                high, long, short = tried, over, short / 2
+        whole = reached and ridden(reached)
     if whole is None:
         return None
     pull, braking = whole
@@ -722,7 +732,7 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None):
         if rubbing not in grips:
             grips[rubbing] = v.grip_beside(rubbing)
         s = pack()[0]
-        current = v.brake_point(s, x, v.return_limit(s), share)["motor_current_A"]
+        current = v.brake_currents(s, x, v.return_limit(s), share)[2]
         force = v.brake_force(current, x)
         if force > grips[rubbing]:
             force = grips[rubbing]

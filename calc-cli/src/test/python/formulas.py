@@ -23,16 +23,27 @@ def line_through(points, x):
 
 
 def root(function, low, high):
-    """Bisects to the last bit; function(low) and function(high) differ in sign."""
-    rising = function(high) > 0
-    for _ in range(400):
+    """Narrows down to the last bit; function(low) and function(high) differ in sign.
+
+    By turns a secant, its older end counted half (Illinois), and a bisection.
+    """
+    at_low, at_high = function(low), function(high)
+    rising = at_high > 0
+    for step in range(400):
         middle = 0.5 * (low + high)
         if middle in (low, high):
             break
-        if (function(middle) > 0) == rising:
-            high = middle
+        if step % 3 and math.isfinite(at_low) and math.isfinite(at_high) and at_low != at_high:
+            part = at_low / (at_low - at_high)
+            # never nearer to an end than a few of the last bits, so that both ends move
+            nearest = 4e-16 * max(abs(low), abs(high)) / (high - low)
+            guess = low + min(1 - nearest, max(nearest, part)) * (high - low)
+            middle = guess if low < guess < high else middle
+        found = function(middle)
+        if (found > 0) == rising:
+            high, at_high, at_low = middle, found, at_low / 2
         else:
-            low = middle
+            low, at_low, at_high = middle, found, at_high / 2
     return 0.5 * (low + high)
 
 

@@ -19,6 +19,8 @@ class Pack:
         spread = self["resistance_spread"]
         # k: how much more than its even share the strongest of unequal cells carries
         self.strongest = self.parallel / (1 + (self.parallel - 1) * (1 - spread))
+        # what is asked for again at once: the same place by several, one temperature by all
+        self.cell_resistance = lru_cache(maxsize=64)(self.cell_resistance)
         self.all_knots = self.find_knots()
         self.points = [(s, self.open_circuit(s)) for s in self.all_knots]
 

@@ -282,8 +282,8 @@ class Vehicle:
             return limit
         return max(0.0, limit * (ends - u) / (ends - begins + limit * r))
 
-    def brake_point(self, charge, speed, limit=None, share=1.0):
-        """Asked pack current, pack current, motor current, cell voltage and force of braking.
+    def brake_currents(self, charge, speed, limit=None, share=1.0):
+        """Asked pack current, pack current and motor current of braking.
 
         With a share of the brake current that is set, while it builds up.
         """
@@ -313,6 +313,11 @@ class Vehicle:
             per_motor = limit * (u + limit * r) / (self.motors * self.controller_efficiency)
             current = 2 * per_motor / (emf + math.sqrt(emf**2 - 4 * loss * per_motor))
             flowing = limit
+        return asked, flowing, current
+
+    def brake_point(self, charge, speed, limit=None):
+        """Asked pack current, pack current, motor current, cell voltage and force of braking."""
+        asked, flowing, current = self.brake_currents(charge, speed, limit)
         if flowing == -math.inf:  # the pack cannot supply that power: no current, no voltage
             return {
                 "asked_pack_current_A": NOTHING,

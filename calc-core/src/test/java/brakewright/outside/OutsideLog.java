@@ -1,12 +1,15 @@
 package brakewright.outside;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.NavigableSet;
 import java.util.TreeMap;
@@ -14,10 +17,21 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Every outside check of a test run; written to a file when the run ends. */
+/**
+ * Every outside check that one process has made when its tests end. It is written to a file of its
+ * own; whoever ends brings all that the run has written so far together in one table.
+ */
 final class OutsideLog implements AutoCloseable {
 
     private static final Path FILE = Path.of("target", "outside-checks.csv");
+
+    /** Each run has a folder of its own, so that nothing of an earlier one is taken along. */
+    private static final Path PARTS =
+            Path.of(
+                    "target",
+                    "outside-checks",
+                    System.getProperty("test.run", Long.toString(ProcessHandle.current().pid())));
+
     private static final List<String> COLUMNS =
             List.of(
                     "id",
@@ -61,20 +75,46 @@ final class OutsideLog implements AutoCloseable {
 
     @Override
     public synchronized void close() throws IOException {
-        List<String> text = new ArrayList<>();
-        text.add(String.join(",", COLUMNS));
-        for (Map.Entry<String, List<String>> line : lines.entrySet()) {
-            text.add(
-                    line.getValue().stream()
-                            .map(OutsideLog::quoted)
-                            .collect(Collectors.joining(",")));
+        List<String> own =
+                lines.values().stream()
+                        .map(
+                                line ->
+                                        line.stream()
+                                                .map(OutsideLog::quoted)
+                                                .collect(Collectors.joining(",")))
+                        .toList();
+        Files.createDirectories(PARTS);
+        Path lock = PARTS.resolve("lock");
+        try (FileChannel channel =
+                        FileChannel.open(
+                                lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                FileLock held = channel.lock()) {
+            Files.write(Files.createTempFile(PARTS, "part", ".csv"), own, StandardCharsets.UTF_8);
+            merge();
         }
-        Files.createDirectories(FILE.getParent());
-        Files.write(FILE, text, StandardCharsets.UTF_8);
         opened.removeAll(lines.keySet());
         if (!opened.isEmpty()) {
             throw new IllegalStateException("rows that were never compared: " + opened);
         }
+    }
+
+    /** Brings the parts that are there so far together, in the order of their ids. */
+    private static void merge() throws IOException {
+        NavigableMap<String, String> all = new TreeMap<>();
+        try (DirectoryStream<Path> parts = Files.newDirectoryStream(PARTS, "*.csv")) {
+            for (Path part : parts) {
+                for (String line : Files.readAllLines(part, StandardCharsets.UTF_8)) {
+                    String id = line.substring(0, line.indexOf(','));
+                    if (all.put(id, line) != null) {
+                        throw new IllegalStateException("two checks use the row " + id);
+                    }
+                }
+            }
+        }
+        List<String> text = new ArrayList<>();
+        text.add(String.join(",", COLUMNS));
+        text.addAll(all.values());
+        Files.write(FILE, text, StandardCharsets.UTF_8);
     }
 
     private static String quoted(String cell) {

@@ -20,6 +20,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.Controllers;
+import brakewright.spec.Motor;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.PulseRating;
@@ -104,16 +105,45 @@ class DescentProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.3, max = 20.0) double speed,
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.5) double slope,
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
-        Descent descent = descent(build, slope, speed, charge);
+        namedCurrentHolds(build, descent(build, slope, speed, charge), charge);
+    }
+
+    /** At a crawl the windings take more than the packs can give at any current. */
+    @Example
+    void morePowerThanThePacksCanGiveIsDrawnFromNone() {
+        Motor old = Builds.trailBoard().motor();
+        Build build =
+                Builds.withMotor(
+                        Builds.trailBoard(),
+                        new Motor(
+                                old.kvRpmPerVolt(),
+                                100.0 * old.resistanceAt20C(),
+                                old.polePairs(),
+                                old.inductance(),
+                                old.noLoadCurrent(),
+                                old.viscousDrag(),
+                                old.currentRating(),
+                                old.windingLimitC(),
+                                old.heat()));
+        Descent descent = descent(build, 0.3, 0.3, 0.5);
+        assertThat(descent.packCurrent()).isEqualTo(Double.NEGATIVE_INFINITY);
+        namedCurrentHolds(build, descent, 0.5);
+    }
+
+    private static void namedCurrentHolds(Build build, Descent descent, double charge) {
         Powertrain train = brake(build).powertrain();
-        double force = train.brakeForce(descent.motorCurrent(), speed);
+        double force = train.brakeForce(descent.motorCurrent(), descent.speed());
         assertThat(force).isGreaterThanOrEqualTo(descent.pull() * (1.0 - ROUNDING));
         if (descent.motorCurrent() > 0.0) {
             assertThat(force).isCloseTo(descent.pull(), within(ROUNDING * force));
-            double power = train.returnedPower(descent.motorCurrent(), speed);
-            double current = flowing(build, power, charge);
-            assertThat(descent.packCurrent())
-                    .isCloseTo(current, within(ROUNDING * Math.abs(current)));
+            double power = train.returnedPower(descent.motorCurrent(), descent.speed());
+            double current = flowing(model(build), power, charge);
+            if (Double.isInfinite(current)) {
+                assertThat(descent.packCurrent()).isEqualTo(current);
+            } else {
+                assertThat(descent.packCurrent())
+                        .isCloseTo(current, within(ROUNDING * Math.abs(current)));
+            }
         } else {
             assertThat(descent.packCurrent()).isZero();
             boolean held = descent.isHeld();
@@ -158,7 +188,7 @@ class DescentProperties {
             case LOWEST_CHARGE -> assertThat(end).isEqualTo(lowest);
             case PACK_REFUSES -> {
                 Assume.that(end != charge);
-                double flowing = flowing(build, power(brake, descent), end);
+                double flowing = flowing(model(build), power(brake, descent), end);
                 double permitted = permitted(limits, flowing).valueAt(end, CELLS_C);
                 assertThat(Math.abs(flowing))
                         .isCloseTo(permitted, within(SOLVED * (1.0 + permitted)));
@@ -166,7 +196,7 @@ class DescentProperties {
             }
             case BRAKE_FADES -> {
                 Assume.that(end != charge);
-                PackState pack = lasting(build, end);
+                PackState pack = lasting(model(build), end);
                 Powertrain train = brake.powertrain();
                 double most = train.mostReturningCurrent(descent.motorCurrent(), speed);
                 double passed = pack.currentInto(train.returnedPower(most, speed));
@@ -191,17 +221,17 @@ class DescentProperties {
         Descent descent = borne(build, brake, share, speed, charge);
         Assume.that(descent.endCharge() != charge);
         double power = power(brake, descent);
+        BatteryModel model = model(build);
+        PackLimit permitted = permitted(limits, power);
         for (int step = 0; step <= 400; step++) {
             double at = charge + (descent.endCharge() - charge) * step / 400.0;
-            double flowing = flowing(build, power, at);
+            double flowing = flowing(model, power, at);
             assertThat(Math.abs(flowing))
-                    .isLessThanOrEqualTo(
-                            permitted(limits, flowing).valueAt(at, CELLS_C) * (1.0 + SOLVED)
-                                    + SOLVED);
+                    .isLessThanOrEqualTo(permitted.valueAt(at, CELLS_C) * (1.0 + SOLVED) + SOLVED);
             if (flowing > 0.0) {
                 assertThat(flowing)
                         .isLessThanOrEqualTo(
-                                brake.settledPackLimit(lasting(build, at)) * (1.0 + SOLVED)
+                                brake.settledPackLimit(lasting(model, at)) * (1.0 + SOLVED)
                                         + SOLVED);
             }
         }
@@ -371,7 +401,8 @@ class DescentProperties {
     }
 
     private static double integrated(Build build, double power, double from, double time) {
-        double coulombs = 3600.0 * model(build).capacityAh();
+        BatteryModel model = model(build);
+        double coulombs = 3600.0 * model.capacityAh();
         FirstOrderDifferentialEquations charging =
                 new FirstOrderDifferentialEquations() {
                     @Override
@@ -382,13 +413,13 @@ class DescentProperties {
                     @Override
                     public void computeDerivatives(double t, double[] y, double[] slope) {
                         double within = Math.max(0.0, Math.min(1.0, y[0]));
-                        slope[0] = flowing(build, power, within) / coulombs;
+                        slope[0] = flowing(model, power, within) / coulombs;
                     }
                 };
         double[] charge = {from};
         DormandPrince853Integrator integrator =
                 new DormandPrince853Integrator(1e-12 * time, 0.001 * time, 1e-12, 1e-12);
-        for (double knot : model(build).knots()) {
+        for (double knot : model.knots()) {
             integrator.addEventHandler(new Bend(knot), 0.001 * time, 1e-12 * time, 200);
         }
         integrator.integrate(charging, 0.0, charge, time, charge);
@@ -415,16 +446,20 @@ class DescentProperties {
         public void resetState(double t, double[] state) {}
     }
 
-    /** Into the packs after an endless time; negative when drawn: {@code I·(U + I·R) = p}. */
-    private static double flowing(Build build, double power, double charge) {
-        PackState pack = lasting(build, charge);
+    /**
+     * Into the packs after an endless time; negative when drawn: {@code I·(U + I·R) = p}. More than
+     * {@code U²/4R} is drawn by no current, which is told as one without bound.
+     */
+    private static double flowing(BatteryModel model, double power, double charge) {
+        PackState pack = lasting(model, charge);
         double u = pack.voltage();
         double r = pack.resistance();
-        return 2.0 * power / (u + Math.sqrt(u * u + 4.0 * r * power));
+        double root = u * u + 4.0 * r * power;
+        return root < 0.0 ? Double.NEGATIVE_INFINITY : 2.0 * power / (u + Math.sqrt(root));
     }
 
-    private static PackState lasting(Build build, double charge) {
-        return PackState.of(model(build), charge, CELLS_C, Double.POSITIVE_INFINITY);
+    private static PackState lasting(BatteryModel model, double charge) {
+        return PackState.of(model, charge, CELLS_C, Double.POSITIVE_INFINITY);
     }
 
     private static BatteryModel model(Build build) {

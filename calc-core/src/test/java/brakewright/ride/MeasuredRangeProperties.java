@@ -39,11 +39,14 @@ class MeasuredRangeProperties {
         double from = build.use().chargeFrom();
         Assume.that(from - range.downTo() > 0.01);
         double width = (from - range.downTo()) / STEPS;
+        BatteryModel model = new BatteryModel(build.battery());
+        double cellsC = build.battery().temperatureC();
         double energy = 0.0;
         for (int step = 0; step < STEPS; step++) {
-            PackState pack = pack(build, from - (step + 0.5) * width);
+            double charge = from - (step + 0.5) * width;
+            PackState pack = PackState.of(model, charge, cellsC, Double.POSITIVE_INFINITY);
             double voltage = pack.terminalVoltage(pack.currentInto(-energyPerMetre * speed));
-            energy += voltage * 3600.0 * new BatteryModel(build.battery()).capacityAh() * width;
+            energy += voltage * 3600.0 * model.capacityAh() * width;
         }
         // Near the greatest power the current ends in a root, which no step is fine enough for.
         Assume.that(energyPerMetre * speed < 0.9 * pack(build, range.downTo()).greatestPower());

@@ -7,10 +7,18 @@ import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.powertrain.AnyDriven;
 import brakewright.powertrain.PackState;
+import brakewright.spec.Battery;
 import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.Cell;
 import brakewright.spec.Joining;
+import brakewright.spec.Pack;
+import brakewright.spec.Wiring;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -62,9 +70,35 @@ class PackHeatProperties {
     void agreesWithManySmallSteps(
             @ForAll Build build,
             @ForAll @Scale(6) @DoubleRange(min = 1.0, max = 60.0) double current) {
-        PackHeat heat = heated(PackHeat.atCurrent(build, current));
+        agreesWithManySmallSteps(build, heated(PackHeat.atCurrent(build, current)), current);
+    }
+
+    /** Of a pack whose heat capacity is not known nothing is told; the other is the warmest. */
+    @Example
+    void tellsOfThePackWhoseHeatCapacityIsKnown() {
+        Pack known = Builds.pack(Builds.trailBoard());
+        Pack unknown =
+                Builds.pack(
+                        Builds.withCells(
+                                Builds.trailBoard(), PackHeatProperties::withoutHeatCapacity));
+        for (int place = 1; place <= 2; place++) {
+            List<Pack> packs = place == 1 ? List.of(known, unknown) : List.of(unknown, known);
+            Build build =
+                    Builds.trailBoard()
+                            .withBattery(new Battery(packs, Joining.PARALLEL, Wiring.NONE, 0.0));
+            PackHeat heat = PackHeat.atCurrent(build, 30.0).orElseThrow();
+            assertThat(heat.pack()).isEqualTo(place);
+            agreesWithManySmallSteps(build, heat, 30.0);
+        }
+    }
+
+    private static void agreesWithManySmallSteps(Build build, PackHeat heat, double current) {
         double warmest = Double.NEGATIVE_INFINITY;
         for (int place = 0; place < build.battery().packs().size(); place++) {
+            if (build.battery().packs().get(place).cell().heatCapacity().isEmpty()) {
+                assertThat(heat.pack()).isNotEqualTo(place + 1);
+                continue;
+            }
             double end = endC(build, place, current);
             warmest = Math.max(warmest, end);
             if (place == heat.pack() - 1) {
@@ -129,6 +163,24 @@ class PackHeatProperties {
             }
             assertThat(cells).isCloseTo(heat.chargeLimitC(), within(COARSE * (heat.endC() - air)));
         }
+    }
+
+    private static Cell withoutHeatCapacity(Cell cell) {
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                cell.openCircuitVoltage(),
+                cell.resistanceByCharge(),
+                cell.resistanceByTemperature(),
+                cell.relaxation(),
+                OptionalDouble.empty(),
+                cell.charging(),
+                cell.discharging(),
+                cell.pulse());
     }
 
     private static PackHeat heated(Optional<PackHeat> heat) {

@@ -307,12 +307,11 @@ class StopProperties {
         Assume.that(stopped.time() > 1.5 * build.use().effort().buildUp());
         Assume.that(stopped.leastDeceleration() > NEARLY_BALANCED);
         SlowIntegration.Result slow = new SlowIntegration(build, brake, where).stop(speed, charge);
-        double share = Math.max(UNSEEN_BEND, slow.accuracy());
         assertThat(stopped.distance())
                 .as("%s %s", stopped, slow)
-                .isCloseTo(slow.distance(), within(share * slow.distance()));
-        assertThat(stopped.time()).isCloseTo(slow.time(), within(share * slow.time()));
-        assertThat(stopped.endCharge()).isCloseTo(slow.endCharge(), within(share));
+                .isCloseTo(slow.distance(), within(UNSEEN_BEND * slow.distance()));
+        assertThat(stopped.time()).isCloseTo(slow.time(), within(UNSEEN_BEND * slow.time()));
+        assertThat(stopped.endCharge()).isCloseTo(slow.endCharge(), within(UNSEEN_BEND));
         assertThat(stopped.peakPackCurrent())
                 .as("%s %s", stopped, slow)
                 .isCloseTo(slow.peak(), within(0.01 * slow.peak() + 0.05));

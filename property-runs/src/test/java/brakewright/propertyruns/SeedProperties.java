@@ -1,0 +1,7 @@
+package brakewright.propertyruns;
+
+import net.jqwik.api.Tag;
+
+/** The properties of this module are drawn from the seeds of the run. */
+@Tag("law")
+class SeedProperties extends SeededProperties {}
