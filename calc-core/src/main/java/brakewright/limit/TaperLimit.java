@@ -15,6 +15,9 @@ import java.util.Optional;
  */
 public record TaperLimit(LimitId id, List<Constraint> ends, Constraint band) {
 
+    /** What rounding of typed voltages may take off a band [1]. */
+    private static final double ROUNDING = 1e-9;
+
     /** Copies the bounds. */
     public TaperLimit {
         ends = List.copyOf(ends);
@@ -64,6 +67,6 @@ public record TaperLimit(LimitId id, List<Constraint> ends, Constraint band) {
      * @return true if its band is at least the narrowest
      */
     public boolean isWideEnough(Taper taper) {
-        return taper.band() >= band.limit();
+        return taper.band() >= (1.0 - ROUNDING) * band.limit();
     }
 }

@@ -4,6 +4,7 @@ import brakewright.limit.Constraint;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.review.BrakeVerdict;
+import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Climate;
 import brakewright.spec.Settings;
@@ -122,12 +123,15 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
         private final Entry entry;
         private final Use use;
         private final Map<List<Double>, Recommendation> sets = new HashMap<>();
+        private final List<double[]> known = new ArrayList<>();
+        private final Recommendation.Work work;
 
         Work(Situation situation, Settings present, Entry entry) {
             this.situation = situation;
             this.present = present;
             this.entry = entry;
             this.use = situation.nominal(present).use();
+            this.work = new Recommendation.Work(situation, entry);
         }
 
         Proposals proposals() {
@@ -213,7 +217,9 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
         private Recommendation set(int charge, double coldestC) {
             return sets.computeIfAbsent(
                     List.of((double) charge, coldestC),
-                    key -> Recommendation.of(part(charge / PER_CENT, coldestC), entry));
+                    key ->
+                            new Recommendation.Work(part(charge / PER_CENT, coldestC), entry)
+                                    .strongest());
         }
 
         /** Cells above the cool zone of charging, where the pack's own temperature is. */
@@ -260,8 +266,11 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                 for (int bits = 0; bits < 1 << Group.values().length; bits++) {
                     Set<Group> groups = groups(bits);
                     if (groups.size() == size && groups.containsAll(missing)) {
-                        Recommendation set =
-                                Recommendation.judged(situation, changed(groups, full.settings()));
+                        Settings changed = changed(groups, full.settings());
+                        if (isHopeless(changed, full)) {
+                            continue;
+                        }
+                        Recommendation set = Recommendation.judged(situation, changed);
                         if (set.isWithinLimits()
                                 && set.brake().word().compareTo(full.brake().word()) <= 0
                                 && !set.settings().equals(full.settings())) {
@@ -278,6 +287,14 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
             return Optional.empty();
         }
 
+        /** Told cheaply: by the nominal brake, and where something was exceeded before. */
+        private boolean isHopeless(Settings changed, Recommendation full) {
+            return BrakeVerdict.of(situation.nominal(changed)).word().compareTo(full.brake().word())
+                            > 0
+                    || situation.isPositive(
+                            changed, build -> Evaluation.of(build).severity(), known);
+        }
+
         private static Set<Group> groups(int bits) {
             Set<Group> groups = EnumSet.noneOf(Group.class);
             for (Group group : Group.values()) {
@@ -290,7 +307,6 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
 
         /** A current that is changed is not raised; its taper is made for it. */
         private Settings changed(Set<Group> groups, Settings full) {
-            Recommendation.Work work = new Recommendation.Work(situation, entry);
             Settings set = present;
             if (groups.contains(Group.SPEED_CAP)) {
                 set = set.withSpeedCap(full.speedCap());

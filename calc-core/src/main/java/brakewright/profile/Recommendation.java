@@ -2,6 +2,7 @@ package brakewright.profile;
 
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.limit.TaperLimit;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.review.Operation;
@@ -18,6 +19,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A complete set of settings that holds together: entered as it stands, it gives the verdicts told
@@ -104,9 +107,13 @@ public record Recommendation(
 
     static final class Work {
 
+        private static final double ANY = Double.POSITIVE_INFINITY;
+
         private final Situation situation;
         private final Entry entry;
         private final List<double[]> known = new ArrayList<>();
+        private @Nullable Fit low;
+        private @Nullable Fit high;
 
         Work(Situation situation, Entry entry) {
             this.situation = situation;
@@ -114,6 +121,33 @@ public record Recommendation(
         }
 
         Recommendation recommend() {
+            Settings driven = driven();
+            Recommendation tapered = judged(situation, returning(driven, true, ANY));
+            if (tapered.isGood()) {
+                return tapered;
+            }
+            Recommendation bare = judged(situation, returning(driven, false, ANY));
+            return bare.isWithinLimits()
+                            && (bare.brake().word().compareTo(tapered.brake().word()) < 0
+                                    || !tapered.isWithinLimits())
+                    ? bare
+                    : tapered;
+        }
+
+        /** The set within limits that brakes hardest where it brakes least. */
+        Recommendation strongest() {
+            Settings driven = driven();
+            Recommendation tapered = judged(situation, returning(driven, true, ANY));
+            Recommendation bare = judged(situation, returning(driven, false, ANY));
+            return bare.isWithinLimits()
+                            && (!tapered.isWithinLimits()
+                                    || bare.brake().deceleration() > tapered.brake().deceleration())
+                    ? bare
+                    : tapered;
+        }
+
+        /** Everything but what enters the pack. */
+        private Settings driven() {
             Settings set = Settings.NONE;
             set = set.withSpeedCap(OptionalDouble.of(cap()));
             Settings capped = set;
@@ -129,19 +163,7 @@ public record Recommendation(
                                     situation.least(
                                             capped,
                                             build -> Limits.of(build).motorDrive().value())));
-            Settings driven = drawing(set, Double.POSITIVE_INFINITY);
-            Settings tapered = returning(driven, true, Double.POSITIVE_INFINITY);
-            Recommendation protectedSet = judged(situation, tapered);
-            if (protectedSet.isGood()) {
-                return protectedSet;
-            }
-            Recommendation bare =
-                    judged(situation, returning(driven, false, Double.POSITIVE_INFINITY));
-            return bare.isWithinLimits()
-                            && (bare.brake().word().compareTo(protectedSet.brake().word()) < 0
-                                    || !protectedSet.isWithinLimits())
-                    ? bare
-                    : protectedSet;
+            return drawing(set, ANY);
         }
 
         /** No faster than the use; a cap that ends below it would be another use. */
@@ -232,34 +254,50 @@ public record Recommendation(
 
         /** The end is rounded first, then the beginning is put a whole band above it. */
         Settings lowTapered(Settings set) {
-            double ends =
+            if (low == null) {
+                low = fit(set.withPackDischargeCurrent(1.0), Limits::lowVoltageTaper, 1.0);
+            }
+            double ends = entry.voltageUp(low.end());
+            double begins =
                     entry.voltageUp(
-                            situation.greatest(
-                                    set,
-                                    build -> Limits.of(build).lowVoltageTaper().binding().limit()));
-            double band =
-                    situation.greatest(
-                            set, build -> Limits.of(build).lowVoltageTaper().band().limit());
-            double begins = entry.voltageUp(ends + band);
+                            ends + set.packDischargeCurrent().orElseThrow() * low.bandPerAmpere());
             return set.withLowVoltageTaper(
                     begins > ends ? Optional.of(new Taper(begins, ends)) : Optional.empty());
         }
 
         Settings highTapered(Settings set) {
-            double ends =
+            if (high == null) {
+                high = fit(set.withPackRegenCurrent(1.0), Limits::highVoltageTaper, -1.0);
+            }
+            double ends = entry.voltageDown(high.end());
+            double begins =
                     entry.voltageDown(
-                            situation.least(
-                                    set,
-                                    build ->
-                                            Limits.of(build).highVoltageTaper().binding().limit()));
-            double band =
-                    situation.greatest(
-                            set, build -> Limits.of(build).highVoltageTaper().band().limit());
-            double begins = entry.voltageDown(ends - band);
+                            ends - set.packRegenCurrent().orElseThrow() * high.bandPerAmpere());
             return set.withHighVoltageTaper(
                     begins < ends && begins > 0.0
                             ? Optional.of(new Taper(begins, ends))
                             : Optional.empty());
+        }
+
+        /**
+         * Where a taper must end and how wide it must be for each ampere that is set, both at their
+         * own unfavourable side.
+         *
+         * @param end [V]
+         * @param bandPerAmpere the resistance that the band must cover [Ω]
+         */
+        private record Fit(double end, double bandPerAmpere) {}
+
+        /** The band is in proportion to the current, so it is asked for at one ampere. */
+        private Fit fit(Settings atOneAmpere, Function<Limits, TaperLimit> taper, double sign) {
+            return new Fit(
+                    sign
+                            * situation.greatest(
+                                    atOneAmpere,
+                                    build ->
+                                            sign * taper.apply(Limits.of(build)).binding().limit()),
+                    situation.greatest(
+                            atOneAmpere, build -> taper.apply(Limits.of(build)).band().limit()));
         }
     }
 }
