@@ -1,5 +1,7 @@
 package brakewright.machine;
 
+import brakewright.spec.Require;
+
 /** Copper windings and conductors over temperature. */
 public final class Copper {
 
@@ -20,8 +22,10 @@ public final class Copper {
      *
      * @param temperatureC the mean temperature of the copper [°C]
      * @return the factor [1]
+     * @throws IllegalArgumentException if the temperature is NaN
      */
     public static double resistanceFactor(double temperatureC) {
+        Require.number("temperature of copper", temperatureC, "°C");
         return 1.0 + TEMPERATURE_COEFFICIENT_AT_20_C * (temperatureC - 20.0);
     }
 }

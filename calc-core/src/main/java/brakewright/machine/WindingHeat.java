@@ -2,6 +2,7 @@ package brakewright.machine;
 
 import brakewright.numeric.Root;
 import brakewright.spec.MotorHeat;
+import brakewright.spec.Require;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -89,8 +90,10 @@ public final class WindingHeat {
      *
      * @param current [A]
      * @return true if no steady state exists
+     * @throws IllegalArgumentException if the current is NaN
      */
     public boolean runsAway(double current) {
+        Require.number("motor current", current, "A");
         return Copper.TEMPERATURE_COEFFICIENT_AT_20_C
                         * lossResistanceAt20C
                         * current
