@@ -59,9 +59,7 @@ class NotANumberTest {
     @Test
     void isRefusedByPackLimits() {
         for (PackLimit limit :
-                new PackLimit[] {
-                    Limits.of(BUILD).packRegen(), Limits.of(BUILD).packDischarge()
-                }) {
+                new PackLimit[] {Limits.of(BUILD).packRegen(), Limits.of(BUILD).packDischarge()}) {
             assertRefused("charge state", () -> limit.valueAt(Double.NaN, 20.0));
             assertRefused("cell temperature", () -> limit.valueAt(0.5, Double.NaN));
             assertRefused("charge state", () -> limit.at(Double.NaN, 20.0));

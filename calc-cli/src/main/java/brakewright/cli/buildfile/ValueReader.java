@@ -110,7 +110,7 @@ final class ValueReader {
             return Quantity.exact(number);
         }
         if (raw instanceof Double number && Double.isFinite(number)) {
-            return Quantity.exact(number);
+            return Quantity.exact(number + 0.0); // a zero has no sign
         }
         if (raw instanceof String text) {
             return QuantityParser.parseRatio(text);
