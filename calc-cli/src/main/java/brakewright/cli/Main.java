@@ -11,7 +11,7 @@ import picocli.CommandLine;
 /** Starts the command line. */
 public final class Main {
 
-    private static final List<String> COMMANDS =
+    static final List<String> COMMANDS =
             List.of("worksheet", "check", "compare", "solve", "sweep", "explain", "help");
 
     private Main() {}

@@ -13,6 +13,13 @@ public final class Copper {
      */
     public static final double TEMPERATURE_COEFFICIENT_AT_20_C = 3.93e-3;
 
+    /**
+     * Temperature at which copper melts [°C].
+     *
+     * <p>Source: International Temperature Scale of 1990, freezing point of copper.
+     */
+    public static final double MELTING_C = 1084.62;
+
     private Copper() {}
 
     /**

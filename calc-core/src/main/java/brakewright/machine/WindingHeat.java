@@ -108,10 +108,19 @@ public final class WindingHeat {
      * @param start the temperatures at the beginning
      * @param current [A]
      * @param time [s], not negative
-     * @return the temperatures then
+     * @return the temperatures then; a winding that would be hotter than its copper melts at has
+     *     ended there, and the case is no hotter than that
      */
     public Temperatures after(Temperatures start, double current, double time) {
-        return new Response(start, current).at(time);
+        Temperatures then = new Response(start, current).at(time);
+        return then.windingC() < Copper.MELTING_C
+                ? then
+                : new Temperatures(Copper.MELTING_C, atMostMelting(then.caseC()));
+    }
+
+    /** A runaway may leave the numbers that a computer holds. */
+    private static double atMostMelting(double caseC) {
+        return caseC < Copper.MELTING_C ? caseC : Copper.MELTING_C;
     }
 
     /**

@@ -49,7 +49,9 @@ final class PossibleRange {
      */
     void check(double value, Object written) throws NotAQuantity {
         String said =
-                written instanceof String text ? '"' + text.strip() + '"' : String.valueOf(written);
+                written instanceof String text
+                        ? '"' + text.strip() + '"'
+                        : ValueReader.said(written);
         if (!isPossible(value)) {
             throw impossible(
                     said, written instanceof String text ? asWritten(text) : asCalculated());
