@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.regex.Pattern;
@@ -51,7 +51,7 @@ record HostileCase(long seed, String build, List<String> arguments) {
         return new HostileCase(seed, build, HostileArguments.draw(random));
     }
 
-    /** Runs it; a slow one once more, as a machine may be busy with something else. */
+    /** Runs it; a slow one once more, as the first of its kind is compiled on the way. */
     Outcome run(Path folder) {
         Outcome outcome = runOnce(folder);
         if (outcome.fault().isEmpty() && outcome.seconds() > LONGEST) {
@@ -64,27 +64,34 @@ record HostileCase(long seed, String build, List<String> arguments) {
 
     private Outcome runOnce(Path folder) {
         String[] real = written(folder);
-        long began = System.nanoTime();
-        String fault;
         try {
-            CommandRun run = inTime(() -> CommandRun.of(real));
-            double seconds = (System.nanoTime() - began) / 1e9;
-            return new Outcome(seconds, fault(run));
+            return inTime(() -> timed(real));
         } catch (ExecutionException thrown) {
             Throwable cause = thrown.getCause() == null ? thrown : thrown.getCause();
-            if (isOfTheTomlLibrary(cause)) {
-                return new Outcome(0.0, Optional.empty());
-            }
-            fault = "threw " + cause + " " + place(cause);
+            return new Outcome(
+                    0.0,
+                    isOfTheTomlLibrary(cause)
+                            ? Optional.empty()
+                            : Optional.of("threw " + cause + " " + place(cause)));
         } catch (TimeoutException hung) {
-            fault = "does not end";
+            return new Outcome(HANGS, Optional.of("does not end"));
         } catch (InterruptedException stopped) {
             throw new AssertionError(stopped);
         }
-        return new Outcome((System.nanoTime() - began) / 1e9, Optional.of(fault));
     }
 
-    private static CommandRun inTime(Callable<CommandRun> run)
+    /** Processor time of this process: what else a machine is busy with does not count. */
+    private Outcome timed(String[] real) {
+        Duration began = processorTime();
+        CommandRun run = CommandRun.of(real);
+        return new Outcome(processorTime().minus(began).toNanos() / 1e9, fault(run));
+    }
+
+    private static Duration processorTime() {
+        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
+    }
+
+    private static Outcome inTime(Callable<Outcome> run)
             throws ExecutionException, TimeoutException, InterruptedException {
         ExecutorService thread =
                 Executors.newSingleThreadExecutor(
@@ -94,8 +101,7 @@ record HostileCase(long seed, String build, List<String> arguments) {
                             return made;
                         });
         try {
-            Future<CommandRun> running = thread.submit(run);
-            return running.get(HANGS, TimeUnit.SECONDS);
+            return thread.submit(run).get(HANGS, TimeUnit.SECONDS);
         } finally {
             thread.shutdownNow();
         }
