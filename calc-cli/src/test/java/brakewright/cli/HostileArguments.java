@@ -33,19 +33,27 @@ final class HostileArguments {
     private final SplittableRandom random;
     private final List<String> all = new ArrayList<>();
 
-    private HostileArguments(SplittableRandom random) {
+    private final boolean sane;
+
+    private HostileArguments(SplittableRandom random, boolean sane) {
         this.random = random;
+        this.sane = sane;
     }
 
-    static List<String> draw(SplittableRandom random) {
-        return new HostileArguments(random).draw();
+    /**
+     * Draws a command line.
+     *
+     * @param sane whether every word of it shall mean something, so that much is calculated
+     */
+    static List<String> draw(SplittableRandom random, boolean sane) {
+        return new HostileArguments(random, sane).draw();
     }
 
     private List<String> draw() {
         String command = any(Main.COMMANDS, random);
         all.add(command);
         if (!command.equals("help")) {
-            all.add(one(40) ? text() : BUILD);
+            all.add(odd(40) ? text() : BUILD);
         }
         switch (command) {
             case "worksheet" -> worksheet();
@@ -54,16 +62,16 @@ final class HostileArguments {
             case "solve" -> solve();
             case "sweep" -> sweep();
             case "explain" -> explain();
-            case "help" -> all.add(one(2) ? any(Main.COMMANDS, random) : text());
+            case "help" -> all.add(odd(2) ? text() : any(Main.COMMANDS, random));
             default -> throw new AssertionError("draw arguments for " + command + " too");
         }
         if (!command.equals("explain") && one(30)) {
             option("--output", OUTPUT);
         }
-        if (one(30)) {
+        if (odd(20)) {
             all.remove(random.nextInt(all.size()));
         }
-        if (one(30)) {
+        if (odd(20)) {
             all.add(random.nextInt(all.size() + 1), one(2) ? text() : "--" + text());
         }
         keepToItsFolder();
@@ -85,6 +93,11 @@ final class HostileArguments {
         return random.nextInt(in) == 0;
     }
 
+    /** True once in a number of times where nonsense is wanted. */
+    private boolean odd(int in) {
+        return !sane && one(in);
+    }
+
     private String text() {
         return any(HostileBuild.TEXTS, random) + (one(2) ? any(HostileBuild.TEXTS, random) : "");
     }
@@ -104,13 +117,13 @@ final class HostileArguments {
 
     private void page(List<String> formats) {
         if (one(2)) {
-            option("--format", one(40) ? text() : any(formats, random));
+            option("--format", odd(20) ? text() : any(formats, random));
         }
         if (one(6)) {
             all.add("--plain");
         }
         if (one(6)) {
-            option("--units", one(10) ? text() : any(List.of("si", "imperial"), random));
+            option("--units", odd(10) ? text() : any(List.of("si", "imperial"), random));
         }
     }
 
@@ -124,31 +137,31 @@ final class HostileArguments {
         page(List.of("text", "json"));
         strict();
         if (one(10)) {
-            option("--cases", one(3) ? number() : String.valueOf(1 + random.nextInt(20)));
-            option("--seed", one(3) ? number() : "7");
+            option("--cases", odd(3) ? number() : String.valueOf(1 + random.nextInt(20)));
+            option("--seed", odd(3) ? number() : "7");
         }
     }
 
     private void check() {
         page(List.of("text", "json"));
         strict();
-        for (int i = random.nextInt(4); i > 0; i--) {
+        for (int i = random.nextInt(4); i >= 0; i--) {
             option("--with", setting());
         }
-        if (one(3)) {
+        if (odd(3)) {
             option("--proposal", proposal());
         }
     }
 
     private String setting() {
-        if (one(15)) {
+        if (odd(10)) {
             return text() + (one(2) ? "=" + number() : "");
         }
         String key = any(SETTINGS, random);
         Input input = Input.ofKey(key).orElseThrow();
         return key.substring("settings.".length())
                 + "="
-                + (one(4)
+                + (odd(3)
                         ? number() + any(List.of("A", "V", "km/h", " A", "", "%"), random)
                         : PlausibleValue.asOption(input, random));
     }
@@ -162,11 +175,11 @@ final class HostileArguments {
     private void compare() {
         page(List.of("text", "json", "csv", "markdown"));
         strict();
-        if (one(4)) {
+        if (odd(4)) {
             all.add(proposal());
         }
-        if (one(2)) {
-            option("--also", one(20) ? text() : OTHER);
+        if (sane || one(2)) {
+            option("--also", odd(20) ? text() : OTHER);
         }
         if (one(4)) {
             option("--only", row() + (one(2) ? "," + row() : ""));
@@ -177,15 +190,15 @@ final class HostileArguments {
     }
 
     private String row() {
-        return one(6) ? text() : any(List.of(Quantity.values()), random).key();
+        return odd(6) ? text() : any(List.of(Quantity.values()), random).key();
     }
 
     private void solve() {
         page(List.of("text", "json"));
-        if (!one(30)) {
+        if (!odd(30)) {
             option(
                     "--for",
-                    one(15)
+                    odd(15)
                             ? text()
                             : any(
                                     List.of(
@@ -205,7 +218,7 @@ final class HostileArguments {
     }
 
     private String variation(int most) {
-        if (one(20)) {
+        if (odd(20)) {
             return text();
         }
         Input input = any(List.of(Input.values()), random);
@@ -216,29 +229,29 @@ final class HostileArguments {
         }
         return (one(3) ? key.substring(key.lastIndexOf('.') + 1) : key)
                 + "="
-                + (one(10) ? number() : PlausibleValue.asOption(input, random))
+                + (odd(10) ? number() : PlausibleValue.asOption(input, random))
                 + ".."
-                + (one(10) ? number() : PlausibleValue.asOption(input, random))
+                + (odd(10) ? number() : PlausibleValue.asOption(input, random))
                 + "/"
-                + (one(20)
+                + (odd(20)
                         ? any(List.of("0", "1", "99999999999", "-1"), random)
                         : 2 + random.nextInt(most));
     }
 
     private void sweep() {
         if (one(2)) {
-            option("--format", any(List.of("csv", "json", "text"), random));
+            option("--format", any(sane ? List.of("csv", "json") : List.of("csv", "text"), random));
         }
-        for (int i = random.nextInt(20) == 0 ? 0 : 1 + random.nextInt(2); i > 0; i--) {
+        for (int i = odd(20) ? 0 : 1 + random.nextInt(2); i > 0; i--) {
             option("--vary", variation(3));
         }
         if (one(4)) {
-            option("--threads", one(4) ? number() : String.valueOf(1 + random.nextInt(3)));
+            option("--threads", odd(4) ? number() : String.valueOf(1 + random.nextInt(3)));
         }
     }
 
     private void explain() {
-        if (one(10)) {
+        if (odd(10)) {
             all.add(text());
         } else if (one(2)) {
             all.add(any(List.of(LimitId.values()), random).key());

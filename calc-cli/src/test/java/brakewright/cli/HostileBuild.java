@@ -5,9 +5,12 @@ import static brakewright.cli.buildfile.PlausibleValue.any;
 import brakewright.cli.buildfile.PlausibleValue;
 import brakewright.spec.Input;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Build files that someone spoiled: an example, changed in some places. */
 final class HostileBuild {
@@ -137,6 +140,8 @@ final class HostileBuild {
                     "km/h", "mi/h", "m/s", "%", "degC", "degF", "K", "Ah", "Wh", "s", "min", "h",
                     "AWG", "mm2", "kg*m2", "\u00b0", "xyz", "");
 
+    private static final Pattern NUMBER = Pattern.compile("[0-9]+(?:\\.[0-9]+)?");
+
     private final SplittableRandom random;
     private final List<String> lines;
 
@@ -145,12 +150,20 @@ final class HostileBuild {
         this.lines = new ArrayList<>(text.lines().toList());
     }
 
-    /** Spoils one of the examples; some stay as they are. */
-    static String text(SplittableRandom random) {
+    /**
+     * Spoils one of the examples; some stay as they are.
+     *
+     * @param sane whether only possible values are given, so that much is calculated
+     */
+    static String text(SplittableRandom random, boolean sane) {
         HostileBuild build = new HostileBuild(any(bases(), random), random);
         int changes = random.nextInt(6);
         for (int i = 0; i < changes; i++) {
-            build.change();
+            if (sane) {
+                build.vary();
+            } else {
+                build.change();
+            }
         }
         return String.join("\n", build.lines) + "\n";
     }
@@ -198,6 +211,36 @@ final class HostileBuild {
             setValue('"' + any(List.of("9", "a", "\\u200b", " "), random).repeat(30_000) + '"');
         } else {
             garble();
+        }
+    }
+
+    /** Another possible value for a key of a table that is there, or the same number scaled. */
+    private void vary() {
+        if (random.nextInt(4) == 0) {
+            scale();
+            return;
+        }
+        List<Input> fitting =
+                Arrays.stream(Input.values())
+                        .filter(input -> heading(table(input)) >= 0)
+                        .filter(input -> !lines.contains("[pack]") || !isOfSeveral(input))
+                        .toList();
+        put(any(fitting, random));
+    }
+
+    private static boolean isOfSeveral(Input input) {
+        return input.key().equals("pack.charge") || input.key().startsWith("battery.");
+    }
+
+    private void scale() {
+        int line = keyLine();
+        Matcher number = NUMBER.matcher(valueOf(lines.get(line)));
+        if (number.find()) {
+            double factor = Math.pow(10.0, 2.0 * random.nextDouble() - 1.0);
+            double scaled = Double.parseDouble(number.group()) * factor;
+            boolean isCount = !lines.get(line).contains(".") && !lines.get(line).contains("\"");
+            String text = isCount ? String.valueOf((long) scaled) : String.valueOf(scaled);
+            lines.set(line, key(lines.get(line)) + " = " + number.replaceFirst(text));
         }
     }
 
@@ -255,23 +298,35 @@ final class HostileBuild {
 
     /** Gives a key a value that is possible, in its own table. */
     private void put(Input input) {
-        int dot = input.key().lastIndexOf('.');
-        String table = input.key().substring(0, Math.max(0, dot));
-        String line = input.key().substring(dot + 1) + " = " + PlausibleValue.inFile(input, random);
+        String table = table(input);
+        String name = input.key().substring(input.key().lastIndexOf('.') + 1);
+        String line = name + " = " + PlausibleValue.inFile(input, random);
+        int at = heading(table);
+        if (at >= 0) {
+            remove(at, name);
+            lines.add(at + 1, line);
+            return;
+        }
+        lines.add("[" + table + "]");
+        lines.add(line);
+    }
+
+    private static String table(Input input) {
+        return input.key().substring(0, Math.max(0, input.key().lastIndexOf('.')));
+    }
+
+    /** The line of a table, of a pack the first of several; negative where there is none. */
+    private int heading(String table) {
         for (String heading :
                 List.of(
                         "[" + table + "]",
                         "[[" + table.replace("pack", "packs") + "]]",
                         "[" + table.replace("pack", "packs") + "]")) {
-            int at = lines.indexOf(heading);
-            if (at >= 0) {
-                remove(at, key(line));
-                lines.add(at + 1, line);
-                return;
+            if (lines.contains(heading)) {
+                return lines.indexOf(heading);
             }
         }
-        lines.add("[" + table + "]");
-        lines.add(line);
+        return -1;
     }
 
     private void remove(int heading, String key) {

@@ -47,8 +47,9 @@ record HostileCase(long seed, String build, List<String> arguments) {
 
     static HostileCase draw(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        String build = HostileBuild.text(random);
-        return new HostileCase(seed, build, HostileArguments.draw(random));
+        boolean sane = random.nextInt(3) > 0;
+        String build = HostileBuild.text(random, sane);
+        return new HostileCase(seed, build, HostileArguments.draw(random, sane));
     }
 
     /** Runs it; a slow one once more, as the first of its kind is compiled on the way. */
