@@ -19,8 +19,8 @@ import picocli.CommandLine.Spec;
         version = "brakewright 0.1.0",
         footer = {
             "",
-            "Exit status: 0 within limits or conditional, 1 outside limits, 2 unusable input, 70 a"
-                    + " fault in the program."
+            "Exit status: 0 within limits or conditional, 1 outside limits, 2 unusable input or a"
+                    + " result that cannot be written, 70 a fault in the program."
         })
 final class BrakewrightCommand implements Runnable {
 

@@ -1,12 +1,14 @@
 package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Printable;
 import brakewright.cli.buildfile.Problem;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 
 /** Says what went wrong, without a stack trace. */
-final class Complaints implements CommandLine.IExecutionExceptionHandler {
+final class Complaints
+        implements CommandLine.IExecutionExceptionHandler, CommandLine.IParameterExceptionHandler {
 
     /** Assumption: our own choice; the longest list of the tables is shorter. */
     private static final int LONGEST = 1000;
@@ -20,9 +22,25 @@ final class Complaints implements CommandLine.IExecutionExceptionHandler {
             return ExitStatus.UNUSABLE;
         }
         err.println("This is a fault in the program, not in your input:");
-        err.println("  " + problem.getClass().getSimpleName() + ": " + problem.getMessage());
+        err.println(
+                "  "
+                        + problem.getClass().getSimpleName()
+                        + ": "
+                        + printable(String.valueOf(problem.getMessage())));
         err.println("Please report it together with the build file.");
         return ExitStatus.FAULT;
+    }
+
+    /** What the command line's own parser does not understand. */
+    @Override
+    public int handleParseException(CommandLine.ParameterException wrong, String[] arguments) {
+        CommandLine commandLine = wrong.getCommandLine();
+        PrintWriter err = commandLine.getErr();
+        err.println(printable(String.valueOf(wrong.getMessage())));
+        if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
+            commandLine.usage(err);
+        }
+        return ExitStatus.UNUSABLE;
     }
 
     private static void print(Unusable unusable, PrintWriter err) {
@@ -53,10 +71,6 @@ final class Complaints implements CommandLine.IExecutionExceptionHandler {
         if (text.codePointCount(0, text.length()) > LONGEST) {
             return printable(text.substring(0, text.offsetByCodePoints(0, LONGEST - 1))) + "…";
         }
-        StringBuilder safe = new StringBuilder(text.length());
-        text.codePoints()
-                .forEach(
-                        point -> safe.appendCodePoint(Character.isISOControl(point) ? '?' : point));
-        return safe.toString();
+        return Printable.shown(text);
     }
 }

@@ -12,7 +12,7 @@ final class ExitStatus {
     /** Outside limits. */
     static final int OUTSIDE = 1;
 
-    /** The input cannot be used. */
+    /** The input cannot be used, or the result cannot be written. */
     static final int UNUSABLE = 2;
 
     /** A fault in the program itself. */

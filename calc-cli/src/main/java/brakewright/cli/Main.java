@@ -11,7 +11,7 @@ import picocli.CommandLine;
 /** Starts the command line. */
 public final class Main {
 
-    private static final List<String> COMMANDS =
+    static final List<String> COMMANDS =
             List.of(
                     "worksheet",
                     "check",
@@ -33,21 +33,29 @@ public final class Main {
         Ahead.begin();
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
-        int status = commandLine(out, err, named(arguments)).execute(arguments);
-        out.flush();
-        err.flush();
+        int status = run(out, err, arguments);
         System.exit(status);
     }
 
     /**
-     * Sets up the command line with every command.
+     * Runs a command. What does not arrive, because a disk is full or a reader has gone, is no
+     * result.
      *
      * @param out for results
      * @param err for everything else
-     * @return the command line
+     * @param arguments of the command line
+     * @return the exit status
      */
-    static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-        return commandLine(out, err, COMMANDS);
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        int status = commandLine(out, err, named(arguments)).execute(arguments);
+        if (out.checkError()) {
+            err.println(
+                    "standard output: the result cannot be written, or not whole; is the disk full,"
+                            + " or the reader gone?");
+            status = Math.max(status, ExitStatus.UNUSABLE);
+        }
+        err.flush();
+        return status;
     }
 
     /** Only the command that is named need be set up; where none is, or help is, all are. */
@@ -67,7 +75,9 @@ public final class Main {
         }
         commandLine.setOut(out);
         commandLine.setErr(err);
-        commandLine.setExecutionExceptionHandler(new Complaints());
+        Complaints complaints = new Complaints();
+        commandLine.setExecutionExceptionHandler(complaints);
+        commandLine.setParameterExceptionHandler(complaints);
         commandLine.setCaseInsensitiveEnumValuesAllowed(true);
         return commandLine;
     }

@@ -49,6 +49,9 @@ final class OutputOptions {
         if (Files.isDirectory(file)) {
             throw new Unusable(file + ": this is a folder, not a file");
         }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new Unusable(file + ": this is no ordinary file");
+        }
         for (Path read : otherFiles()) {
             if (isSame(file, read)) {
                 throw new Unusable(

@@ -25,9 +25,7 @@ record CommandRun(int status, String out, String err) {
         StringWriter err = new StringWriter();
         PrintWriter outPrinter = new PrintWriter(out);
         PrintWriter errPrinter = new PrintWriter(err);
-        int status = Main.commandLine(outPrinter, errPrinter).execute(arguments);
-        outPrinter.flush();
-        errPrinter.flush();
+        int status = Main.run(outPrinter, errPrinter, arguments);
         return new CommandRun(status, out.toString(), err.toString());
     }
 

@@ -41,6 +41,28 @@ class ExtremeSettingsTest {
         }
     }
 
+    /** So little is a slip of the keyboard; nothing is what is written as nothing. */
+    @ParameterizedTest
+    @CsvSource({
+        "motor_brake_current, 1e-320A, 0.001 A",
+        "pack_regen_current, 1e-310A, 0.001 A",
+        "motor_drive_current, 0.0009A, 0.001 A",
+        "pack_discharge_current, 1e-400A, too small",
+        "motor_brake_current, -1e-400A, too small"
+    })
+    void isRefusedBelowWhatAControllerCanHold(String setting, String value, String told) {
+        String path = Example.TRAIL_BOARD.path();
+        CommandRun run = CommandRun.of("check", path, "--with", setting + "=" + value);
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(setting, "too small", told);
+        for (String held : new String[] {"0A", "-0A", "0e-400A", "0.001A"}) {
+            CommandRun fine = CommandRun.of("check", path, "--with", setting + "=" + held);
+            assertThat(fine.status()).as(fine.err()).isIn(0, 1);
+            assertThat(fine.out()).doesNotContain("-0 A", "Infinity", "NaN");
+        }
+    }
+
     /** More than the pack could ever supply: braking draws power near standstill. */
     @ParameterizedTest
     @ValueSource(strings = {"250 A", "300 A", "5000 A"})

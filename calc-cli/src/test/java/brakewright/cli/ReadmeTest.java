@@ -150,7 +150,7 @@ class ReadmeTest {
     private static String run(String... arguments) {
         StringWriter out = new StringWriter();
         PrintWriter printer = new PrintWriter(out);
-        Main.commandLine(printer, printer).execute(arguments);
+        Main.run(printer, printer, arguments);
         printer.flush();
         return out.toString();
     }

@@ -5,6 +5,7 @@ import brakewright.spec.Battery;
 import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
+import brakewright.spec.Require;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -63,8 +64,10 @@ public final class BatteryModel {
      * @param pack its place in the battery, from 0
      * @param charge the charge state of all together [1]
      * @return its own charge state [1]
+     * @throws IllegalArgumentException if the charge state is NaN
      */
     public double chargeOf(int pack, double charge) {
+        Require.number("charge state", charge, "");
         return packs.size() == 1 ? charge : map.charges().get(pack).at(charge);
     }
 

@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.spec.Require;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -86,8 +87,10 @@ public final class PackLimit {
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
      * @return the least of all constraints [A], not negative
+     * @throws IllegalArgumentException if an argument is NaN
      */
     public double valueAt(double charge, double temperatureC) {
+        requireNumbers(charge, temperatureC);
         double least = Double.POSITIVE_INFINITY;
         for (PackConstraint constraint : constraints) {
             least = Math.min(least, constraint.limitAt(charge, temperatureC));
@@ -101,8 +104,10 @@ public final class PackLimit {
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
      * @return the limit there
+     * @throws IllegalArgumentException if an argument is NaN
      */
     public Limit at(double charge, double temperatureC) {
+        requireNumbers(charge, temperatureC);
         return new Limit(
                 id, constraints.stream().map(each -> each.at(charge, temperatureC)).toList());
     }
@@ -112,8 +117,10 @@ public final class PackLimit {
      *
      * @param temperatureC the cell temperature [°C]
      * @return the static part of the limit
+     * @throws IllegalArgumentException if the temperature is NaN
      */
     public Limit staticPart(double temperatureC) {
+        Require.number("cell temperature", temperatureC, "°C");
         return new Limit(
                 id,
                 constraints.stream()
@@ -131,8 +138,11 @@ public final class PackLimit {
      * @param temperatureC the cell temperature [°C]
      * @return the charge state [1]; 1 for a current into the pack that is permitted up to full, 0
      *     for one that is forbidden at empty already; the other way round for one out of it
+     * @throws IllegalArgumentException if an argument is NaN
      */
     public double chargeBound(double current, double temperatureC) {
+        Require.number("current of the pack", current, "A");
+        Require.number("cell temperature", temperatureC, "°C");
         double bound = side == Side.TAKING ? 1.0 : 0.0;
         for (PackConstraint constraint : constraints) {
             if (constraint instanceof VoltageConstraint voltage) {
@@ -141,6 +151,11 @@ public final class PackLimit {
             }
         }
         return bound;
+    }
+
+    private static void requireNumbers(double charge, double temperatureC) {
+        Require.number("charge state", charge, "");
+        Require.number("cell temperature", temperatureC, "°C");
     }
 
     /** Walks from the harmless end, knot by knot, until the slack is used up. */

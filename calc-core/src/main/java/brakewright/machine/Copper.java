@@ -1,5 +1,7 @@
 package brakewright.machine;
 
+import brakewright.spec.Require;
+
 /** Copper windings and conductors over temperature. */
 public final class Copper {
 
@@ -11,6 +13,13 @@ public final class Copper {
      */
     public static final double TEMPERATURE_COEFFICIENT_AT_20_C = 3.93e-3;
 
+    /**
+     * Temperature at which copper melts [°C].
+     *
+     * <p>Source: International Temperature Scale of 1990, freezing point of copper.
+     */
+    public static final double MELTING_C = 1084.62;
+
     private Copper() {}
 
     /**
@@ -20,8 +29,10 @@ public final class Copper {
      *
      * @param temperatureC the mean temperature of the copper [°C]
      * @return the factor [1]
+     * @throws IllegalArgumentException if the temperature is NaN
      */
     public static double resistanceFactor(double temperatureC) {
+        Require.number("temperature of copper", temperatureC, "°C");
         return 1.0 + TEMPERATURE_COEFFICIENT_AT_20_C * (temperatureC - 20.0);
     }
 }

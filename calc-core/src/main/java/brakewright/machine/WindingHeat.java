@@ -2,6 +2,7 @@ package brakewright.machine;
 
 import brakewright.numeric.Root;
 import brakewright.spec.MotorHeat;
+import brakewright.spec.Require;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -89,8 +90,10 @@ public final class WindingHeat {
      *
      * @param current [A]
      * @return true if no steady state exists
+     * @throws IllegalArgumentException if the current is NaN
      */
     public boolean runsAway(double current) {
+        Require.number("motor current", current, "A");
         return Copper.TEMPERATURE_COEFFICIENT_AT_20_C
                         * lossResistanceAt20C
                         * current
@@ -105,10 +108,19 @@ public final class WindingHeat {
      * @param start the temperatures at the beginning
      * @param current [A]
      * @param time [s], not negative
-     * @return the temperatures then
+     * @return the temperatures then; a winding that would be hotter than its copper melts at has
+     *     ended there, and the case is no hotter than that
      */
     public Temperatures after(Temperatures start, double current, double time) {
-        return new Response(start, current).at(time);
+        Temperatures then = new Response(start, current).at(time);
+        return then.windingC() < Copper.MELTING_C
+                ? then
+                : new Temperatures(Copper.MELTING_C, atMostMelting(then.caseC()));
+    }
+
+    /** A runaway may leave the numbers that a computer holds. */
+    private static double atMostMelting(double caseC) {
+        return caseC < Copper.MELTING_C ? caseC : Copper.MELTING_C;
     }
 
     /**

@@ -25,6 +25,12 @@ import java.util.Set;
 /** Looks at what the electric brake does over speed, and what happens without it. */
 final class BrakeReview {
 
+    /**
+     * Assumption: our own choice, far below what a controller draws for itself; so little raises no
+     * voltage [W].
+     */
+    private static final double LEAST_RETURN = 1e-3;
+
     /** The bounds on what rider and vehicle bear of the whole deceleration. */
     private static final Set<ConstraintId> FELT =
             EnumSet.of(
@@ -183,7 +189,7 @@ final class BrakeReview {
     private void busRise() {
         double speed = operation.topSpeed();
         double power = powertrain.returnedPower(motorCurrent(speed), speed);
-        if (power <= 0.0) {
+        if (!(power > LEAST_RETURN)) {
             return;
         }
         if (build.controllers().busCapacitance().isEmpty()) {

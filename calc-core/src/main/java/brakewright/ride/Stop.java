@@ -6,8 +6,8 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
-import java.util.Arrays;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * A stop from a speed with all brakes applied in full.
@@ -184,9 +184,15 @@ public final class Stop {
                 Root.between(speed -> braking.slowing(speed, state), low, high, SPEED_ACCURACY));
     }
 
-    /** The speeds below the start at which the integrand bends, descending, standstill last. */
+    /**
+     * The speeds below the start at which the integrand bends, descending, standstill last. What
+     * bends at less than creeping is left to the piece above: the square of such a speed may be too
+     * small for a number.
+     */
     private double[] marks(double start, double vb, double ve, double fade) {
-        return Arrays.stream(new double[] {vb, ve, fade, braking.crossoverSpeed(), 0.0})
+        DoubleStream bends =
+                DoubleStream.of(fade, braking.crossoverSpeed()).filter(mark -> mark >= CREEP);
+        return DoubleStream.concat(DoubleStream.of(vb, ve, 0.0), bends)
                 .filter(mark -> mark < start)
                 .distinct()
                 .map(mark -> -mark)

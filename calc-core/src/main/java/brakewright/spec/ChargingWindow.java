@@ -28,8 +28,10 @@ public record ChargingWindow(double lowestC, double highestC, double coldBandK, 
      *
      * @param temperatureC the cell temperature [°C]
      * @return 0 outside the window, the cold share in the cold band, else 1
+     * @throws IllegalArgumentException if the temperature is NaN
      */
     public double shareAt(double temperatureC) {
+        Require.number("cell temperature", temperatureC, "°C");
         if (!(temperatureC >= lowestC && temperatureC <= highestC)) {
             return 0.0;
         }

@@ -63,7 +63,8 @@ public final class Curve {
      * Reads the curve.
      *
      * @param abscissa where to read; beyond the ends the end value holds
-     * @return the value there; NaN only for NaN
+     * @return the value there
+     * @throws IllegalArgumentException if the abscissa is NaN
      */
     public double at(double abscissa) {
         int last = abscissas.length - 1;
@@ -73,6 +74,7 @@ public final class Curve {
         if (abscissa >= abscissas[last]) {
             return ordinates[last];
         }
+        Require.number("where a curve is read", abscissa, "");
         int found = Arrays.binarySearch(abscissas, abscissa);
         int above = found >= 0 ? found : -found - 1;
         double share =
@@ -86,8 +88,10 @@ public final class Curve {
      * @param ordinate the value
      * @return the lowest abscissa at which the curve is at least the value; the first abscissa
      *     where it always is, the last where it never is
+     * @throws IllegalArgumentException if the value is NaN
      */
     public double firstReaches(double ordinate) {
+        Require.number("what a curve reaches", ordinate, "");
         int above = 0;
         while (above < ordinates.length && ordinates[above] < ordinate) {
             above++;
@@ -104,8 +108,10 @@ public final class Curve {
      * @param ordinate the value
      * @return the highest abscissa at which the curve is at most the value; the first abscissa
      *     where it never is, the last where it always is
+     * @throws IllegalArgumentException if the value is NaN
      */
     public double lastStays(double ordinate) {
+        Require.number("what a curve stays below", ordinate, "");
         int below = ordinates.length - 1;
         while (below >= 0 && ordinates[below] > ordinate) {
             below--;

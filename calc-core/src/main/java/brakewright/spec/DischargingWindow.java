@@ -22,8 +22,10 @@ public record DischargingWindow(double lowestC, double highestC) {
      *
      * @param temperatureC the cell temperature [°C]
      * @return true inside the window, ends included
+     * @throws IllegalArgumentException if the temperature is NaN
      */
     public boolean contains(double temperatureC) {
+        Require.number("cell temperature", temperatureC, "°C");
         return temperatureC >= lowestC && temperatureC <= highestC;
     }
 }

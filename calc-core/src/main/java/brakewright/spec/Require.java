@@ -57,6 +57,22 @@ public final class Require {
     }
 
     /**
+     * Requires a number, of any size, that may be infinite.
+     *
+     * @param name what the value is
+     * @param value the value
+     * @param unit its unit, for the message; empty for a ratio
+     * @return the value
+     * @throws IllegalArgumentException if the value is NaN
+     */
+    public static double number(String name, double value, String unit) {
+        if (Double.isNaN(value)) {
+            throw new IllegalArgumentException(name + " must be a number, was NaN" + behind(unit));
+        }
+        return value;
+    }
+
+    /**
      * Requires a value within a closed range.
      *
      * @param name what the value is

@@ -31,10 +31,11 @@ final class PossibleRange {
             int number = 0;
             for (double[] point : points.pairs()) {
                 number++;
+                String said = "point " + number + ": " + Plain.number(point[1]);
                 if (!isPossible(point[1])) {
-                    throw impossible(
-                            "point " + number + ": " + Plain.number(point[1]), asCalculated());
+                    throw impossible(said, asCalculated());
                 }
+                checkSize(said, point[1]);
             }
         }
     }
@@ -47,11 +48,28 @@ final class PossibleRange {
      * @throws NotAQuantity if it is not possible
      */
     void check(double value, Object written) throws NotAQuantity {
+        String said =
+                written instanceof String text
+                        ? '"' + text.strip() + '"'
+                        : ValueReader.said(written);
         if (!isPossible(value)) {
-            throw written instanceof String text
-                    ? impossible('"' + text.strip() + '"', asWritten(text))
-                    : impossible(String.valueOf(written), asCalculated());
+            throw impossible(
+                    said, written instanceof String text ? asWritten(text) : asCalculated());
         }
+        checkSize(said, value);
+    }
+
+    /** Refuses what is no number to calculate with: neither nothing nor anything. */
+    private void checkSize(String said, double value) throws NotAQuantity {
+        if (value > 0.0 && value < entry.least()) {
+            throw new NotAQuantity(
+                    said + " is too small to mean anything: 0, or at least " + least());
+        }
+    }
+
+    private String least() {
+        String unit = entry.input().unit();
+        return (Plain.number(entry.least()) + (unit.equals("1") ? "" : " " + unit)).strip();
     }
 
     private boolean isPossible(double value) {

@@ -23,6 +23,7 @@ final class QuantityParser {
                             + ")\\s*("
                             + UNIT_OF_TOLERANCE
                             + ")\\s*)?");
+    private static final Pattern SAYS_MORE_THAN_ZERO = Pattern.compile("^[^eE]*[1-9]");
     private static final Pattern COMMA_IN_NUMBER = Pattern.compile(",\\s*\\d");
 
     private QuantityParser() {}
@@ -152,6 +153,10 @@ final class QuantityParser {
             throw new NotAQuantity(
                     String.format(Locale.ROOT, "the number \"%s\" is too large", text));
         }
-        return value;
+        if (value == 0.0 && SAYS_MORE_THAN_ZERO.matcher(text).find()) {
+            throw new NotAQuantity(
+                    String.format(Locale.ROOT, "the number \"%s\" is too small", text));
+        }
+        return value + 0.0; // a zero has no sign
     }
 }

@@ -15,6 +15,15 @@ import java.util.Map;
  */
 final class Schema {
 
+    /** Assumption: our own choice; no controller takes a current in finer steps than this [A]. */
+    private static final double LEAST_CURRENT_SET = 1e-3;
+
+    /**
+     * Assumption: our own choice; what is smaller than this share of the largest possible value is
+     * a slip of the keyboard, and near the end of what a computer can hold it no longer multiplies.
+     */
+    private static final double LEAST_SHARE = 1e-9;
+
     private static final boolean REQUIRED = true;
     private static final boolean OPTIONAL = false;
 
@@ -33,6 +42,19 @@ final class Schema {
 
         String key() {
             return input.key();
+        }
+
+        /**
+         * The smallest value above 0 that means something, for a key that may be 0; the lowest
+         * possible one for others.
+         */
+        double least() {
+            if (low != 0.0) {
+                return low;
+            }
+            boolean isCurrentSet =
+                    key().startsWith("settings.") && kind.equals(Kind.quantity(Dimension.CURRENT));
+            return isCurrentSet ? LEAST_CURRENT_SET : LEAST_SHARE * high;
         }
     }
 

@@ -101,7 +101,7 @@ final class ValueReader {
         }
         throw new QuantityParser.NotAQuantity(
                 raw instanceof Long || raw instanceof Double
-                        ? "the bare number " + raw + " has no unit"
+                        ? "the bare number " + said(raw) + " has no unit"
                         : describe(raw) + " does not belong here");
     }
 
@@ -110,7 +110,7 @@ final class ValueReader {
             return Quantity.exact(number);
         }
         if (raw instanceof Double number && Double.isFinite(number)) {
-            return Quantity.exact(number);
+            return Quantity.exact(number + 0.0); // a zero has no sign
         }
         if (raw instanceof String text) {
             return QuantityParser.parseRatio(text);
@@ -170,6 +170,14 @@ final class ValueReader {
         if (raw instanceof TomlArray array) {
             return "a list of " + array.size();
         }
-        return raw instanceof String text ? '"' + text + '"' : String.valueOf(raw);
+        return raw instanceof String text ? '"' + text + '"' : said(raw);
+    }
+
+    /** Says a number as TOML writes it, not as Java does. */
+    static String said(Object raw) {
+        if (raw instanceof Double number && !Double.isFinite(number)) {
+            return Double.isNaN(number) ? "nan" : number > 0.0 ? "inf" : "-inf";
+        }
+        return String.valueOf(raw);
     }
 }

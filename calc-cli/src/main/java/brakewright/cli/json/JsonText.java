@@ -1,5 +1,6 @@
 package brakewright.cli.json;
 
+import brakewright.cli.buildfile.Printable;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -115,6 +116,6 @@ final class JsonText {
 
     String finish() {
         write(generator::close);
-        return out.append('\n').toString();
+        return Printable.inJson(out.append('\n').toString());
     }
 }

@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Printable;
 import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Comparison;
@@ -12,9 +13,12 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** Profiles side by side, for other programs and pages: CSV and Markdown. */
 public final class CompareSheet {
+
+    private static final Pattern MARKUP = Pattern.compile("[\\\\|`*<>\\[\\]]");
 
     private CompareSheet() {}
 
@@ -30,7 +34,7 @@ public final class CompareSheet {
         try (CsvWriter csv = CsvWriter.builder().build(out)) {
             List<String> head = new ArrayList<>(List.of("row", "unit"));
             for (Profile profile : comparison.profiles()) {
-                head.add(profile.name());
+                head.add(CsvText.field(profile.name()));
             }
             csv.writeRecord(head);
             for (Comparison.Row row : comparison.rows()) {
@@ -97,7 +101,8 @@ public final class CompareSheet {
         return out.toString();
     }
 
+    /** A name never ends its cell, and never becomes markup or a link. */
     private static String cell(String text) {
-        return text.replace("|", "\\|").replace("\n", " ");
+        return MARKUP.matcher(Printable.shown(text)).replaceAll("\\\\$0");
     }
 }

@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Printable;
 import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
@@ -65,7 +66,7 @@ public final class CompareText {
                 "",
                 2,
                 "* best of its row; in brackets the difference to "
-                        + comparison.profiles().get(0).name()
+                        + name(0)
                         + "; inputs nominal but for the verdict, pack at its own temperature, stops with the fullest pack in"
                         + " use.");
         tables();
@@ -125,7 +126,7 @@ public final class CompareText {
         }
         Columns columns = new Columns(widths);
         page.blank();
-        line(columns, "", places, place -> comparison.profiles().get(place).name());
+        line(columns, "", places, this::name);
         boolean settings = true;
         for (Comparison.Row row : comparison.rows()) {
             if (settings && !row.measure().quantity().isSetting()) {
@@ -178,7 +179,7 @@ public final class CompareText {
             page.paragraph(
                     "",
                     2,
-                    profile.name()
+                    name(place)
                             + ": "
                             + ink.paint(tone, name(review.verdict()))
                             + (build.equals(profile.build())
@@ -188,6 +189,11 @@ public final class CompareText {
                 page.paragraph("", 4, sentence);
             }
         }
+    }
+
+    /** May be the name of a file, which may hold anything. */
+    private String name(int place) {
+        return Printable.shown(comparison.profiles().get(place).name());
     }
 
     private static String name(Verdict verdict) {

@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -9,6 +10,7 @@ final class Page {
 
     private static final int WIDTH = 100;
     private static final char ESCAPE = '\u001b';
+    private static final String OURS = ESCAPE + "\n";
 
     /** A line may break at a blank, but not between a number and its unit. */
     private static final Pattern BREAK = Pattern.compile(" (?![%°A-Za-z])|(?<![0-9]) ");
@@ -22,13 +24,20 @@ final class Page {
 
     /** Adds a line; one that is too long goes on below, indented alike. */
     Page line(String line) {
-        String settled = ink.settle(line).stripTrailing();
+        String settled = settled(line).stripTrailing();
         if (visibleLength(settled) <= WIDTH) {
             put(settled);
             return this;
         }
         int labelWidth = Math.min(settled.length() - settled.stripLeading().length(), WIDTH / 2);
         return paragraph("", labelWidth, settled.substring(labelWidth));
+    }
+
+    /**
+     * What a build file says cannot move the cursor: only colours and line ends of ours are kept.
+     */
+    private String settled(String line) {
+        return ink.settle(Printable.shownBut(line, OURS));
     }
 
     private void put(String line) {
@@ -45,12 +54,12 @@ final class Page {
      * line. A label wider than its column takes room from the first line.
      */
     Page paragraph(String heading, int labelWidth, String paragraph) {
-        String label = ink.settle(heading);
+        String label = settled(heading);
         boolean isApart = label.isEmpty() || label.endsWith(" ");
         int begin = Math.max(labelWidth, visibleLength(label) + (isApart ? 0 : 1));
         String start = label + " ".repeat(begin - visibleLength(label));
         String indent = " ".repeat(labelWidth);
-        for (String line : ink.settle(paragraph).split("\n", -1)) {
+        for (String line : settled(paragraph).split("\n", -1)) {
             int first = Math.max(1, WIDTH - visibleLength(start));
             for (String part : wrap(line, first, WIDTH - labelWidth)) {
                 put(start + part);

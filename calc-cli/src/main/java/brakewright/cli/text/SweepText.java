@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Printable;
 import brakewright.review.Evaluation;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -48,7 +49,7 @@ public final class SweepText {
         try (CsvWriter csv = CsvWriter.builder().build(out)) {
             List<String> head = new ArrayList<>();
             for (int i = 0; i < names.size(); i++) {
-                head.add(named(i));
+                head.add(CsvText.field(named(i)));
             }
             head.addAll(
                     List.of("verdict", "severity", "safe_charge", "worst_check", "pack", "charge"));
@@ -98,7 +99,7 @@ public final class SweepText {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return out.append('\n').toString();
+        return Printable.inJson(out.append('\n').toString());
     }
 
     private void write(JsonGenerator json, double[] of, Evaluation result) throws IOException {

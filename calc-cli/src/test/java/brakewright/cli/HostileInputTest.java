@@ -1,0 +1,28 @@
+package brakewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Nothing that a file or an option can say breaks the program: a few hundred cases, the same each
+ * time.
+ */
+class HostileInputTest {
+
+    private static final long SEED = 20_261_101L;
+    private static final int CASES = 400;
+
+    @TempDir Path folder = Path.of("");
+
+    @Test
+    void isAnsweredOrRefused() {
+        for (int i = 0; i < CASES; i++) {
+            HostileCase each = HostileCase.draw(SEED + i);
+            HostileCase.Outcome outcome = each.run(folder);
+            assertThat(outcome.fault()).as(each.told()).isEmpty();
+        }
+    }
+}
