@@ -51,6 +51,24 @@ class RoundFiguresTest {
         assertThat(model.greatestShare(1, ROOM_C)).isCloseTo(0.5, ROUNDING);
     }
 
+    /**
+     * Of three packs the first keeps 0.1 Ω, the others go from 0.1 to 0.2 Ω and from 0.4 to 0.2 Ω.
+     * With u = 1 + s and v = 2 − s their conductances are 10/u and 5/v, least where u = √2·v: (1 +
+     * 1/√2)²/3 of the first's, at a charge of 0.757 between two points.
+     */
+    @Test
+    void oneOfThreePacksCarriesMostBetweenThePoints() {
+        Pack even = ofResistances(1.0, 1.0);
+        Pack softening = ofResistances(1.0, 2.0);
+        Pack stiffening = ofResistances(4.0, 2.0);
+        BatteryModel model =
+                new BatteryModel(
+                        Builds.joined(Joining.PARALLEL, List.of(even, softening, stiffening)));
+        double others = Math.pow(1.0 + Math.sqrt(0.5), 2.0) / 3.0;
+        assertThat(model.greatestShare(0, ROOM_C)).isCloseTo(1.0 / (1.0 + others), ROUNDING);
+        assertThat(model.share(0, 0.75, ROOM_C)).isLessThan(1.0 / (1.0 + others) - 1e-6);
+    }
+
     /** 3.5 V are half charge, where the other has 4·3.5 V: 35 V and 14 V. */
     @Test
     void theVoltageInSeriesCountsTheOtherAtItsOwnCharge() {
@@ -121,6 +139,11 @@ class RoundFiguresTest {
 
     private static boolean areEven(Pack one, Pack other) {
         return new BatteryModel(Builds.joined(Joining.PARALLEL, List.of(one, other))).isEven();
+    }
+
+    private static Pack ofResistances(double empty, double full) {
+        Curve factor = Curve.of(new double[] {0.0, 1.0}, new double[] {empty, full});
+        return Builds.barePack(Builds.withResistanceByCharge(sloping(0.01), factor), 10, 1, 0.0);
     }
 
     /** From 3 V empty to 4 V full in a straight line. */

@@ -151,6 +151,9 @@ class RoundFiguresTest {
         assertThat(steps)
                 .extracting(step -> step.result().symbol() + " of " + step.pack())
                 .contains("U1 of 1", "U2 of 2", "U of 0", "R1 of 1", "R2 of 2", "R of 0");
+        assertThat(steps)
+                .extracting(step -> step.result().meaning())
+                .contains("pack 1 at rest", "pack 2 at rest", "pack 1", "pack 2");
         assertThat(limits.lowVoltageTaper().ends()).extracting(Constraint::pack).containsOnly(1, 2);
     }
 

@@ -91,6 +91,16 @@ class WindingPeakTest {
         assertThat(MODEL.highestCurrentFor(start, 10.0)).isZero();
     }
 
+    /** In air of −20 °C a current little above the continuous one leads little beyond the limit. */
+    @Test
+    void theLimitIsReachedInFrostToo() {
+        WindingHeat frost = new WindingHeat(HEAT, RESISTANCE, LIMIT_C, -20.0, CASE_LOSS);
+        double current = 1.02 * frost.continuousCurrent();
+        double time = frost.timeToLimit(frost.cold(), current).orElseThrow();
+        assertThat(frost.after(frost.cold(), current, time).windingC())
+                .isCloseTo(LIMIT_C, within(1e-5));
+    }
+
     /** A motor of many thin turns: 300 Ω, whose winding bears less than half an ampere. */
     @Test
     void aSmallMotorBearsASmallCurrent() {
