@@ -69,6 +69,34 @@ class RoundFiguresTest {
         assertThat(model.share(0, 0.75, ROOM_C)).isLessThan(1.0 / (1.0 + others) - 1e-6);
     }
 
+    /** From 0.2 to 0.1 Ω beside 0.1 Ω: the stiffening one carries 1/2 full, the other 2/3 empty. */
+    @Test
+    void theGreatestShareMayLieAtEitherEnd() {
+        List<Pack> packs = List.of(ofResistances(2.0, 1.0), ofResistances(1.0, 1.0));
+        BatteryModel model = new BatteryModel(Builds.joined(Joining.PARALLEL, packs));
+        assertThat(model.greatestShare(0, ROOM_C)).isCloseTo(0.5, ROUNDING);
+        assertThat(model.greatestShare(1, ROOM_C)).isCloseTo(2.0 / 3.0, ROUNDING);
+    }
+
+    /** At 0 °C the trail board's cell has 2.4 times its 16 mΩ, full 1.25 times as much again. */
+    @Test
+    void aColdFullCellIsStifferByBothFactors() {
+        PackModel model = new PackModel(Builds.pack(Builds.trailBoard()));
+        assertThat(model.cellResistance(1.0, 0.0)).isCloseTo(0.016 * 2.4 * 1.25, ROUNDING);
+        assertThat(model.resistance(1.0, 0.0))
+                .isCloseTo(12.0 / 4.0 * 0.016 * 2.4 * 1.25 + 0.012, ROUNDING);
+    }
+
+    /** 100 V behind 0.1 Ω give 25 kW, however it was rounded, and not 25 kW and a trifle more. */
+    @Test
+    void theGreatestPowerIsDrawnAndLittleMoreIsNot() {
+        double greatest = TerminalPower.greatestDrawnPower(100.0, 0.1);
+        assertThat(greatest).isCloseTo(25_000.0, within(1e-8));
+        assertThat(TerminalPower.drawnCurrent(100.0, 0.1, greatest * (1.0 + 1e-13)))
+                .isCloseTo(500.0, within(1e-8));
+        assertThat(TerminalPower.drawnCurrent(100.0, 0.1, greatest * (1.0 + 1e-11))).isInfinite();
+    }
+
     /** 3.5 V are half charge, where the other has 4·3.5 V: 35 V and 14 V. */
     @Test
     void theVoltageInSeriesCountsTheOtherAtItsOwnCharge() {

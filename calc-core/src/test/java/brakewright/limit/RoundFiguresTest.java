@@ -11,10 +11,12 @@ import brakewright.spec.Effort;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
+import brakewright.spec.Protection;
 import brakewright.spec.PulseRating;
 import brakewright.spec.Relaxation;
 import brakewright.spec.Taper;
 import brakewright.spec.Use;
+import brakewright.spec.Wiring;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -155,6 +157,108 @@ class RoundFiguresTest {
                 .extracting(step -> step.result().meaning())
                 .contains("pack 1 at rest", "pack 2 at rest", "pack 1", "pack 2");
         assertThat(limits.lowVoltageTaper().ends()).extracting(Constraint::pack).containsOnly(1, 2);
+    }
+
+    @Test
+    void theWorkingOfOnePackNamesItOnlyBesideATrunk() {
+        Build board = Builds.trailBoard();
+        Battery wired = new Battery(board.battery().packs(), Joining.PARALLEL, Wiring.NONE, 0.01);
+        assertThat(resistances(board)).containsExactly("R");
+        assertThat(resistances(Builds.withBattery(board, wired))).containsExactly("R1", "R");
+    }
+
+    private static List<String> resistances(Build build) {
+        return of(Limits.of(build).packRegen(), ConstraintId.CONTROLLER_VOLTAGE_RATING)
+                .at(0.5, ROOM_C)
+                .steps()
+                .stream()
+                .map(step -> step.result().symbol())
+                .filter(symbol -> symbol.startsWith("R"))
+                .toList();
+    }
+
+    /** The trail board's pack has a protection that trips on currents and on both voltages. */
+    @Test
+    void everyTripThatIsDescribedIsAConstraint() {
+        Limits limits = Limits.of(Builds.trailBoard());
+        assertThat(limits.packRegen().constraints())
+                .extracting(PackConstraint::id)
+                .contains(
+                        ConstraintId.PROTECTION_OVERVOLTAGE_TRIP,
+                        ConstraintId.PROTECTION_CHARGE_TRIP);
+        assertThat(limits.packDischarge().constraints())
+                .extracting(PackConstraint::id)
+                .contains(
+                        ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP,
+                        ConstraintId.PROTECTION_DISCHARGE_TRIP);
+    }
+
+    /** 0.05 V less 0.03 V of margin at 0.004 Ω are 5 A, less than the cell's ratings. */
+    @Test
+    void aTripBelowTheCeilingBinds() {
+        Build build = tripping(3.80, 3.70);
+        Limits limits = Limits.of(build);
+        assertThat(limits.packRegen().at(0.5, ROOM_C).binding().id())
+                .isEqualTo(ConstraintId.PROTECTION_OVERVOLTAGE_TRIP);
+        assertThat(limits.packRegen().valueAt(0.5, ROOM_C)).isCloseTo(5.0, within(1e-9));
+        assertThat(limits.packDischarge().at(0.5, ROOM_C).binding().id())
+                .isEqualTo(ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP);
+        assertThat(limits.packDischarge().valueAt(0.5, ROOM_C)).isCloseTo(5.0, within(1e-9));
+    }
+
+    /** No voltage is asked, even where one permits less: the trip's 5 A against 6 A and 30 A. */
+    @Test
+    void theStaticPartLeavesOutWhatDependsOnTheCharge() {
+        Limits limits = Limits.of(tripping(3.80, 3.70));
+        assertThat(limits.packRegen().staticPart(ROOM_C).value()).isCloseTo(6.0, ROUNDING);
+        assertThat(limits.packDischarge().staticPart(ROOM_C).value()).isCloseTo(30.0, ROUNDING);
+    }
+
+    @Test
+    void aWarmCellsTemperaturePermitsAnything() {
+        Limits limits = Limits.of(Builds.trailBoard());
+        assertThat(limitOf(limits.packRegen(), ConstraintId.TEMPERATURE_WINDOW)).isInfinite();
+        assertThat(limitOf(limits.packDischarge(), ConstraintId.TEMPERATURE_WINDOW)).isInfinite();
+    }
+
+    /** The trail board's motor has a viscous drag and its current is a peak; the cart's not. */
+    @Test
+    void theWorkingSaysWhichCurrentAndWhichDragAreMeant() {
+        MotorSteps board = new MotorSteps(Builds.trailBoard());
+        assertThat(board.torqueConstant().derivation().source()).endsWith("peak of the phase");
+        assertThat(board.dragAtRest().result().meaning()).isEqualTo("drag torque, hardly turning");
+        MotorSteps cart = new MotorSteps(Builds.dockCart());
+        assertThat(cart.torqueConstant().derivation().source()).endsWith("direct current");
+        assertThat(cart.dragAtRest().result().meaning()).isEqualTo("drag torque of one motor");
+    }
+
+    /** A cell at 3.75 V and 4 mΩ that may give 30 A and take 6 A, and trips on its voltage. */
+    private static Build tripping(double highest, double lowest) {
+        Pack bare =
+                Builds.barePack(
+                        Builds.rated(Builds.flatCell(3.75, 0.004, 3.0, 4.25), 30.0, 6.0),
+                        1,
+                        1,
+                        0.0);
+        Protection protection =
+                new Protection(
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(highest),
+                        OptionalDouble.of(lowest));
+        Pack pack =
+                new Pack(
+                        bare.cell(),
+                        bare.series(),
+                        bare.parallel(),
+                        bare.jointResistance(),
+                        bare.resistanceSpread(),
+                        bare.temperatureC(),
+                        bare.toAir(),
+                        bare.joinedAt(),
+                        protection,
+                        bare.wiring());
+        return Builds.withPack(Builds.trailBoard(), pack);
     }
 
     /**

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.machine.WindingHeat.Temperatures;
+import brakewright.spec.Builds;
+import brakewright.spec.CurrentBasis;
+import brakewright.spec.Motor;
 import brakewright.spec.MotorHeat;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
@@ -99,6 +102,31 @@ class WindingPeakTest {
         double time = frost.timeToLimit(frost.cold(), current).orElseThrow();
         assertThat(frost.after(frost.cold(), current, time).windingC())
                 .isCloseTo(LIMIT_C, within(1e-5));
+    }
+
+    /** Copper at −20 °C has 1 − 0.00393·40 of its resistance at 20 °C. */
+    @Test
+    void aLongTimeInFrostLeadsToItsSteadyState() {
+        WindingHeat frost = new WindingHeat(HEAT, RESISTANCE, LIMIT_C, -20.0, CASE_LOSS);
+        Temperatures steady = frost.steady(20.0).orElseThrow();
+        double copper = RESISTANCE * (1.0 + 0.00393 * (steady.windingC() - 20.0)) * 400.0;
+        assertThat(steady.caseC()).isCloseTo(-20.0 + 1.5 * (copper + CASE_LOSS), within(1e-9));
+        assertThat(steady.windingC()).isCloseTo(steady.caseC() + 0.5 * copper, within(1e-9));
+        Temperatures late = frost.after(frost.cold(), 20.0, 30.0 * HOUR);
+        assertThat(late.windingC()).isCloseTo(steady.windingC(), within(1e-6));
+        assertThat(late.caseC()).isCloseTo(steady.caseC(), within(1e-6));
+    }
+
+    /**
+     * 0.06 Ω between terminals, a hundred kelvins above 20 °C: 0.06·1.393, three quarters of it.
+     */
+    @Test
+    void aHotMotorLosesMore() {
+        Motor motor = Builds.trailBoard().motor();
+        assertThat(new MotorModel(motor, CurrentBasis.DC_EQUIVALENT).lossResistance(120.0))
+                .isCloseTo(0.06 * 1.393, within(1e-12));
+        assertThat(new MotorModel(motor, CurrentBasis.PHASE_PEAK).lossResistance(120.0))
+                .isCloseTo(0.75 * 0.06 * 1.393, within(1e-12));
     }
 
     /** A motor of many thin turns: 300 Ω, whose winding bears less than half an ampere. */

@@ -92,6 +92,13 @@ class RoundFiguresTest {
         assertThat(drive(60.0, 50.0).greatestDraw(0.6, PACK)).isEqualTo(50.0);
     }
 
+    @Test
+    void drivesWithWhatAPowerLeaves() {
+        assertThat(train().limitedDriveCurrent(100.0, 0.6, 2400.0)).isCloseTo(60.0, relative(60.0));
+        assertThat(train().limitedDriveCurrent(50.0, 0.6, 2400.0)).isEqualTo(50.0);
+        assertThat(train().limitedDriveCurrent(50.0, 0.0, 0.0)).isZero();
+    }
+
     /** 100 A need 2·(6·100 + 0.2·100²)/0.9 = 5778 W, the pack gives 40²/(4·0.125) = 3200 W. */
     @Test
     void asksWithoutEndWhatThePackCannotGive() {
