@@ -1,0 +1,361 @@
+package brakewright.limit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.spec.Battery;
+import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.Cell;
+import brakewright.spec.Effort;
+import brakewright.spec.Input;
+import brakewright.spec.Joining;
+import brakewright.spec.Pack;
+import brakewright.spec.Protection;
+import brakewright.spec.PulseRating;
+import brakewright.spec.Relaxation;
+import brakewright.spec.Taper;
+import brakewright.spec.Use;
+import brakewright.spec.Wiring;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Limits whose figures can be worked out on paper. */
+@Tag("law")
+class RoundFiguresTest {
+
+    private static final Offset<Double> ROUNDING = within(1e-12);
+
+    private static final double ROOM_C = 25.0;
+
+    private static final TaperLimit LOW = taper(LimitId.LOW_VOLTAGE_TAPER, 36.0, 2.0);
+    private static final TaperLimit HIGH = taper(LimitId.HIGH_VOLTAGE_TAPER, 50.0, 2.0);
+
+    /** A cell may take 6 A and give 30 A for long, 10 A and 40 A for as long as 5 s. */
+    @ParameterizedTest(name = "pulling {0} s and braking {1} s")
+    @CsvSource({
+        "20, 10, 30, 6",
+        "20, 5, 30, 10",
+        "5, 10, 40, 6",
+        "5, 5, 40, 10",
+        "5.01, 5.01, 30, 6",
+        "4.99, 4.99, 40, 10"
+    })
+    void aPulseRatingCountsUpToItsTime(double pulling, double braking, double given, double taken) {
+        Build build = pulsed(pulling, braking);
+        assertThat(limitOf(Limits.of(build).packDischarge(), ConstraintId.CELL_DISCHARGE_RATING))
+                .isCloseTo(given, ROUNDING);
+        assertThat(limitOf(Limits.of(build).packRegen(), ConstraintId.CELL_CHARGE_RATING))
+                .isCloseTo(taken, ROUNDING);
+    }
+
+    @Test
+    void aLastingCurrentHasNoPulseRating() {
+        Limits limits = Limits.of(pulsed(5.0, 5.0));
+        assertThat(limitOf(limits.packDischarge().sustained(), ConstraintId.CELL_DISCHARGE_RATING))
+                .isCloseTo(30.0, ROUNDING);
+        assertThat(limitOf(limits.packRegen().sustained(), ConstraintId.CELL_CHARGE_RATING))
+                .isCloseTo(6.0, ROUNDING);
+    }
+
+    /** 0.5 V of room at 0.02 Ω are 25 A; at the 0.04 Ω of an endless current half of that. */
+    @Test
+    void aLastingCurrentShiftsTheVoltageFurther() {
+        Cell cell =
+                Builds.relaxing(Builds.flatCell(3.75, 0.02, 3.0, 4.25), new Relaxation(1.0, 60.0));
+        PackLimit taking = Limits.of(fedBy(cell)).packRegen();
+        assertThat(limitOf(taking, ConstraintId.VOLTAGE_CEILING)).isCloseTo(25.0, ROUNDING);
+        assertThat(limitOf(taking.sustained(), ConstraintId.VOLTAGE_CEILING))
+                .isCloseTo(12.5, ROUNDING);
+    }
+
+    @Test
+    void aLimitThatKnowsNoLastingCurrentIsItsOwn() {
+        PackLimit bare = PackLimit.taking(List.of(), new double[] {0.0, 1.0});
+        assertThat(bare.sustained()).isSameAs(bare);
+    }
+
+    /** The voltage left at rest: 4.25 V less 3.75 V, and 3.75 V less 3 V. */
+    @Test
+    void theHeadroomIsWhatIsLeftAtRest() {
+        Limits limits = Limits.of(fedBy(Builds.flatCell(3.75, 0.02, 3.0, 4.25)));
+        assertThat(of(limits.packRegen(), ConstraintId.VOLTAGE_CEILING).headroomAt(0.5))
+                .isEqualTo(0.5);
+        assertThat(of(limits.packDischarge(), ConstraintId.VOLTAGE_FLOOR).headroomAt(0.5))
+                .isEqualTo(0.75);
+        assertThat(of(limits.packRegen(), ConstraintId.CELL_CHARGE_RATING).headroomAt(0.5))
+                .isInfinite()
+                .isPositive();
+    }
+
+    /** 4 V and 1 A over 0.25 Ω are 4.25 V, 3.75 V when drawn, at every charge; all exact. */
+    @Test
+    void aCurrentThatJustUsesUpTheVoltageIsPermittedThroughout() {
+        Limits limits = Limits.of(fedBy(Builds.flatCell(4.0, 0.25, 3.75, 4.25)));
+        assertThat(limits.packRegen().chargeBound(1.0, ROOM_C)).isEqualTo(1.0);
+        assertThat(limits.packDischarge().chargeBound(1.0, ROOM_C)).isEqualTo(0.0);
+        assertThat(limits.packRegen().chargeBound(1.001, ROOM_C)).isEqualTo(0.0);
+        assertThat(limits.packDischarge().chargeBound(1.001, ROOM_C)).isEqualTo(1.0);
+    }
+
+    @Test
+    void aLowTaperBeginsAboveItsEndAndAHighOneBelow() {
+        assertThat(LOW.value()).contains(new Taper(38.0, 36.0));
+        assertThat(HIGH.value()).contains(new Taper(48.0, 50.0));
+    }
+
+    @Test
+    void noTaperIsRecommendedThatHasNoBandOrNoVoltage() {
+        assertThat(taper(LimitId.LOW_VOLTAGE_TAPER, 36.0, 0.0).value()).isEmpty();
+        assertThat(taper(LimitId.HIGH_VOLTAGE_TAPER, 50.0, 0.0).value()).isEmpty();
+        assertThat(taper(LimitId.HIGH_VOLTAGE_TAPER, 50.0, 50.0).value()).isEmpty();
+        assertThat(taper(LimitId.HIGH_VOLTAGE_TAPER, 50.0, 49.0).value())
+                .contains(new Taper(1.0, 50.0));
+        assertThat(taper(LimitId.LOW_VOLTAGE_TAPER, 0.0, 2.0).value()).isEmpty();
+        assertThat(taper(LimitId.LOW_VOLTAGE_TAPER, -1.0, 2.0).value()).isEmpty();
+    }
+
+    @Test
+    void aTaperEndsInTimeOnItsSafeSideOnly() {
+        assertThat(LOW.endsInTime(new Taper(40.0, 36.0))).isTrue();
+        assertThat(LOW.endsInTime(new Taper(40.0, 36.1))).isTrue();
+        assertThat(LOW.endsInTime(new Taper(40.0, 35.9))).isFalse();
+        assertThat(HIGH.endsInTime(new Taper(45.0, 50.0))).isTrue();
+        assertThat(HIGH.endsInTime(new Taper(45.0, 49.9))).isTrue();
+        assertThat(HIGH.endsInTime(new Taper(45.0, 50.1))).isFalse();
+    }
+
+    @Test
+    void aTaperIsWideEnoughFromTheNarrowestBandOn() {
+        assertThat(LOW.isWideEnough(new Taper(38.0, 36.0))).isTrue();
+        assertThat(LOW.isWideEnough(new Taper(39.0, 36.0))).isTrue();
+        assertThat(LOW.isWideEnough(new Taper(37.9, 36.0))).isFalse();
+    }
+
+    /** What a person reads: U1 and U2, R1 and R2, of pack 1 and pack 2. */
+    @Test
+    void theWorkingOfSeveralPacksCountsThemFromOne() {
+        Pack pack = Builds.pack(Builds.trailBoard());
+        Build build =
+                Builds.withBattery(
+                        Builds.trailBoard(), Builds.joined(Joining.SERIES, List.of(pack, pack)));
+        Limits limits = Limits.of(build);
+        List<Step> steps =
+                of(limits.packRegen(), ConstraintId.CONTROLLER_VOLTAGE_RATING)
+                        .at(0.5, ROOM_C)
+                        .steps();
+        assertThat(steps)
+                .extracting(step -> step.result().symbol() + " of " + step.pack())
+                .contains("U1 of 1", "U2 of 2", "U of 0", "R1 of 1", "R2 of 2", "R of 0");
+        assertThat(steps)
+                .extracting(step -> step.result().meaning())
+                .contains("pack 1 at rest", "pack 2 at rest", "pack 1", "pack 2");
+        assertThat(limits.lowVoltageTaper().ends()).extracting(Constraint::pack).containsOnly(1, 2);
+    }
+
+    @Test
+    void theWorkingOfOnePackNamesItOnlyBesideATrunk() {
+        Build board = Builds.trailBoard();
+        Battery wired = new Battery(board.battery().packs(), Joining.PARALLEL, Wiring.NONE, 0.01);
+        assertThat(resistances(board)).containsExactly("R");
+        assertThat(resistances(Builds.withBattery(board, wired))).containsExactly("R1", "R");
+    }
+
+    private static List<String> resistances(Build build) {
+        return of(Limits.of(build).packRegen(), ConstraintId.CONTROLLER_VOLTAGE_RATING)
+                .at(0.5, ROOM_C)
+                .steps()
+                .stream()
+                .map(step -> step.result().symbol())
+                .filter(symbol -> symbol.startsWith("R"))
+                .toList();
+    }
+
+    /** The trail board's pack has a protection that trips on currents and on both voltages. */
+    @Test
+    void everyTripThatIsDescribedIsAConstraint() {
+        Limits limits = Limits.of(Builds.trailBoard());
+        assertThat(limits.packRegen().constraints())
+                .extracting(PackConstraint::id)
+                .contains(
+                        ConstraintId.PROTECTION_OVERVOLTAGE_TRIP,
+                        ConstraintId.PROTECTION_CHARGE_TRIP);
+        assertThat(limits.packDischarge().constraints())
+                .extracting(PackConstraint::id)
+                .contains(
+                        ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP,
+                        ConstraintId.PROTECTION_DISCHARGE_TRIP);
+    }
+
+    /** 0.05 V less 0.03 V of margin at 0.004 Ω are 5 A, less than the cell's ratings. */
+    @Test
+    void aTripBelowTheCeilingBinds() {
+        Build build = tripping(3.80, 3.70);
+        Limits limits = Limits.of(build);
+        assertThat(limits.packRegen().at(0.5, ROOM_C).binding().id())
+                .isEqualTo(ConstraintId.PROTECTION_OVERVOLTAGE_TRIP);
+        assertThat(limits.packRegen().valueAt(0.5, ROOM_C)).isCloseTo(5.0, within(1e-9));
+        assertThat(limits.packDischarge().at(0.5, ROOM_C).binding().id())
+                .isEqualTo(ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP);
+        assertThat(limits.packDischarge().valueAt(0.5, ROOM_C)).isCloseTo(5.0, within(1e-9));
+    }
+
+    /** No voltage is asked, even where one permits less: the trip's 5 A against 6 A and 30 A. */
+    @Test
+    void theStaticPartLeavesOutWhatDependsOnTheCharge() {
+        Limits limits = Limits.of(tripping(3.80, 3.70));
+        assertThat(limits.packRegen().staticPart(ROOM_C).value()).isCloseTo(6.0, ROUNDING);
+        assertThat(limits.packDischarge().staticPart(ROOM_C).value()).isCloseTo(30.0, ROUNDING);
+    }
+
+    @Test
+    void aWarmCellsTemperaturePermitsAnything() {
+        Limits limits = Limits.of(Builds.trailBoard());
+        assertThat(limitOf(limits.packRegen(), ConstraintId.TEMPERATURE_WINDOW)).isInfinite();
+        assertThat(limitOf(limits.packDischarge(), ConstraintId.TEMPERATURE_WINDOW)).isInfinite();
+    }
+
+    /** The trail board's motor has a viscous drag and its current is a peak; the cart's not. */
+    @Test
+    void theWorkingSaysWhichCurrentAndWhichDragAreMeant() {
+        MotorSteps board = new MotorSteps(Builds.trailBoard());
+        assertThat(board.torqueConstant().derivation().source()).endsWith("peak of the phase");
+        assertThat(board.dragAtRest().result().meaning()).isEqualTo("drag torque, hardly turning");
+        MotorSteps cart = new MotorSteps(Builds.dockCart());
+        assertThat(cart.torqueConstant().derivation().source()).endsWith("direct current");
+        assertThat(cart.dragAtRest().result().meaning()).isEqualTo("drag torque of one motor");
+    }
+
+    /** A cell at 3.75 V and 4 mΩ that may give 30 A and take 6 A, and trips on its voltage. */
+    private static Build tripping(double highest, double lowest) {
+        Pack bare =
+                Builds.barePack(
+                        Builds.rated(Builds.flatCell(3.75, 0.004, 3.0, 4.25), 30.0, 6.0),
+                        1,
+                        1,
+                        0.0);
+        Protection protection =
+                new Protection(
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(highest),
+                        OptionalDouble.of(lowest));
+        Pack pack =
+                new Pack(
+                        bare.cell(),
+                        bare.series(),
+                        bare.parallel(),
+                        bare.jointResistance(),
+                        bare.resistanceSpread(),
+                        bare.temperatureC(),
+                        bare.toAir(),
+                        bare.joinedAt(),
+                        protection,
+                        bare.wiring());
+        return Builds.withPack(Builds.trailBoard(), pack);
+    }
+
+    /**
+     * Every constraint of two vehicles with margins, held against the same without. The voltage of
+     * the pack itself is no rating that a margin could keep away from.
+     */
+    @Test
+    void aConstraintKeepsAMarginWhereMarginsLowerItsLimit() {
+        for (Build build : List.of(Builds.trailBoard(), Builds.parcelTrike())) {
+            Limits with = Limits.of(build);
+            Limits without = Limits.of(Builds.withMargins(build, Builds.NO_MARGINS));
+            compare(with.motorDrive().constraints(), without.motorDrive().constraints());
+            compare(with.motorBrake().constraints(), without.motorBrake().constraints());
+            compare(with.speedCap().constraints(), without.speedCap().constraints());
+            compare(
+                    with.packDischarge().at(0.5, ROOM_C).constraints(),
+                    without.packDischarge().at(0.5, ROOM_C).constraints());
+            compare(
+                    with.packRegen().at(0.5, ROOM_C).constraints(),
+                    without.packRegen().at(0.5, ROOM_C).constraints());
+        }
+    }
+
+    private static void compare(List<Constraint> with, List<Constraint> without) {
+        assertThat(with).hasSameSizeAs(without);
+        for (int i = 0; i < with.size(); i++) {
+            assertThat(with.get(i).id()).isEqualTo(without.get(i).id());
+            if (with.get(i).id() == ConstraintId.PACK_BACK_EMF) {
+                continue;
+            }
+            assertThat(with.get(i).limit() < without.get(i).limit())
+                    .as("%s is lowered by margins", with.get(i).id())
+                    .isEqualTo(with.get(i).id().keepsMargin());
+        }
+    }
+
+    private static double limitOf(PackLimit limit, ConstraintId id) {
+        return of(limit, id).limitAt(0.5, ROOM_C);
+    }
+
+    private static PackConstraint of(PackLimit limit, ConstraintId id) {
+        return limit.constraints().stream()
+                .filter(each -> each.id() == id)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static TaperLimit taper(LimitId id, double end, double band) {
+        return new TaperLimit(
+                id,
+                List.of(constraint(ConstraintId.VOLTAGE_CEILING, end)),
+                constraint(ConstraintId.LOOP_GAIN, band));
+    }
+
+    private static Constraint constraint(ConstraintId id, double limit) {
+        return new Constraint(
+                id, limit, Input.CELL_VOLTAGE_MAX, new Derivation("x", "given here", List.of()));
+    }
+
+    /** One cell that feeds the trail board, joined without loss. */
+    private static Build fedBy(Cell cell) {
+        return Builds.withBattery(
+                Builds.trailBoard(), Battery.of(Builds.barePack(cell, 1, 1, 0.0)));
+    }
+
+    private static Build pulsed(double pulling, double braking) {
+        Cell cell = Builds.rated(Builds.flatCell(3.75, 0.001, 3.0, 4.25), 30.0, 6.0);
+        Cell pulsed =
+                new Cell(
+                        cell.capacityAh(),
+                        cell.dischargeCurrent(),
+                        cell.chargeCurrent(),
+                        cell.voltageMax(),
+                        cell.voltageMin(),
+                        cell.resistance(),
+                        cell.openCircuitVoltage(),
+                        cell.resistanceByCharge(),
+                        cell.resistanceByTemperature(),
+                        cell.relaxation(),
+                        cell.heatCapacity(),
+                        cell.charging(),
+                        cell.discharging(),
+                        Optional.of(
+                                new PulseRating(
+                                        OptionalDouble.of(40.0), OptionalDouble.of(10.0), 5.0)));
+        Build build = fedBy(pulsed);
+        Use use = build.use();
+        return Builds.withUse(
+                build,
+                new Use(
+                        use.chargeFrom(),
+                        use.chargeTo(),
+                        use.speedMax(),
+                        use.climate(),
+                        use.slope(),
+                        use.slopeLength(),
+                        use.riding(),
+                        new Effort(pulling, braking, 1.0, 0.2)));
+    }
+}
