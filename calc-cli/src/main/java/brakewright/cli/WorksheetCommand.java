@@ -5,7 +5,6 @@ import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.json.WorksheetJson;
 import brakewright.cli.text.WorksheetText;
-import brakewright.spec.Settings;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -65,6 +64,8 @@ final class WorksheetCommand implements Callable<Integer> {
                     "The seed of these cases; the same seed gives the same cases (default: 1).")
     long seed = 1;
 
+    @Mixin SituationOptions situation = new SituationOptions();
+
     @Mixin OutputOptions output = new OutputOptions();
 
     @Mixin PageOptions page = new PageOptions();
@@ -73,7 +74,9 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BuildFile file = build == null ? BuildArgument.example() : BuildArgument.read(build);
+        BuildFile file =
+                situation.applied(
+                        build == null ? BuildArgument.example() : BuildArgument.read(build));
         Optional<Tolerated> tolerated = tolerated(file);
         Worksheet sheet = Worksheet.of(file.build());
         String text =
@@ -98,7 +101,7 @@ final class WorksheetCommand implements Callable<Integer> {
                             + "; for example --cases 4096, or leave it out");
         }
         try {
-            Optional<Tolerated> tolerated = Tolerated.of(file, Settings.NONE, count, seed);
+            Optional<Tolerated> tolerated = Tolerated.of(file, count, seed);
             if (count > 0 && tolerated.isEmpty()) {
                 throw new Unusable(
                         "--cases needs a tolerance in the build file, for example resistance ="

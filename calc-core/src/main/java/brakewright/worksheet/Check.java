@@ -44,7 +44,17 @@ public record Check(
      * @return the comparison
      */
     public static Check of(Build build, Settings changes) {
-        Build changed = build.withSettings(build.settings().overlaidBy(changes));
+        return of(build, build.withSettings(build.settings().overlaidBy(changes)));
+    }
+
+    /**
+     * Holds a proposal beside the present settings.
+     *
+     * @param build the vehicle with its present settings
+     * @param changed the same vehicle with the settings proposed
+     * @return the comparison
+     */
+    public static Check of(Build build, Build changed) {
         Worksheet present = Worksheet.of(build);
         Worksheet proposed = Worksheet.of(changed);
         double safePresent = ChargeCeiling.of(build, present.limits(), present.operation());
