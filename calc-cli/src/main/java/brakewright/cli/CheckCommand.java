@@ -2,22 +2,18 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Judged;
-import brakewright.cli.buildfile.SettingReader;
-import brakewright.cli.buildfile.Situations;
 import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.buildfile.Vehicles;
 import brakewright.cli.json.CheckJson;
 import brakewright.cli.text.CheckText;
 import brakewright.profile.Headrooms;
 import brakewright.profile.Situation;
-import brakewright.spec.Settings;
 import brakewright.worksheet.CheckSheet;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,7 +24,11 @@ import picocli.CommandLine.Spec;
 /** Puts a proposal beside the present settings. */
 @Command(
         name = "check",
-        description = "Say whether other settings are safe, and what they buy.",
+        description = {
+            "Say whether other settings are safe, and what they buy.",
+            "Where keys of [use] are changed, both the present settings and those proposed are"
+                    + " judged in the changed use."
+        },
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
 
@@ -42,20 +42,6 @@ final class CheckCommand implements Callable<Integer> {
     Path build = Path.of("");
 
     @Option(
-            names = "--with",
-            paramLabel = "SETTING=VALUE",
-            description =
-                    "A setting to try, for example motor_brake_current=42A; may be repeated. Pairs"
-                            + " are written with a comma: high_voltage_taper=40V,42V.")
-    List<String> changes = new ArrayList<>();
-
-    @Option(
-            names = "--proposal",
-            paramLabel = "NAME",
-            description = "Try the settings of [proposals.NAME] in the build file.")
-    @Nullable String proposal;
-
-    @Option(
             names = "--format",
             paramLabel = "FORMAT",
             description = "One of ${COMPLETION-CANDIDATES} (default: text).")
@@ -63,6 +49,8 @@ final class CheckCommand implements Callable<Integer> {
 
     @Option(names = "--strict", description = "End with status 1 also for a conditional verdict.")
     boolean strict;
+
+    @Mixin SituationOptions situation = new SituationOptions();
 
     @Mixin OutputOptions output = new OutputOptions();
 
@@ -73,21 +61,28 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         BuildFile file = BuildArgument.read(build);
-        Settings changes = proposed(file);
-        CheckSheet check = CheckSheet.of(file.build(), changes);
-        Optional<Tolerated> tolerated = tolerated(file, changes);
-        Situation situation = Situations.of(file);
+        if (situation.isNone()) {
+            throw new Unusable(
+                    "nothing to check: give --with KEY=VALUE, for example --with"
+                            + " motor_brake_current=42A, or --proposal NAME");
+        }
+        Changes changes = situation.changes(file);
+        BuildFile present = SituationOptions.applied(file, changes.ofUse());
+        BuildFile proposed = SituationOptions.applied(file, changes);
+        CheckSheet check = CheckSheet.of(present.build(), proposed.build());
+        Optional<Tolerated> tolerated = tolerated(proposed);
+        Situation vehicle = Vehicles.of(proposed).situation();
         Headrooms headrooms =
                 Headrooms.of(
-                        situation,
+                        vehicle,
                         check.present().build().settings(),
                         check.proposed().build().settings());
-        Judged judged = Judged.of(situation, check.proposed(), tolerated);
+        Judged judged = Judged.of(vehicle, check.proposed(), tolerated);
         output.write(
                 format == Format.JSON
-                        ? CheckJson.of(file, check, headrooms, judged)
+                        ? CheckJson.of(proposed, check, headrooms, judged)
                         : new CheckText(
-                                        file,
+                                        proposed,
                                         check,
                                         headrooms,
                                         judged,
@@ -98,36 +93,11 @@ final class CheckCommand implements Callable<Integer> {
         return ExitStatus.of(judged.review().verdict().outcome(), judged.brake().word(), strict);
     }
 
-    private static Optional<Tolerated> tolerated(BuildFile file, Settings changes) {
+    private static Optional<Tolerated> tolerated(BuildFile file) {
         try {
-            return Tolerated.of(file, changes, 0, 0);
+            return Tolerated.of(file, 0, 0);
         } catch (BuildFileException wrong) {
             throw new Unusable("the tolerances reach values that do not go together", wrong);
-        }
-    }
-
-    private Settings proposed(BuildFile file) {
-        if (changes.isEmpty() && proposal == null) {
-            throw new Unusable(
-                    "nothing to check: give --with SETTING=VALUE, for example --with"
-                            + " motor_brake_current=42A, or --proposal NAME");
-        }
-        Settings settings = Settings.NONE;
-        if (proposal != null) {
-            Settings named = file.proposals().get(proposal);
-            if (named == null) {
-                throw new Unusable(
-                        "\""
-                                + proposal
-                                + "\" is no proposal of the file; there are: "
-                                + String.join(", ", file.proposals().keySet()));
-            }
-            settings = named;
-        }
-        try {
-            return settings.overlaidBy(SettingReader.read(changes));
-        } catch (BuildFileException wrong) {
-            throw new Unusable("--with", wrong);
         }
     }
 }

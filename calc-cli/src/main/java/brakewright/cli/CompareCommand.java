@@ -2,6 +2,7 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Nearest;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.json.ComparisonJson;
@@ -15,11 +16,9 @@ import brakewright.profile.Reading;
 import brakewright.review.Evaluation;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
-import brakewright.spec.Settings;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -36,7 +35,11 @@ import picocli.CommandLine.Spec;
 /** Puts several profiles side by side. */
 @Command(
         name = "compare",
-        description = "Put the present settings, proposals and other build files side by side.",
+        description = {
+            "Put the present settings, proposals and other build files side by side.",
+            "Keys of [use] given by --with hold for every column; settings given by --with, and"
+                    + " --proposal, make a column of their own, \"as asked\"."
+        },
         mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
 
@@ -49,6 +52,9 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static final String PRESENT = "present";
+
+    /** The column of what the command line asks for. */
+    private static final String ASKED = "as asked";
 
     @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
     Path build = Path.of("");
@@ -91,6 +97,8 @@ final class CompareCommand implements Callable<Integer> {
             names = "--strict",
             description = "End with status 1 also where a profile's verdict is conditional.")
     boolean strict;
+
+    @Mixin SituationOptions situation = new SituationOptions();
 
     @Mixin OutputOptions output = new OutputOptions();
 
@@ -184,41 +192,36 @@ final class CompareCommand implements Callable<Integer> {
                 .toList();
     }
 
-    private static Column column(String name, BuildFile file, Settings changes) {
-        Build build = file.build();
-        Profile profile =
-                new Profile(name, build.withSettings(build.settings().overlaidBy(changes)));
+    private static Column column(String name, BuildFile file) {
+        Profile profile = new Profile(name, file.build());
         try {
-            return new Column(profile, Tolerated.worst(file, changes).orElse(profile.build()));
+            return new Column(profile, Tolerated.worst(file).orElse(profile.build()));
         } catch (BuildFileException wrong) {
             throw new Unusable("the tolerances reach values that do not go together", wrong);
         }
     }
 
+    /** A use that was typed holds for every column; settings, and a proposal, make one more. */
     private List<Column> columns(BuildFile file) {
-        Map<String, Settings> proposals = file.proposals();
+        Changes use = situation.typed().ofUse();
         List<Column> columns = new ArrayList<>();
-        columns.add(column(PRESENT, file, Settings.NONE));
-        for (String name : names.isEmpty() ? List.copyOf(proposals.keySet()) : names) {
-            Settings settings = proposals.get(name);
-            if (settings == null) {
-                throw new Unusable(
-                        "\""
-                                + name
-                                + "\" is no proposal of the file"
-                                + (proposals.isEmpty()
-                                        ? ", which has none"
-                                        : "; there are: " + String.join(", ", proposals.keySet())));
-            }
-            columns.add(column(name, file, settings));
+        columns.add(column(PRESENT, SituationOptions.applied(file, use)));
+        for (String name : names.isEmpty() ? List.copyOf(file.proposals().keySet()) : names) {
+            Changes changes = SituationOptions.proposal(file, name).overlaidBy(use);
+            columns.add(column(name, SituationOptions.applied(file, changes)));
+        }
+        Changes asked = situation.changes(file);
+        if (situation.proposal != null || !asked.ofSettings().isNone()) {
+            columns.add(column(ASKED, SituationOptions.applied(file, asked)));
         }
         for (Path other : others) {
-            columns.add(column(named(other), BuildArgument.read(other), Settings.NONE));
+            columns.add(
+                    column(named(other), SituationOptions.applied(BuildArgument.read(other), use)));
         }
         if (columns.size() == 1) {
             throw new Unusable(
-                    "nothing to compare with: the file has no [proposals.NAME]; add one, or name"
-                            + " another build file with --also FILE");
+                    "nothing to compare with: the file has no [proposals.NAME]; add one, give"
+                            + " --with SETTING=VALUE, or name another build file with --also FILE");
         }
         return columns;
     }

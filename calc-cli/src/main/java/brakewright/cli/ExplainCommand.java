@@ -44,6 +44,8 @@ final class ExplainCommand implements Callable<Integer> {
             })
     String subject = "";
 
+    @Mixin SituationOptions situation = new SituationOptions();
+
     @Mixin PageOptions page = new PageOptions();
 
     @Spec CommandSpec spec = CommandSpec.create();
@@ -60,7 +62,7 @@ final class ExplainCommand implements Callable<Integer> {
                             + "\" is no limit and no result; there are "
                             + nearestFirst(key));
         }
-        BuildFile file = BuildArgument.read(build);
+        BuildFile file = situation.applied(BuildArgument.read(build));
         Worksheet sheet = Worksheet.of(file.build());
         spec.commandLine()
                 .getOut()

@@ -1,7 +1,7 @@
 package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.Situations;
+import brakewright.cli.buildfile.Vehicles;
 import brakewright.cli.json.ProposeJson;
 import brakewright.cli.text.ProposeText;
 import brakewright.profile.Proposals;
@@ -47,7 +47,7 @@ final class ProposeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         BuildFile file = BuildArgument.read(build);
-        Situation situation = Situations.of(file);
+        Situation situation = Vehicles.of(file).situation();
         Proposals proposals = Proposals.of(situation, file.build().settings(), page.units.entry());
         Recommendation present = Recommendation.judged(situation, file.build().settings());
         output.write(

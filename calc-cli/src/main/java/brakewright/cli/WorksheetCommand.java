@@ -3,13 +3,12 @@ package brakewright.cli;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Judged;
-import brakewright.cli.buildfile.Situations;
 import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.buildfile.Vehicles;
 import brakewright.cli.json.WorksheetJson;
 import brakewright.cli.text.WorksheetText;
 import brakewright.profile.Recommendation;
 import brakewright.profile.Situation;
-import brakewright.spec.Settings;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -69,6 +68,8 @@ final class WorksheetCommand implements Callable<Integer> {
                     "The seed of these cases; the same seed gives the same cases (default: 1).")
     long seed = 1;
 
+    @Mixin SituationOptions situation = new SituationOptions();
+
     @Mixin OutputOptions output = new OutputOptions();
 
     @Mixin PageOptions page = new PageOptions();
@@ -77,12 +78,14 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BuildFile file = build == null ? BuildArgument.example() : BuildArgument.read(build);
+        BuildFile file =
+                situation.applied(
+                        build == null ? BuildArgument.example() : BuildArgument.read(build));
         Optional<Tolerated> tolerated = tolerated(file);
         Worksheet sheet = Worksheet.of(file.build());
-        Situation situation = Situations.of(file);
-        Judged judged = Judged.of(situation, sheet, tolerated);
-        Recommendation recommended = Recommendation.of(situation, page.units.entry());
+        Situation vehicle = Vehicles.of(file).situation();
+        Judged judged = Judged.of(vehicle, sheet, tolerated);
+        Recommendation recommended = Recommendation.of(vehicle, page.units.entry());
         String text =
                 format == Format.JSON
                         ? new WorksheetJson(file, sheet, tolerated, judged, recommended).text()
@@ -110,7 +113,7 @@ final class WorksheetCommand implements Callable<Integer> {
                             + "; for example --cases 4096, or leave it out");
         }
         try {
-            Optional<Tolerated> tolerated = Tolerated.of(file, Settings.NONE, count, seed);
+            Optional<Tolerated> tolerated = Tolerated.of(file, count, seed);
             if (count > 0 && tolerated.isEmpty()) {
                 throw new Unusable(
                         "--cases needs a tolerance in the build file, for example resistance ="

@@ -356,7 +356,7 @@ class BuildFileMistakesTest {
     void aProposalOfNothingIsRefused() {
         CommandRun run = CommandRun.worksheet(file.text() + "[proposals.idle]\n");
         assertUnusable(run);
-        assertThat(run.err()).contains("proposals.idle: this proposal changes no setting");
+        assertThat(run.err()).contains("proposals.idle: this proposal changes nothing");
     }
 
     @Test

@@ -3,6 +3,7 @@ package brakewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
 import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
 import brakewright.profile.Quantity;
@@ -55,17 +56,11 @@ class ExampleComparisonTest {
     }
 
     @Test
-    void aFirmerBrakeStopsTheBoardSooner() {
+    void aFirmerBrakeStopsTheBoardSooner() throws BuildFileException {
         BuildFile file = BuildArgument.read(Path.of(Example.TRAIL_BOARD.path()));
         Build firmer =
-                file.build()
-                        .withSettings(
-                                file.build()
-                                        .settings()
-                                        .overlaidBy(
-                                                Objects.requireNonNull(
-                                                        file.proposals()
-                                                                .get("firmer-brake-more-regen"))));
+                file.with(Objects.requireNonNull(file.proposals().get("firmer-brake-more-regen")))
+                        .build();
         Comparison comparison =
                 Comparison.of(new Profile("present", file.build()), new Profile("firmer", firmer));
         Comparison.Row stop = row(comparison, Quantity.STOP_DRY);

@@ -43,7 +43,17 @@ public record CheckSheet(
      * @return the comparison
      */
     public static CheckSheet of(Build build, Settings changes) {
-        Build changed = build.withSettings(build.settings().overlaidBy(changes));
+        return of(build, build.withSettings(build.settings().overlaidBy(changes)));
+    }
+
+    /**
+     * Holds a proposal beside the present settings.
+     *
+     * @param build the vehicle with its present settings
+     * @param changed the same vehicle with the settings proposed
+     * @return the comparison
+     */
+    public static CheckSheet of(Build build, Build changed) {
         Worksheet present = Worksheet.of(build);
         Worksheet proposed = Worksheet.of(changed);
         double safePresent = present.review().safeCharge();

@@ -51,7 +51,7 @@ final class BuildAssembler {
         Controllers controllers = attempt(this::controllers, Input.CONTROLLER_COUNT);
         Battery battery = battery();
         Use use = new UseAssembler(values, attempts).assemble();
-        Settings settings = new SettingsAssembler("settings", values, attempts).assemble();
+        Settings settings = new SettingsAssembler(values, attempts).assemble();
         if (rider == null
                 || axles == null
                 || drive == null

@@ -2,7 +2,6 @@ package brakewright.cli.buildfile;
 
 import brakewright.spec.Build;
 import brakewright.spec.Input;
-import brakewright.spec.Settings;
 import brakewright.tables.ReferenceTables;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -22,7 +21,7 @@ import java.util.Optional;
  * @param inputs every input that has a value; those of the pack only where there is one
  * @param packs the inputs of each pack; one where there is one
  * @param build the vehicle
- * @param proposals settings to compare with, by name, each laid over the present ones
+ * @param proposals what to compare with, by name: changes of the settings and of the use
  * @param tableVersion the edition of the reference tables
  * @param variations makes the vehicle anew from other numbers
  */
@@ -32,7 +31,7 @@ public record BuildFile(
         Map<Input, Resolved> inputs,
         List<Map<Input, Resolved>> packs,
         Build build,
-        Map<String, Settings> proposals,
+        Map<String, Changes> proposals,
         String tableVersion,
         Variations variations) {
 
@@ -54,28 +53,56 @@ public record BuildFile(
         TomlKeys keys = TomlKeys.parse(decode(bytes), problems);
         List<PackPlace> places = new PackTables(keys, problems).places();
         Given given = new GivenReader(keys, places, tables, problems).read();
-        new Consistency(given, tables, problems).check();
-        Resolver.Completed inputs = new Resolver(tables, given, problems).resolve();
-        stopAt(problems);
-        Build build = new BuildAssembler(given, inputs, problems).assemble();
-        Map<String, Settings> proposals = new LinkedHashMap<>();
-        given.proposals()
-                .forEach(
-                        (name, values) ->
-                                proposals.put(
-                                        name,
-                                        SettingsAssembler.ofProposal(
-                                                name, values, given, problems)));
-        stopAt(problems);
+        for (Changes changes : given.proposals().values()) {
+            problems.addAll(
+                    new Blame(given, changes, each -> Consistency.of(each, tables)).problems());
+        }
+        BuildFile file = of(given, tables, problems);
+        for (Changes changes : given.proposals().values()) {
+            if (!changes.ofUse().isNone()) {
+                problems.addAll(
+                        new Blame(given, changes, each -> Assembly.problems(each, tables))
+                                .problems());
+            }
+        }
+        Assembly.stopAt(problems);
+        return file;
+    }
+
+    /** Makes the file of what is given; problems are those that are known already. */
+    static BuildFile of(Given given, ReferenceTables tables, List<Problem> problems)
+            throws BuildFileException {
+        Assembly assembly = Assembly.of(given, tables, problems);
         return new BuildFile(
                 given.title(),
                 given.notes(),
-                withOnePack(inputs),
-                inputs.packs(),
-                build,
-                proposals,
+                withOnePack(assembly.inputs()),
+                assembly.inputs().packs(),
+                assembly.build(),
+                given.proposals(),
                 tables.version(),
-                new Variations(given, inputs, tables));
+                new Variations(given, assembly.inputs(), tables));
+    }
+
+    /**
+     * Puts other values in place of those of the file. What the file leaves out is completed again,
+     * so that everything derived from them follows; a tolerance of a replaced value is gone.
+     *
+     * @param changes the values
+     * @return as if the file had said so
+     * @throws BuildFileException if they do not go together with the rest
+     */
+    public BuildFile with(Changes changes) throws BuildFileException {
+        return changes.isNone() ? this : variations.with(changes);
+    }
+
+    /**
+     * Returns what was put in place of values of the file.
+     *
+     * @return none of it as the file was read
+     */
+    public Changes changes() {
+        return variations.changes();
     }
 
     /**
@@ -130,12 +157,6 @@ public record BuildFile(
     /** Loads what reading a build file needs, so that the first reading is quicker. */
     public static void warmUp() {
         TomlKeys.parse("a = [\"b\"] # c", new ArrayList<>());
-    }
-
-    private static void stopAt(List<Problem> problems) throws BuildFileException {
-        if (!problems.isEmpty()) {
-            throw new BuildFileException(problems);
-        }
     }
 
     private static String decode(byte[] bytes) throws BuildFileException {

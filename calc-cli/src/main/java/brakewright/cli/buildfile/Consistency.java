@@ -2,11 +2,10 @@ package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
 import brakewright.spec.Require;
-import brakewright.spec.Taper;
 import brakewright.tables.ReferenceTables;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -44,19 +43,30 @@ final class Consistency {
         measured();
         new PackConsistency(given, tables, problems).check();
         new SpeedPlausibility(given, tables, problems).check();
-        tapers("settings", given.values());
-        given.proposals().forEach((name, values) -> tapers("proposals." + name, values));
+        problems.addAll(ofSettings(given));
     }
 
-    /** Says what belongs behind a key. */
+    /** Tells what does not go together. */
+    static List<Problem> of(Given given, ReferenceTables tables) {
+        List<Problem> problems = new ArrayList<>();
+        new Consistency(given, tables, problems).check();
+        return problems;
+    }
+
+    /** Tells how settings contradict each other: a taper that runs the wrong way. */
+    static List<Problem> ofSettings(Given given) {
+        List<Problem> problems = new ArrayList<>();
+        new SettingsAssembler(new Values(given.values()), new Attempts(given, problems)).assemble();
+        return problems;
+    }
+
+    /** Says what belongs behind a key of the file. */
     static String expected(String key) {
         if (key.equals(PackPlace.SEVERAL)) {
             return "packs that can be full or empty together, or joining = \"series\" in [battery]";
         }
-        String schemaKey = PackPlace.schemaKey(key);
-        String setting = "settings." + key.substring(key.lastIndexOf('.') + 1);
-        Optional<Input> input = Input.ofKey(schemaKey).or(() -> Input.ofKey(setting));
-        return input.map(Schema::of)
+        return Input.ofKey(PackPlace.schemaKey(key))
+                .map(Schema::of)
                 .map(
                         entry ->
                                 entry.kind().expected()
@@ -85,6 +95,7 @@ final class Consistency {
         String speed = Input.USE_MEASURED_SPEED.key();
         String consumption = Input.USE_MEASURED_CONSUMPTION.key();
         if (given.values().containsKey(Input.USE_MEASURED_SPEED)
+                && !given.values().containsKey(Input.USE_MEASURED_CONSUMPTION)
                 && !given.lines().containsKey(consumption)) {
             problems.add(
                     new Problem(
@@ -143,33 +154,6 @@ final class Consistency {
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(
                         tables.defaultFor(Input.USE_AMBIENT.key(), Map.of()).orElseThrow().value());
-    }
-
-    private void tapers(String table, Map<Input, Value> values) {
-        if (values.get(Input.SETTINGS_LOW_VOLTAGE_TAPER) instanceof Value.Pair pair) {
-            attempt(
-                    table + ".low_voltage_taper",
-                    () -> {
-                        Taper taper = new Taper(pair.first(), pair.second());
-                        Require.ascending(
-                                "low-voltage taper, end to begin",
-                                taper.ends(),
-                                taper.begins(),
-                                "V");
-                    });
-        }
-        if (values.get(Input.SETTINGS_HIGH_VOLTAGE_TAPER) instanceof Value.Pair pair) {
-            attempt(
-                    table + ".high_voltage_taper",
-                    () -> {
-                        Taper taper = new Taper(pair.first(), pair.second());
-                        Require.ascending(
-                                "high-voltage taper, begin to end",
-                                taper.begins(),
-                                taper.ends(),
-                                "V");
-                    });
-        }
     }
 
     private void attempt(String key, Runnable check) {

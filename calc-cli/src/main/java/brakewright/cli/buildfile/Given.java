@@ -2,6 +2,7 @@ package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
@@ -13,7 +14,8 @@ import java.util.Map;
  * @param values by input, those of packs left out
  * @param packs the pack or packs; empty only where the file is wrong about how many there are
  * @param lines where each key stands
- * @param proposals settings by the name of the proposal
+ * @param proposals what they change, by name
+ * @param changes what of the values was put in place of those of the file
  */
 record Given(
         String title,
@@ -21,10 +23,25 @@ record Given(
         Map<Input, Value> values,
         List<GivenPack> packs,
         Map<String, Integer> lines,
-        Map<String, Map<Input, Value>> proposals) {
+        Map<String, Changes> proposals,
+        Changes changes) {
 
     /** Nothing at all. */
-    static final Given NOTHING = new Given("", "", Map.of(), List.of(), Map.of(), Map.of());
+    static final Given NOTHING =
+            new Given("", "", Map.of(), List.of(), Map.of(), Map.of(), Changes.NONE);
+
+    /** Puts other values in place of those given. */
+    Given with(Changes others) {
+        Map<Input, Value> all = new EnumMap<>(Input.class);
+        all.putAll(values);
+        others.all().forEach((input, change) -> all.put(input, change.value()));
+        return new Given(title, notes, all, packs, lines, proposals, changes.overlaidBy(others));
+    }
+
+    /** Puts other values and packs in place of those given, from no other source. */
+    Given with(Map<Input, Value> others, List<GivenPack> otherPacks) {
+        return new Given(title, notes, others, otherPacks, lines, proposals, changes);
+    }
 
     boolean hasOnePack() {
         return packs.size() == 1;

@@ -2,11 +2,13 @@ package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Reads what a build file says, key by key. */
@@ -14,12 +16,10 @@ final class GivenReader {
 
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} _.+-]{1,40}");
 
-    /** How comparisons call the settings that are not proposed. */
-    private static final String PRESENT = "present";
+    /** How comparisons call what is not proposed, and what a command line asks for. */
+    private static final Set<String> TAKEN = Set.of("present", "as asked");
 
     private static final String NOTES = "notes";
-    private static final String PROPOSALS = "proposals.";
-    private static final String SETTINGS = "settings.";
 
     private final TomlKeys keys;
     private final List<Problem> problems;
@@ -29,7 +29,7 @@ final class GivenReader {
     private final Map<Input, Value> values = new EnumMap<>(Input.class);
     private final Map<String, Map<Input, Value>> packs = new LinkedHashMap<>();
     private final Map<String, Integer> lines = new LinkedHashMap<>();
-    private final Map<String, Map<Input, Value>> proposals = new LinkedHashMap<>();
+    private final Map<String, Map<Input, Changes.Change>> proposals = new LinkedHashMap<>();
     private final Map<String, String> texts = new LinkedHashMap<>();
 
     /**
@@ -67,7 +67,8 @@ final class GivenReader {
                 values,
                 places.stream().map(this::pack).toList(),
                 lines,
-                proposals);
+                proposals(),
+                Changes.NONE);
     }
 
     private GivenPack pack(PackPlace place) {
@@ -75,6 +76,12 @@ final class GivenReader {
                 place,
                 text(place.key(GivenPack.CELL)),
                 packs.getOrDefault(place.table(), Map.of()));
+    }
+
+    private Map<String, Changes> proposals() {
+        Map<String, Changes> all = new LinkedHashMap<>();
+        proposals.forEach((name, changes) -> all.put(name, new Changes(changes)));
+        return all;
     }
 
     private String text(String key) {
@@ -93,7 +100,7 @@ final class GivenReader {
                     key + (key.equals(NOTES) ? " = \"Built for gravel.\"" : " = \"Trail board\""));
         } else if (schemaKey.equals(GivenPack.CELL)) {
             takeText(key, entry, "cell = \"samsung-30q\"");
-        } else if (key.startsWith(PROPOSALS)) {
+        } else if (key.startsWith(Changes.PROPOSALS)) {
             takeProposal(key, entry);
         } else if (input.isPresent()) {
             Map<Input, Value> target =
@@ -146,53 +153,62 @@ final class GivenReader {
 
     /** Once for a proposal, however many keys it has. */
     private void checkProposal(String heading, int line) {
-        if (!heading.startsWith(PROPOSALS)) {
+        if (!heading.startsWith(Changes.PROPOSALS)) {
             return;
         }
-        String name = heading.substring(PROPOSALS.length());
-        if (!NAME.matcher(name).matches() || name.equals(PRESENT)) {
+        String name = heading.substring(Changes.PROPOSALS.length());
+        if (!NAME.matcher(name).matches() || TAKEN.contains(name)) {
             problems.add(
                     new Problem(
                             line,
                             heading,
                             "this is no name for a proposal",
                             "up to 40 letters, digits, blanks, points and hyphens, and not"
-                                    + " \"present\", for example [proposals.firmer-brake]"));
+                                    + " \"present\" or \"as asked\", for example [proposals.firmer-brake]"));
         }
         if (keys.values().keySet().stream().noneMatch(key -> key.startsWith(heading + "."))) {
             problems.add(
                     new Problem(
                             line,
                             heading,
-                            "this proposal changes no setting",
+                            "this proposal changes nothing",
                             "at least one setting below, for example motor_brake_current = \"30"
                                     + " A\""));
         }
     }
 
     private void takeProposal(String key, TomlKeys.Entry entry) {
-        String rest = key.substring(PROPOSALS.length());
-        int dot = rest.lastIndexOf('.');
-        if (dot < 0) {
+        Optional<String> heading = headingOf(key);
+        if (heading.isEmpty()) {
             problems.add(
                     new Problem(
                             entry.line(),
                             key,
                             "a proposal must be a table",
-                            "a heading [proposals." + rest + "] with settings below"));
+                            "a heading [" + key + "] with settings below"));
             return;
         }
-        String name = rest.substring(0, dot);
-        String setting = SETTINGS + rest.substring(dot + 1);
-        Optional<Input> input = Input.ofKey(setting);
+        Optional<Input> input = Changes.inputOf(key.substring(heading.get().length() + 1));
         if (input.isEmpty()) {
-            unknown.tellSetting(key, PROPOSALS + name, entry.line());
+            unknown.tellChange(key, heading.get(), entry.line());
             return;
         }
-        read(
-                input.get(),
-                key,
-                entry,
-                proposals.computeIfAbsent(name, each -> new EnumMap<>(Input.class)));
+        String name = heading.get().substring(Changes.PROPOSALS.length());
+        reader.read(Schema.of(input.get()), key, entry.raw(), entry.line())
+                .ifPresent(
+                        value ->
+                                proposals
+                                        .computeIfAbsent(name, each -> new EnumMap<>(Input.class))
+                                        .put(
+                                                input.get(),
+                                                new Changes.Change(value, Optional.of(name))));
+    }
+
+    /** The heading of the proposal that has a key. */
+    private Optional<String> headingOf(String key) {
+        return keys.headings().keySet().stream()
+                .filter(heading -> heading.startsWith(Changes.PROPOSALS))
+                .filter(heading -> key.startsWith(heading + "."))
+                .max(Comparator.comparingInt(String::length));
     }
 }

@@ -30,12 +30,25 @@ final class InputSet {
      *
      * @param tables where defaults are looked up
      * @param given by the build file
+     * @param changes which of these were put in place of those of the file
      * @param facts on which defaults depend
      */
-    InputSet(ReferenceTables tables, Map<Input, Value> given, Map<String, String> facts) {
+    InputSet(
+            ReferenceTables tables,
+            Map<Input, Value> given,
+            Changes changes,
+            Map<String, String> facts) {
         this.tables = tables;
         this.facts = new HashMap<>(facts);
-        given.forEach((input, value) -> fill(input, value, Resolved.From.FILE, BUILD_FILE, "", ""));
+        given.forEach(
+                (input, value) ->
+                        fill(
+                                input,
+                                value,
+                                Resolved.From.FILE,
+                                changes.sourceOf(input).orElse(BUILD_FILE),
+                                "",
+                                ""));
     }
 
     Map<Input, Resolved> inputs() {

@@ -54,4 +54,9 @@ final class OptionValue {
     static String example(Schema.Entry entry) {
         return entry.example().replace("[", "").replace("]", "").replace("\"", "").replace(" ", "");
     }
+
+    /** Writes an example of a change. */
+    static String assignment(Schema.Entry entry) {
+        return "--with " + Changes.keyOf(entry.input()) + "=" + example(entry);
+    }
 }

@@ -32,7 +32,7 @@ final class PackResolver {
         this.given = given;
         this.pack = pack;
         this.problems = problems;
-        this.inputs = new InputSet(tables, pack.values(), facts);
+        this.inputs = new InputSet(tables, pack.values(), Changes.NONE, facts);
         this.wiring =
                 new WiringResolver(
                         tables, given, pack.place(), WiringResolver.Keys.OF_PACK, inputs, problems);

@@ -17,7 +17,7 @@ public record Resolved(
 
     /** Where a value came from. */
     public enum From {
-        /** The build file. */
+        /** The build file, or what was put in place of its value; the source tells which. */
         FILE("file"),
         /** A reference table, by an id that the build file names. */
         TABLE("table"),

@@ -33,7 +33,7 @@ final class Resolver {
     Resolver(ReferenceTables tables, Given given, List<Problem> problems) {
         this.given = given;
         this.problems = problems;
-        this.inputs = new InputSet(tables, given.values(), Map.of());
+        this.inputs = new InputSet(tables, given.values(), given.changes(), Map.of());
         inputs.word(Input.RIDER_STANCE).ifPresent(stance -> inputs.facts().put("stance", stance));
         inputs.word(Input.CONTROLLER_CURRENT_BASIS)
                 .ifPresent(basis -> inputs.facts().put("basis", basis));

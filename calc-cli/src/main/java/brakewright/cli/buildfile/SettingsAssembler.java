@@ -3,47 +3,30 @@ package brakewright.cli.buildfile;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Makes settings, those of the vehicle or those of a proposal. */
+/** Makes the settings from resolved inputs. */
 final class SettingsAssembler {
 
-    private final String table;
     private final Values values;
     private final Attempts attempts;
 
     /**
      * Prepares settings.
      *
-     * @param table where they stand
      * @param values by the inputs of settings; others do not matter
      * @param attempts where problems are noted
      */
-    SettingsAssembler(String table, Values values, Attempts attempts) {
-        this.table = table;
+    SettingsAssembler(Values values, Attempts attempts) {
         this.values = values;
         this.attempts = attempts;
     }
 
-    /** Makes the settings of a proposal; none, with a problem noted, where they contradict. */
-    static Settings ofProposal(
-            String name, Map<Input, Value> values, Given given, List<Problem> problems) {
-        Settings settings =
-                new SettingsAssembler(
-                                "proposals." + name,
-                                new Values(values),
-                                new Attempts(given, problems))
-                        .assemble();
-        return settings == null ? Settings.NONE : settings;
-    }
-
     /** Makes the settings; null, with a problem noted, where they contradict each other. */
     @Nullable Settings assemble() {
-        String lowKey = table + ".low_voltage_taper";
-        String highKey = table + ".high_voltage_taper";
+        String lowKey = Input.SETTINGS_LOW_VOLTAGE_TAPER.key();
+        String highKey = Input.SETTINGS_HIGH_VOLTAGE_TAPER.key();
         Optional<Taper> low = taper(Input.SETTINGS_LOW_VOLTAGE_TAPER, lowKey);
         Optional<Taper> high = taper(Input.SETTINGS_HIGH_VOLTAGE_TAPER, highKey);
         Settings first = attempts.attempt(() -> settings(low, Optional.empty()), lowKey);

@@ -2,7 +2,6 @@ package brakewright.cli.buildfile;
 
 import brakewright.profile.Distribution;
 import brakewright.profile.Tolerances;
-import brakewright.profile.Uncertain;
 import brakewright.profile.Variation;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
@@ -28,88 +27,52 @@ public record Tolerated(
     /**
      * Works out what the tolerances do.
      *
-     * @param file the build file
-     * @param changes settings laid over those of the file
+     * @param file the build file, with the changes that are judged
      * @param cases how many cases to count; 0 for none
      * @param seed of the cases
      * @return the result; empty where the file states no tolerance
      * @throws BuildFileException if the tolerances reach values that do not go together
      */
-    public static Optional<Tolerated> of(BuildFile file, Settings changes, int cases, long seed)
+    public static Optional<Tolerated> of(BuildFile file, int cases, long seed)
             throws BuildFileException {
-        List<Variations.Spread> spreads = file.variations().uncertain();
-        if (spreads.isEmpty()) {
+        Vehicles vehicles = Vehicles.of(file);
+        if (vehicles.isExact()) {
             return Optional.empty();
         }
-        List<InputPlace> places = spreads.stream().map(Variations.Spread::place).toList();
-        List<Uncertain> ranges = spreads.stream().map(Variations.Spread::range).toList();
-        Variation variation = variation(file, places, changes);
+        Variation variation = vehicles.under(Settings.NONE);
         try {
             return Optional.of(
                     new Tolerated(
-                            places,
-                            Tolerances.of(ranges, variation),
+                            vehicles.places(),
+                            Tolerances.of(vehicles.ranges(), variation),
                             cases > 0
-                                    ? Optional.of(Distribution.of(ranges, variation, cases, seed))
+                                    ? Optional.of(
+                                            Distribution.of(
+                                                    vehicles.ranges(), variation, cases, seed))
                                     : Optional.empty()));
-        } catch (Impossible impossible) {
-            throw impossible.why;
+        } catch (Vehicles.Impossible impossible) {
+            throw impossible.why();
         }
     }
 
     /**
      * Finds the vehicle at the unfavourable corner alone.
      *
-     * @param file the build file
-     * @param changes settings laid over those of the file
+     * @param file the build file, with the changes that are judged
      * @return the vehicle on which the verdict rests; empty where the file states no tolerance
      * @throws BuildFileException if the tolerances reach values that do not go together
      */
-    public static Optional<Build> worst(BuildFile file, Settings changes)
-            throws BuildFileException {
-        List<Variations.Spread> spreads = file.variations().uncertain();
-        if (spreads.isEmpty()) {
+    public static Optional<Build> worst(BuildFile file) throws BuildFileException {
+        Vehicles vehicles = Vehicles.of(file);
+        if (vehicles.isExact()) {
             return Optional.empty();
         }
         try {
             return Optional.of(
-                    Tolerances.unfavourable(
-                                    spreads.stream().map(Variations.Spread::range).toList(),
-                                    variation(
-                                            file,
-                                            spreads.stream().map(Variations.Spread::place).toList(),
-                                            changes))
+                    Tolerances.unfavourable(vehicles.ranges(), vehicles.under(Settings.NONE))
                             .build());
-        } catch (Impossible impossible) {
-            throw impossible.why;
-        }
-    }
-
-    private static Variation variation(BuildFile file, List<InputPlace> places, Settings changes) {
-        return values -> {
-            Build build = made(file, places, values);
-            return build.withSettings(build.settings().overlaidBy(changes));
-        };
-    }
-
-    /** Carries what is wrong with a vehicle out of a calculation. */
-    static final class Impossible extends RuntimeException {
-
-        private static final long serialVersionUID = 1L;
-
-        private final transient BuildFileException why;
-
-        Impossible(BuildFileException why) {
-            super(why);
-            this.why = why;
-        }
-    }
-
-    private static Build made(BuildFile file, List<InputPlace> places, double[] values) {
-        try {
-            return file.variations().with(places, values);
-        } catch (BuildFileException wrong) {
-            throw new Impossible(wrong);
+        } catch (Vehicles.Impossible impossible) {
+            throw impossible.why();
         }
     }
 

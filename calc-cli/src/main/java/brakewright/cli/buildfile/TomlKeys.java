@@ -77,7 +77,9 @@ record TomlKeys(
                 path.add(name);
                 String key = String.join(".", path);
                 if (raw instanceof TomlTable inner && isTakenApart(key, path)) {
-                    headings.put(key, line);
+                    if (!isUseOfProposal(path)) {
+                        headings.put(key, line);
+                    }
                     table(inner, path);
                 } else if (raw instanceof TomlArray array && isPacks(key, array)) {
                     packs(array);
@@ -97,7 +99,9 @@ record TomlKeys(
         }
 
         private boolean isTakenApart(String key, List<String> path) {
-            return known.contains(PackPlace.schemaKey(key)) || isProposal(path);
+            return known.contains(PackPlace.schemaKey(key))
+                    || isProposal(path)
+                    || isUseOfProposal(path);
         }
 
         private static boolean isPacks(String key, TomlArray array) {
@@ -113,6 +117,11 @@ record TomlKeys(
 
     private static boolean isProposal(List<String> path) {
         return path.get(0).equals(PROPOSALS) && path.size() <= 2;
+    }
+
+    /** The keys of {@code use} that a proposal changes. */
+    private static boolean isUseOfProposal(List<String> path) {
+        return path.get(0).equals(PROPOSALS) && path.size() == 3 && path.get(2).equals("use");
     }
 
     /** Every table that holds a key of the schema. */

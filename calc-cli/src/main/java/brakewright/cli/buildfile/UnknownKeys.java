@@ -8,8 +8,6 @@ import java.util.TreeSet;
 /** Tells of keys that a build file may not have, with the nearest that it may. */
 final class UnknownKeys {
 
-    private static final String SETTINGS = "settings.";
-
     private final List<Problem> problems;
 
     UnknownKeys(List<Problem> problems) {
@@ -35,19 +33,15 @@ final class UnknownKeys {
     }
 
     /**
-     * Tells of a key of a proposal, which is named as a setting is.
+     * Tells of a key of a proposal, which is named as a setting or as a key of use.
      *
      * @param key as the file has it
      * @param table the proposal
      * @param line where it stands
      */
-    void tellSetting(String key, String table, int line) {
+    void tellChange(String key, String table, int line) {
         Set<String> candidates = new TreeSet<>();
-        for (Schema.Entry entry : Schema.all()) {
-            if (entry.key().startsWith(SETTINGS)) {
-                candidates.add(table + "." + entry.key().substring(SETTINGS.length()));
-            }
-        }
+        Changes.keys().forEach(known -> candidates.add(table + "." + known));
         tell(key, line, Nearest.key(key, candidates));
     }
 

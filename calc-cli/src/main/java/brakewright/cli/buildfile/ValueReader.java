@@ -45,11 +45,19 @@ final class ValueReader {
                         line,
                         key,
                         wrong,
-                        entry.kind().expected() + ", for example " + example(entry)));
+                        entry.kind().expected()
+                                + ", for example "
+                                + (key.startsWith(Changes.PROPOSALS)
+                                        ? example(entry, Changes.keyOf(entry.input()))
+                                        : example(entry))));
     }
 
     static String example(Schema.Entry entry) {
-        String name = entry.key().substring(entry.key().lastIndexOf('.') + 1);
+        return example(entry, entry.key().substring(entry.key().lastIndexOf('.') + 1));
+    }
+
+    /** Writes an example under a name. */
+    static String example(Schema.Entry entry, String name) {
         boolean bare =
                 entry.kind() instanceof Kind.Count
                         || entry.kind() instanceof Kind.PlainNumber

@@ -193,25 +193,22 @@ public final class Variations {
                 put(whole, place, values[i]);
             }
         }
-        Given changed =
-                new Given(
-                        given.title(),
-                        given.notes(),
-                        whole,
-                        packs,
-                        given.lines(),
-                        given.proposals());
-        List<Problem> problems = new ArrayList<>();
-        new Consistency(changed, tables, problems).check();
-        Resolver.Completed all = new Resolver(tables, changed, problems).resolve();
-        if (!problems.isEmpty()) {
-            throw new BuildFileException(problems);
+        return Assembly.of(given.with(whole, packs), tables).build();
+    }
+
+    /** Puts other values in place of those of the file. */
+    BuildFile with(Changes changes) throws BuildFileException {
+        try {
+            return BuildFile.of(given.with(changes), tables, new ArrayList<>());
+        } catch (BuildFileException wrong) {
+            throw new BuildFileException(
+                    new Blame(given, changes, each -> Assembly.problems(each, tables)).problems());
         }
-        Build build = new BuildAssembler(changed, all, problems).assemble();
-        if (!problems.isEmpty()) {
-            throw new BuildFileException(problems);
-        }
-        return build;
+    }
+
+    /** Returns what was put in place of values of the file. */
+    Changes changes() {
+        return given.changes();
     }
 
     private static void put(Map<Input, Value> values, InputPlace place, double value) {

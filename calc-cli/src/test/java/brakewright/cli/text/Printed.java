@@ -3,7 +3,7 @@ package brakewright.cli.text;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Judged;
-import brakewright.cli.buildfile.Situations;
+import brakewright.cli.buildfile.Vehicles;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Recommendation;
 import brakewright.tables.ReferenceTables;
@@ -52,8 +52,8 @@ record Printed(Worksheet sheet, List<String> lines) {
                                 file,
                                 sheet,
                                 Optional.empty(),
-                                Judged.of(Situations.of(file), sheet, Optional.empty()),
-                                Recommendation.of(Situations.of(file), units.entry()),
+                                Judged.of(Vehicles.of(file).situation(), sheet, Optional.empty()),
+                                Recommendation.of(Vehicles.of(file).situation(), units.entry()),
                                 units,
                                 new Ink(false, plain))
                         .text();

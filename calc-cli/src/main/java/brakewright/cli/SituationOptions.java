@@ -1,0 +1,79 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.ChangeReader;
+import brakewright.cli.buildfile.Changes;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** In which situation a question is asked: other settings, another use. */
+final class SituationOptions {
+
+    @Option(
+            names = "--proposal",
+            paramLabel = "NAME",
+            description = "Put in what [proposals.NAME] in the build file changes.")
+    @Nullable String proposal;
+
+    @Option(
+            names = "--with",
+            paramLabel = "KEY=VALUE",
+            description =
+                    "Put in a setting or a key of [use], over the proposal, for example"
+                            + " motor_brake_current=42A or use.charge_from=90%%; may be repeated."
+                            + " Pairs are written with a comma: high_voltage_taper=40V,42V.")
+    List<String> with = new ArrayList<>();
+
+    /** Whether the question is asked of the file as it stands. */
+    boolean isNone() {
+        return proposal == null && with.isEmpty();
+    }
+
+    /** What changes. */
+    Changes changes(BuildFile file) {
+        Changes typed = typed();
+        return proposal == null ? typed : proposal(file, proposal).overlaidBy(typed);
+    }
+
+    /** What {@code --with} changes. */
+    Changes typed() {
+        try {
+            return ChangeReader.read(with);
+        } catch (BuildFileException wrong) {
+            throw new Unusable("--with", wrong);
+        }
+    }
+
+    /** What a proposal of a file changes. */
+    static Changes proposal(BuildFile file, String name) {
+        Changes changes = file.proposals().get(name);
+        if (changes == null) {
+            throw new Unusable(
+                    "\""
+                            + name
+                            + "\" is no proposal of the file"
+                            + (file.proposals().isEmpty()
+                                    ? ", which has none"
+                                    : "; there are: "
+                                            + String.join(", ", file.proposals().keySet())));
+        }
+        return changes;
+    }
+
+    /** The file with the changes put in. */
+    BuildFile applied(BuildFile file) {
+        return applied(file, changes(file));
+    }
+
+    /** A file with changes put in. */
+    static BuildFile applied(BuildFile file, Changes changes) {
+        try {
+            return file.with(changes);
+        } catch (BuildFileException wrong) {
+            throw new Unusable("what is changed does not go with the rest of the file", wrong);
+        }
+    }
+}
