@@ -43,8 +43,8 @@ class TinySettingsTest {
             List<Settings> none = tiny(0.0);
             List<Settings> some = tiny(current);
             for (int i = 0; i < some.size(); i++) {
-                Check without = Check.of(build, none.get(i));
-                Check with = Check.of(build, some.get(i));
+                CheckSheet without = CheckSheet.of(build, none.get(i));
+                CheckSheet with = CheckSheet.of(build, some.get(i));
                 assertThat(with.proposed().review().verdict().outcome())
                         .isEqualTo(without.proposed().review().verdict().outcome());
                 assertFinite(with);
@@ -52,7 +52,7 @@ class TinySettingsTest {
         }
     }
 
-    private static void assertFinite(Check check) {
+    private static void assertFinite(CheckSheet check) {
         for (Finding finding : check.proposed().review().findings()) {
             finding.value().ifPresent(value -> assertThat(value).as(finding.toString()).isFinite());
             finding.limit().ifPresent(value -> assertThat(value).as(finding.toString()).isFinite());
