@@ -45,7 +45,7 @@ public final class CheckJson {
     /**
      * Writes a check.
      *
-     * @param file the build file
+     * @param file the build file with the proposal put in
      * @param check the comparison, with nominal inputs
      * @param headrooms how high the brake could be set, likewise
      * @param tolerated what the tolerances stated make of the proposal; empty where none is
@@ -60,6 +60,7 @@ public final class CheckJson {
         json.startObject();
         json.text("schema", "brakewright.check/1");
         json.text("title", file.title());
+        ChangesJson.write(json, file.changes());
         json.text(
                 "verdict",
                 Judged.of(check.proposed(), tolerated).review().verdict().outcome().key());

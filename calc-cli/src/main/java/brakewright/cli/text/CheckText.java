@@ -2,9 +2,11 @@ package brakewright.cli.text;
 
 import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.words.Cautions;
+import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -41,7 +43,7 @@ public final class CheckText {
     /**
      * Prepares the text.
      *
-     * @param file the build file
+     * @param file the build file with the proposal put in
      * @param check the comparison, with nominal inputs
      * @param headrooms how high the brake could be set, likewise
      * @param tolerated what the tolerances stated make of the proposal; empty where none is
@@ -79,6 +81,7 @@ public final class CheckText {
      */
     public String text() {
         page.line(ink.heading(file.title() + ": the proposal"));
+        use();
         page.blank();
         new CheckAnswer(check, headrooms, judged, units, page, ink).print();
         page.blank();
@@ -110,6 +113,14 @@ public final class CheckText {
             page.paragraph("  -", 4, caution);
         }
         return page.text();
+    }
+
+    /** A use that was asked for holds for what is set now too: so both can be compared. */
+    private void use() {
+        Changes use = file.changes().ofUse();
+        if (!use.isNone()) {
+            page.paragraph("", 2, ChangeWords.bothSides(use, units));
+        }
     }
 
     private void settings() {
