@@ -116,19 +116,21 @@ final class CompareCommand implements Callable<Integer> {
                         profiles.get(0),
                         profiles.subList(1, profiles.size()).toArray(Profile[]::new));
         Comparison comparison = chosen(sorted(judged(whole, columns)));
+        List<Column> ordered = inOrder(columns, comparison);
+        List<Build> judged = ordered.stream().map(Column::judged).toList();
+        List<Changes> changes = ordered.stream().map(Column::changes).toList();
         output.write(
                 switch (format) {
                     case TEXT ->
                             new CompareText(
                                             file.title(),
                                             comparison,
-                                            judged(columns, comparison),
+                                            judged,
+                                            changes,
                                             page.units,
                                             output.ink(page))
                                     .text();
-                    case JSON ->
-                            ComparisonJson.of(
-                                    file.title(), comparison, judged(columns, comparison));
+                    case JSON -> ComparisonJson.of(file.title(), comparison, judged, changes);
                     case MARKDOWN ->
                             output.ink(page).settle(CompareSheet.markdown(comparison, page.units));
                     case CSV -> CompareSheet.csv(comparison);
@@ -141,9 +143,10 @@ final class CompareCommand implements Callable<Integer> {
      * One column.
      *
      * @param profile with nominal inputs
+     * @param changes what was put in place of values of its file
      * @param judged on which its verdict rests: that at the unfavourable corner of its tolerances
      */
-    private record Column(Profile profile, Build judged) {}
+    private record Column(Profile profile, Changes changes, Build judged) {}
 
     /** The worst of all verdicts decides. */
     private int status(List<Column> columns) {
@@ -180,13 +183,12 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     /** In the order of the comparison, which may have been sorted. */
-    private static List<Build> judged(List<Column> columns, Comparison comparison) {
+    private static List<Column> inOrder(List<Column> columns, Comparison comparison) {
         return comparison.profiles().stream()
                 .map(
                         profile ->
                                 columns.stream()
                                         .filter(column -> column.profile() == profile)
-                                        .map(Column::judged)
                                         .findFirst()
                                         .orElseThrow())
                 .toList();
@@ -195,7 +197,8 @@ final class CompareCommand implements Callable<Integer> {
     private static Column column(String name, BuildFile file) {
         Profile profile = new Profile(name, file.build());
         try {
-            return new Column(profile, Tolerated.worst(file).orElse(profile.build()));
+            return new Column(
+                    profile, file.changes(), Tolerated.worst(file).orElse(profile.build()));
         } catch (BuildFileException wrong) {
             throw new Unusable("the tolerances reach values that do not go together", wrong);
         }

@@ -68,7 +68,8 @@ final class ExplainCommand implements Callable<Integer> {
                 .getOut()
                 .print(
                         limit.isPresent()
-                                ? new ExplainText(file, sheet, page.ink()).text(limit.get())
+                                ? new ExplainText(file, sheet, page.units, page.ink())
+                                        .text(limit.get())
                                 : new WorkingText(file, page.units, page.ink())
                                         .text(Workings.of(sheet, result.orElseThrow())));
         return ExitStatus.FINE;

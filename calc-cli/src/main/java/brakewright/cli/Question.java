@@ -210,12 +210,13 @@ record Question(
 
     /** Answers with nominal inputs and some other numbers fixed. */
     Solution nominal(List<InputPlace> fixed, double[] values) {
+        Question asked = this;
         for (int i = 0; i < values.length; i++) {
-            if (fixed.get(i).input() == Input.USE_CHARGE_TO && low < values[i] + STEP) {
-                return above(values[i]).nominal(fixed, values);
+            if (fixed.get(i).input() == Input.USE_CHARGE_TO) {
+                asked = asked.above(values[i]);
             }
         }
-        return solve(value -> Evaluation.of(build(fixed, values, value)));
+        return asked.solve(value -> Evaluation.of(build(fixed, values, value)));
     }
 
     /** Answers at the unfavourable corner of the tolerances stated; empty where none is. */

@@ -101,10 +101,11 @@ final class SolveCommand implements Callable<Integer> {
                                 file.title(),
                                 question.place().name(),
                                 question.place().input().unit(),
+                                held(file, question),
                                 question.asked(),
                                 nominal,
                                 unfavourable)
-                        : text(question)
+                        : text(file, question)
                                 .text(file.title(), question.asked(), nominal, unfavourable),
                 spec.commandLine().getOut());
         return unfavourable.orElse(nominal) instanceof Solution.None
@@ -137,10 +138,11 @@ final class SolveCommand implements Callable<Integer> {
                                 file.title(),
                                 place.name(),
                                 place.input().unit(),
+                                held(file, question),
                                 held.place().name(),
                                 held.place().input().unit(),
                                 rows)
-                        : text(question)
+                        : text(file, question)
                                 .frontier(
                                         file.title(),
                                         held.place().input(),
@@ -152,11 +154,21 @@ final class SolveCommand implements Callable<Integer> {
                 : ExitStatus.FINE;
     }
 
-    private SolveText text(Question question) {
+    /** What was put in and stays; what is solved for does not. */
+    private static Changes held(BuildFile file, Question question) {
+        Changes held = file.changes();
+        for (InputPlace place : question.places()) {
+            held = held.without(place.input());
+        }
+        return held;
+    }
+
+    private SolveText text(BuildFile file, Question question) {
         return new SolveText(
                 question.place().input(),
                 InputWords.name(question.place().name()),
                 question.isCount(),
+                held(file, question),
                 page.units,
                 output.ink(page));
     }

@@ -101,6 +101,13 @@ class BuildFileMistakesTest {
                     settings | speed_cap  | speed_cap = "32 km" | settings.speed_cap | "km" is the unit of a length | speed_cap = "25 km/h"
                     proposals.firmer-brake | motor_brake_current | motor_break_current = "42 A" | proposals.firmer-brake.motor_break_current | not known | motor_brake_current
                     proposals.firmer-brake | motor_brake_current | motor_brake_current = 42 | proposals.firmer-brake.motor_brake_current | bare number 42 | "30 A"
+                    proposals.firmer-brake | motor_brake_current | use.charge_form = "88 %" | proposals.firmer-brake.use.charge_form | not known | the nearest known one is proposals.firmer-brake.use.charge_from
+                    proposals.firmer-brake | motor_brake_current | charge_from = "88 %" | proposals.firmer-brake.charge_from | not known | the nearest known one is proposals.firmer-brake.use.charge_from
+                    proposals.firmer-brake | motor_brake_current | use.speed_max = 20 | proposals.firmer-brake.use.speed_max | bare number 20 | use.speed_max = "25 km/h"
+                    proposals.firmer-brake | motor_brake_current | use = 20 | proposals.firmer-brake.use | not known | see the list of keys
+                    proposals.firmer-brake | motor_brake_current | use.charge_from = "5 %" | proposals.firmer-brake.use.charge_from | must ascend | use.charge_from = "100 %"
+                    proposals.firmer-brake | motor_brake_current | use.measured_speed = "20 km/h" | proposals.firmer-brake.use.measured_speed | no effect without use.measured_consumption | use.measured_speed =
+                    proposals.firmer-brake | motor_brake_current | use.pack_temperature = ["30 °C", "10 °C"] | proposals.firmer-brake.use.pack_temperature | warmest pack must be from 30.0 to 80.0 | use.pack_temperature =
                     ''      | title       | title = 7          | title           | must be text     | title = "
                     ''      | title       | title = "a\\u001b[2Jb" | title        | control character U+001B | title = "
                     ''      | title       | title = "a\\nb"     | title           | more than one line | title = "
@@ -350,6 +357,38 @@ class BuildFileMistakesTest {
         assertThat(run.err())
                 .contains(": 1 problem\n")
                 .contains("proposals.present: this is no name for a proposal");
+    }
+
+    @Test
+    void whatAProposalDoesNotFitOnceTheRestIsFilledInIsToldUnderItsKey() {
+        file.remove("use", "charge_to");
+        int number =
+                file.replace(
+                        "proposals.firmer-brake",
+                        "motor_brake_current",
+                        "use.charge_from = \"5 %\"");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(problem(run, number, "proposals.firmer-brake.use.charge_from"))
+                .contains("must ascend");
+    }
+
+    @Test
+    void whatIsWrongWithTheFileIsNotToldAgainForEachProposal() {
+        file.replace("use", "charge_to", "charge_to = \"99 %\"");
+        file.replace("use", "charge_from", "charge_from = \"98 %\"");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err()).contains(": 1 problem\n").contains("use.charge_to: ");
+    }
+
+    @Test
+    void aUseInATableOfItsOwnIsTheSame() {
+        String dotted = file.text() + "\n[proposals.rain]\nuse.charge_from = \"90 %\"\n";
+        String apart = file.text() + "\n[proposals.rain.use]\ncharge_from = \"90 %\"\n";
+        assertThat(CommandRun.worksheet(apart, "--proposal", "rain"))
+                .isEqualTo(CommandRun.worksheet(dotted, "--proposal", "rain"))
+                .isNotEqualTo(CommandRun.worksheet(dotted));
     }
 
     @Test

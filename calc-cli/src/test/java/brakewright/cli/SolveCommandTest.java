@@ -83,6 +83,14 @@ class SolveCommandTest {
     }
 
     @Test
+    void aCurrentIsSolvedForAgainstTheEmptiestCharge() {
+        CommandRun run =
+                solve(TRIKE, "--for", "motor_brake_current", "--against", "charge_to=5%..20%/2");
+        assertThat(run).isEqualTo(new CommandRun(0, run.out(), ""));
+        assertThat(run.out()).contains("   5 % ", "  20 % ");
+    }
+
+    @Test
     void theFullestChargeIsWithinLimitsAndATenthOfAPerCentMoreIsNot() {
         BuildText board = BuildFolder.exactBoard();
         double fullest = found(json(builds.put("board", board), "charge_from"), "nominal");

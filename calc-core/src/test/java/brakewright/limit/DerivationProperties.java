@@ -217,8 +217,14 @@ class DerivationProperties {
         for (Build build : builds()) {
             constraints(build, 0.5, 25.0).forEach(each -> found.add(each.id()));
         }
-        // What must be left of an only brake is asked in a review; no limit rests on it.
-        assertThat(found).isEqualTo(EnumSet.complementOf(EnumSet.of(ConstraintId.REMAINING_BRAKE)));
+        // What the settings leave of the brake is asked in a review; no limit rests on it.
+        assertThat(found)
+                .isEqualTo(
+                        EnumSet.complementOf(
+                                EnumSet.of(
+                                        ConstraintId.REMAINING_BRAKE,
+                                        ConstraintId.WANTED_DECELERATION,
+                                        ConstraintId.HELD_SLOPE)));
     }
 
     /** A number that names an input is that input, not something worked out from it. */

@@ -14,6 +14,7 @@ import brakewright.spec.Use;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -72,6 +73,9 @@ class HeadroomProperties {
                         there ->
                                 justDoes(
                                         there,
+                                        EnumSet.of(
+                                                LimitId.MOTOR_BRAKE_CURRENT,
+                                                LimitId.PACK_REGEN_CURRENT),
                                         value ->
                                                 braking(
                                                         build.withUse(
@@ -85,6 +89,7 @@ class HeadroomProperties {
                         there ->
                                 justDoes(
                                         there,
+                                        EnumSet.of(LimitId.PACK_REGEN_CURRENT),
                                         value ->
                                                 returning(
                                                         build.withUse(
@@ -93,14 +98,15 @@ class HeadroomProperties {
                                                         value)));
     }
 
-    private static void justDoes(Solution solution, DoubleFunction<Build> with) {
+    private static void justDoes(
+            Solution solution, Set<LimitId> about, DoubleFunction<Build> with) {
         if (solution instanceof Solution.Found found) {
-            assertThat(Evaluation.of(with.apply(found.value())).severity()).isNotPositive();
-            assertThat(Evaluation.of(with.apply(found.value() + 2e-3)).severity())
+            assertThat(Evaluation.of(with.apply(found.value()), about).severity()).isNotPositive();
+            assertThat(Evaluation.of(with.apply(found.value() + 2e-3), about).severity())
                     .as("%s", found)
                     .isPositive();
         } else if (solution instanceof Solution.None) {
-            assertThat(Evaluation.of(with.apply(0.0)).severity()).isPositive();
+            assertThat(Evaluation.of(with.apply(0.0), about).severity()).isPositive();
         } else {
             throw new AssertionError("a setting above its own limit is exceeded");
         }

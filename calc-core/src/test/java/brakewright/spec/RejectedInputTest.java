@@ -168,7 +168,9 @@ class RejectedInputTest {
         assertThat(window.shareAt(10.0)).isEqualTo(1.0);
         assertThat(window.shareAt(45.0)).isEqualTo(1.0);
         assertThat(window.shareAt(45.1)).isZero();
-        assertThat(window.shareAt(Double.NaN)).isZero();
+        assertThatThrownBy(() -> window.shareAt(Double.NaN))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("cell temperature must be a number");
     }
 
     static Stream<Rejected> rejected() throws IOException {

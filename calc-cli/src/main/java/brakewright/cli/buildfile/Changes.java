@@ -96,9 +96,32 @@ public record Changes(Map<Input, Change> all) {
         return Optional.ofNullable(all.get(input)).map(Change::source);
     }
 
-    /** Returns these without one. */
-    Changes without(Input left) {
+    /**
+     * Returns these without one.
+     *
+     * @param left the input whose value is left out
+     * @return the others
+     */
+    public Changes without(Input left) {
         return only(input -> input != left);
+    }
+
+    /**
+     * Returns what several have in common.
+     *
+     * @param several changes, at least one
+     * @return the values that are in each
+     */
+    public static Changes common(List<Changes> several) {
+        return several.get(0)
+                .only(
+                        input ->
+                                several.stream()
+                                                .map(each -> each.all.get(input))
+                                                .distinct()
+                                                .limit(2)
+                                                .count()
+                                        == 1);
     }
 
     private Changes only(Predicate<Input> wanted) {

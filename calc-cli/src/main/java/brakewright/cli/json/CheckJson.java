@@ -43,7 +43,7 @@ public final class CheckJson {
     /**
      * Writes a check.
      *
-     * @param file the build file
+     * @param file the build file with the proposal put in
      * @param check the comparison, with nominal inputs
      * @param headrooms how high the brake could be set, likewise
      * @param judged both verdicts on the proposal
@@ -57,6 +57,7 @@ public final class CheckJson {
         json.startObject();
         json.text("schema", "brakewright.check/1");
         json.text("title", file.title());
+        ChangesJson.write(json, file.changes());
         json.text("verdict", judged.review().verdict().outcome().key());
         new DecisionJson(json).brake(judged.brake());
         json.startObject("present");

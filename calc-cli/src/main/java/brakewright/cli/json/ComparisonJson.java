@@ -1,5 +1,6 @@
 package brakewright.cli.json;
 
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
@@ -21,9 +22,11 @@ public final class ComparisonJson {
      * @param title what the vehicle is called
      * @param comparison the profiles
      * @param judged the vehicles on which the verdicts rest, in the order of the profiles
+     * @param changes what was put in place of values of their files, in the same order
      * @return JSON
      */
-    public static String of(String title, Comparison comparison, List<Build> judged) {
+    public static String of(
+            String title, Comparison comparison, List<Build> judged, List<Changes> changes) {
         JsonText json = new JsonText();
         json.startObject();
         json.text("schema", "brakewright.comparison/1");
@@ -37,6 +40,7 @@ public final class ComparisonJson {
             json.text("verdict", evaluation.outcome().key());
             json.text("verdict_nominal", Evaluation.of(profile.build()).outcome().key());
             json.number("safe_charge", evaluation.safeCharge());
+            ChangesJson.write(json, changes.get(place));
             json.endObject();
         }
         json.endArray();

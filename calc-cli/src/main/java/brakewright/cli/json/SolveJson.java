@@ -1,5 +1,6 @@
 package brakewright.cli.json;
 
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.text.SolveText;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
@@ -17,6 +18,7 @@ public final class SolveJson {
      * @param title what the vehicle is called
      * @param name the key that was asked for
      * @param unit of its value
+     * @param changes what was put in place of values of the file
      * @param asked what was asked about
      * @param nominal the answer with nominal inputs
      * @param unfavourable the answer at the unfavourable corner; empty without tolerances
@@ -26,10 +28,11 @@ public final class SolveJson {
             String title,
             String name,
             String unit,
+            Changes changes,
             SolveText.Asked asked,
             Solution nominal,
             Optional<Solution> unfavourable) {
-        JsonText json = begun(title, name, unit);
+        JsonText json = begun(title, name, unit, changes);
         asked.present().ifPresent(now -> json.number("now", now));
         json.number("asked_from", asked.low());
         json.number("asked_to", asked.high());
@@ -52,6 +55,7 @@ public final class SolveJson {
      * @param title what the vehicle is called
      * @param name the key that was asked for
      * @param unit of its value
+     * @param changes what was put in place of values of the file
      * @param other the key that is held
      * @param otherUnit of its value
      * @param rows the answers
@@ -61,10 +65,11 @@ public final class SolveJson {
             String title,
             String name,
             String unit,
+            Changes changes,
             String other,
             String otherUnit,
             List<SolveText.Row> rows) {
-        JsonText json = begun(title, name, unit);
+        JsonText json = begun(title, name, unit, changes);
         json.text("against", other);
         json.text("against_unit", otherUnit);
         json.startArray("frontier");
@@ -79,13 +84,14 @@ public final class SolveJson {
         return json.finish();
     }
 
-    private static JsonText begun(String title, String name, String unit) {
+    private static JsonText begun(String title, String name, String unit, Changes changes) {
         JsonText json = new JsonText();
         json.startObject();
         json.text("schema", "brakewright.solution/1");
         json.text("title", title);
         json.text("for", name);
         json.text("unit", unit);
+        ChangesJson.write(json, changes);
         return json;
     }
 

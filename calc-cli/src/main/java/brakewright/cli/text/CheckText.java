@@ -2,8 +2,10 @@ package brakewright.cli.text;
 
 import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Judged;
 import brakewright.cli.words.Cautions;
+import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -40,7 +42,7 @@ public final class CheckText {
     /**
      * Prepares the text.
      *
-     * @param file the build file
+     * @param file the build file with the proposal put in
      * @param check the comparison, with nominal inputs
      * @param headrooms how high the brake could be set, likewise
      * @param judged both verdicts on the proposal
@@ -78,6 +80,7 @@ public final class CheckText {
      */
     public String text() {
         page.line(ink.heading(file.title() + ": the proposal"));
+        use();
         page.blank();
         new CheckAnswer(check, headrooms, judged, units, page, ink).print();
         page.blank();
@@ -109,6 +112,14 @@ public final class CheckText {
             page.paragraph("  -", 4, caution);
         }
         return page.text();
+    }
+
+    /** A use that was asked for holds for what is set now too: so both can be compared. */
+    private void use() {
+        Changes use = file.changes().ofUse();
+        if (!use.isNone()) {
+            page.paragraph("", 2, ChangeWords.bothSides(use, units));
+        }
     }
 
     private void settings() {

@@ -1,6 +1,8 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Printable;
+import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
@@ -12,6 +14,7 @@ import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
+import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +32,7 @@ public final class CompareText {
     private final String title;
     private final Comparison comparison;
     private final List<Build> judged;
+    private final List<Changes> uses;
     private final UnitSystem units;
     private final MeasureWords words;
     private final Ink ink;
@@ -40,11 +44,18 @@ public final class CompareText {
      * @param title what the vehicle is called
      * @param comparison the profiles, only the rows that are wanted
      * @param judged the vehicles on which the verdicts rest, in the order of the profiles
+     * @param changes what was put in place of values of their files, in the same order
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
     public CompareText(
-            String title, Comparison comparison, List<Build> judged, UnitSystem units, Ink ink) {
+            String title,
+            Comparison comparison,
+            List<Build> judged,
+            List<Changes> changes,
+            UnitSystem units,
+            Ink ink) {
+        this.uses = changes.stream().map(Changes::ofUse).toList();
         this.judged = List.copyOf(judged);
         this.title = title;
         this.comparison = comparison;
@@ -69,6 +80,7 @@ public final class CompareText {
                         + name(0)
                         + "; inputs nominal but for the verdict, pack at its own temperature, stops with the fullest pack in"
                         + " use.");
+        uses();
         tables();
         page.blank();
         conditions();
@@ -80,6 +92,34 @@ public final class CompareText {
                         + " practice come first. Try a changed setting at walking pace, on closed"
                         + " ground, with gear on.");
         return page.text();
+    }
+
+    /** In which use the columns are judged, where it is not that of their file. */
+    private void uses() {
+        Changes common = Changes.common(uses);
+        if (!common.isNone()) {
+            page.paragraph(
+                    "",
+                    2,
+                    "All are judged in the use asked for: "
+                            + ChangeWords.list(common, units)
+                            + ".");
+        }
+        for (int place = 0; place < uses.size(); place++) {
+            Changes own = uses.get(place);
+            for (Input input : common.all().keySet()) {
+                own = own.without(input);
+            }
+            if (!own.isNone()) {
+                page.paragraph(
+                        "",
+                        2,
+                        comparison.profiles().get(place).name()
+                                + " has a use of its own: "
+                                + ChangeWords.list(own, units)
+                                + ".");
+            }
+        }
     }
 
     /** As many columns as fit, the first profile again before each further table. */

@@ -1,8 +1,10 @@
 package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
+import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Constraint;
 import brakewright.limit.Derivation;
 import brakewright.limit.Limit;
@@ -31,6 +33,7 @@ public final class ExplainText {
 
     private final BuildFile file;
     private final Worksheet sheet;
+    private final UnitSystem units;
     private final Ink ink;
     private final Page page;
     private final TermOrigin origin;
@@ -40,11 +43,13 @@ public final class ExplainText {
      *
      * @param file the build file
      * @param sheet its worksheet
+     * @param units for speeds
      * @param ink how to put it on the page
      */
-    public ExplainText(BuildFile file, Worksheet sheet, Ink ink) {
+    public ExplainText(BuildFile file, Worksheet sheet, UnitSystem units, Ink ink) {
         this.file = file;
         this.sheet = sheet;
+        this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
         this.origin = new TermOrigin(file);
@@ -58,6 +63,9 @@ public final class ExplainText {
      */
     public String text(LimitId id) {
         page.line(ink.heading(file.title() + ": " + LimitWords.of(id)));
+        if (!file.changes().isNone()) {
+            page.paragraph("", 2, ChangeWords.situation(file.changes(), units));
+        }
         page.blank();
         Limits limits = sheet.limits();
         switch (id) {

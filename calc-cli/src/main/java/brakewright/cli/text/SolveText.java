@@ -1,5 +1,7 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Changes;
+import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.InputWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
@@ -18,6 +20,7 @@ public final class SolveText {
     private final Input input;
     private final String name;
     private final boolean isCount;
+    private final Changes changes;
     private final UnitSystem units;
     private final Ink ink;
     private final Page page;
@@ -28,13 +31,16 @@ public final class SolveText {
      * @param input what was asked for
      * @param name what it is called
      * @param isCount whether the smallest count is asked for, and not the highest value
+     * @param changes what was put in place of values of the file
      * @param units for speeds
      * @param ink how to put it on the page
      */
-    public SolveText(Input input, String name, boolean isCount, UnitSystem units, Ink ink) {
+    public SolveText(
+            Input input, String name, boolean isCount, Changes changes, UnitSystem units, Ink ink) {
         this.input = input;
         this.name = name;
         this.isCount = isCount;
+        this.changes = changes;
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
@@ -71,6 +77,7 @@ public final class SolveText {
     public String text(
             String title, Asked asked, Solution nominal, Optional<Solution> unfavourable) {
         page.paragraph("", 0, ink.heading(title + ": solved for " + name));
+        situation();
         page.paragraph("", 2, answer(nominal));
         unfavourable.ifPresent(
                 solution ->
@@ -104,6 +111,12 @@ public final class SolveText {
                 "An estimate from the inputs given: makers' datasheets, local law and qualified"
                         + " practice come first. Approach it from the safe side, on closed ground.");
         return page.text();
+    }
+
+    private void situation() {
+        if (!changes.isNone()) {
+            page.paragraph("", 2, ChangeWords.situation(changes, units));
+        }
     }
 
     private String way(Asked asked) {
@@ -232,6 +245,7 @@ public final class SolveText {
      */
     public String frontier(String title, Input other, String otherName, List<Row> rows) {
         page.paragraph("", 0, ink.heading(title + ": " + name + " against " + otherName));
+        situation();
         page.paragraph(
                 "",
                 2,

@@ -27,9 +27,17 @@ final class TermOrigin {
 
     private String of(Input input, int pack) {
         return file.find(input, pack)
-                .filter(resolved -> resolved.from() != Resolved.From.FILE)
-                .map(resolved -> resolved.from().key() + ", " + resolved.source())
+                .map(resolved -> of(resolved, key(input, pack)))
                 .orElseGet(() -> key(input, pack));
+    }
+
+    private String of(Resolved resolved, String key) {
+        if (resolved.from() != Resolved.From.FILE) {
+            return resolved.from().key() + ", " + resolved.source();
+        }
+        return file.changes().all().containsKey(resolved.input())
+                ? key + ", " + resolved.source()
+                : key;
     }
 
     /** The key as headings have it; which of several packs stands above the working. */

@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Term;
@@ -48,6 +49,9 @@ public final class WorkingText {
      */
     public String text(WorkingOutcome outcome) {
         page.line(ink.heading(file.title() + ": " + outcome.id().key().replace('-', ' ')));
+        if (!file.changes().isNone()) {
+            page.paragraph("", 2, ChangeWords.situation(file.changes(), units));
+        }
         page.blank();
         if (outcome instanceof Working working) {
             working(working);

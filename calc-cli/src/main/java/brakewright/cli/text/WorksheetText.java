@@ -6,6 +6,7 @@ import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
+import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -107,6 +108,9 @@ public final class WorksheetText {
 
     private void title() {
         page.line(ink.heading(file.title()));
+        if (!file.changes().isNone()) {
+            page.paragraph("", 2, ChangeWords.situation(file.changes(), units));
+        }
     }
 
     private void notes() {
