@@ -440,6 +440,19 @@ class BuildFileMistakesTest {
         assertThat(run.err()).doesNotContain("\u001b").doesNotContain("\u0007");
     }
 
+    /** As TOML writes it. */
+    @ParameterizedTest
+    @CsvSource({"nan, nan", "inf, inf", "-inf, -inf", "+inf, inf"})
+    void echoesWhatIsNoNumber(String written, String told) {
+        file.replace("motor", "kv", "kv = " + written);
+        file.replace("drive", "reduction", "reduction = " + written);
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err())
+                .contains("the bare number " + told + " has no unit", told + " is no number")
+                .doesNotContain("NaN", "Infinity");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

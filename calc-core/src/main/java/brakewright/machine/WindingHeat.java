@@ -65,7 +65,17 @@ public final class WindingHeat {
      * @param windingC [°C]
      * @param caseC [°C]
      */
-    public record Temperatures(double windingC, double caseC) {}
+    public record Temperatures(double windingC, double caseC) {
+
+        /**
+         * Returns whether the winding is lost.
+         *
+         * @return true from the temperature on at which copper melts
+         */
+        public boolean isMolten() {
+            return !(windingC < Copper.MELTING_C);
+        }
+    }
 
     /**
      * Returns the highest temperature that the winding bears.
@@ -108,19 +118,11 @@ public final class WindingHeat {
      * @param start the temperatures at the beginning
      * @param current [A]
      * @param time [s], not negative
-     * @return the temperatures then; a winding that would be hotter than its copper melts at has
-     *     ended there, and the case is no hotter than that
+     * @return the temperatures then; of a runaway they may be more than a computer can hold, and no
+     *     numbers
      */
     public Temperatures after(Temperatures start, double current, double time) {
-        Temperatures then = new Response(start, current).at(time);
-        return then.windingC() < Copper.MELTING_C
-                ? then
-                : new Temperatures(Copper.MELTING_C, atMostMelting(then.caseC()));
-    }
-
-    /** A runaway may leave the numbers that a computer holds. */
-    private static double atMostMelting(double caseC) {
-        return caseC < Copper.MELTING_C ? caseC : Copper.MELTING_C;
+        return new Response(start, current).at(time);
     }
 
     /**

@@ -1,6 +1,7 @@
 package brakewright.ride;
 
 import brakewright.limit.MotorHeatBalance;
+import brakewright.machine.Copper;
 import brakewright.machine.WindingHeat;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
@@ -44,6 +45,7 @@ public final class HardRiding {
     }
 
     private static double pulled(WindingHeat heat, ElectricDrive drive, double time) {
-        return heat.after(heat.cold(), drive.motorCurrent(), time).windingC();
+        WindingHeat.Temperatures then = heat.after(heat.cold(), drive.motorCurrent(), time);
+        return then.isMolten() ? Copper.MELTING_C : then.windingC();
     }
 }

@@ -2,6 +2,7 @@ package brakewright.ride;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.MotorHeatBalance;
+import brakewright.machine.Copper;
 import brakewright.machine.WindingHeat;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
@@ -82,9 +83,15 @@ public record RepeatedStops(int stops, double windingC, double limitC) {
         double hottest = state.windingC();
         for (int stop = 1; stop <= stops; stop++) {
             state = winding.after(state, stopped.effectiveMotorCurrent(), stopped.time());
+            if (state.isMolten()) {
+                return Copper.MELTING_C;
+            }
             hottest = Math.max(hottest, state.windingC());
             if (stop < stops) {
                 state = winding.after(state, driveCurrent, regaining);
+                if (state.isMolten()) {
+                    return Copper.MELTING_C;
+                }
                 hottest = Math.max(hottest, state.windingC());
             }
         }

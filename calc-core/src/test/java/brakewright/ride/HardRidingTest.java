@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.Limits;
+import brakewright.machine.Copper;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
@@ -70,6 +71,24 @@ class HardRidingTest {
         assertThat(bench.motor().heat()).isPresent();
         assertThat(HardRiding.hottest(bench, brake(bench, 0.0), drive(bench, 30.0), SPEED))
                 .isEmpty();
+    }
+
+    /** A runaway soon leaves the numbers that a computer holds; the copper has melted before. */
+    @Test
+    void noWindingIsHotterThanItsCopperMeltsAt() {
+        Build board = Builds.trailBoard();
+        for (double current : new double[] {500.0, 2867.0, 5000.0}) {
+            ElectricDrive furious = drive(board, current);
+            ElectricBrake gentle = brake(board, 30.0);
+            double full = board.use().chargeFrom();
+            assertThat(
+                            RepeatedStops.of(board, gentle, furious, SPEED, full, 10)
+                                    .orElseThrow()
+                                    .windingC())
+                    .isEqualTo(Copper.MELTING_C);
+            assertThat(HardRiding.hottest(board, gentle, furious, SPEED).orElseThrow())
+                    .isEqualTo(Copper.MELTING_C);
+        }
     }
 
     @Test
