@@ -6,7 +6,9 @@ import brakewright.cli.buildfile.InputPlace;
 import brakewright.cli.buildfile.Nearest;
 import brakewright.cli.buildfile.Variations;
 import brakewright.cli.text.SolveText;
+import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.profile.Bearing;
 import brakewright.profile.CellMass;
 import brakewright.profile.Solution;
 import brakewright.profile.Solver;
@@ -216,7 +218,7 @@ record Question(
                 asked = asked.above(values[i]);
             }
         }
-        return asked.solve(value -> Evaluation.of(build(fixed, values, value)));
+        return asked.solve(value -> judge(build(fixed, values, value)));
     }
 
     /** Answers at the unfavourable corner of the tolerances stated; empty where none is. */
@@ -262,14 +264,33 @@ record Question(
 
     private Tolerances.Corner searched(
             List<InputPlace> uncertain, List<Uncertain> ranges, double value) {
-        return Tolerances.unfavourable(ranges, values -> build(uncertain, values, value));
+        return Tolerances.unfavourable(
+                ranges, values -> build(uncertain, values, value), this::judge);
     }
 
     private Evaluation worst(List<InputPlace> uncertain, List<double[]> corners, double value) {
         return corners.stream()
-                .map(corner -> Evaluation.of(build(uncertain, corner, value)))
+                .map(corner -> judge(build(uncertain, corner, value)))
                 .max(Comparator.comparingDouble(Tolerances::badness))
                 .orElseThrow();
+    }
+
+    /**
+     * A setting is asked about by itself, whatever the others exceed; what is no setting, whole.
+     */
+    private Evaluation judge(Build build) {
+        return switch (place.input()) {
+            case SETTINGS_MOTOR_DRIVE_CURRENT ->
+                    Evaluation.of(build, Bearing.on(LimitId.MOTOR_DRIVE_CURRENT));
+            case SETTINGS_MOTOR_BRAKE_CURRENT ->
+                    Evaluation.of(build, Bearing.on(LimitId.MOTOR_BRAKE_CURRENT));
+            case SETTINGS_PACK_DISCHARGE_CURRENT ->
+                    Evaluation.of(build, Bearing.on(LimitId.PACK_DISCHARGE_CURRENT));
+            case SETTINGS_PACK_REGEN_CURRENT ->
+                    Evaluation.of(build, Bearing.on(LimitId.PACK_REGEN_CURRENT));
+            case SETTINGS_SPEED_CAP -> Evaluation.of(build, Bearing.on(LimitId.SPEED_CAP));
+            default -> Evaluation.of(build);
+        };
     }
 
     private static double valueOf(Solution answer) {

@@ -7,6 +7,7 @@ import brakewright.cli.buildfile.Tolerated;
 import brakewright.cli.buildfile.Vehicles;
 import brakewright.cli.json.WorksheetJson;
 import brakewright.cli.text.WorksheetText;
+import brakewright.profile.Entry;
 import brakewright.profile.Recommendation;
 import brakewright.profile.Situation;
 import brakewright.worksheet.Worksheet;
@@ -85,7 +86,9 @@ final class WorksheetCommand implements Callable<Integer> {
         Worksheet sheet = Worksheet.of(file.build());
         Situation vehicle = Vehicles.of(file).situation();
         Judged judged = Judged.of(vehicle, sheet, tolerated);
-        Recommendation recommended = Recommendation.of(vehicle, page.units.entry());
+        Recommendation recommended =
+                Recommendation.of(
+                        vehicle, format == Format.JSON ? Entry.METRIC : page.units.entry());
         String text =
                 format == Format.JSON
                         ? new WorksheetJson(file, sheet, tolerated, judged, recommended).text()

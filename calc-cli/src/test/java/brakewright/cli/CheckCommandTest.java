@@ -120,12 +120,13 @@ class CheckCommandTest {
                     key.equals("pack_regen_current")
                             ? with(example, "motor_brake_current", "20 A")
                             : example.path();
+            Map<String, Object> answers =
+                    JsonMaps.read(
+                            CommandRun.of("solve", path, "--for", key, "--format", "json").out());
             Map<String, Object> solved =
                     JsonMaps.object(
-                            JsonMaps.read(
-                                    CommandRun.of("solve", path, "--for", key, "--format", "json")
-                                            .out()),
-                            "nominal");
+                            answers,
+                            answers.containsKey("unfavourable") ? "unfavourable" : "nominal");
             assertThat(JsonMaps.text(own, "answer")).isEqualTo(JsonMaps.text(solved, "answer"));
             assertThat(JsonMaps.text(own, "bound_by")).isEqualTo(JsonMaps.text(solved, "bound_by"));
             if (solved.containsKey("value")) {

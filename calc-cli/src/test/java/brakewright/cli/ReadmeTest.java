@@ -35,7 +35,7 @@ class ReadmeTest {
     @Tag("frozen")
     void showsTheWorksheetAsItIsPrinted() throws IOException {
         String sample = block("<!-- sample: worksheet -->");
-        assertThat(sample).contains("Verdict").contains("Speed cap");
+        assertThat(sample).contains("Pack and parts").contains("Speed cap");
         assertThat(run("worksheet")).startsWith(sample);
     }
 

@@ -25,7 +25,7 @@ class WorksheetCommandTest {
     void saysVerdictChargeBoundAndSpeedInTheFirstFiveLines() {
         List<String> first = CommandRun.of("worksheet").outLines().subList(0, 5);
         assertThat(String.join("\n", first))
-                .containsPattern("(?i)verdict: *conditional")
+                .containsPattern("(?i)pack and parts: *conditional")
                 .containsPattern("(below|above) [0-9.]+ % charge")
                 .containsPattern("[0-9.]+ km/h");
     }
@@ -38,7 +38,8 @@ class WorksheetCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.out())
                 .contains(
-                        "Verdict: " + example.verdict().replace('-', ' ').toUpperCase(Locale.ROOT));
+                        "Pack and parts: "
+                                + example.verdict().replace('-', ' ').toUpperCase(Locale.ROOT));
     }
 
     @ParameterizedTest

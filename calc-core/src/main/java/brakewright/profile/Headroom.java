@@ -6,7 +6,6 @@ import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Use;
-import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
@@ -33,7 +32,7 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
     public static Headroom ofMotorBrake(Situation situation, Settings present, Settings proposed) {
         return new Search(
                         situation,
-                        EnumSet.of(LimitId.MOTOR_BRAKE_CURRENT, LimitId.PACK_REGEN_CURRENT),
+                        Bearing.on(LimitId.MOTOR_BRAKE_CURRENT),
                         proposed::withMotorBrakeCurrent,
                         beyond(Limits.of(situation.nominal(proposed)).motorBrake().value()))
                 .headroom(present);
@@ -53,7 +52,7 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
                 Limits.of(build).packRegen().staticPart(build.battery().temperatureC()).value();
         return new Search(
                         situation,
-                        EnumSet.of(LimitId.PACK_REGEN_CURRENT),
+                        Bearing.on(LimitId.PACK_REGEN_CURRENT),
                         proposed::withPackRegenCurrent,
                         beyond(rating / build.controllers().count()))
                 .headroom(present);

@@ -14,7 +14,6 @@ import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,9 +41,8 @@ import org.jspecify.annotations.Nullable;
 public record Recommendation(
         Settings settings, Build build, Evaluation evaluation, BrakeVerdict brake) {
 
-    private static final Set<LimitId> DRAWING =
-            EnumSet.of(LimitId.PACK_DISCHARGE_CURRENT, LimitId.LOW_VOLTAGE_TAPER);
-    private static final Set<LimitId> RETURNING = EnumSet.of(LimitId.PACK_REGEN_CURRENT);
+    private static final Set<LimitId> DRAWING = Bearing.on(LimitId.PACK_DISCHARGE_CURRENT);
+    private static final Set<LimitId> RETURNING = Bearing.on(LimitId.PACK_REGEN_CURRENT);
 
     /**
      * Finds the set for a situation.

@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
+import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
 import brakewright.spec.Build;
@@ -12,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Everything that bears on the verdict for pack and parts, in one list: whoever judges, searches or
@@ -24,6 +27,7 @@ final class Checks {
     private final Operation operation;
     private final BatteryModel model;
     private final List<Check> all = new ArrayList<>();
+    private final List<Check> cautions = new ArrayList<>();
     private final double safeCharge;
 
     /**
@@ -59,6 +63,15 @@ final class Checks {
     }
 
     /**
+     * What bears on some settings, cautions included: who looks for one keeps within those, too.
+     */
+    List<Check> about(Set<LimitId> settings) {
+        return Stream.concat(all.stream(), cautions.stream())
+                .filter(each -> each.held().setting().filter(settings::contains).isPresent())
+                .toList();
+    }
+
+    /**
      * Returns up to which charge state braking in full or in part is safe for the packs.
      *
      * @return the charge state; the highest in use where nothing is exceeded, 0 where something is
@@ -73,15 +86,14 @@ final class Checks {
             return;
         }
         for (Constraint constraint : limit.constraints()) {
-            if (constraint.id().signal().compareTo(Signal.CAUTION) < 0) {
-                all.add(
-                        PlainCheck.always(
-                                Held.setting(topic, limit.id(), constraint.id())
-                                        .ofPack(constraint.pack()),
-                                set.getAsDouble(),
-                                constraint.limit(),
-                                limit.id().unit()));
-            }
+            Check check =
+                    PlainCheck.always(
+                            Held.setting(topic, limit.id(), constraint.id())
+                                    .ofPack(constraint.pack()),
+                            set.getAsDouble(),
+                            constraint.limit(),
+                            limit.id().unit());
+            (constraint.id().signal() == Signal.CAUTION ? cautions : all).add(check);
         }
     }
 

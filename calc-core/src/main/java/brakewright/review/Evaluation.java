@@ -68,16 +68,7 @@ public record Evaluation(
     public static Evaluation of(Build build, Set<LimitId> settings) {
         Limits limits = Limits.of(build);
         Checks checks = new Checks(build, limits, Operation.of(build, limits));
-        return fold(
-                checks.all().stream()
-                        .filter(
-                                each ->
-                                        each.held()
-                                                .setting()
-                                                .filter(settings::contains)
-                                                .isPresent())
-                        .toList(),
-                checks.safeCharge());
+        return fold(checks.about(settings), checks.safeCharge());
     }
 
     private static Evaluation fold(Checks checks) {

@@ -6,6 +6,7 @@ import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
 import brakewright.profile.Recommendation;
 import brakewright.profile.SingleLimits;
@@ -13,6 +14,8 @@ import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.worksheet.Worksheet;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -52,14 +55,8 @@ final class SettingsTable {
         Settings enter = set.settings();
         motor(limits.motorDrive(), enter.motorDriveCurrent(), now.motorDriveCurrent());
         motor(limits.motorBrake(), enter.motorBrakeCurrent(), now.motorBrakeCurrent());
-        pack(
-                limits.packDischarge().staticPart(build.battery().temperatureC()),
-                enter.packDischargeCurrent(),
-                now.packDischargeCurrent());
-        pack(
-                limits.packRegen().staticPart(build.battery().temperatureC()),
-                enter.packRegenCurrent(),
-                now.packRegenCurrent());
+        pack(limits.packDischarge(), enter.packDischargeCurrent(), now.packDischargeCurrent());
+        pack(limits.packRegen(), enter.packRegenCurrent(), now.packRegenCurrent());
         taper(limits.lowVoltageTaper(), enter.lowVoltageTaper(), now.lowVoltageTaper());
         taper(limits.highVoltageTaper(), enter.highVoltageTaper(), now.highVoltageTaper());
         Limit cap = limits.speedCap();
@@ -85,14 +82,21 @@ final class SettingsTable {
                 LimitWords.brief(limit.binding().id()));
     }
 
-    private void pack(Limit limit, OptionalDouble enter, OptionalDouble current) {
+    private void pack(PackLimit whole, OptionalDouble enter, OptionalDouble current) {
+        Limit limit = whole.staticPart(build.battery().temperatureC());
+        List<Limit> lower =
+                Arrays.stream(build.cellTemperatures())
+                        .mapToObj(whole::staticPart)
+                        .filter(each -> each.value() < limit.value())
+                        .toList();
+        double least = lower.stream().mapToDouble(Limit::value).min().orElse(limit.value());
         double all = single.of(limit.id());
         double each = all / controllers;
         row(
                 name(limit.id()) + (controllers == 1 ? "" : ", each"),
                 amperes(enter),
                 amperes(current),
-                mark(current, each),
+                mark(current, each, least / controllers),
                 Numbers.down(each, 1) + " A",
                 LimitWords.brief(limit.binding().id()));
         if (controllers > 1) {
@@ -103,6 +107,22 @@ final class SettingsTable {
                     "",
                     Numbers.down(all, 1) + " A",
                     "");
+        }
+        colder(whole, limit.value(), current);
+    }
+
+    private void colder(PackLimit whole, double limit, OptionalDouble current) {
+        for (double cellsC : build.cellTemperatures()) {
+            Limit there = whole.staticPart(cellsC);
+            if (there.value() < limit) {
+                row(
+                        "  with cells at " + Numbers.nearest(cellsC, 0) + " °C",
+                        "",
+                        "",
+                        mark(current, there.value() / controllers),
+                        Numbers.down(there.value() / controllers, 1) + " A",
+                        LimitWords.brief(there.binding().id()));
+            }
         }
     }
 
@@ -146,6 +166,13 @@ final class SettingsTable {
         return value.isPresent()
                 ? Numbers.nearest(value.getAsDouble(), value.getAsDouble() < 1.0 ? 2 : 1) + " A"
                 : "not set";
+    }
+
+    /** What is borne at the pack's own temperature alone is no plain yes. */
+    private static String mark(OptionalDouble set, double limit, double least) {
+        return set.isPresent() && set.getAsDouble() <= limit && set.getAsDouble() > least
+                ? ""
+                : mark(set, limit);
     }
 
     private static String mark(OptionalDouble set, double limit) {
