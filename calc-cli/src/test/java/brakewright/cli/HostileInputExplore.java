@@ -41,7 +41,7 @@ class HostileInputExplore {
         List<Timed> slowest = new ArrayList<>();
         for (int i = 0; i < CASES && faults.size() < MOST_FAULTS; i++) {
             HostileCase each = HostileCase.draw(first + i);
-            HostileCase.Outcome outcome = each.run(folder);
+            HostileCase.Outcome outcome = each.runInTime(folder);
             slowest.add(new Timed(outcome.seconds(), each));
             slowest.sort(Comparator.comparingDouble(Timed::seconds).reversed());
             if (slowest.size() > SLOWEST) {

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 class HostileInputTest {
 
     private static final long SEED = 20_261_101L;
-    private static final int CASES = 400;
+    private static final int CASES = 250;
 
     @TempDir Path folder = Path.of("");
 
