@@ -59,6 +59,7 @@ final class HostileArguments {
             case "worksheet" -> worksheet();
             case "check" -> check();
             case "compare" -> compare();
+            case "propose" -> page(List.of("text", "json"));
             case "solve" -> solve();
             case "sweep" -> sweep();
             case "explain" -> explain();
