@@ -17,9 +17,12 @@ import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.tables.ReferenceTables;
 import brakewright.worksheet.Worksheet;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
@@ -116,6 +119,18 @@ class ReadmeTest {
 
     @Test
     void itsComparingSnippetRuns() throws Exception {
+        PrintStream console = System.out;
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+        try {
+            compares();
+        } finally {
+            System.setOut(console);
+        }
+        assertThat(printed.toString(StandardCharsets.UTF_8).lines()).hasSizeGreaterThan(20);
+    }
+
+    private static void compares() throws Exception {
         Path path = Path.of("examples", "vineyard-trail-board.toml");
         // snippet compare begins
         Build board = BuildFile.read(Files.readAllBytes(path), ReferenceTables.load()).build();
