@@ -712,6 +712,12 @@ def compare_constraints(c, group, listed, bounds, loose=()):
         c.number(group, name, got.get(name), bounds.get(name), tolerance, scale=1.0)
 
 
+def compare_least(c, group, limit, least, tolerance=TOLERANCE):
+    """The nominal limit is the least of its constraints; with tolerances the limit is no higher."""
+    c.number(group, "limit", limit.get("limit_nominal", limit["limit"]), least, tolerance)
+    c.rule(limit["limit"] <= least * (1 + tolerance), f"{group} is above its nominal value")
+
+
 def compare_limits(c, v, sheet):
     limits = sheet["limits"]
     t = v.pack_temperature
@@ -723,7 +729,7 @@ def compare_limits(c, v, sheet):
         compare_constraints(c, group, limit["constraints"], bounds, ("winding-heat",))
         least = min(b for b in bounds.values() if b is not NOTHING)
         loose = limit["bound_by"] == "winding-heat"
-        c.number(group, "limit", limit["limit"], least, HEAT_TOLERANCE if loose else TOLERANCE)
+        compare_least(c, group, limit, least, HEAT_TOLERANCE if loose else TOLERANCE)
         c.rule(limit["bound_by"] in bounds, f"{name} is bound by an unknown constraint")
         if not loose:
             c.binds(group, "bound_by", limit["bound_by"], bounds)
@@ -739,8 +745,8 @@ def compare_limits(c, v, sheet):
         group = "limit " + name
         compare_constraints(c, group, limit["constraints"], fixed)
         least = min(b for b in fixed.values() if b is not NOTHING)
-        c.number(group, "limit", limit["limit"], least)
-        c.number(group, "per_controller", limit["per_controller"], least / v.controllers)
+        compare_least(c, group, limit, least)
+        c.number(group, "per_controller", limit["per_controller"], limit["limit"] / v.controllers)
         c.binds(group, "bound_by", limit["bound_by"], fixed)
         if "constraints_at_end_of_use" in limit:
             at_end = v.at_charge(fixed, gaps, v[end])
@@ -787,7 +793,7 @@ def compare_limits(c, v, sheet):
         limit = limits["speed-cap"]
         bounds = v.speed_bounds()
         compare_constraints(c, "limit speed-cap", limit["constraints"], bounds)
-        c.number("limit speed-cap", "limit", limit["limit"], min(bounds.values()))
+        compare_least(c, "limit speed-cap", limit, min(bounds.values()))
         c.binds("limit speed-cap", "bound_by", limit["bound_by"], bounds)
 
 
@@ -818,6 +824,7 @@ UNITLESS = {
     "value",
     "tolerance",
     "limit",
+    "limit_nominal",
     "set",
     "set_per_controller",
     "per_controller",

@@ -37,7 +37,7 @@ class BrokenBuildFilesProperties {
             assertThat(run.out()).isEmpty();
         } else {
             assertThat(run.err()).isEmpty();
-            assertThat(run.out()).contains("Verdict: ", "CAUTIONS");
+            assertThat(run.out()).contains("Pack and parts: ", "Brake: ", "CAUTIONS");
         }
     }
 

@@ -167,7 +167,7 @@ final class RangeTable {
                     "Unlikely: "
                             + Travel.consumption(units, consumption)
                             + " while cruising lies outside the 3 to 50 Wh/km to be expected"
-                            + " of a small vehicle (our own choice). CheckSheet the inputs, above all"
+                            + " of a small vehicle (our own choice). Check the inputs, above all"
                             + " vehicle.drag_area, vehicle.rolling_resistance and the masses.");
         }
     }

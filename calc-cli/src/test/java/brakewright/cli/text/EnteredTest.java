@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 /** What to enter, and what helps at the first stop, where the cells are cold. */
 class EnteredTest {
 
-    private static final String ENTER = "WHAT TO ENTER";
+    private static final String ENTER = "WHAT TO ENTER, ALL OF IT TOGETHER";
     private static final String FIRST = "THE FIRST STOP AFTER A FULL CHARGE";
 
     /** In the cold band of this cell a fifth of its charge rating is permitted. */

@@ -1,0 +1,116 @@
+package brakewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is printed as one decision is typed in as a whole, and asked again. */
+class DecisionTest {
+
+    private static final String BOARD = Example.TRAIL_BOARD.path();
+
+    /** As printed on the worksheet, in its words and its rounding. */
+    @ParameterizedTest
+    @EnumSource
+    void whatIsToBeEnteredIsWithinLimitsAndRecommendsItself(Example example) {
+        List<String> enter = entered(CommandRun.of("worksheet", example.path()).outLines());
+        String[] arguments = new String[2 + 2 * enter.size()];
+        arguments[0] = "worksheet";
+        arguments[1] = example.path();
+        for (int i = 0; i < enter.size(); i++) {
+            arguments[2 + 2 * i] = "--with";
+            arguments[3 + 2 * i] = enter.get(i);
+        }
+        CommandRun run = CommandRun.of(arguments);
+        assertThat(run.err()).isEmpty();
+        if (enter.stream().anyMatch(each -> each.startsWith("high_voltage_taper"))) {
+            assertThat(run.out()).contains("Pack and parts: WITHIN LIMITS");
+        }
+        assertThat(run.out()).doesNotContain("not counted as a protection");
+        assertThat(entered(run.outLines())).isEqualTo(enter);
+    }
+
+    private static List<String> entered(List<String> lines) {
+        return lines.stream()
+                .filter(line -> line.length() > 47 && !line.substring(33, 47).isBlank())
+                .map(DecisionTest::setting)
+                .filter(each -> !each.isEmpty())
+                .toList();
+    }
+
+    private static String setting(String line) {
+        String value = line.substring(33, 47).strip().replace(" to ", "V,").replace(" ", "");
+        if (line.startsWith("  Motor drive, per motor")) {
+            return "motor_drive_current=" + value;
+        }
+        if (line.startsWith("  Motor brake, per motor")) {
+            return "motor_brake_current=" + value;
+        }
+        if (line.startsWith("  Pack discharge")) {
+            return "pack_discharge_current=" + value;
+        }
+        if (line.startsWith("  Pack regen")) {
+            return "pack_regen_current=" + value;
+        }
+        if (line.startsWith("  Low-voltage taper")) {
+            return "low_voltage_taper=" + value;
+        }
+        if (line.startsWith("  High-voltage taper") && !value.equals("none")) {
+            return "high_voltage_taper=" + value;
+        }
+        return line.startsWith("  Speed cap") ? "speed_cap=" + value : "";
+    }
+
+    /** A pack that is safe because the vehicle does not brake is no safe vehicle. */
+    @ParameterizedTest
+    @ValueSource(strings = {"motor_brake_current=0A", "pack_regen_current=0.1A"})
+    void aVehicleWithoutABrakeIsNotCalledSafe(String change) {
+        CommandRun run = CommandRun.of("check", BOARD, "--with", change);
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.out()).contains("NO BRAKE IS LEFT", "Pack: ", "Parts: ", "Brake: ");
+        Map<String, Object> json =
+                JsonMaps.read(
+                        CommandRun.of("check", BOARD, "--with", change, "--format", "json").out());
+        assertThat(JsonMaps.text(JsonMaps.object(json, "brake_verdict"), "word")).isEqualTo("none");
+    }
+
+    @Test
+    void aWeakBrakeCountsWhereOneIsStrict() {
+        assertThat(CommandRun.of("worksheet", Example.TOUR_BOARD.path()).status()).isZero();
+        assertThat(CommandRun.of("worksheet", Example.TOUR_BOARD.path(), "--strict").status())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void theBrakeQuestionIsAnsweredBesideASettingThatIsOverItsLimit() {
+        CommandRun run =
+                CommandRun.of(
+                        "solve",
+                        BOARD,
+                        "--for",
+                        "motor_brake_current",
+                        "--with",
+                        "motor_drive_current=70A",
+                        "--with",
+                        "use.charge_from=70%");
+        assertThat(run.status()).isZero();
+        assertThat(run.out()).contains("38.5");
+    }
+
+    @Test
+    void setsAreProposedSideBySideAndAsTablesToPaste() {
+        CommandRun run = CommandRun.of("propose", BOARD);
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains("[proposals.full-pack]", "[proposals.strong-brake]")
+                .contains("use.charge_from = ", "stands in the way");
+        assertThat(run.outLines()).allMatch(line -> line.length() <= 100);
+        assertThat(CommandRun.of("propose", Example.TRIKE.path()).status()).isZero();
+    }
+}
