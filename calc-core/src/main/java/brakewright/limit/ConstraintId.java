@@ -135,12 +135,6 @@ public enum ConstraintId {
             "wanted-deceleration",
             "all brakes together must reach the deceleration wanted",
             Signal.WARNING,
-            Margin.NONE),
-    /** All brakes together must hold the steepest slope in use. */
-    HELD_SLOPE(
-            "held-slope",
-            "all brakes together must hold the steepest slope in use",
-            Signal.WARNING,
             Margin.NONE);
 
     /** Whether a limit lies below the bare rating. */

@@ -2,7 +2,8 @@
  * The numerical tools that the chapters share: where a quantity passes zero ({@link
  * brakewright.numeric.Root}), what it adds up to ({@link brakewright.numeric.GaussRule} on the
  * {@link brakewright.numeric.Pieces} of an interval), where it is greatest ({@link
- * brakewright.numeric.Greatest}), and points that fill a box evenly ({@link
+ * brakewright.numeric.Greatest}), which is the last step that something permits ({@link
+ * brakewright.numeric.LastStep}), and points that fill a box evenly ({@link
  * brakewright.numeric.SobolPoints}).
  *
  * <p>All are thin: the methods are those of Apache Commons Math, which is named in this package

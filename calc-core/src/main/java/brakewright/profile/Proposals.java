@@ -3,6 +3,7 @@ package brakewright.profile;
 import brakewright.limit.Constraint;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.numeric.LastStep;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
@@ -75,7 +76,13 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
      *     use says [°C]
      */
     public record Proposal(
-            Kind kind, Recommendation set, OptionalDouble chargeFrom, OptionalDouble coldestC) {}
+            Kind kind, Recommendation set, OptionalDouble chargeFrom, OptionalDouble coldestC) {
+
+        /** One for the whole of the use. */
+        static Proposal throughout(Kind kind, Recommendation set) {
+            return new Proposal(kind, set, OptionalDouble.empty(), OptionalDouble.empty());
+        }
+    }
 
     /**
      * What stands in the way of the brake wanted with the pack nearly empty and warm, where it
@@ -138,12 +145,7 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
             List<Proposal> sets = new ArrayList<>();
             Recommendation full = Recommendation.of(situation, entry);
             if (full.isWithinLimits()) {
-                sets.add(
-                        new Proposal(
-                                Kind.FULL_PACK,
-                                full,
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty()));
+                sets.add(Proposal.throughout(Kind.FULL_PACK, full));
             }
             if (!full.isGood()) {
                 strong().ifPresent(sets::add);
@@ -193,20 +195,7 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
         }
 
         private int fullest(int emptiest, int fullest, double coldestC, double wanted) {
-            int low = emptiest;
-            int high = fullest;
-            if (isAsStrong(high, coldestC, wanted)) {
-                return high;
-            }
-            while (high - low > 1) {
-                int middle = (low + high) / 2;
-                if (isAsStrong(middle, coldestC, wanted)) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-            return low;
+            return LastStep.of(emptiest, fullest, charge -> isAsStrong(charge, coldestC, wanted));
         }
 
         private boolean isAsStrong(int charge, double coldestC, double wanted) {
@@ -274,12 +263,7 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                         if (set.isWithinLimits()
                                 && set.brake().word().compareTo(full.brake().word()) <= 0
                                 && !set.settings().equals(full.settings())) {
-                            return Optional.of(
-                                    new Proposal(
-                                            Kind.LEAST_CHANGE,
-                                            set,
-                                            OptionalDouble.empty(),
-                                            OptionalDouble.empty()));
+                            return Optional.of(Proposal.throughout(Kind.LEAST_CHANGE, set));
                         }
                     }
                 }
@@ -375,19 +359,18 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
         }
 
         private OptionalDouble slowEnough(Situation easiest) {
-            int high = (int) Math.floor(use.speedMax() / entry.speedStep());
-            int low = 0;
-            while (high - low > 1) {
-                int middle = (low + high) / 2;
-                double speed = middle * entry.speedStep();
-                if (Recommendation.of(easiest.in(whole -> whole.withSpeedMax(speed)), entry)
-                        .isGood()) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-            return low > 0 ? OptionalDouble.of(low * entry.speedStep()) : OptionalDouble.empty();
+            // the highest speed in use is known not to be slow enough
+            int high = (int) Math.floor(use.speedMax() / entry.speedStep()) - 1;
+            int slowest = LastStep.of(0, Math.max(0, high), step -> isSlowEnough(easiest, step));
+            return slowest > 0
+                    ? OptionalDouble.of(slowest * entry.speedStep())
+                    : OptionalDouble.empty();
+        }
+
+        private boolean isSlowEnough(Situation easiest, int step) {
+            double speed = step * entry.speedStep();
+            return Recommendation.of(easiest.in(whole -> whole.withSpeedMax(speed)), entry)
+                    .isGood();
         }
     }
 }

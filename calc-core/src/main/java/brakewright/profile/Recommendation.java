@@ -3,6 +3,7 @@ package brakewright.profile;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.TaperLimit;
+import brakewright.numeric.LastStep;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.review.Operation;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -120,28 +122,41 @@ public record Recommendation(
 
         Recommendation recommend() {
             Settings driven = driven();
-            Recommendation tapered = judged(situation, returning(driven, true, ANY));
-            if (tapered.isGood()) {
-                return tapered;
-            }
-            Recommendation bare = judged(situation, returning(driven, false, ANY));
-            return bare.isWithinLimits()
-                            && (bare.brake().word().compareTo(tapered.brake().word()) < 0
-                                    || !tapered.isWithinLimits())
-                    ? bare
-                    : tapered;
+            Recommendation tapered = tapered(driven);
+            return tapered.isGood()
+                    ? tapered
+                    : chosen(
+                            tapered,
+                            bare(driven),
+                            (one, other) -> one.brake().word().compareTo(other.brake().word()) < 0);
         }
 
         /** The set within limits that brakes hardest where it brakes least. */
         Recommendation strongest() {
             Settings driven = driven();
-            Recommendation tapered = judged(situation, returning(driven, true, ANY));
-            Recommendation bare = judged(situation, returning(driven, false, ANY));
+            return chosen(
+                    tapered(driven),
+                    bare(driven),
+                    (one, other) -> one.brake().deceleration() > other.brake().deceleration());
+        }
+
+        /** The bare set only where it is within limits, and the tapered one is not or is worse. */
+        private static Recommendation chosen(
+                Recommendation tapered,
+                Recommendation bare,
+                BiPredicate<Recommendation, Recommendation> isBetter) {
             return bare.isWithinLimits()
-                            && (!tapered.isWithinLimits()
-                                    || bare.brake().deceleration() > tapered.brake().deceleration())
+                            && (!tapered.isWithinLimits() || isBetter.test(bare, tapered))
                     ? bare
                     : tapered;
+        }
+
+        private Recommendation tapered(Settings driven) {
+            return judged(situation, returning(driven, true, ANY));
+        }
+
+        private Recommendation bare(Settings driven) {
+            return judged(situation, returning(driven, false, ANY));
         }
 
         /** Everything but what enters the pack. */
@@ -213,22 +228,10 @@ public record Recommendation(
             return at.with(steps[best]);
         }
 
-        /** More is no milder, so the steps are halved; the first is nothing at all. */
+        /** More is no milder; the first step is nothing at all. */
         private int highest(double[] steps, At at, Set<LimitId> about) {
-            int low = 0;
-            int high = steps.length - 1;
-            if (isPermitted(at.with(steps[high]), about)) {
-                return high;
-            }
-            while (high - low > 1) {
-                int middle = (low + high) / 2;
-                if (isPermitted(at.with(steps[middle]), about)) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-            return low;
+            return LastStep.of(
+                    0, steps.length - 1, step -> isPermitted(at.with(steps[step]), about));
         }
 
         private boolean isPermitted(Settings settings, Set<LimitId> about) {

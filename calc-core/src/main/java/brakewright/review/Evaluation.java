@@ -54,7 +54,8 @@ public record Evaluation(
      * @return the evaluation
      */
     public static Evaluation of(Build build, Limits limits, Operation operation) {
-        return fold(new Checks(build, limits, operation));
+        Checks checks = new Checks(build, limits, operation);
+        return fold(checks.all(), checks.safeCharge());
     }
 
     /**
@@ -69,10 +70,6 @@ public record Evaluation(
         Limits limits = Limits.of(build);
         Checks checks = new Checks(build, limits, Operation.of(build, limits));
         return fold(checks.about(settings), checks.safeCharge());
-    }
-
-    private static Evaluation fold(Checks checks) {
-        return fold(checks.all(), checks.safeCharge());
     }
 
     private static Evaluation fold(List<Check> checks, double safeCharge) {

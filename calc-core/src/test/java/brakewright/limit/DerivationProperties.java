@@ -223,8 +223,7 @@ class DerivationProperties {
                         EnumSet.complementOf(
                                 EnumSet.of(
                                         ConstraintId.REMAINING_BRAKE,
-                                        ConstraintId.WANTED_DECELERATION,
-                                        ConstraintId.HELD_SLOPE)));
+                                        ConstraintId.WANTED_DECELERATION)));
     }
 
     /** A number that names an input is that input, not something worked out from it. */

@@ -132,8 +132,8 @@ public final class Vehicles {
      */
     public Build with(Settings settings) {
         return laidOver(
-                movesCap(settings)
-                        ? made(List.of(), new double[0], settings.speedCap())
+                followed(settings).isPresent()
+                        ? made(List.of(), new double[0], followed(settings))
                         : file.build(),
                 settings);
     }
@@ -147,12 +147,7 @@ public final class Vehicles {
      * @throws Impossible if the values do not go together
      */
     public Build at(double[] values, Settings settings) {
-        return laidOver(
-                made(
-                        places,
-                        values,
-                        movesCap(settings) ? settings.speedCap() : OptionalDouble.empty()),
-                settings);
+        return laidOver(made(places, values, followed(settings)), settings);
     }
 
     /**
@@ -174,14 +169,9 @@ public final class Vehicles {
         return Situation.of(
                 ranges,
                 (values, settings) ->
-                        (isExact() && !movesCap(settings)
+                        (isExact() && followed(settings).isEmpty()
                                         ? file.build()
-                                        : made(
-                                                places,
-                                                values,
-                                                movesCap(settings)
-                                                        ? settings.speedCap()
-                                                        : OptionalDouble.empty()))
+                                        : made(places, values, followed(settings)))
                                 .withSettings(settings));
     }
 
@@ -191,9 +181,9 @@ public final class Vehicles {
                 : build.withSettings(build.settings().overlaidBy(settings));
     }
 
-    /** A cap that the use follows makes another use. */
-    private boolean movesCap(Settings settings) {
-        return capIsFollowed && settings.speedCap().isPresent();
+    /** A cap that the use follows makes another use; empty for one that it does not. */
+    private OptionalDouble followed(Settings settings) {
+        return capIsFollowed ? settings.speedCap() : OptionalDouble.empty();
     }
 
     private Build made(List<InputPlace> which, double[] values, OptionalDouble cap) {

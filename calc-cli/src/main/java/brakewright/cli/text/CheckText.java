@@ -6,6 +6,7 @@ import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Judged;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.ChangeWords;
+import brakewright.cli.words.EnteredWords;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -168,13 +169,7 @@ public final class CheckText {
     }
 
     private static String volts(Optional<Taper> taper) {
-        return taper.map(
-                        each ->
-                                Numbers.nearest(each.begins(), 1)
-                                        + " to "
-                                        + Numbers.nearest(each.ends(), 1)
-                                        + " V")
-                .orElse("not set");
+        return taper.map(EnteredWords::volts).orElse("not set");
     }
 
     private void packCurrents() {

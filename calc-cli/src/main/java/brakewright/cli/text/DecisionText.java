@@ -1,7 +1,6 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.LimitWords;
-import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
 import brakewright.profile.Recommendation;
@@ -40,11 +39,6 @@ final class DecisionText {
             case WEAK -> "weak";
             case NONE -> "NONE where it is weakest";
         };
-    }
-
-    /** Where the pack stays within limits up to. */
-    static String safeCharge(double charge) {
-        return charge > 0.0 ? Numbers.down(100.0 * charge, 1) + " %" : "at none";
     }
 
     /** How grave an outcome looks. */

@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.Cautions;
+import brakewright.cli.words.EnteredWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -119,27 +120,11 @@ public final class ProposeText {
 
     private void settings(
             String name, List<Recommendation> sets, Function<Settings, OptionalDouble> setting) {
-        row(
-                name,
-                sets,
-                each -> {
-                    OptionalDouble value = setting.apply(each.settings());
-                    return value.isPresent()
-                            ? Numbers.nearest(
-                                            value.getAsDouble(), value.getAsDouble() < 1.0 ? 2 : 1)
-                                    + " A"
-                            : "not set";
-                });
+        row(name, sets, each -> EnteredWords.amperes(setting.apply(each.settings())));
     }
 
     private static String taper(Optional<Taper> taper) {
-        return taper.map(
-                        each ->
-                                Numbers.nearest(each.begins(), 1)
-                                        + " to "
-                                        + Numbers.nearest(each.ends(), 1)
-                                        + " V")
-                .orElse("none");
+        return taper.map(EnteredWords::volts).orElse("none");
     }
 
     private String speed(OptionalDouble cap) {
@@ -260,12 +245,7 @@ public final class ProposeText {
 
     private void current(String key, OptionalDouble value) {
         if (value.isPresent()) {
-            page.line(
-                    key
-                            + " = \""
-                            + Numbers.nearest(
-                                    value.getAsDouble(), value.getAsDouble() < 1.0 ? 2 : 1)
-                            + " A\"");
+            page.line(key + " = \"" + EnteredWords.amperes(value.getAsDouble()) + '"');
         }
     }
 
@@ -275,9 +255,7 @@ public final class ProposeText {
                         page.line(
                                 key
                                         + " = [\""
-                                        + Numbers.nearest(each.begins(), 1)
-                                        + " V\", \""
-                                        + Numbers.nearest(each.ends(), 1)
-                                        + " V\"]"));
+                                        + EnteredWords.volts(each).replace(" to ", " V\", \"")
+                                        + "\"]"));
     }
 }

@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.cli.words.EnteredWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -75,8 +76,8 @@ final class SettingsTable {
     private void motor(Limit limit, OptionalDouble enter, OptionalDouble current) {
         row(
                 name(limit.id()) + ", per motor",
-                amperes(enter),
-                amperes(current),
+                EnteredWords.amperes(enter),
+                EnteredWords.amperes(current),
                 mark(current, single.of(limit.id())),
                 Numbers.down(single.of(limit.id()), 1) + " A",
                 LimitWords.brief(limit.binding().id()));
@@ -94,16 +95,16 @@ final class SettingsTable {
         double each = all / controllers;
         row(
                 name(limit.id()) + (controllers == 1 ? "" : ", each"),
-                amperes(enter),
-                amperes(current),
+                EnteredWords.amperes(enter),
+                EnteredWords.amperes(current),
                 mark(current, each, least / controllers),
                 Numbers.down(each, 1) + " A",
                 LimitWords.brief(limit.binding().id()));
         if (controllers > 1) {
             row(
                     "  all " + controllers + " controllers together",
-                    amperes(times(enter)),
-                    amperes(times(current)),
+                    EnteredWords.amperes(times(enter)),
+                    EnteredWords.amperes(times(current)),
                     "",
                     Numbers.down(all, 1) + " A",
                     "");
@@ -135,18 +136,11 @@ final class SettingsTable {
     private void taper(TaperLimit limit, Optional<Taper> enter, Optional<Taper> current) {
         row(
                 name(limit.id()),
-                enter.map(SettingsTable::volts).orElse("none"),
-                current.map(SettingsTable::volts).orElse("not set"),
+                enter.map(EnteredWords::volts).orElse("none"),
+                current.map(EnteredWords::volts).orElse("not set"),
                 current.map(taper -> fit(limit, taper)).orElse(""),
                 "",
                 LimitWords.brief(limit.binding().id()));
-    }
-
-    private static String volts(Taper taper) {
-        return Numbers.nearest(taper.begins(), 1)
-                + " to "
-                + Numbers.nearest(taper.ends(), 1)
-                + " V";
     }
 
     private static String fit(TaperLimit limit, Taper taper) {
@@ -159,13 +153,6 @@ final class SettingsTable {
     private void row(
             String name, String enter, String current, String mark, String alone, String holder) {
         page.line(String.format(Locale.ROOT, ROW, name, enter, current, mark, alone, holder));
-    }
-
-    /** Finer where it is small, as it is entered. */
-    private static String amperes(OptionalDouble value) {
-        return value.isPresent()
-                ? Numbers.nearest(value.getAsDouble(), value.getAsDouble() < 1.0 ? 2 : 1) + " A"
-                : "not set";
     }
 
     /** What is borne at the pack's own temperature alone is no plain yes. */

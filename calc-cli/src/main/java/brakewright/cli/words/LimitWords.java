@@ -58,7 +58,6 @@ public final class LimitWords {
             case RIDER_TOLERANCE -> "what the rider bears";
             case REMAINING_BRAKE -> "remaining brake";
             case WANTED_DECELERATION -> "wanted brake";
-            case HELD_SLOPE -> "slope held";
             case CONTROLLER_BACK_EMF -> "controller back-EMF";
             case PACK_BACK_EMF -> "back-EMF above pack";
             case LOOP_GAIN -> "loop gain";
@@ -117,7 +116,6 @@ public final class LimitWords {
             case RIDER_TOLERANCE -> "what the rider bears";
             case REMAINING_BRAKE -> "what is left of the brakes";
             case WANTED_DECELERATION -> "the deceleration wanted";
-            case HELD_SLOPE -> "holding the steepest slope";
             case CONTROLLER_BACK_EMF -> "back-EMF at the controller";
             case PACK_BACK_EMF -> "back-EMF above the pack";
             case LOOP_GAIN -> "the taper's loop gain";
