@@ -12,17 +12,17 @@ import brakewright.profile.Bearing;
 import brakewright.profile.CellMass;
 import brakewright.profile.Solution;
 import brakewright.profile.Solver;
-import brakewright.profile.Tolerances;
 import brakewright.profile.Uncertain;
+import brakewright.profile.Unfavourable;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleFunction;
 
 /**
  * A question for the value of one key that just keeps a vehicle within limits over the whole of its
@@ -51,12 +51,6 @@ record Question(
 
     /** Assumption: our own choice [1]. */
     private static final double BEYOND = 1.1;
-
-    /** Assumption: our own choice; two or three rounds are the rule. */
-    private static final int MOST_ROUNDS = 12;
-
-    /** Verdicts no further apart are the same but for rounding [1]. */
-    private static final double ALIKE = 1e-9;
 
     private static final Set<Input> CURRENTS =
             Set.of(
@@ -239,40 +233,11 @@ record Question(
         Question asked = above(emptiest);
         List<InputPlace> uncertain = spreads.stream().map(Variations.Spread::place).toList();
         List<Uncertain> ranges = spreads.stream().map(Variations.Spread::range).toList();
-        return Optional.of(asked.unfavourable(uncertain, ranges));
-    }
-
-    /**
-     * Answers with a few corners, then looks for a worse one at the answer, until there is none.
-     * What some corners forbid, all forbid; so what all permit at the answer of some is the answer
-     * of all, and the long search is made a few times instead of at every step.
-     */
-    private Solution unfavourable(List<InputPlace> uncertain, List<Uncertain> ranges) {
-        List<double[]> corners = new ArrayList<>();
-        corners.add(ranges.stream().mapToDouble(Uncertain::nominal).toArray());
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            Solution answer = solve(value -> worst(uncertain, corners, value));
-            Tolerances.Corner worst = searched(uncertain, ranges, valueOf(answer));
-            if (Tolerances.badness(worst.evaluation())
-                    <= Tolerances.badness(verdictOf(answer)) + ALIKE) {
-                return answer;
-            }
-            corners.add(worst.values().stream().mapToDouble(Double::doubleValue).toArray());
-        }
-        return solve(value -> searched(uncertain, ranges, value).evaluation());
-    }
-
-    private Tolerances.Corner searched(
-            List<InputPlace> uncertain, List<Uncertain> ranges, double value) {
-        return Tolerances.unfavourable(
-                ranges, values -> build(uncertain, values, value), this::judge);
-    }
-
-    private Evaluation worst(List<InputPlace> uncertain, List<double[]> corners, double value) {
-        return corners.stream()
-                .map(corner -> judge(build(uncertain, corner, value)))
-                .max(Comparator.comparingDouble(Tolerances::badness))
-                .orElseThrow();
+        return Optional.of(
+                Unfavourable.solve(
+                        ranges,
+                        (values, value) -> judge(build(uncertain, values, value)),
+                        asked::solve));
     }
 
     /**
@@ -293,33 +258,13 @@ record Question(
         };
     }
 
-    private static double valueOf(Solution answer) {
-        if (answer instanceof Solution.Found found) {
-            return found.value();
-        }
-        return answer instanceof Solution.All all
-                ? all.value()
-                : ((Solution.None) answer).nearest();
-    }
-
-    private static Evaluation verdictOf(Solution answer) {
-        if (answer instanceof Solution.Found found) {
-            return found.there();
-        }
-        return answer instanceof Solution.All all ? all.there() : ((Solution.None) answer).there();
-    }
-
-    private interface VerdictOf {
-        Evaluation at(double value);
-    }
-
-    private Solution solve(VerdictOf verdict) {
+    private Solution solve(DoubleFunction<Evaluation> verdict) {
         if (isCount()) {
-            return Solver.smallest(verdict::at, (int) low, (int) high);
+            return Solver.smallest(verdict::apply, (int) low, (int) high);
         }
         return isOrdered()
-                ? Solver.highest(verdict::at, low, high)
-                : Solver.highestOfAny(verdict::at, low, high);
+                ? Solver.highest(verdict, low, high)
+                : Solver.highestOfAny(verdict, low, high);
     }
 
     private Build build(List<InputPlace> fixed, double[] values, double asked) {

@@ -60,7 +60,7 @@ class ExampleSolutionsTest {
             assertThat(Evaluation.of(inParallel(build, count)).severity()).isNotPositive();
             assertThat(Evaluation.of(inParallel(build, count - 1)).severity()).isPositive();
         } else if (solution instanceof Solution.None none) {
-            assertThat(none.nearest()).isEqualTo(30.0);
+            assertThat(none.value()).isEqualTo(30.0);
             assertThat(Evaluation.of(inParallel(build, 30)).severity()).isPositive();
         } else {
             assertThat(Evaluation.of(inParallel(build, 1)).severity()).isNotPositive();
@@ -79,7 +79,7 @@ class ExampleSolutionsTest {
             assertThat(verdict.apply(more).severity()).isPositive();
             assertThat(verdict.apply((1.0 - STEP) * value).severity()).isNotPositive();
         } else if (solution instanceof Solution.None none) {
-            assertThat(none.nearest()).isEqualTo(low);
+            assertThat(none.value()).isEqualTo(low);
             assertThat(verdict.apply(low).severity()).isPositive();
             assertThat(none.there()).isEqualTo(verdict.apply(low));
             assertThat(verdict.apply(high).severity()).isPositive();

@@ -23,7 +23,7 @@ public final class BatteryModel {
     private static final double ACCURACY = 1e-10;
 
     /** Assumption: our own choice; between knots the shares of unlike packs bend but gently. */
-    private static final int PIECES = 16;
+    private static final int PIECES = 4;
 
     private final Battery battery;
     private final List<PackModel> packs;

@@ -113,7 +113,10 @@ public final class PackModel {
      * @return r(s,T,t) [Ω]
      */
     public double cellResistance(double charge, double temperatureC, double seconds) {
-        double beyond = Math.max(0.0, seconds - PULSE);
+        if (seconds <= PULSE) {
+            return cellResistance(charge, temperatureC);
+        }
+        double beyond = seconds - PULSE;
         Relaxation relaxation = cell.relaxation();
         return cellResistance(charge, temperatureC)
                 * (1.0 - relaxation.rise() * Math.expm1(-beyond / relaxation.timeConstant()));

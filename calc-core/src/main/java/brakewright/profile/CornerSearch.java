@@ -2,7 +2,9 @@ package brakewright.profile;
 
 import brakewright.numeric.Greatest;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -42,6 +44,19 @@ final class CornerSearch {
      * @return the values at which it is greatest
      */
     double[] greatest(ToDoubleFunction<double[]> measure) {
+        return searched(remembered(measure));
+    }
+
+    /** Corners and middles are met several times. */
+    private static ToDoubleFunction<double[]> remembered(ToDoubleFunction<double[]> measure) {
+        Map<List<Double>, Double> known = new HashMap<>();
+        return values ->
+                known.computeIfAbsent(
+                        Arrays.stream(values).boxed().toList(),
+                        each -> measure.applyAsDouble(values));
+    }
+
+    private double[] searched(ToDoubleFunction<double[]> measure) {
         double[] best = signs(measure);
         double bestValue = measure.applyAsDouble(best);
         double[] nominal = nominal();

@@ -95,15 +95,7 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
         }
 
         private Solution highest(Situation there) {
-            return Solver.highest(
-                    value -> {
-                        Settings set = setting.apply(value);
-                        return Evaluation.of(
-                                there.worst(set, build -> Evaluation.of(build, about).severity()),
-                                about);
-                    },
-                    0.0,
-                    high);
+            return there.highest(setting, build -> Evaluation.of(build, about), 0.0, high);
         }
     }
 }

@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -228,15 +229,26 @@ public record Recommendation(
             return at.with(steps[best]);
         }
 
-        /** More is no milder; the first step is nothing at all. */
+        /**
+         * More is no milder; the first step is nothing at all. The last step that the places known
+         * so far permit is asked about everywhere; a place that forbids it is known from then on.
+         */
         private int highest(double[] steps, At at, Set<LimitId> about) {
-            return LastStep.of(
-                    0, steps.length - 1, step -> isPermitted(at.with(steps[step]), about));
-        }
-
-        private boolean isPermitted(Settings settings, Set<LimitId> about) {
-            return !situation.isPositive(
-                    settings, build -> Evaluation.of(build, about).severity(), known);
+            ToDoubleFunction<Build> severity = build -> Evaluation.of(build, about).severity();
+            int best = steps.length - 1;
+            Optional<double[]> worse;
+            do {
+                best =
+                        LastStep.of(
+                                0,
+                                best,
+                                step ->
+                                        !situation.isPositive(
+                                                at.with(steps[step]), severity, known));
+                worse = situation.positive(at.with(steps[best]), severity);
+                worse.ifPresent(known::add);
+            } while (worse.isPresent() && best > 0);
+            return best;
         }
 
         private static double leastStatic(Build build, boolean isDraw) {

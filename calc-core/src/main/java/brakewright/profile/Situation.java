@@ -1,9 +1,13 @@
 package brakewright.profile;
 
+import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Use;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 
@@ -115,29 +119,39 @@ public final class Situation {
         return -greatest(settings, build -> -measure.applyAsDouble(build));
     }
 
-    /**
-     * Returns whether a measure is positive anywhere within the tolerances. Places where one was
-     * before are looked at first, as nearly always they are where the next one is.
-     *
-     * @param settings all settings
-     * @param measure of a vehicle
-     * @param known such places; a new one is added
-     * @return true if it is
-     */
-    boolean isPositive(Settings settings, ToDoubleFunction<Build> measure, List<double[]> known) {
-        for (double[] values : known) {
-            if (measure.applyAsDouble(with(values, settings)) > 0.0) {
-                return true;
-            }
-        }
+    /** Whether a measure is positive at one of some places within the tolerances. */
+    boolean isPositive(Settings settings, ToDoubleFunction<Build> measure, List<double[]> places) {
+        return places.stream()
+                .anyMatch(values -> measure.applyAsDouble(with(values, settings)) > 0.0);
+    }
+
+    /** Finds the place within the tolerances where a measure is greatest, if it is positive. */
+    Optional<double[]> positive(Settings settings, ToDoubleFunction<Build> measure) {
         double[] worst =
                 new CornerSearch(inputs)
                         .greatest(values -> measure.applyAsDouble(with(values, settings)));
-        boolean isPositive = measure.applyAsDouble(with(worst, settings)) > 0.0;
-        if (isPositive) {
-            known.add(worst);
-        }
-        return isPositive;
+        return Optional.of(worst)
+                .filter(values -> measure.applyAsDouble(with(values, settings)) > 0.0);
+    }
+
+    /**
+     * Finds the highest value that is within limits at the unfavourable side of the tolerances.
+     *
+     * @param setting the settings with a value
+     * @param judge of a vehicle
+     * @param low the lowest value asked about
+     * @param high the highest value asked about
+     * @return the solution, lower values being taken as milder
+     */
+    Solution highest(
+            DoubleFunction<Settings> setting,
+            Function<Build, Evaluation> judge,
+            double low,
+            double high) {
+        return Unfavourable.solve(
+                inputs,
+                (values, asked) -> judge.apply(with(values, setting.apply(asked))),
+                verdict -> Solver.highest(verdict, low, high));
     }
 
     private Build with(double[] values, Settings settings) {

@@ -6,6 +6,20 @@ import brakewright.review.Evaluation;
 public sealed interface Solution {
 
     /**
+     * Returns the value that the answer is about.
+     *
+     * @return the highest or smallest that does, the last of them, or the nearest to doing
+     */
+    double value();
+
+    /**
+     * Returns the verdict at that value.
+     *
+     * @return within limits where there is a value that is
+     */
+    Evaluation there();
+
+    /**
      * A value that just does.
      *
      * @param value the value
@@ -25,8 +39,8 @@ public sealed interface Solution {
     /**
      * No value asked about does.
      *
-     * @param nearest the value asked about that comes nearest
+     * @param value the value asked about that comes nearest
      * @param there the verdict at it, which says why
      */
-    record None(double nearest, Evaluation there) implements Solution {}
+    record None(double value, Evaluation there) implements Solution {}
 }

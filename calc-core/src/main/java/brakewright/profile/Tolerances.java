@@ -10,7 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -132,23 +131,6 @@ public record Tolerances(
     public static Corner unfavourable(List<Uncertain> inputs, Variation variation) {
         Work work = new Work(inputs, variation);
         return work.corner(work.search.greatest(work::badness));
-    }
-
-    /**
-     * Finds the unfavourable corner for a question of its own.
-     *
-     * @param inputs that are not known exactly
-     * @param variation makes the vehicle from their values
-     * @param judge what is asked of a vehicle
-     * @return where that is worst
-     */
-    public static Corner unfavourable(
-            List<Uncertain> inputs, Variation variation, Function<Build, Evaluation> judge) {
-        double[] worst =
-                new CornerSearch(inputs)
-                        .greatest(values -> badness(judge.apply(variation.with(values.clone()))));
-        Build build = variation.with(worst.clone());
-        return new Corner(Arrays.stream(worst).boxed().toList(), build, judge.apply(build));
     }
 
     /**

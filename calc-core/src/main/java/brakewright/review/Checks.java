@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 /**
  * Everything that bears on the verdict for pack and parts, in one list: whoever judges, searches or
@@ -26,31 +26,86 @@ final class Checks {
     private final Limits limits;
     private final Operation operation;
     private final BatteryModel model;
+    private final Predicate<LimitId> wanted;
     private final List<Check> all = new ArrayList<>();
-    private final List<Check> cautions = new ArrayList<>();
-    private final double safeCharge;
+    private double safeCharge;
+
+    private Checks(Build build, Limits limits, Operation set, Predicate<LimitId> wanted) {
+        this.build = build;
+        this.limits = limits;
+        this.operation = set.trusted(limits);
+        this.model = new BatteryModel(build.battery());
+        this.wanted = wanted;
+    }
 
     /**
-     * Makes the checks of a vehicle.
+     * Makes all checks of a vehicle that bear on its verdict.
      *
      * @param build the vehicle
      * @param limits its limits
      * @param set its settings in effect; a taper that is too narrow protects nothing here
      */
-    Checks(Build build, Limits limits, Operation set) {
-        this.build = build;
-        this.limits = limits;
-        this.operation = set.trusted(limits);
-        this.model = new BatteryModel(build.battery());
+    static Checks all(Build build, Limits limits, Operation set) {
+        Checks checks = new Checks(build, limits, set, setting -> true);
+        checks.packs();
+        checks.settings(id -> id.signal() != Signal.CAUTION);
+        checks.restingVoltage();
+        checks.sag();
+        return checks;
+    }
+
+    /**
+     * Makes the checks that bear on some settings, cautions included: who looks for one keeps
+     * within those, too.
+     */
+    static Checks about(Build build, Limits limits, Operation set, Set<LimitId> settings) {
+        Checks checks = new Checks(build, limits, set, settings::contains);
+        checks.packs();
+        checks.settings(id -> true);
+        checks.sag();
+        return checks;
+    }
+
+    List<Check> list() {
+        return all;
+    }
+
+    /**
+     * Returns up to which charge state braking in full or in part is safe for the packs.
+     *
+     * @return the charge state; the highest in use where nothing is exceeded or nothing was asked
+     *     about what is returned, 0 where something is at every charge in use [1]
+     */
+    double safeCharge() {
+        return safeCharge;
+    }
+
+    private void packs() {
         ChargeSearch search = ChargeSearch.of(build, model, limits, operation);
         PackChecks packs = new PackChecks(build, limits, operation, model, search);
-        packs.addTo(all);
-        this.safeCharge = packs.safeCharge();
+        packs.addTo(all, wanted);
+        safeCharge = packs.safeCharge();
+    }
+
+    private void settings(Predicate<ConstraintId> counts) {
         Settings settings = build.settings();
-        setting(limits.motorDrive(), settings.motorDriveCurrent(), Topic.DRIVE_CURRENT_OVER);
-        setting(limits.motorBrake(), settings.motorBrakeCurrent(), Topic.BRAKE_CURRENT_OVER);
-        setting(limits.speedCap(), settings.speedCap(), Topic.SPEED_CAP_OVER);
-        restingVoltage();
+        setting(
+                limits.motorDrive(),
+                settings.motorDriveCurrent(),
+                Topic.DRIVE_CURRENT_OVER,
+                counts);
+        setting(
+                limits.motorBrake(),
+                settings.motorBrakeCurrent(),
+                Topic.BRAKE_CURRENT_OVER,
+                counts);
+        setting(limits.speedCap(), settings.speedCap(), Topic.SPEED_CAP_OVER, counts);
+    }
+
+    private void sag() {
+        if (!wanted.test(LimitId.LOW_VOLTAGE_TAPER)) {
+            return;
+        }
         for (double cellsC : build.cellTemperatures()) {
             if (cellsC <= build.battery().temperatureC()) {
                 all.add(new SagCheck(build, limits, operation, cellsC).check());
@@ -58,42 +113,21 @@ final class Checks {
         }
     }
 
-    List<Check> all() {
-        return all;
-    }
-
-    /**
-     * What bears on some settings, cautions included: who looks for one keeps within those, too.
-     */
-    List<Check> about(Set<LimitId> settings) {
-        return Stream.concat(all.stream(), cautions.stream())
-                .filter(each -> each.held().setting().filter(settings::contains).isPresent())
-                .toList();
-    }
-
-    /**
-     * Returns up to which charge state braking in full or in part is safe for the packs.
-     *
-     * @return the charge state; the highest in use where nothing is exceeded, 0 where something is
-     *     at every charge in use [1]
-     */
-    double safeCharge() {
-        return safeCharge;
-    }
-
-    private void setting(Limit limit, OptionalDouble set, Topic topic) {
-        if (set.isEmpty()) {
+    private void setting(
+            Limit limit, OptionalDouble set, Topic topic, Predicate<ConstraintId> counts) {
+        if (set.isEmpty() || !wanted.test(limit.id())) {
             return;
         }
         for (Constraint constraint : limit.constraints()) {
-            Check check =
-                    PlainCheck.always(
-                            Held.setting(topic, limit.id(), constraint.id())
-                                    .ofPack(constraint.pack()),
-                            set.getAsDouble(),
-                            constraint.limit(),
-                            limit.id().unit());
-            (constraint.id().signal() == Signal.CAUTION ? cautions : all).add(check);
+            if (counts.test(constraint.id())) {
+                all.add(
+                        PlainCheck.always(
+                                Held.setting(topic, limit.id(), constraint.id())
+                                        .ofPack(constraint.pack()),
+                                set.getAsDouble(),
+                                constraint.limit(),
+                                limit.id().unit()));
+            }
         }
     }
 

@@ -4,7 +4,6 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.spec.Build;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -54,8 +53,7 @@ public record Evaluation(
      * @return the evaluation
      */
     public static Evaluation of(Build build, Limits limits, Operation operation) {
-        Checks checks = new Checks(build, limits, operation);
-        return fold(checks.all(), checks.safeCharge());
+        return fold(Checks.all(build, limits, operation));
     }
 
     /**
@@ -64,18 +62,19 @@ public record Evaluation(
      *
      * @param build the vehicle
      * @param settings which
-     * @return the evaluation; of no severity where nothing bears on them
+     * @return the evaluation; of no severity where nothing bears on them, its safe charge that of
+     *     the checks made
      */
     public static Evaluation of(Build build, Set<LimitId> settings) {
         Limits limits = Limits.of(build);
-        Checks checks = new Checks(build, limits, Operation.of(build, limits));
-        return fold(checks.about(settings), checks.safeCharge());
+        return fold(Checks.about(build, limits, Operation.of(build, limits), settings));
     }
 
-    private static Evaluation fold(List<Check> checks, double safeCharge) {
+    private static Evaluation fold(Checks checks) {
+        double safeCharge = checks.safeCharge();
         Check worst = null;
         boolean outside = false;
-        for (Check check : checks) {
+        for (Check check : checks.list()) {
             if (worst == null || check.severity() > worst.severity()) {
                 worst = check;
             }

@@ -2,6 +2,7 @@ package brakewright.review;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
+import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
@@ -13,6 +14,7 @@ import brakewright.spec.ChargingWindow;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Holds what the settings send into and draw from the packs against every constraint, at their own,
@@ -49,10 +51,14 @@ final class PackChecks {
         this.safeCharge = build.use().chargeFrom();
     }
 
-    void addTo(List<Check> checks) {
+    void addTo(List<Check> checks, Predicate<LimitId> wanted) {
         for (double cellsC : build.cellTemperatures()) {
-            new Side(true, cellsC).addTo(checks);
-            new Side(false, cellsC).addTo(checks);
+            if (wanted.test(limits.packRegen().id())) {
+                new Side(true, cellsC).addTo(checks);
+            }
+            if (wanted.test(limits.packDischarge().id())) {
+                new Side(false, cellsC).addTo(checks);
+            }
         }
     }
 

@@ -32,8 +32,8 @@ public record Review(
      * @return verdicts and findings
      */
     public static Review of(Build build, Limits limits, Operation operation) {
-        Checks checks = new Checks(build, limits, operation);
-        List<Finding> findings = told(checks.all(), build.battery().temperatureC());
+        Checks checks = Checks.all(build, limits, operation);
+        List<Finding> findings = told(checks.list(), build.battery().temperatureC());
         Verdict verdict = Verdict.of(findings);
         BrakeVerdict brake = BrakeVerdict.of(build, limits, operation);
         findings.addAll(new SettingReview(build, limits, operation).findings());

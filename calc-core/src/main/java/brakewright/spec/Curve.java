@@ -75,11 +75,25 @@ public final class Curve {
             return ordinates[last];
         }
         Require.number("where a curve is read", abscissa, "");
-        int found = Arrays.binarySearch(abscissas, abscissa);
-        int above = found >= 0 ? found : -found - 1;
+        int above = firstNotBelow(abscissa);
         double share =
                 (abscissa - abscissas[above - 1]) / (abscissas[above] - abscissas[above - 1]);
         return ordinates[above - 1] + share * (ordinates[above] - ordinates[above - 1]);
+    }
+
+    /** The first point at or above a place that lies between the ends. */
+    private int firstNotBelow(double abscissa) {
+        int below = 0;
+        int above = abscissas.length - 1;
+        while (above - below > 1) {
+            int middle = (below + above) >>> 1;
+            if (abscissas[middle] < abscissa) {
+                below = middle;
+            } else {
+                above = middle;
+            }
+        }
+        return above;
     }
 
     /**

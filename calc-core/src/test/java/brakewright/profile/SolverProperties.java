@@ -87,7 +87,7 @@ class SolverProperties {
             assertThat(all.there()).isEqualTo(Evaluation.of(with.apply(1)));
             assertThat(all.there().severity()).isNotPositive();
         } else if (solution instanceof Solution.None none) {
-            assertThat(none.nearest()).isEqualTo(20.0);
+            assertThat(none.value()).isEqualTo(20.0);
             assertThat(none.there()).isEqualTo(Evaluation.of(with.apply(20)));
             namesTheCheck(with.apply(20), none.there());
         } else {
@@ -120,7 +120,7 @@ class SolverProperties {
                 .as("an order taken for granted")
                 .isInstanceOf(Solution.None.class);
         Solution none = Solver.highestOfAny(SolverProperties::twice, 8.0, 10.0);
-        assertThat(((Solution.None) none).nearest()).isEqualTo(8.0);
+        assertThat(none.value()).isEqualTo(8.0);
     }
 
     @Property(tries = 100)
@@ -173,7 +173,7 @@ class SolverProperties {
                         .isNotPositive();
             }
         } else if (solution instanceof Solution.None none) {
-            assertThat(none.nearest()).isEqualTo(low);
+            assertThat(none.value()).isEqualTo(low);
             assertThat(none.there()).isEqualTo(verdict.apply(low));
             namesTheCheck(with.apply(low), none.there());
             for (int step = 0; step <= 10; step++) {

@@ -147,7 +147,7 @@ public final class SolveText {
         if (answer instanceof Solution.None none) {
             return held
                     + ". More than "
-                    + Numbers.nearest(none.nearest(), 0)
+                    + Numbers.nearest(none.value(), 0)
                     + " in parallel were not looked at: their cells would weigh more than the whole"
                     + " vehicle.";
         }
@@ -194,7 +194,7 @@ public final class SolveText {
         }
         Solution.None none = (Solution.None) solution;
         return "No value works, because at "
-                + shown(none.nearest())
+                + shown(none.value())
                 + " "
                 + check(none.there())
                 + " is exceeded"
