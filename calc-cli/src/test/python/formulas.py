@@ -23,28 +23,36 @@ def line_through(points, x):
 
 
 def root(function, low, high):
-    """Narrows down to the last bit; function(low) and function(high) differ in sign.
+    """Narrows down to the last bits; function(low) and function(high) differ in sign.
 
-    By turns a secant, its older end counted half (Illinois), and a bisection.
+    Chandrupatla, Advances in Engineering Software 28 (1997) 145: inverse quadratic
+    interpolation where the three last points allow it, bisection elsewhere.
     """
-    at_low, at_high = function(low), function(high)
-    rising = at_high > 0
-    for step in range(400):
-        middle = 0.5 * (low + high)
-        if middle in (low, high):
-            break
-        if step % 3 and math.isfinite(at_low) and math.isfinite(at_high) and at_low != at_high:
-            part = at_low / (at_low - at_high)
-            # never nearer to an end than a few of the last bits, so that both ends move
-            nearest = 4e-16 * max(abs(low), abs(high)) / (high - low)
-            guess = low + min(1 - nearest, max(nearest, part)) * (high - low)
-            middle = guess if low < guess < high else middle
-        found = function(middle)
-        if (found > 0) == rising:
-            high, at_high, at_low = middle, found, at_low / 2
+    old, at_old = low, function(low)
+    new, at_new = high, function(high)
+    part = 0.5
+    while True:
+        tried = new + part * (old - new)
+        found = function(tried)
+        if (found > 0) == (at_new > 0):
+            third, at_third = new, at_new
         else:
-            low, at_low, at_high = middle, found, at_high / 2
-    return 0.5 * (low + high)
+            third, at_third = old, at_old
+            old, at_old = new, at_new
+        new, at_new = tried, found
+        best, at_best = (new, at_new) if abs(at_new) < abs(at_old) else (old, at_old)
+        least = 4e-16 * abs(best) / abs(old - new) if old != new else 1.0
+        if least > 0.5 or at_best == 0:
+            return best
+        part = 0.5
+        if at_third != at_old and at_new != at_third and math.isfinite(at_third + at_old + at_new):
+            way = (new - old) / (third - old)
+            height = (at_new - at_old) / (at_third - at_old)
+            if height**2 < way and (1 - height) ** 2 < 1 - way:
+                part = at_new / (at_old - at_new) * at_third / (at_old - at_third) + (
+                    (third - new) / (old - new) * at_new / (at_third - at_new)
+                ) * at_old / (at_third - at_old)
+        part = min(1 - least, max(least, part))
 
 
 def first_below(function, knots, parts=24):

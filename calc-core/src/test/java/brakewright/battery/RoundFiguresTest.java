@@ -146,9 +146,9 @@ class RoundFiguresTest {
         assertThat(areEven(one, Builds.barePack(sloping(0.02), 10, 2, 0.01))).isFalse();
     }
 
-    /** A quarter and three quarters of the charge, each in sixteen pieces. */
+    /** A quarter and three quarters of the charge, each in eight pieces. */
     @Test
-    void sixteenPiecesLieBetweenTheKnotsOfUnlikePacks() {
+    void eightPiecesLieBetweenTheKnotsOfUnlikePacks() {
         Cell bent =
                 Builds.withVoltage(
                         sloping(0.01),
@@ -156,8 +156,8 @@ class RoundFiguresTest {
         Pack one = Builds.barePack(bent, 10, 1, 0.0);
         Pack other = Builds.barePack(bent, 10, 1, 0.1);
         double[] expected =
-                IntStream.rangeClosed(0, 32)
-                        .mapToDouble(i -> i <= 16 ? i / 64.0 : 0.25 + 0.75 * (i - 16) / 16.0)
+                IntStream.rangeClosed(0, 16)
+                        .mapToDouble(i -> i <= 8 ? i / 32.0 : 0.25 + 0.75 * (i - 8) / 8.0)
                         .toArray();
         assertThat(new BatteryModel(Builds.joined(Joining.PARALLEL, List.of(one, other))).points())
                 .containsExactly(expected, ROUNDING);

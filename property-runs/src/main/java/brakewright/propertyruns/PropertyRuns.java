@@ -59,9 +59,19 @@ public final class PropertyRuns implements AroundPropertyHook {
         }
         if (!attributes.stereotype().filter("Example"::equals).isPresent()) {
             int tries = attributes.tries().orElse(USUAL_TRIES);
-            attributes.setTries(Math.multiplyExact(tries, times()));
+            attributes.setTries(tries(tries));
         }
         return property.execute();
+    }
+
+    /**
+     * Returns how often to try what is drawn by other means than properties.
+     *
+     * @param usual how often otherwise
+     * @return as often, or so many times more in an exploring run
+     */
+    public static int tries(int usual) {
+        return Math.multiplyExact(usual, times());
     }
 
     /** Whether other seeds than the usual are asked for. */
