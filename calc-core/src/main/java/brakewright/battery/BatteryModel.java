@@ -32,6 +32,12 @@ public final class BatteryModel {
     private final List<PackModel> packs;
     private final ChargeMap map;
 
+    /** The last found: several constraints ask at one charge state, one after the other. */
+    private volatile Branching branching = new Branching(Double.NaN, Double.NaN, new double[0]);
+
+    /** How the packs divide the current at a charge state and a temperature. */
+    private record Branching(double charge, double temperatureC, double[] shares) {}
+
     /**
      * Makes the model of a battery.
      *
@@ -86,8 +92,21 @@ public final class BatteryModel {
         if (packs.size() == 1 || battery.joining() == Joining.SERIES) {
             return 1.0;
         }
-        double own = packs.get(pack).resistance(chargeOf(pack, charge), temperatureC);
-        return ofPacks(charge, temperatureC, 0.0) / own;
+        Branching there = branching;
+        if (there.charge() != charge || there.temperatureC() != temperatureC) {
+            there = branchingAt(charge, temperatureC);
+            branching = there;
+        }
+        return there.shares()[pack];
+    }
+
+    private Branching branchingAt(double charge, double temperatureC) {
+        double[] shares = new double[packs.size()];
+        double together = ofPacks(charge, temperatureC, 0.0);
+        for (int k = 0; k < shares.length; k++) {
+            shares[k] = together / packs.get(k).resistance(chargeOf(k, charge), temperatureC);
+        }
+        return new Branching(charge, temperatureC, shares);
     }
 
     /**
@@ -103,12 +122,14 @@ public final class BatteryModel {
         }
         double[] points = points();
         int best = 0;
+        double found = share(pack, points[0], temperatureC);
         for (int i = 1; i < points.length; i++) {
-            if (share(pack, points[i], temperatureC) > share(pack, points[best], temperatureC)) {
+            double here = share(pack, points[i], temperatureC);
+            if (here > found) {
                 best = i;
+                found = here;
             }
         }
-        double found = share(pack, points[best], temperatureC);
         double refined =
                 Greatest.between(
                         charge -> share(pack, charge, temperatureC),

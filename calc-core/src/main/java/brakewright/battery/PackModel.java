@@ -21,6 +21,12 @@ public final class PackModel {
     private final Pack pack;
     private final Cell cell;
 
+    /** The last found: one duration is asked about at many charge states. */
+    private volatile Lasting lasting = new Lasting(0.0, 1.0);
+
+    /** By how much a current that flows for a time meets more resistance than a pulse. */
+    private record Lasting(double seconds, double factor) {}
+
     /**
      * Makes the model of a pack.
      *
@@ -113,13 +119,18 @@ public final class PackModel {
      * @return r(s,T,t) [Ω]
      */
     public double cellResistance(double charge, double temperatureC, double seconds) {
-        if (seconds <= PULSE) {
-            return cellResistance(charge, temperatureC);
+        Lasting found = lasting;
+        if (found.seconds() != seconds) {
+            found = new Lasting(seconds, rise(seconds));
+            lasting = found;
         }
-        double beyond = seconds - PULSE;
+        return cellResistance(charge, temperatureC) * found.factor();
+    }
+
+    private double rise(double seconds) {
+        double beyond = Math.max(0.0, seconds - PULSE);
         Relaxation relaxation = cell.relaxation();
-        return cellResistance(charge, temperatureC)
-                * (1.0 - relaxation.rise() * Math.expm1(-beyond / relaxation.timeConstant()));
+        return 1.0 - relaxation.rise() * Math.expm1(-beyond / relaxation.timeConstant());
     }
 
     /**

@@ -9,6 +9,7 @@ import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * Collects what limits the current of all packs together: what each pack bears, told as the current
@@ -18,10 +19,15 @@ final class BatteryConstraints {
 
     private final Build build;
     private final BatteryModel model;
+    private final List<GreatestShare> shares;
 
     BatteryConstraints(Build build) {
         this.build = build;
         this.model = new BatteryModel(build.battery());
+        this.shares =
+                IntStream.range(0, model.packs().size())
+                        .mapToObj(place -> new GreatestShare(model, place))
+                        .toList();
     }
 
     PackLimit taking() {
@@ -51,7 +57,7 @@ final class BatteryConstraints {
         List<PackConstraint> all = new ArrayList<>();
         for (int k = 0; k < model.packs().size(); k++) {
             PackModel pack = model.packs().get(k);
-            GreatestShare share = new GreatestShare(model, k);
+            GreatestShare share = shares.get(k);
             List<PackConstraint> own =
                     which.apply(new PackConstraints(pack, build.use().effort(), build.margins()));
             for (PackConstraint constraint : own) {

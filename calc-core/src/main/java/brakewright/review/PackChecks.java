@@ -77,22 +77,30 @@ final class PackChecks {
         private final double[] charges = search.charges();
         private final double[] flows = new double[charges.length];
         private final double[] least = new double[charges.length];
+        private final double[][] permitted;
 
         Side(boolean returning, double cellsC) {
             this.returning = returning;
             this.cellsC = cellsC;
             this.limit = returning ? limits.packRegen() : limits.packDischarge();
             this.topic = returning ? Topic.PACK_RETURN_OVER : Topic.PACK_DRAW_OVER;
+            Arrays.fill(least, Double.POSITIVE_INFINITY);
+            List<PackConstraint> constraints = limit.constraints();
+            this.permitted = new double[constraints.size()][charges.length];
             for (int i = 0; i < charges.length; i++) {
                 flows[i] = flowing(charges[i], cellsC);
+                for (int k = 0; k < permitted.length; k++) {
+                    permitted[k][i] = constraints.get(k).limitAt(charges[i], cellsC);
+                    least[i] = Math.min(least[i], permitted[k][i]);
+                }
             }
-            Arrays.fill(least, Double.POSITIVE_INFINITY);
         }
 
         void addTo(List<Check> checks) {
-            for (PackConstraint constraint : limit.constraints()) {
+            for (int k = 0; k < permitted.length; k++) {
+                PackConstraint constraint = limit.constraints().get(k);
                 if (constraint.variesWithCharge()) {
-                    checks.add(overCharge(constraint));
+                    checks.add(overCharge(constraint, permitted[k]));
                 } else {
                     rating(constraint).ifPresent(checks::add);
                 }
@@ -109,29 +117,26 @@ final class PackChecks {
 
         /** Of the plain ratings only the temperature window changes with the temperature. */
         private Optional<Check> rating(PackConstraint constraint) {
-            double permitted = constraint.limitAt(0.5, cellsC);
-            for (int i = 0; i < least.length; i++) {
-                least[i] = Math.min(least[i], permitted);
-            }
+            double rated = constraint.limitAt(0.5, cellsC);
             double set =
                     returning ? operation.brake().packCurrent() : operation.drive().packCurrent();
             if (cellsC == nominal) {
-                return Optional.of(PlainCheck.always(held(constraint), set, permitted, "A"));
+                return Optional.of(PlainCheck.always(held(constraint), set, rated, "A"));
             }
             return constraint.id() == ConstraintId.TEMPERATURE_WINDOW
                     ? Optional.of(
                             PlainCheck.unless(
-                                    () -> window(constraint, set, permitted),
+                                    () -> window(constraint, set, rated),
                                     held(constraint),
                                     set,
-                                    permitted,
+                                    rated,
                                     "A"))
                     : Optional.empty();
         }
 
-        private Condition window(PackConstraint constraint, double set, double permitted) {
+        private Condition window(PackConstraint constraint, double set, double rated) {
             Cell cell = build.battery().packs().get(Math.max(0, constraint.pack() - 1)).cell();
-            Condition.Excess excess = new Condition.Excess(returning, set, permitted, cellsC);
+            Condition.Excess excess = new Condition.Excess(returning, set, rated, cellsC);
             if (!returning) {
                 return cellsC < cell.discharging().lowestC()
                         ? new Condition.CellsFrom(cell.discharging().lowestC(), excess)
@@ -147,12 +152,7 @@ final class PackChecks {
                     excess);
         }
 
-        private Check overCharge(PackConstraint constraint) {
-            double[] permitted = new double[charges.length];
-            for (int i = 0; i < charges.length; i++) {
-                permitted[i] = constraint.limitAt(charges[i], cellsC);
-                least[i] = Math.min(least[i], permitted[i]);
-            }
+        private Check overCharge(PackConstraint constraint, double[] permitted) {
             return new ChargeCheck(
                     held(constraint),
                     search,
