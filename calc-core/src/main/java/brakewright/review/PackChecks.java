@@ -87,10 +87,17 @@ final class PackChecks {
             Arrays.fill(least, Double.POSITIVE_INFINITY);
             List<PackConstraint> constraints = limit.constraints();
             this.permitted = new double[constraints.size()][charges.length];
+            for (int k = 0; k < permitted.length; k++) {
+                if (!constraints.get(k).variesWithCharge()) {
+                    Arrays.fill(permitted[k], constraints.get(k).limitAt(0.5, cellsC));
+                }
+            }
             for (int i = 0; i < charges.length; i++) {
                 flows[i] = flowing(charges[i], cellsC);
                 for (int k = 0; k < permitted.length; k++) {
-                    permitted[k][i] = constraints.get(k).limitAt(charges[i], cellsC);
+                    if (constraints.get(k).variesWithCharge()) {
+                        permitted[k][i] = constraints.get(k).limitAt(charges[i], cellsC);
+                    }
                     least[i] = Math.min(least[i], permitted[k][i]);
                 }
             }

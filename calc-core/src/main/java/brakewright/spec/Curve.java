@@ -12,12 +12,32 @@ import java.util.Locale;
  */
 public final class Curve {
 
+    private static final int PARTS_PER_POINT = 2;
+
     private final double[] abscissas;
     private final double[] ordinates;
+
+    /** How many even parts of the whole length there are to a unit of it. */
+    private final double partsPerUnit;
+
+    /** For each part a point near its beginning: from there it is not far to any place in it. */
+    private final int[] begins;
 
     private Curve(double[] abscissas, double[] ordinates) {
         this.abscissas = abscissas;
         this.ordinates = ordinates;
+        int last = abscissas.length - 1;
+        double length = abscissas[last] - abscissas[0];
+        int parts = PARTS_PER_POINT * last;
+        this.partsPerUnit = parts / length;
+        this.begins = new int[parts + 2];
+        int above = 1;
+        for (int part = 0; part < begins.length; part++) {
+            while (above < last && abscissas[above] < abscissas[0] + part * length / parts) {
+                above++;
+            }
+            begins[part] = above;
+        }
     }
 
     /**
@@ -83,15 +103,13 @@ public final class Curve {
 
     /** The first point at or above a place that lies between the ends. */
     private int firstNotBelow(double abscissa) {
-        int below = 0;
-        int above = abscissas.length - 1;
-        while (above - below > 1) {
-            int middle = (below + above) >>> 1;
-            if (abscissas[middle] < abscissa) {
-                below = middle;
-            } else {
-                above = middle;
-            }
+        int part = (int) ((abscissa - abscissas[0]) * partsPerUnit);
+        int above = begins[Math.min(part, begins.length - 1)];
+        while (abscissas[above] < abscissa) {
+            above++;
+        }
+        while (abscissas[above - 1] >= abscissa) {
+            above--;
         }
         return above;
     }
