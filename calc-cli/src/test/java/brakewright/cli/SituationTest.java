@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -411,5 +412,52 @@ class SituationTest {
         CommandRun run = run(command, rainy, options);
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("\"snow\"").contains("firmer-brake, ", ", rain");
+    }
+
+    /** A taper that the file sets is taken away by a word, in a proposal as on the command line. */
+    @Test
+    void aTaperMayBeSaidNotToBeSet() {
+        BuildText bare = BuildText.of(Example.TRAIL_BOARD);
+        bare.remove("settings", "low_voltage_taper");
+        String without = builds.put("bare", bare.text());
+        String proposing =
+                builds.put(
+                        "proposing",
+                        BuildText.of(Example.TRAIL_BOARD).text()
+                                + "\n[proposals.bare]\nlow_voltage_taper = \"none\"\n");
+        Map<String, Object> expected = recommended(json("worksheet", without));
+        assertThat(
+                        recommended(
+                                json(
+                                        "worksheet",
+                                        Example.TRAIL_BOARD.path(),
+                                        "--with",
+                                        "low_voltage_taper=none")))
+                .isEqualTo(expected);
+        assertThat(recommended(json("worksheet", proposing, "--proposal", "bare")))
+                .isEqualTo(expected);
+        assertThat(
+                        CommandRun.of(
+                                        "worksheet",
+                                        Example.TRAIL_BOARD.path(),
+                                        "--with",
+                                        "speed_cap=none")
+                                .status())
+                .isEqualTo(2);
+    }
+
+    private static Map<String, Object> json(String... arguments) {
+        List<String> all = new ArrayList<>(List.of(arguments));
+        all.addAll(List.of("--format", "json"));
+        CommandRun run = CommandRun.of(all.toArray(String[]::new));
+        assertThat(run.status()).as(run.err()).isIn(0, 1);
+        return JsonMaps.read(run.out());
+    }
+
+    /** All that does not tell where the values came from. */
+    private static Map<String, Object> recommended(Map<String, Object> sheet) {
+        Map<String, Object> told = new TreeMap<>(sheet);
+        told.keySet().removeAll(List.of("changes", "inputs", "title"));
+        return told;
     }
 }

@@ -34,7 +34,15 @@ record Given(
     Given with(Changes others) {
         Map<Input, Value> all = new EnumMap<>(Input.class);
         all.putAll(values);
-        others.all().forEach((input, change) -> all.put(input, change.value()));
+        others.all()
+                .forEach(
+                        (input, change) -> {
+                            if (change.value() instanceof Value.Unset) {
+                                all.remove(input);
+                            } else {
+                                all.put(input, change.value());
+                            }
+                        });
         return new Given(title, notes, all, packs, lines, proposals, changes.overlaidBy(others));
     }
 

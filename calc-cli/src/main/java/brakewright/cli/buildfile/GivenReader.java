@@ -130,6 +130,7 @@ final class GivenReader {
 
     private void read(Input input, String key, TomlKeys.Entry entry, Map<Input, Value> target) {
         reader.read(Schema.of(input), key, entry.raw(), entry.line())
+                .filter(value -> !(value instanceof Value.Unset))
                 .ifPresent(value -> target.put(input, value));
     }
 

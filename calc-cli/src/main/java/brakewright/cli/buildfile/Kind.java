@@ -28,7 +28,7 @@ sealed interface Kind {
 
     record Measured(Dimension dimension) implements Kind {}
 
-    record MeasuredPair(Dimension dimension) implements Kind {}
+    record MeasuredPair(Dimension dimension, boolean mayBeUnset) implements Kind {}
 
     record Words(List<String> allowed) implements Kind {}
 
@@ -39,7 +39,12 @@ sealed interface Kind {
     }
 
     static Kind pair(Dimension dimension) {
-        return new MeasuredPair(dimension);
+        return new MeasuredPair(dimension, false);
+    }
+
+    /** A pair that may be said not to be set. */
+    static Kind pairOrNone(Dimension dimension) {
+        return new MeasuredPair(dimension, true);
     }
 
     static Kind words(String... allowed) {
@@ -69,7 +74,10 @@ sealed interface Kind {
     /** What to say belongs behind a key of a file. */
     default String expected() {
         if (this instanceof MeasuredPair pair) {
-            return "two values, each " + pair.dimension().text() + " with its unit, in quotes";
+            return "two values, each "
+                    + pair.dimension().text()
+                    + " with its unit, in quotes"
+                    + (pair.mayBeUnset() ? ", or \"none\"" : "");
         }
         if (this instanceof Measured) {
             return expectedUnquoted() + ", in quotes";
@@ -87,7 +95,8 @@ sealed interface Kind {
         if (this instanceof MeasuredPair pair) {
             return "two values with a comma between, each "
                     + pair.dimension().text()
-                    + " with its unit";
+                    + " with its unit"
+                    + (pair.mayBeUnset() ? ", or none" : "");
         }
         if (this instanceof Words words) {
             return "one of " + String.join(", ", words.allowed());

@@ -13,6 +13,9 @@ final class OptionValue {
         }
         Kind kind = entry.kind();
         if (kind instanceof Kind.MeasuredPair pair) {
+            if (pair.mayBeUnset() && text.strip().equals(Value.Unset.WORD)) {
+                return new Value.Unset();
+            }
             String[] parts = text.split(",", -1);
             if (parts.length != 2) {
                 throw new NotAQuantity(

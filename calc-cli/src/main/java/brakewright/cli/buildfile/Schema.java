@@ -718,14 +718,14 @@ final class Schema {
                         "8 A"),
                 entry(
                         Input.SETTINGS_LOW_VOLTAGE_TAPER,
-                        Kind.pair(Dimension.VOLTAGE),
+                        Kind.pairOrNone(Dimension.VOLTAGE),
                         OPTIONAL,
                         1,
                         1000,
                         "[\"33 V\", \"30 V\"]"),
                 entry(
                         Input.SETTINGS_HIGH_VOLTAGE_TAPER,
-                        Kind.pair(Dimension.VOLTAGE),
+                        Kind.pairOrNone(Dimension.VOLTAGE),
                         OPTIONAL,
                         1,
                         1000,

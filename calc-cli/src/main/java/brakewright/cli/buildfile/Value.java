@@ -50,6 +50,13 @@ public sealed interface Value {
         }
     }
 
+    /** What is not set, said so: a taper may be {@code none}. */
+    record Unset() implements Value {
+
+        /** How it is written. */
+        public static final String WORD = "none";
+    }
+
     /**
      * A word out of a set, or free text.
      *

@@ -73,7 +73,9 @@ final class ValueReader {
             return new Value.Number(QuantityParser.parse(text(raw), measured.dimension()));
         }
         if (kind instanceof Kind.MeasuredPair pair) {
-            return pair(raw, pair.dimension());
+            return pair.mayBeUnset() && Value.Unset.WORD.equals(raw)
+                    ? new Value.Unset()
+                    : pair(raw, pair.dimension());
         }
         if (kind instanceof Kind.Ratio || kind instanceof Kind.PlainNumber) {
             return new Value.Number(ratio(raw));

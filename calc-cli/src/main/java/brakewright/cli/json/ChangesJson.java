@@ -21,6 +21,8 @@ final class ChangesJson {
                                 json.number("value", number.quantity().value());
                             } else if (change.value() instanceof Value.Pair pair) {
                                 json.numbers("value", new double[] {pair.first(), pair.second()});
+                            } else if (change.value() instanceof Value.Unset) {
+                                json.text("value", Value.Unset.WORD);
                             }
                             json.text("unit", input.unit());
                             json.text("source", change.source());

@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.EnteredWords;
 import brakewright.cli.words.LimitWords;
@@ -250,12 +251,11 @@ public final class ProposeText {
     }
 
     private void pair(String key, Optional<Taper> taper) {
-        taper.ifPresent(
-                each ->
-                        page.line(
-                                key
-                                        + " = [\""
-                                        + EnteredWords.volts(each).replace(" to ", " V\", \"")
-                                        + "\"]"));
+        page.line(
+                key
+                        + " = "
+                        + taper.map(EnteredWords::volts)
+                                .map(volts -> "[\"" + volts.replace(" to ", " V\", \"") + "\"]")
+                                .orElse('"' + Value.Unset.WORD + '"'));
     }
 }

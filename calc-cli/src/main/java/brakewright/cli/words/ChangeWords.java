@@ -61,6 +61,9 @@ public final class ChangeWords {
         if (value instanceof Value.Number number) {
             return InputWords.nearest(input, number.quantity().value(), units);
         }
+        if (value instanceof Value.Unset) {
+            return Value.Unset.WORD;
+        }
         throw new IllegalArgumentException(input.key() + " is no number");
     }
 }
