@@ -124,7 +124,7 @@ class Driving:
             self.current_for(self.borne, speed),
         )
 
-    def pull_away(self, speed, charge):
+    def pull_away(self, speed, charge, wind=0.0):
         """Time, distance, energy and charge at the terminals to reach a speed; None when never."""
         v = self.v
         u, r, _ = self.pack(charge)
@@ -138,7 +138,7 @@ class Driving:
             fed = driving_current(emf, self.loss, beside)
             if fed < current:
                 current, force = fed, v.drive_force(fed, x)
-            surplus = force - v.resistance_force(x)
+            surplus = force - v.resistance_force(x, 0.0, wind)
             if surplus <= 0:
                 raise ZeroDivisionError
             power = self.power(current, x) + idle
@@ -183,16 +183,24 @@ def one_drive(c, v, pulse, drive, group):
         c.number(group, f"{key} at {s:g}", drive.get(key), expected, tolerance, scale)
 
     launch_and_climb(c, v, pulse, drive, group)
-    for key, word, wind in (
-        ("top_speed_flat_m_per_s", "top_speed_bound_by", 0.0),
-        ("top_speed_headwind_m_per_s", "top_speed_headwind_bound_by", v["use.headwind"]),
+    blow = v["use.headwind"]
+    for key, word, wind, long in (
+        ("top_speed_flat_m_per_s", "top_speed_bound_by", 0.0, PULSE),
+        ("top_speed_headwind_m_per_s", "top_speed_headwind_bound_by", blow, PULSE),
+        ("top_speed_lasting_m_per_s", "top_speed_lasting_bound_by", 0.0, ENDLESS),
+        (
+            "top_speed_headwind_lasting_m_per_s",
+            "top_speed_headwind_lasting_bound_by",
+            blow,
+            ENDLESS,
+        ),
     ):
-        top = v.top_speed(s, 0.0, wind)
+        top = v.top_speed(s, 0.0, wind, long)
         number(key, top, ITERATED)
         if top == 0:
             c.rule(drive[word] == "standstill", f"{word} at {s:g} is {drive[word]}")
         else:
-            bounds = v.drive_currents(top * (1 - 1e-12), s)
+            bounds = v.drive_currents(top * (1 - 1e-12), s, long)
             c.binds(group, f"{word} at {s:g}", drive[word], bounds, 1e-6)
     cruise = v["use.cruise_speed"]
     number("cruise_m_per_s", cruise)
@@ -650,9 +658,11 @@ def town(c, v, row):
 
 
 def leg(v, drive, speed, length, charge):
+    wind = v["use.headwind"]
+
     def ridden(top, steps=160):
-        pull = drive.pull_away(top, charge)
-        return pull and (pull, stop(v, top, charge, steps))
+        pull = drive.pull_away(top, charge, wind)
+        return pull and (pull, stop(v, top, charge, steps, wind=wind))
 
     whole = ridden(speed)
     reached = speed
@@ -680,7 +690,7 @@ def leg(v, drive, speed, length, charge):
     pull, braking = whole
     u, r, _ = drive.pack(charge)
     steady = max(0.0, length - pull[1] - braking["distance"]) / reached
-    holding = drive.power(drive.current_for(v.resistance_force(reached), reached), reached)
+    holding = drive.power(drive.current_for(max(0.0, v.resistance_force(reached, 0.0, wind)), reached), reached)
     holding += v["use.idle_power"]
     drawn = pulse_draw(u, r, holding)
     return {
@@ -711,7 +721,7 @@ def compare_stops(c, v, sheet):
             c.number("stops", f"{field} {at}", row[field], value, BRAKED)
 
 
-def stop(v, speed, charge, steps=160, friction=False, idle=None):
+def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0):
     """A stop with the brakes as they are set: small steps of time, later of speed."""
     inertia = v.mass * (1 + v["vehicle.rotating_share"])
     idle = v["use.idle_power"] if idle is None else idle
@@ -742,7 +752,7 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None):
         emf = v.torque_constant * v.motor_speed(x)
         power = v.motors * (emf * current - loss * current**2)
         into = power * v.controller_efficiency if power > 0 else power / v.controller_efficiency
-        return force + v.mass * rubbing + v.resistance_force(x), into
+        return force + v.mass * rubbing + v.resistance_force(x, 0.0, wind), into
 
     def add(x, dt, power):
         _, u, r = pack()
@@ -833,11 +843,11 @@ def motor_heat(c, v, heat):
     limit = v["motor.winding_limit"]
     cruise = v["use.cruise_speed"]
     drive = Driving(v)
-    # a long ride in calm air
-    holding = drive.current_for(v.resistance_force(cruise), cruise)
+    wind = v["use.headwind"]
+    holding = drive.current_for(max(0.0, v.resistance_force(cruise, 0.0, wind)), cruise)
     omega = v.motor_speed(cruise)
     warm = Nodes(v, holding, v.drag_torque(omega) * omega)
-    reached = v.top_speed(v["use.charge_from"]) >= cruise
+    reached = v.top_speed(v["use.charge_from"], 0.0, wind, ENDLESS) >= cruise
     settles = reached and warm.mean + warm.half < 0 and warm.steady[0] < limit
     start = warm.steady if settles else None
     c.number("heat", "warm winding", heat.get("warm_winding_C"), start and start[0], 1e-9)
@@ -869,14 +879,15 @@ def motor_heat(c, v, heat):
 def pack_heat(c, v, heat):
     drive = Driving(v, ENDLESS)
     cruise = v["use.cruise_speed"]
-    holding = drive.current_for(v.resistance_force(cruise), cruise)
+    wind = v["use.headwind"]
+    holding = drive.current_for(max(0.0, v.resistance_force(cruise, 0.0, wind)), cruise)
     power = drive.power(holding, cruise) + v["use.idle_power"]
     draw = v.set_pack("settings.pack_discharge_current")
     for word, current in (
         ("cruise", lambda u, r: pulse_draw(u, r, power)),
         ("draw", lambda u, r: draw),
     ):
-        reached = word == "draw" or v.top_speed(v["use.charge_from"]) >= cruise
+        reached = word == "draw" or v.top_speed(v["use.charge_from"], 0.0, wind, ENDLESS) >= cruise
         found = warmest(v, drive, current) if reached else None
         place, values = found if found else (None, {})
         keys = {
@@ -971,21 +982,34 @@ def compare_packs(c, v, sheet):
         one_loss(c, v, loss)
 
 
-def whole(v, charge, drawing):
-    """Greatest current out of or into all packs up to the highest speed that is met."""
+def whole(v, charge, drawing, trusted=False):
+    """Greatest current out of or into all packs up to the highest speed that is met.
+
+    Trusted: a taper too narrow to be stable holds nothing back.
+    """
     top = max(v["use.speed_max"], v.get("settings.speed_cap", 0.0))
     t = v.pack_temperature
     u, r = v.open_circuit(charge), v.resistance(charge, t)
     if drawing:
         drive = Driving(v)
         asked = pulse_draw(u, r, drive.power(drive.top, top))
-        return min(drive.pack(charge)[2], math.inf if asked is None else asked)
+        limit = drive.pack(charge)[2]
+        if trusted and too_narrow(v.low_taper(), v.get("settings.low_voltage_taper")):
+            limit = v.set_pack("settings.pack_discharge_current")
+        return min(limit, math.inf if asked is None else asked)
     limit = v.return_limit(charge)
+    if trusted and too_narrow(v.high_taper(), v.get("settings.high_voltage_taper")):
+        limit = v.set_pack("settings.pack_regen_current")
     emf = v.torque_constant * v.motor_speed(top)
     loss = v.loss_resistance(v.ambient)
     best = min(v["settings.motor_brake_current"], emf / (2 * loss))
     power = v.motors * (emf * best - loss * best**2) * v.controller_efficiency
     return min(limit, pulse_return(u, r, max(0.0, power)))
+
+
+def too_narrow(needed, taper):
+    """Whether a taper that is set spans less than the voltage its own current moves."""
+    return taper is not None and abs(taper[0] - taper[1]) < needed[2] * (1 - 1e-9)
 
 
 def own_bounds(v, pack, charge, drawing, fixed_only=False):
@@ -1024,7 +1048,7 @@ def one_load(c, v, load):
 def branches(v, states):
     """Voltages and resistances of the packs at charge states of their own."""
     return [
-        (p.open_circuit(s), p.resistance(s, v.pack_temperature))
+        (p.open_circuit(s), p.first_instant())
         for p, s in zip(v.battery.packs, states)
     ]
 
@@ -1066,17 +1090,10 @@ def one_joint(c, v, joint):
         c.rule(joint["joining"] == word, f"joining {at} is {joint['joining']}")
 
 
-def one_loss(c, v, loss):
+def carried(v, s, place, drawing):
+    """Greatest use of a trip when one pack opens at a charge, and how many are left in the end."""
     battery = v.battery
-    place, drawing = int(loss["pack"]) - 1, loss["while"] == "driving"
-    at = f"of pack {place + 1} lost {loss['while']}"
-    field = "greatest_share_of_trip"
-    if not battery.parallel:
-        c.rule(loss["left"] == "none", f"some are left {at} in series")
-        c.number("packs", f"{field} {at}", loss.get(field), None)
-        return
-    s = v["use.charge_to" if drawing else "use.charge_from"]
-    current = whole(v, s, drawing)
+    current = whole(v, s, drawing, trusted=True)
     each = battery.resistances(s, v.pack_temperature)
     key = f"protection.{'discharge' if drawing else 'charge'}_trip"
     trips = [p.get(key) for p in battery.packs]
@@ -1093,9 +1110,33 @@ def one_loss(c, v, loss):
         if not opening:
             break
         closed -= {max(opening, key=uses.get)}
+    return first, len(closed)
+
+
+def one_loss(c, v, loss):
+    battery = v.battery
+    place, drawing = int(loss["pack"]) - 1, loss["while"] == "driving"
+    at = f"of pack {place + 1} lost {loss['while']}"
+    field = "greatest_share_of_trip"
+    if not battery.parallel:
+        c.rule(loss["left"] == "none", f"some are left {at} in series")
+        c.number("packs", f"{field} {at}", loss.get(field), None)
+        return
+    s = loss.get("charge")
+    if s is None:
+        first, closed = -1.0, None
+    else:
+        first, closed = carried(v, s, place, drawing)
+        # somewhere in the charge in use there may be no worse place than the one that is told
+        low, high = v["use.charge_to"], v["use.charge_from"]
+        for i in range(101):
+            other, left = carried(v, low + (high - low) * i / 100, place, drawing)
+            c.rule(closed == 0 or left > 0, f"all are lost {at} elsewhere")
+            if (left == 0) == (closed == 0):
+                c.rule(other <= first * (1 + 1e-3), f"{other} of a trip {at} is more than told")
     expected = first if first is not None and first >= 0 else None
     c.number("packs", f"{field} {at}", loss.get(field), expected, ITERATED, 1e-3)
-    word = "some" if closed else "none"
+    word = "none" if closed == 0 else "some"
     c.rule(loss["left"] == word, f"{loss['left']} are left {at}, recomputed {word}")
 
 

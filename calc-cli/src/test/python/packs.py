@@ -51,6 +51,13 @@ class Pack:
             result *= 1 + self.get("cell.sustained_rise", 0.0) * passed
         return result
 
+    def first_instant(self):
+        """Least resistance: warm cells, the mildest charge, 0.6 of the pulse, no joints."""
+        each = self["cell.resistance"]
+        for key in ("cell.resistance_by_charge", "cell.resistance_by_temperature"):
+            each *= min((factor for _, factor in self.get(key, [])), default=1.0)
+        return 0.6 * self.series / self.parallel * each
+
     def open_circuit(self, charge):
         return self.series * self.cell_voltage(charge)
 

@@ -29,6 +29,7 @@ from driving import compare_driving
 from formulas import (
     COPPER_COEFFICIENT,
     GRAVITY,
+    PULSE,
     NOTHING,
     air_density,
     driving_current,
@@ -91,8 +92,8 @@ class Vehicle:
     def open_circuit(self, charge):
         return self.battery.open_circuit(charge)
 
-    def resistance(self, charge, temperature):
-        return self.battery.resistance(charge, temperature)
+    def resistance(self, charge, temperature, seconds=PULSE):
+        return self.battery.resistance(charge, temperature, seconds)
 
     def controllers_bound(self):
         return (
@@ -212,10 +213,10 @@ class Vehicle:
     def set_pack(self, key):
         return self[key] * self.controllers
 
-    def drive_currents(self, speed, charge):
+    def drive_currents(self, speed, charge, seconds=PULSE):
         """Motor current each bound permits at a speed and charge state."""
         u = self.open_circuit(charge)
-        r = self.resistance(charge, self.pack_temperature)
+        r = self.resistance(charge, self.pack_temperature, seconds)
         omega = self.motor_speed(speed)
         loss = self.loss_resistance(self.ambient)
         emf = self.torque_constant * omega
@@ -254,11 +255,11 @@ class Vehicle:
             "pack-voltage": by_voltage,
         }
 
-    def top_speed(self, charge, slope=0.0, headwind=0.0):
+    def top_speed(self, charge, slope=0.0, headwind=0.0, seconds=PULSE):
         """Speed at which the largest thrust meets the resistance."""
 
         def surplus(speed):
-            current = min(self.drive_currents(speed, charge).values())
+            current = min(self.drive_currents(speed, charge, seconds).values())
             resisting = self.resistance_force(speed, slope, headwind)
             return self.drive_force(current, speed) - resisting
 

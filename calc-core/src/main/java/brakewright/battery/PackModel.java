@@ -18,6 +18,9 @@ public final class PackModel {
     /** How long the pulse lasts for which cell resistances are given [s]. */
     private static final double PULSE = 10.0;
 
+    /** What of the pulse resistance is there at once, at the least [1]. */
+    public static final double OHMIC_SHARE = 0.6;
+
     private final Pack pack;
     private final Cell cell;
 
@@ -131,6 +134,27 @@ public final class PackModel {
         double beyond = Math.max(0.0, seconds - PULSE);
         Relaxation relaxation = cell.relaxation();
         return 1.0 - relaxation.rise() * Math.expm1(-beyond / relaxation.timeConstant());
+    }
+
+    /**
+     * Returns the least resistance that the first instant of a current may meet: the ohmic share of
+     * the pulse resistance, cells warm and at the charge state where it is least, and nothing for
+     * joints and leads.
+     *
+     * <p>{@code S/P·r·min f_s·min f_T·k} with the ohmic share k = {@value #OHMIC_SHARE}.
+     *
+     * <p>Source of the share: Plett, Algorithms for Battery Management Systems, model cell E2: 0.69
+     * at 25 °C and 0.65 at 45 °C of the 10 s resistance; rounded down, as one cell is not all.
+     *
+     * @return [Ω]
+     */
+    public double leastResistance() {
+        return pack.series()
+                / (double) pack.parallel()
+                * cell.resistance()
+                * cell.resistanceByCharge().least()
+                * cell.resistanceByTemperature().least()
+                * OHMIC_SHARE;
     }
 
     /**

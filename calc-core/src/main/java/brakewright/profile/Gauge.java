@@ -95,6 +95,8 @@ final class Gauge {
             case TOP_SPEED ->
                     Reading.of(
                             drive().topSpeedFlat().speed(), drive().topSpeedFlat().holder().key());
+            case TOP_SPEED_LASTING ->
+                    Reading.of(drive().lastingFlat().speed(), drive().lastingFlat().holder().key());
             case LAUNCH -> Reading.of(drive().launch(), drive().launchBoundBy());
             case TIME_TO_CRUISE ->
                     new PullAway(build, operation.drive(), Road.LEVEL)
@@ -179,12 +181,7 @@ final class Gauge {
         if (!isReached(speed)) {
             return Reading.NONE;
         }
-        Cruise cruise =
-                Cruise.of(
-                        build,
-                        operation.drive(),
-                        new Road(0.0, build.use().riding().headwind()),
-                        speed);
+        Cruise cruise = Cruise.of(build, operation.drive(), Road.ofUse(build), speed);
         return Double.isFinite(cruise.distance()) && cruise.distanceHeld() > 0.0
                 ? Reading.of(cruise.distance())
                 : Reading.NONE;

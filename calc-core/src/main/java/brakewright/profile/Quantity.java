@@ -34,8 +34,10 @@ public enum Quantity {
     STOP_DRY("stop-dry", "m", Sense.LOWER),
     /** Stopping distance on wet level road, reaction left out. */
     STOP_WET("stop-wet", "m", Sense.LOWER),
-    /** Top speed on level road, the speed cap left out. */
+    /** Top speed on level road for a pull of 10 s, the speed cap left out. */
     TOP_SPEED("top-speed", "m/s", Sense.HIGHER),
+    /** Top speed on level road that is held for any time, the speed cap left out. */
+    TOP_SPEED_LASTING("top-speed-lasting", "m/s", Sense.HIGHER),
     /** Acceleration from standstill. */
     LAUNCH("launch", "m/s2", Sense.HIGHER),
     /** Time to the cruise speed of the first profile. */

@@ -42,6 +42,7 @@ public record Tolerances(
                     Quantity.GREATEST_DRAW,
                     Quantity.STOP_DRY,
                     Quantity.TOP_SPEED,
+                    Quantity.TOP_SPEED_LASTING,
                     Quantity.LAUNCH,
                     Quantity.CLIMB,
                     Quantity.HOTTEST_WINDING,

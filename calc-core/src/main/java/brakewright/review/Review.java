@@ -37,7 +37,7 @@ public record Review(
         Verdict verdict = Verdict.of(findings);
         BrakeVerdict brake = BrakeVerdict.of(build, limits, operation);
         findings.addAll(new SettingReview(build, limits, operation).findings());
-        findings.addAll(new SharingReview(build, operation).findings());
+        findings.addAll(new SharingReview(build, limits, operation).findings());
         findings.addAll(new BrakeReview(build, limits, operation, brake).findings());
         findings.addAll(new DriveReview(build, operation).findings());
         findings.addAll(new FactReview(build, operation).findings());

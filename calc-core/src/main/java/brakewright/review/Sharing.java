@@ -5,6 +5,7 @@ import brakewright.battery.Branches;
 import brakewright.battery.PackModel;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
+import brakewright.limit.Limits;
 import brakewright.limit.OnePack;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
@@ -62,7 +63,8 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
     }
 
     /**
-     * Joining one pack to all others.
+     * Joining one pack to all others. What flows in the first instant meets the least resistance
+     * ({@link PackModel#leastResistance}), so that is what counts.
      *
      * @param pack from 1
      * @param permitted the highest current that may flow either way: the lower of the ratings [A]
@@ -95,39 +97,52 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
      *
      * @param pack from 1
      * @param isDraw whether while drawing or while returning
-     * @param greatestUse how much of its trip the most loaded of the others then uses [1]; NaN
-     *     where no trip is known
-     * @param isAllLost whether none is left in the end: the others' trips follow, or they are in
-     *     series
+     * @param greatestUse how much of its trip the most loaded of the others then uses, at the
+     *     charge in use where that is most [1]; NaN where no trip is known
+     * @param charge where that is: of the charge states at which none is left, if there are any;
+     *     NaN where no trip is known [1]
+     * @param isAllLost whether none is left in the end at some charge in use: the others' trips
+     *     follow, or they are in series
      */
-    public record Loss(int pack, boolean isDraw, double greatestUse, boolean isAllLost) {}
+    public record Loss(
+            int pack, boolean isDraw, double greatestUse, double charge, boolean isAllLost) {
+
+        boolean isWorseThan(Loss other) {
+            return isAllLost != other.isAllLost ? isAllLost : greatestUse > other.greatestUse;
+        }
+    }
 
     /**
      * Works out the sharing of a vehicle's packs.
      *
      * @param build the vehicle
+     * @param limits its limits
      * @param operation its settings in effect
      * @return the sharing; empty lists for one pack
      */
-    public static Sharing of(Build build, Operation operation) {
+    public static Sharing of(Build build, Limits limits, Operation operation) {
         return build.battery().isOnePack()
                 ? new Sharing(List.of(), List.of(), List.of())
-                : new Work(build, operation).sharing();
+                : new Work(build, limits, operation).sharing();
     }
 
     private static final class Work {
 
         private final Build build;
         private final Operation operation;
+        private final Operation trusted;
         private final BatteryModel model;
+        private final double[] charges;
         private final double cellsC;
         private final int count;
         private final boolean parallel;
 
-        Work(Build build, Operation operation) {
+        Work(Build build, Limits limits, Operation operation) {
             this.build = build;
             this.operation = operation;
+            this.trusted = operation.trusted(limits);
             this.model = new BatteryModel(build.battery());
+            this.charges = Operation.bends(build, model, limits, trusted);
             this.cellsC = build.battery().temperatureC();
             this.count = model.packs().size();
             this.parallel = build.battery().joining() == Joining.PARALLEL;
@@ -155,15 +170,15 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
             return new Sharing(loads, joints, losses);
         }
 
-        private double whole(boolean draw, double charge) {
+        private double whole(Operation with, boolean draw, double charge) {
             PackState state = PackState.of(model, charge, cellsC);
             return draw
-                    ? operation.drive().greatestDraw(operation.topSpeed(), state)
-                    : operation.brake().greatestReturn(operation.topSpeed(), state);
+                    ? with.drive().greatestDraw(with.topSpeed(), state)
+                    : with.brake().greatestReturn(with.topSpeed(), state);
         }
 
         private Load load(int place, double charge, boolean draw) {
-            double whole = whole(draw, charge);
+            double whole = whole(operation, draw, charge);
             double ownCharge = model.chargeOf(place, charge);
             Limit own =
                     (draw ? OnePack.giving(build, place) : OnePack.taking(build, place))
@@ -232,8 +247,7 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
         }
 
         private Branches.Branch branch(PackModel pack, double charge) {
-            return new Branches.Branch(
-                    pack.openCircuitVoltage(charge), pack.resistance(charge, cellsC));
+            return new Branches.Branch(pack.openCircuitVoltage(charge), pack.leastResistance());
         }
 
         /** What a pack may carry whichever way it turns out to flow. */
@@ -243,12 +257,26 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
                     OnePack.taking(build, place).staticPart(cellsC).value());
         }
 
+        /**
+         * Tapers and motors hold the current down at either end of the charge, so that most flows
+         * somewhere between. The others carry what all carried until the settings react.
+         */
         private Loss loss(int lost, boolean draw) {
             if (!parallel) {
-                return new Loss(lost + 1, draw, Double.NaN, true);
+                return new Loss(lost + 1, draw, Double.NaN, Double.NaN, true);
             }
-            double charge = draw ? build.use().chargeTo() : build.use().chargeFrom();
-            double whole = whole(draw, charge);
+            Loss worst = loss(lost, draw, charges[0]);
+            for (double charge : charges) {
+                Loss here = loss(lost, draw, charge);
+                if (here.isWorseThan(worst)) {
+                    worst = here;
+                }
+            }
+            return worst;
+        }
+
+        private Loss loss(int lost, boolean draw, double charge) {
+            double whole = whole(trusted, draw, charge);
             boolean[] open = new boolean[count];
             open[lost] = true;
             double first = greatestUse(open, whole, charge, draw);
@@ -256,7 +284,12 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
             while (follows) {
                 follows = opensOne(open, whole, charge, draw);
             }
-            return new Loss(lost + 1, draw, first, left(open) == 0);
+            return new Loss(
+                    lost + 1,
+                    draw,
+                    first,
+                    Double.isNaN(first) ? Double.NaN : charge,
+                    left(open) == 0);
         }
 
         private double greatestUse(boolean[] open, double whole, double charge, boolean draw) {

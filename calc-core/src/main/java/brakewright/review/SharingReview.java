@@ -1,6 +1,7 @@
 package brakewright.review;
 
 import brakewright.limit.LimitId;
+import brakewright.limit.Limits;
 import brakewright.limit.Signal;
 import brakewright.spec.Build;
 import brakewright.spec.Joining;
@@ -12,11 +13,13 @@ import java.util.OptionalDouble;
 final class SharingReview {
 
     private final Build build;
+    private final Limits limits;
     private final Operation operation;
     private final List<Finding> findings = new ArrayList<>();
 
-    SharingReview(Build build, Operation operation) {
+    SharingReview(Build build, Limits limits, Operation operation) {
         this.build = build;
+        this.limits = limits;
         this.operation = operation;
     }
 
@@ -24,7 +27,7 @@ final class SharingReview {
         if (build.battery().isOnePack()) {
             return findings;
         }
-        Sharing sharing = Sharing.of(build, operation);
+        Sharing sharing = Sharing.of(build, limits, operation);
         // of two packs, joining the one to the other is joining the other to the one
         sharing.joints().stream()
                 .limit(sharing.joints().size() == 2 ? 1 : Long.MAX_VALUE)
@@ -68,6 +71,8 @@ final class SharingReview {
         findings.add(
                 Double.isNaN(loss.greatestUse())
                         ? finding.build()
-                        : finding.valued(loss.greatestUse(), 1.0, "1").build());
+                        : finding.valued(loss.greatestUse(), 1.0, "1")
+                                .atCharge(loss.charge())
+                                .build());
     }
 }

@@ -33,6 +33,7 @@ final class Braking {
     private final RoadLoad road;
     private final double rollingForce;
     private final double slopeForce;
+    private final double headwind;
     private final LoadTransfer transfer;
     private final double grip;
     private final double mass;
@@ -58,6 +59,7 @@ final class Braking {
         double cosine = 1.0 / Math.hypot(1.0, surroundings.slope());
         this.normal = Gravity.STANDARD * cosine;
         this.rollingForce = road.force(0.0, 0.0, 0.0) * cosine;
+        this.headwind = surroundings.headwind();
         this.slopeForce = mass * normal * surroundings.slope();
         this.transfer = new LoadTransfer(build.vehicle().axles());
         this.grip = surroundings.grip();
@@ -190,7 +192,7 @@ final class Braking {
     }
 
     double airForce(double speed) {
-        return road.airForce(speed);
+        return road.airForce(speed + headwind);
     }
 
     /** The part of the weight that points uphill; negative downhill. */
@@ -199,7 +201,7 @@ final class Braking {
     }
 
     double roadForce(double speed) {
-        return rollingForce + slopeForce + road.airForce(speed);
+        return rollingForce + slopeForce + airForce(speed);
     }
 
     double packPower(double current, double speed) {

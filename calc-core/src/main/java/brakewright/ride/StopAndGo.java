@@ -13,9 +13,9 @@ import brakewright.spec.Use;
 import java.util.Optional;
 
 /**
- * A ride with stops at even distances on level road: pull away with all that is permitted, hold the
- * speed, stop with the electric brake as it is set, again and again until the charge in use is
- * gone.
+ * A ride with stops at even distances on level road, against the headwind in use: pull away with
+ * all that is permitted, hold the speed, stop with the electric brake as it is set, again and again
+ * until the charge in use is gone.
  *
  * <p>What one leg takes and brings back is worked out at several charge states and integrated over
  * the charge, {@code dx = D·Q·ds/q(s)} with the net charge q of a leg of length D. The full pack
@@ -91,13 +91,16 @@ public record StopAndGo(
             this.idlePower = use.riding().idlePower();
             this.length = length;
             this.model = new BatteryModel(build.battery());
-            this.pulling = new Pulling(build, drive, Road.LEVEL);
-            this.pullAway = new PullAway(build, drive, Road.LEVEL);
+            Road road = Road.ofUse(build);
+            this.pulling = new Pulling(build, drive, road);
+            this.pullAway = new PullAway(build, drive, road);
             this.stop =
                     new Stop(
                             build,
                             brake,
-                            new Surroundings(0.0, build.vehicle().grip(), cellsC, false));
+                            Surroundings.of(build)
+                                    .withoutFrictionBrake()
+                                    .withHeadwind(road.headwind()));
         }
 
         Optional<StopAndGo> at(double speed) {

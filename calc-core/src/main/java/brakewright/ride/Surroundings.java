@@ -12,17 +12,21 @@ import brakewright.spec.Build;
  * @param grip friction coefficient of tyre on road [1]
  * @param cellsC cell temperature [°C]
  * @param frictionBrake whether the friction brake helps, if there is one
+ * @param headwind it slows too, so that what must hold is held in calm air [m/s]; negative from
+ *     behind
  */
-public record Surroundings(double slope, double grip, double cellsC, boolean frictionBrake) {
+public record Surroundings(
+        double slope, double grip, double cellsC, boolean frictionBrake, double headwind) {
 
     /**
-     * Returns level dry road, the cells at the pack's temperature, all brakes in use.
+     * Returns level dry road in calm air, the cells at the pack's temperature, all brakes in use.
      *
      * @param build the vehicle
      * @return its ordinary surroundings
      */
     public static Surroundings of(Build build) {
-        return new Surroundings(0.0, build.vehicle().grip(), build.battery().temperatureC(), true);
+        return new Surroundings(
+                0.0, build.vehicle().grip(), build.battery().temperatureC(), true, 0.0);
     }
 
     /**
@@ -32,7 +36,7 @@ public record Surroundings(double slope, double grip, double cellsC, boolean fri
      * @return a changed copy
      */
     public Surroundings withSlope(double rise) {
-        return new Surroundings(rise, grip, cellsC, frictionBrake);
+        return new Surroundings(rise, grip, cellsC, frictionBrake, headwind);
     }
 
     /**
@@ -42,7 +46,7 @@ public record Surroundings(double slope, double grip, double cellsC, boolean fri
      * @return a changed copy
      */
     public Surroundings withGrip(double coefficient) {
-        return new Surroundings(slope, coefficient, cellsC, frictionBrake);
+        return new Surroundings(slope, coefficient, cellsC, frictionBrake, headwind);
     }
 
     /**
@@ -52,6 +56,25 @@ public record Surroundings(double slope, double grip, double cellsC, boolean fri
      * @return a changed copy
      */
     public Surroundings withCells(double temperatureC) {
-        return new Surroundings(slope, grip, temperatureC, frictionBrake);
+        return new Surroundings(slope, grip, temperatureC, frictionBrake, headwind);
+    }
+
+    /**
+     * Returns the same for the electric brake by itself.
+     *
+     * @return a changed copy
+     */
+    public Surroundings withoutFrictionBrake() {
+        return new Surroundings(slope, grip, cellsC, false, headwind);
+    }
+
+    /**
+     * Returns the same against a wind.
+     *
+     * @param wind [m/s]; negative from behind
+     * @return a changed copy
+     */
+    public Surroundings withHeadwind(double wind) {
+        return new Surroundings(slope, grip, cellsC, frictionBrake, wind);
     }
 }

@@ -21,8 +21,12 @@ import java.util.Optional;
  * What the drive achieves at one charge state, the pack at its own temperature.
  *
  * @param charge the charge state [1]
- * @param topSpeedFlat on level road in calm air, the speed cap left out
+ * @param topSpeedFlat on level road in calm air, the speed cap left out; for as long as the pulse
+ *     lasts for which cell resistances are given, 10 s
  * @param topSpeedWind on level road against the headwind in use, likewise
+ * @param lastingFlat the top speed in calm air that is held for any time: the resistance of the
+ *     pack is that of an endless pull
+ * @param lastingWind likewise against the headwind in use
  * @param climb the slopes that are climbed
  * @param launch acceleration from standstill on level road, no more than wheels and rider bear
  *     [m/s²]
@@ -33,6 +37,8 @@ public record DriveSheet(
         double charge,
         TopSpeed.Result topSpeedFlat,
         TopSpeed.Result topSpeedWind,
+        TopSpeed.Result lastingFlat,
+        TopSpeed.Result lastingWind,
         Climb climb,
         double launch,
         String launchBoundBy,
@@ -51,6 +57,10 @@ public record DriveSheet(
         ElectricDrive drive = operation.drive();
         RoadLoad load = RoadLoad.of(build);
         PackState pack = PackState.of(model, charge, build.battery().temperatureC());
+        PackState lasting =
+                PackState.of(
+                        model, charge, build.battery().temperatureC(), Double.POSITIVE_INFINITY);
+        double wind = build.use().riding().headwind();
         Pull standing = drive.pull(0.0, pack);
         double weight = build.mass() * Gravity.STANDARD;
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
@@ -63,7 +73,9 @@ public record DriveSheet(
         return new DriveSheet(
                 charge,
                 TopSpeed.find(drive, load, 0.0, 0.0, pack),
-                TopSpeed.find(drive, load, 0.0, build.use().riding().headwind(), pack),
+                TopSpeed.find(drive, load, 0.0, wind, pack),
+                TopSpeed.find(drive, load, 0.0, 0.0, lasting),
+                TopSpeed.find(drive, load, 0.0, wind, lasting),
                 Climb.of(build, drive, pack),
                 Math.max(0.0, (launch.multiple() * weight - resisting) / build.inertia()),
                 launch.name(),

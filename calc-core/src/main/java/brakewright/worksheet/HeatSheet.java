@@ -33,6 +33,7 @@ public record HeatSheet(
      * @param timeAtBrakeSetting until the winding limit at the brake current, likewise; empty if
      *     never [s]
      * @param afterCruise the drive current after a long ride at the cruise speed on level road
+     *     against the headwind in use
      * @param recovery at rest after the winding limit was reached at the drive current, until a
      *     hard pull of the length in use is borne again; empty where it is not borne even from
      *     cold, or the limit is never reached [s]
@@ -51,9 +52,10 @@ public record HeatSheet(
     static HeatSheet of(Build build, Operation operation) {
         Powertrain powertrain = operation.drive().powertrain();
         double cruise = build.use().riding().cruiseSpeed();
+        double wind = build.use().riding().headwind();
         double holding =
                 powertrain.thrustCurrent(
-                        Math.max(0.0, RoadLoad.of(build).force(cruise, 0.0, 0.0)), cruise);
+                        Math.max(0.0, RoadLoad.of(build).force(cruise, 0.0, wind)), cruise);
         double cruisePower =
                 powertrain.drawnPower(holding, cruise) + build.use().riding().idlePower();
         double draw = operation.drive().packCurrent();
@@ -62,11 +64,12 @@ public record HeatSheet(
                                         operation.drive(),
                                         RoadLoad.of(build),
                                         0.0,
-                                        0.0,
+                                        wind,
                                         PackState.of(
                                                 new BatteryModel(build.battery()),
                                                 build.use().chargeFrom(),
-                                                build.battery().temperatureC()))
+                                                build.battery().temperatureC(),
+                                                Double.POSITIVE_INFINITY))
                                 .speed()
                         >= cruise;
         return new HeatSheet(

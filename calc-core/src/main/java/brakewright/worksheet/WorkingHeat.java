@@ -284,7 +284,7 @@ final class WorkingHeat {
         Term speed = WorkingPower.speed(build);
         WorkingRoad road = new WorkingRoad(build, steps);
         Term rolling = road.rolling(road.mass());
-        Term air = road.calm(road.density(), speed);
+        Term air = road.windy(road.density(), speed);
         Term resistance = road.together(rolling, air);
         Term turning = motor.turning(speed);
         Term torque = motor.drag(turning);

@@ -205,6 +205,37 @@ final class WorkingPack {
                 terms.toArray(Term[]::new));
     }
 
+    /** The least resistance of one pack in the first instant of a current. */
+    Term least(String symbol, int place) {
+        PackModel pack = model.packs().get(place);
+        Cell cell = pack.pack().cell();
+        return steps.add(
+                place + 1,
+                computed(
+                        symbol,
+                        "resistance of pack " + (place + 1) + ", first instant",
+                        pack.leastResistance(),
+                        "Ω"),
+                "S·r·f_s·f_T·k/P",
+                "ohmic share of the pulse resistance, joints and leads not counted on",
+                series(pack),
+                given("r", "of a cell, 10 s", cell.resistance(), "Ω", Input.CELL_RESISTANCE),
+                given(
+                        "f_s",
+                        "its least factor at any charge",
+                        cell.resistanceByCharge().least(),
+                        "",
+                        Input.CELL_RESISTANCE_BY_CHARGE),
+                given(
+                        "f_T",
+                        "its least factor at any temperature",
+                        cell.resistanceByTemperature().least(),
+                        "",
+                        Input.CELL_RESISTANCE_BY_TEMPERATURE),
+                computed("k", "ohmic share, at the least", PackModel.OHMIC_SHARE, ""),
+                given("P", "cells in parallel", pack.pack().parallel(), "", Input.PACK_PARALLEL));
+    }
+
     static Term series(PackModel pack) {
         return given("S", "cells in series", pack.pack().series(), "", Input.PACK_SERIES);
     }

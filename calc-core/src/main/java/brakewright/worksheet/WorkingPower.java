@@ -16,13 +16,11 @@ final class WorkingPower {
 
     private final Build build;
     private final WorkingSteps steps;
-    private final boolean windy;
 
-    /** Against the headwind in use, or in calm air. */
-    WorkingPower(Build build, WorkingSteps steps, boolean windy) {
+    /** Against the headwind in use. */
+    WorkingPower(Build build, WorkingSteps steps) {
         this.build = build;
         this.steps = steps;
-        this.windy = windy;
     }
 
     static Term speed(Build build) {
@@ -50,7 +48,7 @@ final class WorkingPower {
         WorkingRoad road = new WorkingRoad(build, steps);
         Term rolling = road.rolling(road.mass());
         Term density = road.density();
-        Term air = windy ? road.windy(density, speed) : road.calm(density, speed);
+        Term air = road.windy(density, speed);
         Term resistance = road.together(rolling, air);
         WorkingMotor motor = new WorkingMotor(build, steps);
         Term turning = motor.turning(speed);

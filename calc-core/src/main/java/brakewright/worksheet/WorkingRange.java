@@ -56,7 +56,7 @@ final class WorkingRange {
     }
 
     private WorkingOutcome consumption() {
-        Term power = new WorkingPower(build, steps, true).drawn(WorkingPower.speed(build));
+        Term power = new WorkingPower(build, steps).drawn(WorkingPower.speed(build));
         steps.add(
                 computed("e", "consumption", cruise.consumption(), "J/m"),
                 "p/v",
@@ -72,7 +72,7 @@ final class WorkingRange {
     }
 
     private WorkingOutcome range() {
-        Term power = new WorkingPower(build, steps, true).drawn(WorkingPower.speed(build));
+        Term power = new WorkingPower(build, steps).drawn(WorkingPower.speed(build));
         double from = build.use().chargeFrom();
         double middle = 0.5 * (from + cruise.heldDownTo());
         loaded("f", "fullest", from, power);

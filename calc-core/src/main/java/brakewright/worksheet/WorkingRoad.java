@@ -116,7 +116,7 @@ final class WorkingRoad {
         double wind = build.use().riding().headwind();
         return steps.add(
                 computed("F_a", "resistance of the air", load.airForce(speed.value() + wind), "N"),
-                "½·ρ·CdA·(v + w)·abs(v + w)",
+                "½·ρ·CdA·(" + speed.symbol() + " + w)·abs(" + speed.symbol() + " + w)",
                 ROAD,
                 density,
                 dragArea(),

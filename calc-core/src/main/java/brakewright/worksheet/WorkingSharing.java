@@ -20,8 +20,6 @@ import org.jspecify.annotations.Nullable;
 /** How several packs share a current, and how far apart in voltage they may be joined. */
 final class WorkingSharing {
 
-    private static final double MIDDLE = 0.5;
-
     private final Worksheet sheet;
     private final Build build;
     private final WorkingSteps steps = new WorkingSteps();
@@ -154,13 +152,7 @@ final class WorkingSharing {
         StringBuilder sum = new StringBuilder();
         for (int place = 0; place < pack.model().packs().size(); place++) {
             int number = place + 1;
-            Term resistance =
-                    pack.own(
-                            "R" + number,
-                            "resistance of pack " + number,
-                            place,
-                            MIDDLE,
-                            WorkingPack.PULSE);
+            Term resistance = pack.least("R" + number, place);
             if (number == least.pack()) {
                 own = resistance;
             } else {
@@ -200,8 +192,8 @@ final class WorkingSharing {
                 rest);
         return Working.of(
                 ResultId.JOINING,
-                "Highest difference of the voltages at rest at which the packs may be joined, all"
-                        + " near half charge.",
+                "Highest difference of the voltages at rest at which the packs may be joined. In the"
+                        + " first instant a current meets the least resistance.",
                 List.of(pack.temperature()),
                 steps);
     }

@@ -63,8 +63,9 @@ final class WorkingTopSpeed {
                 "Found by search: the one speed at which the thrust F_t meets the resistance F.");
         return Working.of(
                 ResultId.TOP_SPEED,
-                "Steady speed on a level road in calm air, the speed cap left aside, windings at"
-                        + " the temperature of the air.",
+                "Speed on a level road in calm air that the pack gives for 10 s, the speed cap left"
+                        + " aside, windings at the temperature of the air. A pull without end meets"
+                        + " a higher resistance: see the lasting top speed of the worksheet.",
                 List.of(WorkingPack.charge(build, true), pack.temperature()),
                 steps);
     }

@@ -55,11 +55,11 @@ final class WorkingTown {
         Term speed = speed(town);
         PackState state = pack.state(middle, WorkingPack.PULSE);
         PullAway.Reached pull =
-                new PullAway(build, sheet.operation().drive(), Road.LEVEL)
+                new PullAway(build, sheet.operation().drive(), Road.ofUse(build))
                         .to(town.reached(), state)
                         .orElseThrow();
         StopOutcome.Stopped stop = stopped(town.reached(), middle);
-        Term power = new WorkingPower(build, steps, false).drawn(speed);
+        Term power = new WorkingPower(build, steps).drawn(speed);
         Term steady = steady(length, speed, pull, stop);
         Term current = current(middle, power);
         Term charge = charge(middle, pull, stop, steady, current);
@@ -67,7 +67,7 @@ final class WorkingTown {
         distance(town);
         return Working.of(
                 ResultId.TOWN_RANGE,
-                "Distance with stops at even distances on a level road: pull away with all that is"
+                "Distance with stops at even distances on a level road against the headwind in use: pull away with all that is"
                         + " permitted, hold the speed, stop with the electric brake alone.",
                 List.of(
                         computed("s_m", "charge state of the leg shown", middle, ""),
@@ -98,8 +98,9 @@ final class WorkingTown {
 
     private StopOutcome.Stopped stopped(double speed, double charge) {
         Surroundings level =
-                new Surroundings(
-                        0.0, build.vehicle().grip(), build.battery().temperatureC(), false);
+                Surroundings.of(build)
+                        .withoutFrictionBrake()
+                        .withHeadwind(build.use().riding().headwind());
         return (StopOutcome.Stopped)
                 new Stop(build, sheet.operation().brake(), level).from(speed, charge);
     }

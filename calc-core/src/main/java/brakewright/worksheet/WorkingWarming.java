@@ -42,7 +42,7 @@ final class WorkingWarming {
     }
 
     private WorkingOutcome working() {
-        Term power = new WorkingPower(build, steps, false).drawn(WorkingPower.speed(build));
+        Term power = new WorkingPower(build, steps).drawn(WorkingPower.speed(build));
         double from = build.use().chargeFrom();
         double to = build.use().chargeTo();
         Term lost =

@@ -128,7 +128,7 @@ public record Worksheet(
      * @return the sharing, empty for one pack; made anew each time
      */
     public Sharing sharing() {
-        return Sharing.of(build, operation);
+        return Sharing.of(build, limits, operation);
     }
 
     /**

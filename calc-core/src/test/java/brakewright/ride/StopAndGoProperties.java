@@ -77,13 +77,18 @@ class StopAndGoProperties {
         Operation operation = Operation.of(build, Limits.of(build));
         BatteryModel model = new BatteryModel(build.battery());
         double cells = build.battery().temperatureC();
-        Pulling pulling = new Pulling(build, operation.drive(), Road.LEVEL);
-        PullAway pullAway = new PullAway(build, operation.drive(), Road.LEVEL);
+        Pulling pulling = new Pulling(build, operation.drive(), Road.ofUse(build));
+        PullAway pullAway = new PullAway(build, operation.drive(), Road.ofUse(build));
         Stop stop =
                 new Stop(
                         build,
                         operation.brake(),
-                        new Surroundings(0.0, build.vehicle().grip(), cells, false));
+                        new Surroundings(
+                                0.0,
+                                build.vehicle().grip(),
+                                cells,
+                                false,
+                                build.use().riding().headwind()));
         double idle = build.use().riding().idlePower();
         double from = build.use().chargeFrom();
         double width = (from - build.use().chargeTo()) / STEPS;

@@ -209,7 +209,8 @@ class StopProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 20.0) double speed) {
         Powertrain train = Powertrain.of(any);
         ElectricBrake endless = new ElectricBrake(train, 1e6, 1e6, Optional.empty());
-        Surroundings where = new Surroundings(slope, grip, any.battery().temperatureC(), false);
+        Surroundings where =
+                new Surroundings(slope, grip, any.battery().temperatureC(), false, 0.0);
         double force = new Braking(any, endless, where).electricForce(1e6, speed, 1.0);
         double multiple = new LoadTransfer(any.vehicle().axles()).brakingGrip(grip);
         double normal = 9.80665 * any.mass() * Math.cos(Math.atan(slope));

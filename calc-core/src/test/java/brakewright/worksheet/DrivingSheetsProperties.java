@@ -68,9 +68,13 @@ class DrivingSheetsProperties {
                             assertThat(sheet.launch() * reached.time())
                                     .isGreaterThanOrEqualTo(cruise * (1.0 - ROUNDING));
                         });
+        assertThat(sheet.lastingFlat().speed())
+                .isLessThanOrEqualTo(sheet.topSpeedFlat().speed() + ROUNDING);
         if (build.use().riding().headwind() >= 0.0) {
             assertThat(sheet.topSpeedWind().speed())
                     .isLessThanOrEqualTo(sheet.topSpeedFlat().speed() + ROUNDING);
+            assertThat(sheet.lastingWind().speed())
+                    .isLessThanOrEqualTo(sheet.lastingFlat().speed() + ROUNDING);
         }
     }
 

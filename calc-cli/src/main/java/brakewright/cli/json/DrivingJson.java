@@ -38,6 +38,10 @@ final class DrivingJson {
         json.text("top_speed_bound_by", drive.topSpeedFlat().holder().key());
         json.number("top_speed_headwind_m_per_s", drive.topSpeedWind().speed());
         json.text("top_speed_headwind_bound_by", drive.topSpeedWind().holder().key());
+        json.number("top_speed_lasting_m_per_s", drive.lastingFlat().speed());
+        json.text("top_speed_lasting_bound_by", drive.lastingFlat().holder().key());
+        json.number("top_speed_headwind_lasting_m_per_s", drive.lastingWind().speed());
+        json.text("top_speed_headwind_lasting_bound_by", drive.lastingWind().holder().key());
         climb(drive.climb());
         json.number("launch_m_per_s2", drive.launch());
         json.text("launch_bound_by", drive.launchBoundBy());

@@ -61,6 +61,7 @@ final class SharingJson {
         json.number("pack", loss.pack());
         json.text("while", way(loss.isDraw()));
         json.number("greatest_share_of_trip", loss.greatestUse());
+        json.number("charge", loss.charge());
         json.text("left", loss.isAllLost() ? "none" : "some");
         json.endObject();
     }

@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 /** What the drive achieves, quarter by quarter of the charge. */
 final class DriveTable {
 
-    private static final String ROW = "  %6s %10s  %-19s %10s %11s  %-15s %9s";
+    private static final String ROW = "  %6s %10s  %-17s %10s %10s %10s  %-13s %8s";
 
     private final Worksheet sheet;
     private final UnitSystem units;
@@ -41,7 +41,9 @@ final class DriveTable {
                         + " cells at "
                         + Numbers.nearest(sheet.build().battery().temperatureC(), 0)
                         + " °C");
-        page.line(String.format(Locale.ROOT, ROW, "", "", "", "time to", "", "", "steepest"));
+        page.line(
+                String.format(
+                        Locale.ROOT, ROW, "", "", "", "time to", "top speed", "", "", "steepest"));
         page.line(
                 String.format(
                         Locale.ROOT,
@@ -50,7 +52,8 @@ final class DriveTable {
                         "launch",
                         "held down by",
                         units.speedText(use.riding().cruiseSpeed()),
-                        "top speed",
+                        "for 10 s",
+                        "lasting",
                         "held down by",
                         "climb"));
         rows.forEach(this::row);
@@ -83,7 +86,8 @@ final class DriveTable {
                                 ? Numbers.time(row.toCruise().get().time())
                                 : "never",
                         units.speedText(row.topSpeedFlat().speed()),
-                        holder(row.topSpeedFlat().holder()),
+                        units.speedText(row.lastingFlat().speed()),
+                        holder(row.lastingFlat().holder()),
                         steepest(row.climb().steepest())));
     }
 
@@ -157,12 +161,12 @@ final class DriveTable {
                 (wind > 0.0
                                 ? "Against a headwind of " + units.speedText(wind)
                                 : "With a wind of " + units.speedText(-wind) + " from behind")
-                        + " the top speed is "
-                        + units.speedText(full.topSpeedWind().speed())
+                        + " the lasting top speed is "
+                        + units.speedText(full.lastingWind().speed())
                         + " at "
                         + Numbers.percent(full.charge())
                         + " charge and "
-                        + units.speedText(empty.topSpeedWind().speed())
+                        + units.speedText(empty.lastingWind().speed())
                         + " at "
                         + Numbers.percent(empty.charge())
                         + ".");

@@ -2,9 +2,12 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.powertrain.ElectricBrake;
 import brakewright.review.FirstStop;
+import brakewright.review.TaperReach;
 import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
+import brakewright.spec.Taper;
 import brakewright.worksheet.FirstStopHelp;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
@@ -128,19 +131,15 @@ final class FirstStopText {
         if (!none) {
             ways.add("lower the pack regen current to " + regen + " A per controller");
         }
-        Optional<String> taper =
-                sheet.limits()
-                        .highVoltageTaper()
-                        .value()
-                        .filter(each -> isVoltage)
-                        .map(
-                                each ->
-                                        "set a high-voltage taper from "
-                                                + Numbers.down(each.begins(), 1)
-                                                + " to "
-                                                + Numbers.down(each.ends(), 1)
-                                                + " V");
-        taper.ifPresent(ways::add);
+        Optional<Taper> taper = sheet.limits().highVoltageTaper().value().filter(each -> isVoltage);
+        taper.map(
+                        each ->
+                                "set a high-voltage taper from "
+                                        + Numbers.down(each.begins(), 1)
+                                        + " to "
+                                        + Numbers.down(each.ends(), 1)
+                                        + " V")
+                .ifPresent(ways::add);
         String start = isBesides ? "besides, " : "";
         String list = ways.isEmpty() ? "" : capital(start + String.join("; or ", ways)) + ".";
         return (list
@@ -150,16 +149,38 @@ final class FirstStopText {
                                         + " charge no current into the pack is safe, however low it"
                                         + " is set."
                                 : "")
-                        + weaker(!none, taper.isPresent()))
+                        + weaker(!none, taper))
                 .strip();
     }
 
-    private static String weaker(boolean regen, boolean taper) {
+    private String weaker(boolean regen, Optional<Taper> taper) {
+        String reach = taper.map(this::reach).orElse("");
         if (regen) {
             return " A lower regen current weakens the electric brake at every charge"
-                    + (taper ? ", a taper only while the pack is full." : ".");
+                    + (reach.isEmpty() ? "." : ", a taper " + reach + ".");
         }
-        return taper ? " A taper weakens the electric brake while the pack is full." : "";
+        return reach.isEmpty() ? "" : " A taper weakens the electric brake " + reach + ".";
+    }
+
+    private String reach(Taper taper) {
+        ElectricBrake brake = sheet.operation().brake();
+        return TaperReach.from(
+                        sheet.build(),
+                        new ElectricBrake(
+                                brake.powertrain(),
+                                brake.motorCurrent(),
+                                brake.packCurrent(),
+                                Optional.of(taper)))
+                .stream()
+                .mapToObj(
+                        charge ->
+                                charge <= sheet.build().use().chargeTo()
+                                        ? "at every charge, too, the more the fuller the pack is"
+                                        : "only above "
+                                                + Numbers.percent(charge)
+                                                + " charge, the more the fuller the pack is")
+                .findFirst()
+                .orElse("");
     }
 
     private static String capital(String sentence) {

@@ -122,7 +122,8 @@ final class SharingTable {
                             + Numbers.down(joint.difference(), 2)
                             + " V: then no more than "
                             + Numbers.down(joint.permitted(), 1)
-                            + " A flow. Between a full and an empty one "
+                            + " A flow, counted with the least resistance, which is that of the"
+                            + " first instant. Between a full and an empty one "
                             + Numbers.up(joint.worst(), 0)
                             + " A would."
                             + told(joint));
@@ -161,7 +162,11 @@ final class SharingTable {
         if (Double.isNaN(loss.greatestUse())) {
             return "not computed, for the trip currents of the others are not given";
         }
-        String use = Numbers.up(100.0 * loss.greatestUse(), 0) + " % of a trip current";
+        String use =
+                Numbers.up(100.0 * loss.greatestUse(), 0)
+                        + " % of a trip current (at "
+                        + Numbers.percent(loss.charge())
+                        + " charge)";
         if (loss.isAllLost()) {
             return "the rest would carry " + use + " and opens too: nothing is left";
         }

@@ -34,8 +34,9 @@ final class DrivingWords {
                                     : "Join pack " + finding.pack() + " to the others only while")
                             + " the resting voltages differ by less than "
                             + Numbers.down(finding.value().orElseThrow(), 2)
-                            + " V (measure both); beyond, the equalising current exceeds the lower"
-                            + " of their ratings.";
+                            + " V (measure both). That counts with the least resistance, which is that"
+                            + " of the first instant and of warm cells; beyond, the equalising"
+                            + " current may exceed the lower of their ratings.";
             case PACK_LOSS_CASCADES -> cascade(finding);
             case CLIMB_SHORT ->
                     "The steepest slope that the drive holds with the fullest pack is "
@@ -92,7 +93,10 @@ final class DrivingWords {
                         ? "The low-voltage taper ends at "
                                 + Numbers.nearest(finding.value().getAsDouble(), 1)
                                 + " V; let it end at or above "
-                        : "No low-voltage taper is set; let one end at or above ")
+                        : build.settings().lowVoltageTaper().isPresent()
+                                ? "The low-voltage taper that is set is too narrow to count on; let"
+                                        + " a wider one end at or above "
+                                : "No low-voltage taper is set; let one end at or above ")
                 + Numbers.up(finding.limit().orElseThrow(), 1)
                 + " V, as wide as said above.";
     }
@@ -109,8 +113,9 @@ final class DrivingWords {
                 + (draw ? "driving" : "braking")
                 + ", the others must carry up to "
                 + Numbers.up(100.0 * finding.value().getAsDouble(), 0)
-                + " % of their trip current and disconnect too: nothing is left to drive"
-                + " or brake with.";
+                + " % of their trip current (at "
+                + Numbers.percent(finding.charge().orElseThrow())
+                + " charge) and disconnect too: nothing is left to drive or brake with.";
     }
 
     private static String percent(double slope) {

@@ -69,7 +69,8 @@ public final class MeasureWords {
             case GREATEST_DRAW -> "highest pack draw";
             case STOP_DRY -> "stop from " + at + ", dry";
             case STOP_WET -> "stop from " + at + ", wet";
-            case TOP_SPEED -> "top speed";
+            case TOP_SPEED -> "top speed for 10 s";
+            case TOP_SPEED_LASTING -> "top speed, lasting";
             case LAUNCH -> "launch";
             case TIME_TO_CRUISE -> "time to " + at;
             case CLIMB -> "steepest climb";
@@ -99,7 +100,7 @@ public final class MeasureWords {
             case SAFE_CHARGE -> number > 0.0 ? Numbers.down(100.0 * number, 1) + " %" : "at none";
             case CLIMB -> Numbers.nearest(100.0 * number, 1) + " %";
             case STOP_DRY, STOP_WET -> units.lengthText(number);
-            case TOP_SPEED, SPEED_CAP -> units.speedText(number);
+            case TOP_SPEED, TOP_SPEED_LASTING, SPEED_CAP -> units.speedText(number);
             case RANGE -> distance(number, 1);
             case LAUNCH -> acceleration(units, number);
             case TIME_TO_CRUISE -> Numbers.nearest(number, 1) + " s";
@@ -126,7 +127,8 @@ public final class MeasureWords {
         String text =
                 switch (quantity) {
                     case SAFE_CHARGE, CLIMB -> Numbers.nearest(100.0 * number, 1);
-                    case TOP_SPEED, SPEED_CAP -> Numbers.nearest(units.speed(number), 1);
+                    case TOP_SPEED, TOP_SPEED_LASTING, SPEED_CAP ->
+                            Numbers.nearest(units.speed(number), 1);
                     case STOP_DRY, STOP_WET -> length(number);
                     case RANGE ->
                             Numbers.nearest(

@@ -1,0 +1,117 @@
+package brakewright.cli;
+
+import static brakewright.cli.JsonMaps.number;
+import static brakewright.cli.JsonMaps.object;
+import static brakewright.cli.JsonMaps.objects;
+import static brakewright.cli.JsonMaps.text;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What an independent simulation of the examples, stepped through time from first principles, gave
+ * for what lies between the ends of the charge, against the wind, and in a long pull.
+ */
+@Tag("outside")
+class SimulatedRidesTest {
+
+    private static Map<String, Object> sheet(Example example, String... options) {
+        List<String> all = new ArrayList<>(List.of("worksheet", example.path()));
+        all.addAll(List.of("--format", "json"));
+        all.addAll(List.of(options));
+        CommandRun run = CommandRun.of(all.toArray(String[]::new));
+        assertThat(run.status()).as(run.err()).isIn(0, 1);
+        return JsonMaps.read(run.out());
+    }
+
+    /** Tapers fade the current at both ends of the charge; between them 89 and 78 % of a trip. */
+    @Test
+    void theLossOfAPackIsHeldAtItsWorstCharge() {
+        List<Map<String, Object>> losses =
+                objects(object(sheet(Example.TOUR_BOARD), "packs"), "losses");
+        Map<String, Object> driving = losses.get(0);
+        assertThat(text(driving, "while")).isEqualTo("driving");
+        assertThat(number(driving, "greatest_share_of_trip")).isCloseTo(0.89, within(0.005));
+        assertThat(number(driving, "charge")).isBetween(0.11, 0.99);
+        assertThat(number(losses.get(1), "greatest_share_of_trip")).isCloseTo(0.78, within(0.005));
+    }
+
+    /** 50 A meet a trip of 45 A, and 20 A one of 18 A. */
+    @Test
+    void moreCurrentBringsBothDangersOfACascade() {
+        Map<String, Object> sheet =
+                sheet(
+                        Example.TOUR_BOARD,
+                        "--with",
+                        "pack_discharge_current=25A",
+                        "--with",
+                        "pack_regen_current=10A");
+        assertThat(objects(sheet, "findings"))
+                .filteredOn(finding -> text(finding, "id").startsWith("pack-loss-cascades"))
+                .hasSize(2)
+                .allSatisfy(finding -> assertThat(text(finding, "signal")).isEqualTo("danger"));
+    }
+
+    /** A current that begins meets less resistance than one that has flowed for ten seconds. */
+    @Test
+    void thePacksAreJoinedByTheirLeastResistance() {
+        Map<String, Object> joint =
+                objects(object(sheet(Example.TOUR_BOARD), "packs"), "joints").get(0);
+        double ofPulse = 12 * 0.016 / 4 + 12 * 0.016 / 2;
+        assertThat(number(joint, "difference_V"))
+                .isCloseTo(0.6 * 0.94 * ofPulse * number(joint, "permitted_A"), within(1e-9));
+    }
+
+    @Test
+    void townAndHeatCountTheHeadwind() {
+        Map<String, Object> windy = sheet(Example.TOUR_BOARD);
+        Map<String, Object> calm = sheet(Example.TOUR_BOARD, "--with", "use.headwind=0m/s");
+        assertThat(town(windy, "distance_km")).isCloseTo(72.4, within(0.3));
+        assertThat(town(windy, "consumption_Wh_per_km")).isCloseTo(12.1, within(0.05));
+        assertThat(town(calm, "distance_km")).isCloseTo(81.4, within(0.3));
+        assertThat(number(object(windy, "heat"), "pack_time_cruise_s"))
+                .isCloseTo(10971, within(1.0));
+        assertThat(number(object(windy, "heat"), "warm_winding_C")).isCloseTo(51.4, within(0.05));
+        assertThat(number(object(calm, "heat"), "warm_winding_C")).isCloseTo(49.9, within(0.05));
+    }
+
+    private static double town(Map<String, Object> sheet, String key) {
+        return objects(sheet, "range").stream()
+                .filter(row -> text(row, "kind").equals("town"))
+                .mapToDouble(row -> number(row, key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"TRAIL_BOARD, 45.8, 39.9", "SCOOTER, 24.3, 22.7"})
+    void aLastingTopSpeedIsLower(Example example, double burst, double lasting) {
+        Map<String, Object> drive = object(sheet(example), "drive");
+        assertThat(3.6 * number(drive, "top_speed_flat_m_per_s")).isCloseTo(burst, within(0.05));
+        assertThat(3.6 * number(drive, "top_speed_lasting_m_per_s"))
+                .isCloseTo(lasting, within(0.05));
+        assertThat(CommandRun.of("worksheet", example.path()).out())
+                .contains(burst + " km/h  " + lasting + " km/h");
+    }
+
+    /** It is there, and it is not counted on: both are said. */
+    @Test
+    void aTaperTooNarrowToCountOnIsNotCalledNone() {
+        CommandRun run =
+                CommandRun.of(
+                        "worksheet",
+                        Example.TRAIL_BOARD.path(),
+                        "--with",
+                        "low_voltage_taper=33V,32.9V");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("The low-voltage taper that is set is too narrow to count on")
+                .doesNotContain("No low-voltage taper is set");
+    }
+}
