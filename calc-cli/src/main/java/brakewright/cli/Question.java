@@ -8,21 +8,25 @@ import brakewright.cli.buildfile.Variations;
 import brakewright.cli.text.SolveText;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
-import brakewright.profile.Bearing;
 import brakewright.profile.CellMass;
 import brakewright.profile.Solution;
 import brakewright.profile.Solver;
-import brakewright.profile.Uncertain;
 import brakewright.profile.Unfavourable;
 import brakewright.review.Evaluation;
+import brakewright.review.Finding;
+import brakewright.review.Operation;
+import brakewright.review.Review;
+import brakewright.review.Topic;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * A question for the value of one key that just keeps a vehicle within limits over the whole of its
@@ -51,6 +55,14 @@ record Question(
 
     /** Assumption: our own choice [1]. */
     private static final double BEYOND = 1.1;
+
+    private static final Set<Topic> OVER =
+            EnumSet.of(
+                    Topic.DRIVE_CURRENT_OVER,
+                    Topic.BRAKE_CURRENT_OVER,
+                    Topic.PACK_RETURN_OVER,
+                    Topic.PACK_DRAW_OVER,
+                    Topic.SPEED_CAP_OVER);
 
     private static final Set<Input> CURRENTS =
             Set.of(
@@ -199,27 +211,23 @@ record Question(
                 file.build().vehicle().mass());
     }
 
-    /** Answers with nominal inputs. */
-    Solution nominal() {
-        return nominal(List.of(), new double[0]);
+    /** Some other numbers that are held. */
+    record Held(List<InputPlace> places, double[] values) {
+
+        static final Held NOTHING = new Held(List.of(), new double[0]);
     }
 
-    /** Answers with nominal inputs and some other numbers fixed. */
-    Solution nominal(List<InputPlace> fixed, double[] values) {
-        Question asked = this;
-        for (int i = 0; i < values.length; i++) {
-            if (fixed.get(i).input() == Input.USE_CHARGE_TO) {
-                asked = asked.above(values[i]);
-            }
-        }
-        return asked.solve(value -> judge(build(fixed, values, value)));
+    /** Answers with nominal inputs. */
+    Solution nominal(Held held) {
+        return above(held).solve(value -> judge(build(held, new double[0], value)));
     }
 
     /** Answers at the unfavourable corner of the tolerances stated; empty where none is. */
-    Optional<Solution> unfavourable() {
+    Optional<Solution> unfavourable(Held held) {
         List<Variations.Spread> spreads =
                 file.variations().uncertain().stream()
                         .filter(each -> !places.contains(each.place()))
+                        .filter(each -> !held.places().contains(each.place()))
                         .toList();
         if (spreads.isEmpty()) {
             return Optional.empty();
@@ -230,32 +238,64 @@ record Question(
                         .mapToDouble(each -> each.range().high())
                         .findFirst()
                         .orElse(0.0);
-        Question asked = above(emptiest);
-        List<InputPlace> uncertain = spreads.stream().map(Variations.Spread::place).toList();
-        List<Uncertain> ranges = spreads.stream().map(Variations.Spread::range).toList();
+        List<InputPlace> uncertain =
+                Stream.concat(
+                                held.places().stream(),
+                                spreads.stream().map(Variations.Spread::place))
+                        .toList();
         return Optional.of(
                 Unfavourable.solve(
-                        ranges,
-                        (values, value) -> judge(build(uncertain, values, value)),
-                        asked::solve));
+                        spreads.stream().map(Variations.Spread::range).toList(),
+                        (values, value) ->
+                                judge(build(new Held(uncertain, held.values()), values, value)),
+                        above(held).above(emptiest)::solve));
+    }
+
+    private Question above(Held held) {
+        Question asked = this;
+        for (int i = 0; i < held.values().length; i++) {
+            if (held.places().get(i).input() == Input.USE_CHARGE_TO) {
+                asked = asked.above(held.values()[i]);
+            }
+        }
+        return asked;
+    }
+
+    /**
+     * Tells which other settings stay beyond a limit of their own where one has a value: they are
+     * no reason to answer otherwise, and must be mended, too.
+     */
+    List<Finding> beside(double value) {
+        if (!place.input().key().startsWith("settings.")) {
+            return List.of();
+        }
+        Build build = build(Held.NOTHING, new double[0], value);
+        Limits limits = Limits.of(build);
+        return Review.of(build, limits, Operation.of(build, limits)).findings().stream()
+                .filter(finding -> OVER.contains(finding.topic()))
+                .filter(finding -> !finding.subject().equals(setting()))
+                .toList();
     }
 
     /**
      * A setting is asked about by itself, whatever the others exceed; what is no setting, whole.
      */
     private Evaluation judge(Build build) {
-        return switch (place.input()) {
-            case SETTINGS_MOTOR_DRIVE_CURRENT ->
-                    Evaluation.of(build, Bearing.on(LimitId.MOTOR_DRIVE_CURRENT));
-            case SETTINGS_MOTOR_BRAKE_CURRENT ->
-                    Evaluation.of(build, Bearing.on(LimitId.MOTOR_BRAKE_CURRENT));
-            case SETTINGS_PACK_DISCHARGE_CURRENT ->
-                    Evaluation.of(build, Bearing.on(LimitId.PACK_DISCHARGE_CURRENT));
-            case SETTINGS_PACK_REGEN_CURRENT ->
-                    Evaluation.of(build, Bearing.on(LimitId.PACK_REGEN_CURRENT));
-            case SETTINGS_SPEED_CAP -> Evaluation.of(build, Bearing.on(LimitId.SPEED_CAP));
-            default -> Evaluation.of(build);
-        };
+        return setting()
+                .map(id -> Evaluation.of(build, Set.of(id)))
+                .orElseGet(() -> Evaluation.of(build));
+    }
+
+    private Optional<LimitId> setting() {
+        return Optional.ofNullable(
+                switch (place.input()) {
+                    case SETTINGS_MOTOR_DRIVE_CURRENT -> LimitId.MOTOR_DRIVE_CURRENT;
+                    case SETTINGS_MOTOR_BRAKE_CURRENT -> LimitId.MOTOR_BRAKE_CURRENT;
+                    case SETTINGS_PACK_DISCHARGE_CURRENT -> LimitId.PACK_DISCHARGE_CURRENT;
+                    case SETTINGS_PACK_REGEN_CURRENT -> LimitId.PACK_REGEN_CURRENT;
+                    case SETTINGS_SPEED_CAP -> LimitId.SPEED_CAP;
+                    default -> null;
+                });
     }
 
     private Solution solve(DoubleFunction<Evaluation> verdict) {
@@ -267,13 +307,13 @@ record Question(
                 : Solver.highestOfAny(verdict, low, high);
     }
 
-    private Build build(List<InputPlace> fixed, double[] values, double asked) {
-        List<InputPlace> all = new ArrayList<>(fixed);
+    private Build build(Held held, double[] uncertain, double asked) {
+        List<InputPlace> all = new ArrayList<>(held.places());
         all.addAll(places);
-        double[] numbers = Arrays.copyOf(values, all.size());
-        for (int i = values.length; i < numbers.length; i++) {
-            numbers[i] = asked;
-        }
+        double[] numbers = new double[all.size()];
+        Arrays.fill(numbers, asked);
+        System.arraycopy(held.values(), 0, numbers, 0, held.values().length);
+        System.arraycopy(uncertain, 0, numbers, held.values().length, uncertain.length);
         try {
             return file.variations().with(all, numbers);
         } catch (BuildFileException wrong) {

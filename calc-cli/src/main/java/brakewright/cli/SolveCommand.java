@@ -7,6 +7,7 @@ import brakewright.cli.json.SolveJson;
 import brakewright.cli.text.SolveText;
 import brakewright.cli.words.InputWords;
 import brakewright.profile.Solution;
+import brakewright.review.Finding;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,8 +94,9 @@ final class SolveCommand implements Callable<Integer> {
     }
 
     private int answer(BuildFile file, Question question) {
-        Solution nominal = question.nominal();
-        Optional<Solution> unfavourable = question.unfavourable();
+        Solution nominal = question.nominal(Question.Held.NOTHING);
+        Optional<Solution> unfavourable = question.unfavourable(Question.Held.NOTHING);
+        List<Finding> beside = question.beside(unfavourable.orElse(nominal).value());
         output.write(
                 format == Format.JSON
                         ? SolveJson.of(
@@ -104,9 +106,15 @@ final class SolveCommand implements Callable<Integer> {
                                 held(file, question),
                                 question.asked(),
                                 nominal,
-                                unfavourable)
+                                unfavourable,
+                                beside)
                         : text(file, question)
-                                .text(file.title(), question.asked(), nominal, unfavourable),
+                                .text(
+                                        file.title(),
+                                        question.asked(),
+                                        nominal,
+                                        unfavourable,
+                                        beside),
                 spec.commandLine().getOut());
         return unfavourable.orElse(nominal) instanceof Solution.None
                 ? ExitStatus.OUTSIDE
@@ -125,11 +133,10 @@ final class SolveCommand implements Callable<Integer> {
         List<SolveText.Row> rows = new ArrayList<>();
         for (int i = 0; i < held.count(); i++) {
             double value = held.at(i);
+            Question.Held there = new Question.Held(List.of(held.place()), new double[] {value});
             rows.add(
                     new SolveText.Row(
-                            value,
-                            Question.of(file, key)
-                                    .nominal(List.of(held.place()), new double[] {value})));
+                            value, question.nominal(there), question.unfavourable(there)));
         }
         InputPlace place = question.place();
         output.write(

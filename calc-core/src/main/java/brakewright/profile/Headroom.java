@@ -32,7 +32,7 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
     public static Headroom ofMotorBrake(Situation situation, Settings present, Settings proposed) {
         return new Search(
                         situation,
-                        Bearing.on(LimitId.MOTOR_BRAKE_CURRENT),
+                        Set.of(LimitId.MOTOR_BRAKE_CURRENT),
                         proposed::withMotorBrakeCurrent,
                         beyond(Limits.of(situation.nominal(proposed)).motorBrake().value()))
                 .headroom(present);
@@ -52,7 +52,7 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
                 Limits.of(build).packRegen().staticPart(build.battery().temperatureC()).value();
         return new Search(
                         situation,
-                        Bearing.on(LimitId.PACK_REGEN_CURRENT),
+                        Set.of(LimitId.PACK_REGEN_CURRENT),
                         proposed::withPackRegenCurrent,
                         beyond(rating / build.controllers().count()))
                 .headroom(present);

@@ -44,8 +44,8 @@ import org.jspecify.annotations.Nullable;
 public record Recommendation(
         Settings settings, Build build, Evaluation evaluation, BrakeVerdict brake) {
 
-    private static final Set<LimitId> DRAWING = Bearing.on(LimitId.PACK_DISCHARGE_CURRENT);
-    private static final Set<LimitId> RETURNING = Bearing.on(LimitId.PACK_REGEN_CURRENT);
+    private static final Set<LimitId> DRAWING = Set.of(LimitId.PACK_DISCHARGE_CURRENT);
+    private static final Set<LimitId> RETURNING = Set.of(LimitId.PACK_REGEN_CURRENT);
 
     /**
      * Finds the set for a situation.

@@ -55,11 +55,17 @@ final class Checks {
     }
 
     /**
-     * Makes the checks that bear on some settings, cautions included: who looks for one keeps
-     * within those, too.
+     * Makes the checks that a change of some settings can move, cautions included: who looks for
+     * one keeps within those, too. A cap can move all; what a motor current makes flow is held
+     * against the ratings of the packs in place of the pack current, which is another setting.
      */
     static Checks about(Build build, Limits limits, Operation set, Set<LimitId> settings) {
-        Checks checks = new Checks(build, limits, set, settings::contains);
+        Checks checks =
+                new Checks(
+                        build,
+                        limits,
+                        set,
+                        settings.contains(LimitId.SPEED_CAP) ? id -> true : settings::contains);
         checks.packs();
         checks.settings(id -> true);
         checks.sag();
@@ -103,7 +109,9 @@ final class Checks {
     }
 
     private void sag() {
-        if (!wanted.test(LimitId.LOW_VOLTAGE_TAPER)) {
+        if (!wanted.test(LimitId.LOW_VOLTAGE_TAPER)
+                && !wanted.test(LimitId.PACK_DISCHARGE_CURRENT)
+                && !wanted.test(LimitId.MOTOR_DRIVE_CURRENT)) {
             return;
         }
         for (double cellsC : build.cellTemperatures()) {

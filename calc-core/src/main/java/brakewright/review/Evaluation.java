@@ -57,8 +57,8 @@ public record Evaluation(
     }
 
     /**
-     * Evaluates what bears on some settings alone, so that one can be searched for whatever the
-     * others exceed.
+     * Evaluates what a change of some settings can move alone, so that one can be searched for
+     * whatever the others exceed.
      *
      * @param build the vehicle
      * @param settings which

@@ -52,12 +52,18 @@ final class PackChecks {
     }
 
     void addTo(List<Check> checks, Predicate<LimitId> wanted) {
+        boolean returned = wanted.test(LimitId.PACK_REGEN_CURRENT);
+        boolean drawn = wanted.test(LimitId.PACK_DISCHARGE_CURRENT);
         for (double cellsC : build.cellTemperatures()) {
-            if (wanted.test(limits.packRegen().id())) {
-                new Side(true, cellsC).addTo(checks);
+            if (returned
+                    || wanted.test(LimitId.MOTOR_BRAKE_CURRENT)
+                    || wanted.test(LimitId.HIGH_VOLTAGE_TAPER)) {
+                new Side(true, returned, cellsC).addTo(checks);
             }
-            if (wanted.test(limits.packDischarge().id())) {
-                new Side(false, cellsC).addTo(checks);
+            if (drawn
+                    || wanted.test(LimitId.MOTOR_DRIVE_CURRENT)
+                    || wanted.test(LimitId.LOW_VOLTAGE_TAPER)) {
+                new Side(false, drawn, cellsC).addTo(checks);
             }
         }
     }
@@ -71,6 +77,10 @@ final class PackChecks {
     private final class Side {
 
         private final boolean returning;
+
+        /** Whether ratings bound the pack current that is set, or else what flows of it. */
+        private final boolean holdsSetting;
+
         private final double cellsC;
         private final PackLimit limit;
         private final Topic topic;
@@ -79,8 +89,9 @@ final class PackChecks {
         private final double[] least = new double[charges.length];
         private final double[][] permitted;
 
-        Side(boolean returning, double cellsC) {
+        Side(boolean returning, boolean holdsSetting, double cellsC) {
             this.returning = returning;
+            this.holdsSetting = holdsSetting;
             this.cellsC = cellsC;
             this.limit = returning ? limits.packRegen() : limits.packDischarge();
             this.topic = returning ? Topic.PACK_RETURN_OVER : Topic.PACK_DRAW_OVER;
@@ -125,8 +136,7 @@ final class PackChecks {
         /** Of the plain ratings only the temperature window changes with the temperature. */
         private Optional<Check> rating(PackConstraint constraint) {
             double rated = constraint.limitAt(0.5, cellsC);
-            double set =
-                    returning ? operation.brake().packCurrent() : operation.drive().packCurrent();
+            double set = holdsSetting ? setting() : Arrays.stream(flows).max().orElseThrow();
             if (cellsC == nominal) {
                 return Optional.of(PlainCheck.always(held(constraint), set, rated, "A"));
             }
@@ -139,6 +149,10 @@ final class PackChecks {
                                     rated,
                                     "A"))
                     : Optional.empty();
+        }
+
+        private double setting() {
+            return returning ? operation.brake().packCurrent() : operation.drive().packCurrent();
         }
 
         private Condition window(PackConstraint constraint, double set, double rated) {

@@ -112,7 +112,7 @@ public record Sag(List<Case> cases) {
         public boolean isBelowFloor(BatteryModel model, double charge) {
             for (int place = 0; place < model.packs().size(); place++) {
                 double floor = model.packs().get(place).pack().cell().voltageMin();
-                if (cellVoltage(model, place, charge) < floor) {
+                if (Severity.isExceeded(floor, cellVoltage(model, place, charge))) {
                     return true;
                 }
             }

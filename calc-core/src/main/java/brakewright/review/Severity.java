@@ -7,7 +7,7 @@ package brakewright.review;
  *
  * <p>Assumption: our own choice of form; a ratio that stays bounded at both ends can be searched.
  */
-final class Severity {
+public final class Severity {
 
     /** Some thousand times the rounding of one number [1]. */
     private static final double ROUNDING = 1e-12;
@@ -27,6 +27,17 @@ final class Severity {
         }
         double greater = Math.max(value, limit);
         return greater == 0.0 ? 0.0 : excess(value, limit) / greater;
+    }
+
+    /**
+     * Returns whether a value exceeds its limit by more than rounding.
+     *
+     * @param value what is asked, not negative
+     * @param limit what is permitted, not negative; may be infinite
+     * @return true if it is too much
+     */
+    public static boolean isExceeded(double value, double limit) {
+        return excess(value, limit) > 0.0;
     }
 
     /**

@@ -34,8 +34,7 @@ public final class HardRiding {
     public static OptionalDouble hottest(
             Build build, ElectricBrake brake, ElectricDrive drive, double speed) {
         Optional<WindingHeat> heat = MotorHeatBalance.of(build);
-        Optional<RepeatedStops> stopped =
-                RepeatedStops.of(build, brake, drive, speed, build.use().chargeFrom(), STOPS);
+        Optional<RepeatedStops> stopped = RepeatedStops.hottest(build, brake, drive, speed, STOPS);
         return heat.isPresent() && stopped.isPresent()
                 ? OptionalDouble.of(
                         Math.max(

@@ -73,6 +73,32 @@ public record RepeatedStops(int stops, double windingC, double limitC) {
         return Optional.of(new RepeatedStops(stops, hottest, build.motor().windingLimitC()));
     }
 
+    /**
+     * Computes the heat of stops in a row, begun with the fullest pack in use, which may hold the
+     * brake back, or half way through the charge in use, whichever is hotter.
+     *
+     * @param build the vehicle
+     * @param brake its electric brake
+     * @param drive its drive
+     * @param speed at the beginning of each stop [m/s]
+     * @param stops how many, at least one
+     * @return the result; empty where one of both has none
+     */
+    public static Optional<RepeatedStops> hottest(
+            Build build, ElectricBrake brake, ElectricDrive drive, double speed, int stops) {
+        double full = build.use().chargeFrom();
+        double half = 0.5 * (full + build.use().chargeTo());
+        return of(build, brake, drive, speed, full, stops)
+                .flatMap(
+                        one ->
+                                of(build, brake, drive, speed, half, stops)
+                                        .map(
+                                                other ->
+                                                        one.windingC() > other.windingC()
+                                                                ? one
+                                                                : other));
+    }
+
     private static double hottest(
             WindingHeat winding,
             StopOutcome.Stopped stopped,

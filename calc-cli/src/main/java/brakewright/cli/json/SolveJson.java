@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.Changes;
 import brakewright.cli.text.SolveText;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
+import brakewright.review.Finding;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,6 +23,7 @@ public final class SolveJson {
      * @param asked what was asked about
      * @param nominal the answer with nominal inputs
      * @param unfavourable the answer at the unfavourable corner; empty without tolerances
+     * @param beside what other settings exceed
      * @return JSON
      */
     public static String of(
@@ -31,7 +33,8 @@ public final class SolveJson {
             Changes changes,
             SolveText.Asked asked,
             Solution nominal,
-            Optional<Solution> unfavourable) {
+            Optional<Solution> unfavourable,
+            List<Finding> beside) {
         JsonText json = begun(title, name, unit, changes);
         asked.present().ifPresent(now -> json.number("now", now));
         json.number("asked_from", asked.low());
@@ -45,8 +48,25 @@ public final class SolveJson {
                     solution(json, solution);
                     json.endObject();
                 });
+        if (!beside.isEmpty()) {
+            json.startArray("beside");
+            beside.forEach(finding -> exceeded(json, finding));
+            json.endArray();
+        }
         json.endObject();
         return json.finish();
+    }
+
+    private static void exceeded(JsonText json, Finding finding) {
+        json.startObject();
+        json.text("setting", finding.subject().orElseThrow().key());
+        json.text("bound_by", finding.constraint().orElseThrow().key());
+        if (finding.pack() > 0) {
+            json.number("pack", finding.pack());
+        }
+        json.number("value", finding.value());
+        json.number("limit", finding.limit());
+        json.endObject();
     }
 
     /**
@@ -76,7 +96,14 @@ public final class SolveJson {
         for (SolveText.Row row : rows) {
             json.startObject();
             json.number("held", row.fixed());
-            solution(json, row.solution());
+            solution(json, row.nominal());
+            row.unfavourable()
+                    .ifPresent(
+                            solution -> {
+                                json.startObject("unfavourable");
+                                solution(json, solution);
+                                json.endObject();
+                            });
             json.endObject();
         }
         json.endArray();

@@ -5,6 +5,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
+import brakewright.review.Severity;
 import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
 import brakewright.worksheet.Worksheet;
@@ -77,7 +78,7 @@ final class BrakeTable {
         for (double speed : speeds) {
             double current = settled.packCurrent(speed, state);
             String mark =
-                    current > mayTake
+                    Severity.isExceeded(current, mayTake)
                             ? "!"
                             : settled.motorCurrent(speed, state) < brake.motorCurrent() ? "~" : " ";
             row.append(String.format(Locale.ROOT, "%7s%s", Numbers.nearest(current, 1), mark));

@@ -5,6 +5,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
+import brakewright.review.Severity;
 import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
 import brakewright.worksheet.CheckSheet;
@@ -113,7 +114,7 @@ final class CheckMap {
                             Locale.ROOT,
                             "%8s%s",
                             Numbers.nearest(current, 1),
-                            !asked && current > may ? "!" : " "));
+                            !asked && Severity.isExceeded(current, may) ? "!" : " "));
         }
         page.line(line.toString());
     }

@@ -97,7 +97,7 @@ final class CheckRide {
         rows.row("  held for", reach(before), reach(after), "");
         rows.row("  what ends it", end(before), end(after), "");
         rows.row(
-                "  charge then, from " + Numbers.percent(CheckText.middle(build)),
+                "  charge then, from " + Numbers.percent(build.use().chargeFrom()),
                 charge(before),
                 charge(after),
                 "");
@@ -122,12 +122,11 @@ final class CheckRide {
     }
 
     private static String winding(Worksheet sheet, int stops) {
-        return RepeatedStops.of(
+        return RepeatedStops.hottest(
                         sheet.build(),
                         sheet.operation().brake(),
                         sheet.operation().drive(),
                         sheet.operation().topSpeed(),
-                        CheckText.middle(sheet.build()),
                         stops)
                 .map(
                         heat ->
@@ -137,7 +136,7 @@ final class CheckRide {
                 .orElse("not known");
     }
 
-    /** The steepest slope in use, from half way through the charge in use. */
+    /** The steepest slope in use, begun with the fullest pack in use, which takes least. */
     private Descent descent(Worksheet sheet) {
         return Descent.of(
                 sheet.build(),
@@ -146,7 +145,7 @@ final class CheckRide {
                 build.battery().temperatureC(),
                 build.use().slope(),
                 build.use().speedMax(),
-                CheckText.middle(build));
+                build.use().chargeFrom());
     }
 
     private static String held(Descent descent) {

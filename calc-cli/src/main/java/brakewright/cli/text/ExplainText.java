@@ -83,9 +83,7 @@ public final class ExplainText {
     private void plain(Limit limit, String of) {
         page.line(
                 "The limit is "
-                        + Numbers.down(limit.value(), 2)
-                        + " "
-                        + limit.id().unit()
+                        + value(limit.value(), limit.id().unit())
                         + (of.isEmpty() ? "" : " " + of)
                         + ", held down by "
                         + LimitWords.of(limit.binding())
@@ -260,7 +258,10 @@ public final class ExplainText {
     /**
      * Currents and speeds are limits and rounded down; a taper's voltages are shown as they are.
      */
-    private static String value(double limit, String unit) {
+    private String value(double limit, String unit) {
+        if (unit.equals("m/s")) {
+            return units.speedDown(limit) + " (" + Numbers.down(limit, 2) + " m/s)";
+        }
         return (unit.equals("V") ? Numbers.nearest(limit, 2) : Numbers.down(limit, 2)) + " " + unit;
     }
 

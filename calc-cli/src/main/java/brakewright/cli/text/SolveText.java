@@ -9,10 +9,12 @@ import brakewright.cli.words.UnitSystem;
 import brakewright.profile.CellMass;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
+import brakewright.review.Finding;
 import brakewright.spec.Input;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The answer to a question for a value, as text. */
 public final class SolveText {
@@ -72,10 +74,15 @@ public final class SolveText {
      * @param nominal the answer with nominal inputs
      * @param unfavourable the answer at the unfavourable corner of the tolerances; empty where none
      *     is stated
+     * @param beside what other settings exceed
      * @return lines of at most 100 columns
      */
     public String text(
-            String title, Asked asked, Solution nominal, Optional<Solution> unfavourable) {
+            String title,
+            Asked asked,
+            Solution nominal,
+            Optional<Solution> unfavourable,
+            List<Finding> beside) {
         page.paragraph("", 0, ink.heading(title + ": solved for " + name));
         situation();
         page.paragraph("", 2, answer(nominal));
@@ -86,6 +93,10 @@ public final class SolveText {
                                 2,
                                 "With the tolerances stated, at their unfavourable corner: "
                                         + lowerFirst(answer(solution))));
+        if (!beside.isEmpty()) {
+            page.paragraph(
+                    "", 2, "Mend that, too, which is no part of this answer: " + list(beside));
+        }
         if (input == Input.SETTINGS_SPEED_CAP) {
             page.paragraph(
                     "",
@@ -111,6 +122,22 @@ public final class SolveText {
                 "An estimate from the inputs given: makers' datasheets, local law and qualified"
                         + " practice come first. Approach it from the safe side, on closed ground.");
         return page.text();
+    }
+
+    private static String list(List<Finding> beside) {
+        return beside.stream()
+                        .map(
+                                finding ->
+                                        "the "
+                                                + LimitWords.of(finding.subject().orElseThrow())
+                                                + " is beyond what "
+                                                + LimitWords.of(
+                                                        finding.constraint().orElseThrow(),
+                                                        finding.pack())
+                                                + " permits")
+                        .distinct()
+                        .collect(Collectors.joining("; "))
+                + ".";
     }
 
     private void situation() {
@@ -230,9 +257,20 @@ public final class SolveText {
      * One row of a frontier.
      *
      * @param fixed the value that is held
-     * @param solution the answer with it
+     * @param nominal the answer with it and nominal inputs
+     * @param unfavourable likewise at the unfavourable corner; empty where no tolerance is stated
      */
-    public record Row(double fixed, Solution solution) {}
+    public record Row(double fixed, Solution nominal, Optional<Solution> unfavourable) {
+
+        /**
+         * Returns the answer that counts.
+         *
+         * @return at the unfavourable corner where tolerances are stated, else with nominal inputs
+         */
+        public Solution solution() {
+            return unfavourable.orElse(nominal);
+        }
+    }
 
     /**
      * Writes a frontier: for each value of another key the answer.
@@ -253,7 +291,10 @@ public final class SolveText {
                         + kind()
                         + " within limits with "
                         + otherName
-                        + " held.");
+                        + " held"
+                        + (rows.stream().anyMatch(row -> row.unfavourable().isPresent())
+                                ? ", at the unfavourable corner of the tolerances stated."
+                                : "."));
         page.blank();
         page.line(String.format(Locale.ROOT, "  %20s %22s  %s", otherName, name, "held by"));
         for (Row row : rows) {

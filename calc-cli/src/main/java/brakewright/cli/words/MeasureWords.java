@@ -98,7 +98,7 @@ public final class MeasureWords {
             case VERDICT -> outcome(number).key().replace('-', ' ');
             case SEVERITY -> severity(number);
             case SAFE_CHARGE -> number > 0.0 ? Numbers.down(100.0 * number, 1) + " %" : "at none";
-            case CLIMB -> Numbers.nearest(100.0 * number, 1) + " %";
+            case CLIMB -> Numbers.down(100.0 * number, 1) + " %";
             case STOP_DRY, STOP_WET -> units.lengthText(number);
             case TOP_SPEED, TOP_SPEED_LASTING, SPEED_CAP -> units.speedText(number);
             case RANGE -> distance(number, 1);
