@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.buildfile.Unmeasured;
 import brakewright.cli.buildfile.Vehicles;
 import brakewright.cli.json.WorksheetJson;
 import brakewright.cli.text.WorksheetText;
@@ -69,6 +70,13 @@ final class WorksheetCommand implements Callable<Integer> {
                     "The seed of these cases; the same seed gives the same cases (default: 1).")
     long seed = 1;
 
+    @Option(
+            names = "--doubts",
+            description =
+                    "Tell what to measure first of all that the build file leaves to tables and"
+                            + " assumptions; told anyway where it states a tolerance.")
+    boolean doubts;
+
     @Mixin SituationOptions situation = new SituationOptions();
 
     @Mixin OutputOptions output = new OutputOptions();
@@ -83,6 +91,8 @@ final class WorksheetCommand implements Callable<Integer> {
                 situation.applied(
                         build == null ? BuildArgument.example() : BuildArgument.read(build));
         Optional<Tolerated> tolerated = tolerated(file);
+        Optional<Unmeasured> unmeasured =
+                doubts || tolerated.isPresent() ? Unmeasured.of(file) : Optional.empty();
         Worksheet sheet = Worksheet.of(file.build());
         Situation vehicle = Vehicles.of(file).situation();
         Judged judged = Judged.of(vehicle, sheet, tolerated);
@@ -91,11 +101,13 @@ final class WorksheetCommand implements Callable<Integer> {
                         vehicle, format == Format.JSON ? Entry.METRIC : page.units.entry());
         String text =
                 format == Format.JSON
-                        ? new WorksheetJson(file, sheet, tolerated, judged, recommended).text()
+                        ? new WorksheetJson(file, sheet, tolerated, unmeasured, judged, recommended)
+                                .text()
                         : new WorksheetText(
                                         file,
                                         sheet,
                                         tolerated,
+                                        unmeasured,
                                         judged,
                                         recommended,
                                         page.units,

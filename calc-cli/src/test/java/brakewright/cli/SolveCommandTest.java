@@ -164,8 +164,31 @@ class SolveCommandTest {
                 .containsPattern("weigh [0-9.]+ kg in cells alone, against [0-9.]+ kg now");
     }
 
+    /** The regen current that is set is over the trip: it is named, and the brake is answered. */
     @ParameterizedTest
-    @ValueSource(strings = {"speed_cap", "parallel", "motor_brake_current"})
+    @ValueSource(strings = {"motor_brake_current", "pack_discharge_current"})
+    void isAnsweredWhateverAnotherSettingExceeds(String key) {
+        CommandRun run = solve(Example.SCOOTER.path(), "--for", key);
+        assertThat(run).isEqualTo(new CommandRun(0, run.out(), ""));
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains(
+                        "Mend that, too, which is no part of this answer: ",
+                        "the pack regen current is beyond what the protection's charge trip"
+                                + " permits");
+        Map<String, Object> json = json(Example.SCOOTER.path(), key);
+        assertThat(JsonMaps.text(JsonMaps.object(json, "nominal"), "answer")).isEqualTo("found");
+        assertThat(JsonMaps.objects(json, "beside"))
+                .anySatisfy(
+                        each ->
+                                assertThat(each)
+                                        .containsEntry("setting", "pack-regen-current")
+                                        .containsEntry("bound_by", "protection-charge-trip")
+                                        .containsEntry("value", 12.0)
+                                        .containsEntry("limit", 9.0));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"parallel", "speed_cap"})
     void saysWhyNoValueWorks(String key) {
         CommandRun run = solve(Example.SCOOTER.path(), "--for", key);
         assertThat(run).isEqualTo(new CommandRun(1, run.out(), ""));
@@ -273,11 +296,11 @@ class SolveCommandTest {
     void aFrontierWithoutAnyAnswerEndsWithStatusOne() {
         CommandRun run =
                 solve(
-                        TRIKE,
+                        Example.SCOOTER.path(),
                         "--for",
-                        "motor_brake_current",
+                        "parallel",
                         "--against",
-                        "ambient=-10degC..-5degC/2");
+                        "ambient=10degC..15degC/2");
         assertThat(run).isEqualTo(new CommandRun(1, run.out(), ""));
         assertThat(run.out()).contains("none");
     }

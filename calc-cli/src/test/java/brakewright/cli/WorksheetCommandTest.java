@@ -1,9 +1,11 @@
 package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -153,5 +155,48 @@ class WorksheetCommandTest {
         assertThat(run.status()).isZero();
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("brakewright");
+    }
+
+    /** The cell resistance is from memory, and the ceiling of the safe charge stands on it. */
+    @Test
+    void tellsWhatToMeasureFirst() {
+        CommandRun text = CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--doubts");
+        assertThat(text.out().replaceAll("\\s+", " "))
+                .contains("WHAT TO MEASURE FIRST")
+                .contains("pack.cell.resistance 0.02184 Ω .. 0.05096 Ω from memory")
+                .contains("Stated tolerances alone decide the verdict above.");
+        Map<String, Object> sheet =
+                JsonMaps.read(
+                        CommandRun.of(
+                                        "worksheet",
+                                        Example.TRAIL_BOARD.path(),
+                                        "--doubts",
+                                        "--format",
+                                        "json")
+                                .out());
+        Map<String, Object> doubts = JsonMaps.object(sheet, "doubts");
+        Map<String, Object> first = JsonMaps.objects(doubts, "measure_first").get(0);
+        assertThat(first).containsEntry("key", "pack.cell.resistance");
+        double high = JsonMaps.number(first, "high");
+        assertThat(high).isCloseTo(1.4 * JsonMaps.number(first, "value"), within(1e-12));
+        assertThat(JsonMaps.text(sheet, "verdict"))
+                .isEqualTo(
+                        JsonMaps.text(
+                                JsonMaps.read(
+                                        CommandRun.of(
+                                                        "worksheet",
+                                                        Example.TRAIL_BOARD.path(),
+                                                        "--format",
+                                                        "json")
+                                                .out()),
+                                "verdict"));
+    }
+
+    @Test
+    void whereAToleranceIsStatedItTellsWhatElseToMeasure() {
+        assertThat(CommandRun.of("worksheet", Example.TOUR_BOARD.path()).out())
+                .contains("WHAT TO MEASURE FIRST");
+        assertThat(CommandRun.of("worksheet", Example.TRAIL_BOARD.path()).out())
+                .doesNotContain("WHAT TO MEASURE FIRST");
     }
 }

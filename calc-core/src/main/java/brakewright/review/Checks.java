@@ -10,6 +10,8 @@ import brakewright.limit.Signal;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,16 +28,16 @@ final class Checks {
     private final Limits limits;
     private final Operation operation;
     private final BatteryModel model;
-    private final Predicate<LimitId> wanted;
+    private final Set<LimitId> asked;
     private final List<Check> all = new ArrayList<>();
     private double safeCharge;
 
-    private Checks(Build build, Limits limits, Operation set, Predicate<LimitId> wanted) {
+    private Checks(Build build, Limits limits, Operation set, Set<LimitId> asked) {
         this.build = build;
         this.limits = limits;
         this.operation = set.trusted(limits);
         this.model = new BatteryModel(build.battery());
-        this.wanted = wanted;
+        this.asked = asked;
     }
 
     /**
@@ -46,7 +48,7 @@ final class Checks {
      * @param set its settings in effect; a taper that is too narrow protects nothing here
      */
     static Checks all(Build build, Limits limits, Operation set) {
-        Checks checks = new Checks(build, limits, set, setting -> true);
+        Checks checks = new Checks(build, limits, set, EnumSet.allOf(LimitId.class));
         checks.packs();
         checks.settings(id -> id.signal() != Signal.CAUTION);
         checks.restingVoltage();
@@ -56,20 +58,19 @@ final class Checks {
 
     /**
      * Makes the checks that a change of some settings can move, cautions included: who looks for
-     * one keeps within those, too. A cap can move all; what a motor current makes flow is held
-     * against the ratings of the packs in place of the pack current, which is another setting.
+     * one keeps within those, too. What a cap or a motor current makes flow is held against the
+     * ratings of the packs in place of the pack current, which is another setting.
      */
     static Checks about(Build build, Limits limits, Operation set, Set<LimitId> settings) {
-        Checks checks =
-                new Checks(
-                        build,
-                        limits,
-                        set,
-                        settings.contains(LimitId.SPEED_CAP) ? id -> true : settings::contains);
+        Checks checks = new Checks(build, limits, set, settings);
         checks.packs();
         checks.settings(id -> true);
         checks.sag();
         return checks;
+    }
+
+    private boolean isAsked(LimitId... settings) {
+        return Arrays.stream(settings).anyMatch(asked::contains);
     }
 
     List<Check> list() {
@@ -89,7 +90,20 @@ final class Checks {
     private void packs() {
         ChargeSearch search = ChargeSearch.of(build, model, limits, operation);
         PackChecks packs = new PackChecks(build, limits, operation, model, search);
-        packs.addTo(all, wanted);
+        if (isAsked(
+                LimitId.PACK_REGEN_CURRENT,
+                LimitId.HIGH_VOLTAGE_TAPER,
+                LimitId.MOTOR_BRAKE_CURRENT,
+                LimitId.SPEED_CAP)) {
+            packs.addReturning(all, isAsked(LimitId.PACK_REGEN_CURRENT));
+        }
+        if (isAsked(
+                LimitId.PACK_DISCHARGE_CURRENT,
+                LimitId.LOW_VOLTAGE_TAPER,
+                LimitId.MOTOR_DRIVE_CURRENT,
+                LimitId.SPEED_CAP)) {
+            packs.addDrawing(all, isAsked(LimitId.PACK_DISCHARGE_CURRENT));
+        }
         safeCharge = packs.safeCharge();
     }
 
@@ -109,9 +123,11 @@ final class Checks {
     }
 
     private void sag() {
-        if (!wanted.test(LimitId.LOW_VOLTAGE_TAPER)
-                && !wanted.test(LimitId.PACK_DISCHARGE_CURRENT)
-                && !wanted.test(LimitId.MOTOR_DRIVE_CURRENT)) {
+        if (!isAsked(
+                LimitId.LOW_VOLTAGE_TAPER,
+                LimitId.PACK_DISCHARGE_CURRENT,
+                LimitId.MOTOR_DRIVE_CURRENT,
+                LimitId.SPEED_CAP)) {
             return;
         }
         for (double cellsC : build.cellTemperatures()) {
@@ -123,7 +139,7 @@ final class Checks {
 
     private void setting(
             Limit limit, OptionalDouble set, Topic topic, Predicate<ConstraintId> counts) {
-        if (set.isEmpty() || !wanted.test(limit.id())) {
+        if (set.isEmpty() || !isAsked(limit.id())) {
             return;
         }
         for (Constraint constraint : limit.constraints()) {

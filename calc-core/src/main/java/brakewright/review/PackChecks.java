@@ -2,7 +2,6 @@ package brakewright.review;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
-import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
@@ -14,7 +13,6 @@ import brakewright.spec.ChargingWindow;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /**
  * Holds what the settings send into and draw from the packs against every constraint, at their own,
@@ -51,20 +49,17 @@ final class PackChecks {
         this.safeCharge = build.use().chargeFrom();
     }
 
-    void addTo(List<Check> checks, Predicate<LimitId> wanted) {
-        boolean returned = wanted.test(LimitId.PACK_REGEN_CURRENT);
-        boolean drawn = wanted.test(LimitId.PACK_DISCHARGE_CURRENT);
+    /** Adds what is returned; ratings bound the pack current that is set, or else what flows. */
+    void addReturning(List<Check> checks, boolean holdsSetting) {
         for (double cellsC : build.cellTemperatures()) {
-            if (returned
-                    || wanted.test(LimitId.MOTOR_BRAKE_CURRENT)
-                    || wanted.test(LimitId.HIGH_VOLTAGE_TAPER)) {
-                new Side(true, returned, cellsC).addTo(checks);
-            }
-            if (drawn
-                    || wanted.test(LimitId.MOTOR_DRIVE_CURRENT)
-                    || wanted.test(LimitId.LOW_VOLTAGE_TAPER)) {
-                new Side(false, drawn, cellsC).addTo(checks);
-            }
+            new Side(true, holdsSetting, cellsC).addTo(checks);
+        }
+    }
+
+    /** Adds what is drawn, likewise. */
+    void addDrawing(List<Check> checks, boolean holdsSetting) {
+        for (double cellsC : build.cellTemperatures()) {
+            new Side(false, holdsSetting, cellsC).addTo(checks);
         }
     }
 
@@ -77,10 +72,7 @@ final class PackChecks {
     private final class Side {
 
         private final boolean returning;
-
-        /** Whether ratings bound the pack current that is set, or else what flows of it. */
         private final boolean holdsSetting;
-
         private final double cellsC;
         private final PackLimit limit;
         private final Topic topic;

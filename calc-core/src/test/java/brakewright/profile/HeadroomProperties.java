@@ -39,9 +39,7 @@ class HeadroomProperties {
                         value ->
                                 Evaluation.of(
                                         braking(build, value),
-                                        EnumSet.of(
-                                                LimitId.MOTOR_BRAKE_CURRENT,
-                                                LimitId.PACK_REGEN_CURRENT)),
+                                        EnumSet.of(LimitId.MOTOR_BRAKE_CURRENT)),
                         0.0,
                         5000.0));
         agrees(
@@ -73,9 +71,7 @@ class HeadroomProperties {
                         there ->
                                 justDoes(
                                         there,
-                                        EnumSet.of(
-                                                LimitId.MOTOR_BRAKE_CURRENT,
-                                                LimitId.PACK_REGEN_CURRENT),
+                                        EnumSet.of(LimitId.MOTOR_BRAKE_CURRENT),
                                         value ->
                                                 braking(
                                                         build.withUse(

@@ -22,6 +22,7 @@ public final class ReferenceTables {
     private final Map<String, FuseFamily> fuseFamilies;
     private final Map<String, PlugEntry> plugs;
     private final DefaultTable defaults;
+    private final SpreadTable spreads;
 
     private ReferenceTables(Function<String, @Nullable Reader> files) {
         version =
@@ -80,6 +81,10 @@ public final class ReferenceTables {
                 DefaultTable.of(
                         TableFile.read(
                                 files, "defaults.csv", "key,when,value,unit,source,kind,note"),
+                        sources);
+        spreads =
+                SpreadTable.of(
+                        TableFile.read(files, "spreads.csv", "key,of,spread,source,kind,note"),
                         sources);
     }
 
@@ -255,5 +260,16 @@ public final class ReferenceTables {
      */
     public Optional<Default> defaultFor(String key, Map<String, String> facts) {
         return defaults.find(key, facts);
+    }
+
+    /**
+     * Finds by what share of itself a value usually misses that was not measured.
+     *
+     * @param key the dotted key of the build file
+     * @param kind how well the value is known, as {@link SourceKind#text} has it
+     * @return the share, either way; empty where none is known
+     */
+    public Optional<Figure> usualSpread(String key, String kind) {
+        return spreads.find(key, kind);
     }
 }

@@ -71,6 +71,51 @@ public final class Variations {
     }
 
     /**
+     * Returns every number that the file does not give and of which a usual spread is known.
+     *
+     * @return with that spread, cut to what is physically possible
+     */
+    List<Unmeasured.Doubtful> doubtful() {
+        List<Unmeasured.Doubtful> all = new ArrayList<>();
+        completed.whole().forEach((input, resolved) -> addDoubtful(all, input, 0, resolved));
+        for (int i = 0; i < completed.packs().size(); i++) {
+            int pack = given.hasOnePack() ? 0 : i + 1;
+            completed
+                    .packs()
+                    .get(i)
+                    .forEach((input, resolved) -> addDoubtful(all, input, pack, resolved));
+        }
+        return all;
+    }
+
+    private void addDoubtful(
+            List<Unmeasured.Doubtful> all, Input input, int pack, Resolved resolved) {
+        if (resolved.from() == Resolved.From.FILE
+                || !(resolved.value() instanceof Value.Number number)) {
+            return;
+        }
+        double value = number.quantity().value();
+        Schema.Entry entry = Schema.of(input);
+        tables.usualSpread(input.key(), resolved.kind())
+                .map(spread -> spread.value() * Math.abs(value))
+                .filter(either -> either > 0.0)
+                .map(
+                        either ->
+                                new Uncertain(
+                                        input,
+                                        value,
+                                        Math.max(entry.low(), value - either),
+                                        Math.min(entry.high(), value + either)))
+                .ifPresent(
+                        range ->
+                                all.add(
+                                        new Unmeasured.Doubtful(
+                                                new InputPlace(input, pack, InputPlace.Part.WHOLE),
+                                                range,
+                                                resolved.kind())));
+    }
+
+    /**
      * Finds a number by the key of its input.
      *
      * @param key as the build file has it; for a settings key {@code settings.} may be left out,

@@ -44,7 +44,7 @@ public final class Vehicles {
 
         private final transient BuildFileException why;
 
-        private Impossible(BuildFileException why) {
+        Impossible(BuildFileException why) {
             super(why);
             this.why = why;
         }

@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.buildfile.Unmeasured;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;
@@ -37,6 +38,7 @@ public final class WorksheetJson {
     private final BuildFile file;
     private final Worksheet sheet;
     private final Optional<Tolerated> tolerated;
+    private final Optional<Unmeasured> unmeasured;
     private final Judged judged;
     private final Recommendation recommended;
     private final JsonText json = new JsonText();
@@ -47,6 +49,7 @@ public final class WorksheetJson {
      * @param file the build file it is about
      * @param sheet its worksheet, with nominal inputs
      * @param tolerated what the tolerances stated do; empty where none is
+     * @param unmeasured what values from tables and assumptions could do; empty where not asked for
      * @param judged both verdicts
      * @param recommended the set that holds together
      */
@@ -54,11 +57,13 @@ public final class WorksheetJson {
             BuildFile file,
             Worksheet sheet,
             Optional<Tolerated> tolerated,
+            Optional<Unmeasured> unmeasured,
             Judged judged,
             Recommendation recommended) {
         this.file = file;
         this.sheet = sheet;
         this.tolerated = tolerated;
+        this.unmeasured = unmeasured;
         this.judged = judged;
         this.recommended = recommended;
     }
@@ -93,6 +98,7 @@ public final class WorksheetJson {
         new SharingJson(json).write(sheet.sharing());
         findings();
         tolerated.ifPresent(each -> ToleranceJson.write(json, sheet.review().verdict(), each));
+        unmeasured.ifPresent(each -> UnmeasuredJson.write(json, each));
         json.texts("cautions", Cautions.all());
         json.endObject();
         return json.finish();

@@ -146,7 +146,7 @@ final class ToleranceTable {
         }
         Tolerances.Influence first = tolerances.influences().get(0);
         return first.weight() < 1e-4
-                ? "None of these moves the verdict; better measurements change nothing here."
+                ? "None of these moves the verdict; what else to measure is told below."
                 : "None of these decides the verdict; "
                         + name(first.input())
                         + " moves it most, so measure that first.";

@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.buildfile.Unmeasured;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.ChangeWords;
@@ -29,6 +30,7 @@ public final class WorksheetText {
     private final BuildFile file;
     private final Worksheet sheet;
     private final Optional<Tolerated> tolerated;
+    private final Optional<Unmeasured> unmeasured;
     private final Judged judged;
     private final Recommendation recommended;
     private final UnitSystem units;
@@ -41,6 +43,7 @@ public final class WorksheetText {
      * @param file the build file it is about
      * @param sheet its worksheet, with nominal inputs
      * @param tolerated what the tolerances stated do; empty where none is
+     * @param unmeasured what values from tables and assumptions could do; empty where not asked for
      * @param judged both verdicts
      * @param recommended the set that holds together
      * @param units for speeds and distances
@@ -50,6 +53,7 @@ public final class WorksheetText {
             BuildFile file,
             Worksheet sheet,
             Optional<Tolerated> tolerated,
+            Optional<Unmeasured> unmeasured,
             Judged judged,
             Recommendation recommended,
             UnitSystem units,
@@ -57,6 +61,7 @@ public final class WorksheetText {
         this.file = file;
         this.sheet = sheet;
         this.tolerated = tolerated;
+        this.unmeasured = unmeasured;
         this.judged = judged;
         this.recommended = recommended;
         this.units = units;
@@ -96,6 +101,10 @@ public final class WorksheetText {
         page.blank();
         if (tolerated.isPresent()) {
             new ToleranceTable(tolerated.get(), units, ink, page).print();
+            page.blank();
+        }
+        if (unmeasured.isPresent()) {
+            new UnmeasuredTable(unmeasured.get(), units, ink, page).print();
             page.blank();
         }
         findings();

@@ -52,6 +52,7 @@ record Printed(Worksheet sheet, List<String> lines) {
                                 file,
                                 sheet,
                                 Optional.empty(),
+                                Optional.empty(),
                                 Judged.of(Vehicles.of(file).situation(), sheet, Optional.empty()),
                                 Recommendation.of(Vehicles.of(file).situation(), units.entry()),
                                 units,

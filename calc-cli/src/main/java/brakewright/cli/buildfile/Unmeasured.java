@@ -1,0 +1,110 @@
+package brakewright.cli.buildfile;
+
+import brakewright.profile.Doubts;
+import brakewright.profile.Tolerances;
+import brakewright.profile.Uncertain;
+import brakewright.spec.Build;
+import brakewright.spec.Settings;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The values that a file does not give but tables and defaults do, within their usual spreads: what
+ * to measure first, and what the verdict would be. Stated tolerances are held at their unfavourable
+ * corner meanwhile.
+ *
+ * @param values of which a usual spread is known
+ * @param doubts what they do to the verdict
+ */
+public record Unmeasured(List<Doubtful> values, Doubts doubts) {
+
+    /** Assumption: our own choice; more seldom all lie on the unfavourable side at once. */
+    private static final int TOGETHER = 5;
+
+    /** Copies the values. */
+    public Unmeasured {
+        values = List.copyOf(values);
+    }
+
+    /**
+     * One such value.
+     *
+     * @param place where it would stand
+     * @param range its usual spread
+     * @param kind how well it is known
+     */
+    public record Doubtful(InputPlace place, Uncertain range, String kind) {}
+
+    /**
+     * Weighs them.
+     *
+     * @param file the build file, with the changes that are judged
+     * @return the result; empty where every value with a usual spread is given, or the spreads
+     *     reach values that do not go together
+     */
+    public static Optional<Unmeasured> of(BuildFile file) {
+        List<InputPlace> fixed =
+                file.variations().uncertain().stream().map(Variations.Spread::place).toList();
+        double[] worst = unfavourable(file);
+        List<Doubtful> values =
+                file.variations().doubtful().stream()
+                        .filter(each -> isPossible(file, fixed, worst, each))
+                        .toList();
+        if (values.isEmpty()) {
+            return Optional.empty();
+        }
+        List<InputPlace> all = new ArrayList<>(fixed);
+        values.forEach(each -> all.add(each.place()));
+        try {
+            return Optional.of(
+                    new Unmeasured(
+                            values,
+                            Doubts.of(
+                                    values.stream().map(Doubtful::range).toList(),
+                                    doubted -> made(file, all, joined(worst, doubted)),
+                                    TOGETHER)));
+        } catch (Vehicles.Impossible apart) {
+            return Optional.empty();
+        }
+    }
+
+    private static double[] unfavourable(BuildFile file) {
+        Vehicles vehicles = Vehicles.of(file);
+        return vehicles.isExact()
+                ? new double[0]
+                : Tolerances.unfavourable(vehicles.ranges(), vehicles.under(Settings.NONE))
+                        .values()
+                        .stream()
+                        .mapToDouble(Double::doubleValue)
+                        .toArray();
+    }
+
+    private static boolean isPossible(
+            BuildFile file, List<InputPlace> fixed, double[] worst, Doubtful each) {
+        List<InputPlace> all = new ArrayList<>(fixed);
+        all.add(each.place());
+        try {
+            made(file, all, joined(worst, new double[] {each.range().low()}));
+            made(file, all, joined(worst, new double[] {each.range().high()}));
+            return true;
+        } catch (Vehicles.Impossible apart) {
+            return false;
+        }
+    }
+
+    private static Build made(BuildFile file, List<InputPlace> places, double[] values) {
+        try {
+            return file.variations().with(places, values);
+        } catch (BuildFileException wrong) {
+            throw new Vehicles.Impossible(wrong);
+        }
+    }
+
+    private static double[] joined(double[] one, double[] other) {
+        double[] all = Arrays.copyOf(one, one.length + other.length);
+        System.arraycopy(other, 0, all, one.length, other.length);
+        return all;
+    }
+}
