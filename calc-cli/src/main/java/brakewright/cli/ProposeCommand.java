@@ -38,6 +38,8 @@ final class ProposeCommand implements Callable<Integer> {
             description = "One of ${COMPLETION-CANDIDATES} (default: text).")
     Format format = Format.TEXT;
 
+    @Mixin SituationOptions asked = new SituationOptions();
+
     @Mixin OutputOptions output = new OutputOptions();
 
     @Mixin PageOptions page = new PageOptions();
@@ -46,15 +48,16 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BuildFile file = BuildArgument.read(build);
+        BuildFile file = asked.applied(BuildArgument.read(build));
         Situation situation = Vehicles.of(file).situation();
         Proposals proposals = Proposals.of(situation, file.build().settings(), page.units.entry());
         Recommendation present = Recommendation.judged(situation, file.build().settings());
         output.write(
                 format == Format.JSON
-                        ? ProposeJson.of(file.title(), proposals, present)
+                        ? ProposeJson.of(file.title(), file.changes(), proposals, present)
                         : new ProposeText(
                                         file.title(),
+                                        file.changes(),
                                         proposals,
                                         present,
                                         page.units,

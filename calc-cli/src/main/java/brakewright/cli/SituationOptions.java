@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.ChangeReader;
 import brakewright.cli.buildfile.Changes;
+import brakewright.cli.buildfile.InputPlace;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -61,6 +62,20 @@ final class SituationOptions {
                                             + String.join(", ", file.proposals().keySet())));
         }
         return changes;
+    }
+
+    /** What varies cannot be held as well; a proposal may have it, and is then not heeded in it. */
+    void refuse(List<InputPlace> varied, String option) {
+        for (InputPlace place : varied) {
+            if (typed().all().containsKey(place.input())) {
+                throw new Unusable(
+                        "--with gives "
+                                + Changes.keyOf(place.input())
+                                + ", which "
+                                + option
+                                + " varies: leave one of both out");
+            }
+        }
     }
 
     /** The file with the changes put in. */

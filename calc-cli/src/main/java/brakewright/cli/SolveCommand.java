@@ -75,22 +75,8 @@ final class SolveCommand implements Callable<Integer> {
     public Integer call() {
         BuildFile file = situation.applied(BuildArgument.read(build));
         Question question = Question.of(file, key);
-        refuseWhatIsSolvedFor(question.places(), "--for");
+        situation.refuse(question.places(), "--for");
         return against == null ? answer(file, question) : frontier(file, question, against);
-    }
-
-    /** What varies cannot be held as well; a proposal may have it, and is then not heeded in it. */
-    private void refuseWhatIsSolvedFor(List<InputPlace> places, String option) {
-        for (InputPlace place : places) {
-            if (situation.typed().all().containsKey(place.input())) {
-                throw new Unusable(
-                        "--with gives "
-                                + Changes.keyOf(place.input())
-                                + ", which "
-                                + option
-                                + " varies: leave one of both out");
-            }
-        }
     }
 
     private int answer(BuildFile file, Question question) {
@@ -129,7 +115,7 @@ final class SolveCommand implements Callable<Integer> {
         if (question.places().contains(held.place())) {
             throw new Unusable("--against must name another key than --for");
         }
-        refuseWhatIsSolvedFor(List.of(held.place()), "--against");
+        situation.refuse(List.of(held.place()), "--against");
         List<SolveText.Row> rows = new ArrayList<>();
         for (int i = 0; i < held.count(); i++) {
             double value = held.at(i);

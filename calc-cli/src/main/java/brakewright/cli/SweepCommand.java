@@ -61,14 +61,17 @@ final class SweepCommand implements Callable<Integer> {
             description = "How many threads work (default: one for each processor).")
     int threads = Runtime.getRuntime().availableProcessors();
 
+    @Mixin SituationOptions situation = new SituationOptions();
+
     @Mixin OutputOptions output = new OutputOptions();
 
     @Spec CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() throws InterruptedException {
-        BuildFile file = BuildArgument.read(build);
+        BuildFile file = situation.applied(BuildArgument.read(build));
         List<Varied> varied = Varied.parseAll("--vary", file.variations(), vary);
+        situation.refuse(varied.stream().map(Varied::place).toList(), "--vary");
         if (threads < 1 || threads > 1024) {
             throw new Unusable("--threads must be from 1 to 1024, was " + threads);
         }
@@ -90,7 +93,7 @@ final class SweepCommand implements Callable<Integer> {
         List<String> units = varied.stream().map(each -> each.place().input().unit()).toList();
         SweepText text = new SweepText(names, units, sweep::values, results);
         output.write(
-                format == Format.JSON ? text.json(file.title()) : text.csv(),
+                format == Format.JSON ? text.json(file.title(), file.changes()) : text.csv(),
                 spec.commandLine().getOut());
         report(sweep.count(), wall, busy);
         return ExitStatus.FINE;

@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -118,5 +122,60 @@ class DecisionTest {
                 .contains("use.charge_from = ", "stands in the way");
         assertThat(run.outLines()).allMatch(line -> line.length() <= 100);
         assertThat(CommandRun.of("propose", Example.TRIKE.path()).status()).isZero();
+    }
+
+    /** Each is pasted as it is printed, and asked about by its name: it is what was promised. */
+    @ParameterizedTest
+    @CsvSource({
+        "TRAIL_BOARD, ",
+        "SCOOTER, ",
+        "TRIKE, ",
+        "TOUR_BOARD, ",
+        "TRAIL_BOARD, use.speed_max=20km/h",
+        "TRIKE, use.charge_from=80%"
+    })
+    void whatIsProposedIsWhatWasPromisedOnceItIsPasted(Example example, @Nullable String asked) {
+        List<String> situation = asked == null ? List.of() : List.of("--with", asked);
+        List<String> text = run(situation, "propose", example.path()).outLines();
+        String pasted =
+                text.stream()
+                        .dropWhile(line -> !line.startsWith("[proposals."))
+                        .takeWhile(line -> !line.equals("CAUTIONS"))
+                        .collect(Collectors.joining("\n", "\n", "\n"));
+        String build = new BuildFolder(folder).put("pasted", BuildText.of(example).text() + pasted);
+        List<Map<String, Object>> sets =
+                JsonMaps.objects(
+                        JsonMaps.read(
+                                run(situation, "propose", example.path(), "--format", "json")
+                                        .out()),
+                        "proposals");
+        assertThat(sets).isNotEmpty();
+        for (Map<String, Object> set : sets) {
+            Map<String, Object> sheet =
+                    JsonMaps.read(
+                            run(
+                                            List.of(),
+                                            "worksheet",
+                                            build,
+                                            "--proposal",
+                                            JsonMaps.text(set, "name"),
+                                            "--format",
+                                            "json")
+                                    .out());
+            assertThat(JsonMaps.text(sheet, "verdict"))
+                    .as("%s of %s", JsonMaps.text(set, "name"), example)
+                    .isEqualTo(JsonMaps.text(set, "verdict"));
+            assertThat(JsonMaps.text(JsonMaps.object(sheet, "brake_verdict"), "word"))
+                    .isEqualTo(JsonMaps.text(JsonMaps.object(set, "brake_verdict"), "word"));
+        }
+    }
+
+    private static CommandRun run(List<String> more, String... arguments) {
+        CommandRun run =
+                CommandRun.of(
+                        Stream.concat(Stream.of(arguments), more.stream()).toArray(String[]::new));
+        assertThat(run.err()).isEmpty();
+        assertThat(run.status()).isIn(0, 1);
+        return run;
     }
 }

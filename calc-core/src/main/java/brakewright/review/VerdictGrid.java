@@ -39,13 +39,10 @@ public record VerdictGrid(
         double[][] severities = new double[charges.length][speeds.length];
         for (int row = 0; row < charges.length; row++) {
             PackState pack = PackState.of(model, charges[row], cellsC);
-            double settled = brake.settledPackLimit(pack);
             double mayTake = limits.packRegen().valueAt(charges[row], cellsC);
             for (int column = 0; column < speeds.length; column++) {
                 severities[row][column] =
-                        Severity.of(
-                                Math.min(brake.greatestAsked(speeds[column], pack), settled),
-                                mayTake);
+                        Severity.of(brake.greatestReturn(speeds[column], pack), mayTake);
             }
         }
         return new VerdictGrid(

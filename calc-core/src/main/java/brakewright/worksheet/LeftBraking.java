@@ -65,11 +65,10 @@ public record LeftBraking(
      *
      * @param build the vehicle
      * @param limits its limits
-     * @param set its settings in effect
+     * @param operation its settings in effect
      * @return in the order of the refusals
      */
-    public static List<LeftBraking> all(Build build, Limits limits, Operation set) {
-        Operation operation = set.trusted(limits);
+    public static List<LeftBraking> all(Build build, Limits limits, Operation operation) {
         double own = build.battery().temperatureC();
         double full = build.use().chargeFrom();
         double coldest = Arrays.stream(build.cellTemperatures()).min().orElseThrow();

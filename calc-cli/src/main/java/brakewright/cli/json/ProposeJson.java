@@ -1,5 +1,6 @@
 package brakewright.cli.json;
 
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.words.Cautions;
 import brakewright.profile.Proposals;
 import brakewright.profile.Recommendation;
@@ -14,16 +15,19 @@ public final class ProposeJson {
      * Writes the sets.
      *
      * @param title what the vehicle is called
+     * @param changes what was put in place of values of the file
      * @param proposals the sets
      * @param present the present settings, judged alike
      * @return JSON, ending in a line feed
      */
-    public static String of(String title, Proposals proposals, Recommendation present) {
+    public static String of(
+            String title, Changes changes, Proposals proposals, Recommendation present) {
         JsonText json = new JsonText();
         DecisionJson sets = new DecisionJson(json);
         json.startObject();
         json.text("schema", "brakewright.proposals/1");
         json.text("title", title);
+        ChangesJson.write(json, changes);
         sets.set("present", present, OptionalDouble.empty(), OptionalDouble.empty());
         json.startArray("proposals");
         for (Proposals.Proposal each : proposals.sets()) {

@@ -68,7 +68,7 @@ final class CheckMap {
                     2,
                     "The high-voltage taper "
                             + whose
-                            + " is too narrow to hold: currents and forces are told without it,"
+                            + " is too narrow to hold: currents are told without it, forces and"
                             + " stopping distances with it, each the worse for its purpose.");
         }
     }
@@ -79,8 +79,8 @@ final class CheckMap {
         page.line(
                 ink.heading("Electric brake over speed at " + Numbers.percent(charge) + " charge"));
         heading("");
-        forces("present", settled(check.present(), state), state);
-        forces("proposed", settled(check.proposed(), state), state);
+        forces("present", check.present().operation().brake().settled(state), state);
+        forces("proposed", check.proposed().operation().brake().settled(state), state);
     }
 
     /** As it is judged: a taper too narrow to hold is not counted. */

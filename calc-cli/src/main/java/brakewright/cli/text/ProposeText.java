@@ -1,7 +1,9 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
+import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.EnteredWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
@@ -9,6 +11,7 @@ import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Proposals;
 import brakewright.profile.Recommendation;
 import brakewright.ride.StopOutcome;
+import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import java.util.ArrayList;
@@ -25,6 +28,7 @@ public final class ProposeText {
     private static final int COLUMN = 16;
 
     private final String title;
+    private final Changes changes;
     private final Proposals proposals;
     private final Recommendation present;
     private final UnitSystem units;
@@ -35,14 +39,21 @@ public final class ProposeText {
      * Prepares the text.
      *
      * @param title what the vehicle is called
+     * @param changes what was put in place of values of the file
      * @param proposals the sets
      * @param present the present settings, judged alike
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
     public ProposeText(
-            String title, Proposals proposals, Recommendation present, UnitSystem units, Ink ink) {
+            String title,
+            Changes changes,
+            Proposals proposals,
+            Recommendation present,
+            UnitSystem units,
+            Ink ink) {
         this.title = title;
+        this.changes = changes;
         this.proposals = proposals;
         this.present = present;
         this.units = units;
@@ -57,6 +68,9 @@ public final class ProposeText {
      */
     public String text() {
         page.line(ink.heading(title + ": sets that hold together"));
+        if (!changes.isNone()) {
+            page.paragraph("", 2, ChangeWords.situation(changes, units));
+        }
         page.blank();
         if (proposals.sets().isEmpty()) {
             page.paragraph("", 2, "No set of settings is within limits in all of this use.");
@@ -223,6 +237,7 @@ public final class ProposeText {
             pair("high_voltage_taper", set.highVoltageTaper());
             set.speedCap()
                     .ifPresent(cap -> page.line("speed_cap = \"" + units.speedText(cap) + '"'));
+            use(each);
             each.chargeFrom()
                     .ifPresent(charge -> page.line("use.charge_from = \"" + percent(charge) + '"'));
             each.coldestC()
@@ -242,6 +257,24 @@ public final class ProposeText {
                                                     + " °C\"]"));
             page.blank();
         }
+    }
+
+    /** The use that was asked about is part of what a set is good for. */
+    private void use(Proposals.Proposal proposal) {
+        Changes use = changes.ofUse();
+        if (proposal.chargeFrom().isPresent()) {
+            use = use.without(Input.USE_CHARGE_FROM);
+        }
+        if (proposal.coldestC().isPresent()) {
+            use = use.without(Input.USE_PACK_TEMPERATURE);
+        }
+        use.all()
+                .forEach(
+                        (input, change) ->
+                                page.line(
+                                        Changes.keyOf(input)
+                                                + " = "
+                                                + ChangeWords.written(input, change.value())));
     }
 
     private void current(String key, OptionalDouble value) {

@@ -1,6 +1,9 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Printable;
+import brakewright.cli.words.ChangeWords;
+import brakewright.cli.words.UnitSystem;
 import brakewright.review.Evaluation;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -82,14 +85,18 @@ public final class SweepText {
      * Writes JSON: a list of cases, in calculation units.
      *
      * @param title what the vehicle is called
+     * @param changes what was put in place of values of the file
      * @return JSON
      */
-    public String json(String title) {
+    public String json(String title, Changes changes) {
         StringWriter out = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
             json.writeStartObject();
             json.writeStringField("schema", "brakewright.sweep/1");
             json.writeStringField("title", title);
+            if (!changes.isNone()) {
+                json.writeStringField("situation", ChangeWords.list(changes, UnitSystem.SI));
+            }
             json.writeArrayFieldStart("cases");
             for (int index = 0; index < results.length; index++) {
                 write(json, values.apply(index), results[index]);

@@ -3,6 +3,7 @@ package brakewright.cli.words;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Value;
 import brakewright.spec.Input;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,6 +51,27 @@ public final class ChangeWords {
                                                 + " "
                                                 + value(input, change.value(), units)));
         return String.join(", ", each);
+    }
+
+    /**
+     * Writes a value as a build file has it, exact and in the units of the calculation.
+     *
+     * @param input of settings or of use
+     * @param value a number or a pair
+     * @return what stands behind the equals sign
+     */
+    public static String written(Input input, Value value) {
+        if (value instanceof Value.Pair pair) {
+            return "[" + written(input, pair.first()) + ", " + written(input, pair.second()) + "]";
+        }
+        return value instanceof Value.Number number
+                ? written(input, number.quantity().value())
+                : '"' + Value.Unset.WORD + '"';
+    }
+
+    private static String written(Input input, double value) {
+        String number = BigDecimal.valueOf(value).toPlainString();
+        return input.unit().equals("1") ? number : '"' + number + " " + input.unit() + '"';
     }
 
     private static String value(Input input, Value value, UnitSystem units) {
