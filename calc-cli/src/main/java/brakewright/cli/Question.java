@@ -262,8 +262,8 @@ record Question(
     }
 
     /**
-     * Tells which other settings stay beyond a limit of their own where one has a value: they are
-     * no reason to answer otherwise, and must be mended, too.
+     * Tells which other settings stay beyond a limit of their own, whatever the charge, where one
+     * has a value: they are no reason to answer otherwise, and must be mended, too.
      */
     List<Finding> beside(double value) {
         if (!place.input().key().startsWith("settings.")) {
@@ -274,6 +274,7 @@ record Question(
         return Review.of(build, limits, Operation.of(build, limits)).findings().stream()
                 .filter(finding -> OVER.contains(finding.topic()))
                 .filter(finding -> !finding.subject().equals(setting()))
+                .filter(finding -> finding.charge().isEmpty())
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -351,5 +352,52 @@ class CheckCommandTest {
         CommandRun run = CommandRun.of("check", "no-such-build.toml", "--with", HARDER);
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("no-such-build.toml");
+    }
+
+    /** What the text tells of currents, the rider, heat and the slope stands in JSON, too. */
+    @Test
+    void jsonTellsCurrentsFeelHeatAndDescent() {
+        String[] asked = {"check", Example.TRAIL_BOARD.path(), "--with", "motor_brake_current=42A"};
+        String text = CommandRun.of(asked).out();
+        Map<String, Object> json =
+                JsonMaps.read(
+                        CommandRun.of(
+                                        Stream.concat(
+                                                        Stream.of(asked),
+                                                        Stream.of("--format", "json"))
+                                                .toArray(String[]::new))
+                                .out());
+        List<Map<String, Object>> currents = JsonMaps.objects(json, "pack_current_by_charge");
+        Map<String, Object> full =
+                currents.stream()
+                        .filter(row -> JsonMaps.number(row, "charge") == 1.0)
+                        .findFirst()
+                        .orElseThrow();
+        Map<String, Object> sent = JsonMaps.object(full, "proposed");
+        assertThat(JsonMaps.number(sent, "current_A")).isCloseTo(12.0, within(1e-9));
+        assertThat(JsonMaps.number(sent, "cell_current_A")).isCloseTo(3.0, within(1e-9));
+        assertThat(text)
+                .contains(
+                        String.format(
+                                Locale.ROOT,
+                                "3.0 A, %.2f V",
+                                JsonMaps.number(sent, "cell_voltage_V")));
+        Map<String, Object> feel = JsonMaps.object(json, "feel_g");
+        assertThat(text)
+                .contains(
+                        String.format(
+                                Locale.ROOT,
+                                "%.2f g",
+                                JsonMaps.number(JsonMaps.object(feel, "proposed"), "felt")));
+        List<Map<String, Object>> stops =
+                JsonMaps.objects(JsonMaps.object(json, "winding_after_stops"), "proposed");
+        assertThat(text)
+                .contains(
+                        String.format(
+                                Locale.ROOT,
+                                "%.0f °C",
+                                JsonMaps.number(stops.get(1), "winding_C")));
+        assertThat(JsonMaps.text(JsonMaps.object(json, "steepest_descent", "proposed"), "held"))
+                .isEqualTo("no");
     }
 }

@@ -50,11 +50,14 @@ public record Entry(double speedStep) {
         return Math.floor(voltage * COARSE + ROUNDING) / COARSE;
     }
 
-    /** Rounds a speed to the side of less; one that is less than a step, to a tenth of it. */
+    /**
+     * Rounds a positive speed to the side of less; one below a step to a tenth of it, and so on.
+     */
     double speedDown(double speed) {
-        double whole = Math.floor(speed / speedStep + ROUNDING);
-        return whole >= 1.0
-                ? whole * speedStep
-                : Math.floor(10.0 * speed / speedStep + ROUNDING) * speedStep / 10.0;
+        double step = speedStep;
+        while (Math.floor(speed / step + ROUNDING) < 1.0 && speed > 0.0) {
+            step /= 10.0;
+        }
+        return Math.floor(speed / step + ROUNDING) * step;
     }
 }

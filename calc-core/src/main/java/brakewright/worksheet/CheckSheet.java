@@ -5,10 +5,13 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Finding;
 import brakewright.review.Verdict;
+import brakewright.ride.Descent;
+import brakewright.ride.RepeatedStops;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
@@ -144,6 +147,55 @@ public record CheckSheet(
      */
     public boolean isUselessForTaper() {
         return proposed.operation().brake().isHeldByTaper(fullest(proposed.build()));
+    }
+
+    /**
+     * Returns the highest current that settings send into the pack at any speed in use, as it is
+     * judged: a taper too narrow to hold is not counted.
+     *
+     * @param sheet one of both
+     * @param state the state of its pack
+     * @return the current [A]
+     */
+    public static double greatestReturn(Worksheet sheet, PackState state) {
+        return sheet.operation()
+                .trusted(sheet.limits())
+                .brake()
+                .greatestReturn(sheet.operation().topSpeed(), state);
+    }
+
+    /**
+     * Computes the heat of stops in a row from the highest speed.
+     *
+     * @param sheet one of both
+     * @param stops how many, at least one
+     * @return the heat; empty where it is not known
+     */
+    public static Optional<RepeatedStops> repeatedStops(Worksheet sheet, int stops) {
+        return RepeatedStops.hottest(
+                sheet.build(),
+                sheet.operation().brake(),
+                sheet.operation().drive(),
+                sheet.operation().topSpeed(),
+                stops);
+    }
+
+    /**
+     * Computes the steepest slope in use, begun with the fullest pack in use, which takes least.
+     *
+     * @param sheet one of both
+     * @return its descent, both at the speed of the proposal
+     */
+    public Descent descent(Worksheet sheet) {
+        Build build = proposed.build();
+        return Descent.of(
+                sheet.build(),
+                sheet.operation().brake(),
+                sheet.limits(),
+                build.battery().temperatureC(),
+                build.use().slope(),
+                build.use().speedMax(),
+                build.use().chargeFrom());
     }
 
     private static PackState fullest(Build build) {

@@ -84,6 +84,7 @@ public final class CheckJson {
                 regen);
         json.endObject();
         stops();
+        new CheckRideJson(json, check).write();
         pairs("first_stop", this::firstStops);
         pairs("left_where_the_pack_refuses", this::left);
         json.startObject("findings");

@@ -25,6 +25,8 @@ import java.util.OptionalDouble;
 /** Whether the proposal is safe, what it buys, and how far it could go. */
 final class CheckAnswer {
 
+    private static final String LEAVES = "leaves the stop ";
+
     private final CheckSheet check;
     private final Headrooms headrooms;
     private final Judged judged;
@@ -131,7 +133,7 @@ final class CheckAnswer {
                     + " at "
                     + full
                     + " charge and "
-                    + gain(CheckText.middle(build))
+                    + alsoGained(gain(build.use().chargeFrom()), gain(CheckText.middle(build)))
                     + " at "
                     + half
                     + ", reaction apart.";
@@ -155,6 +157,13 @@ final class CheckAnswer {
                 + "; reaction apart.";
     }
 
+    /** What is said once of both charge states is not said again. */
+    private static String alsoGained(String first, String second) {
+        return first.startsWith(LEAVES) && second.startsWith(LEAVES)
+                ? second.substring(LEAVES.length())
+                : second;
+    }
+
     private String stops(Worksheet sheet, double charge) {
         OptionalDouble distance = distance(sheet, charge);
         return distance.isPresent()
@@ -176,7 +185,7 @@ final class CheckAnswer {
         String metres = units.lengthText(Math.abs(gain));
         String to = units.lengthText(after.getAsDouble());
         if (metres.equals(units.lengthText(0.0))) {
-            return "leaves the stop at " + to;
+            return LEAVES + "at " + to;
         }
         return (gain > 0.0 ? "shortens the stop by " : "lengthens the stop by ")
                 + metres

@@ -3,7 +3,6 @@ package brakewright.cli.text;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.ride.Descent;
-import brakewright.ride.RepeatedStops;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
@@ -85,8 +84,8 @@ final class CheckRide {
                 winding(check.present(), 10),
                 winding(check.proposed(), 10),
                 limit);
-        Descent before = descent(check.present());
-        Descent after = descent(check.proposed());
+        Descent before = check.descent(check.present());
+        Descent after = check.descent(check.proposed());
         rows.row(
                 Numbers.percent(build.use().slope())
                         + " down at "
@@ -122,30 +121,13 @@ final class CheckRide {
     }
 
     private static String winding(Worksheet sheet, int stops) {
-        return RepeatedStops.hottest(
-                        sheet.build(),
-                        sheet.operation().brake(),
-                        sheet.operation().drive(),
-                        sheet.operation().topSpeed(),
-                        stops)
+        return CheckSheet.repeatedStops(sheet, stops)
                 .map(
                         heat ->
                                 Numbers.nearest(heat.windingC(), 0)
                                         + " °C"
                                         + (heat.windingC() > heat.limitC() ? " over" : ""))
                 .orElse("not known");
-    }
-
-    /** The steepest slope in use, begun with the fullest pack in use, which takes least. */
-    private Descent descent(Worksheet sheet) {
-        return Descent.of(
-                sheet.build(),
-                sheet.operation().brake(),
-                sheet.limits(),
-                build.battery().temperatureC(),
-                build.use().slope(),
-                build.use().speedMax(),
-                build.use().chargeFrom());
     }
 
     private static String held(Descent descent) {

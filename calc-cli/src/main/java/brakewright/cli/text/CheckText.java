@@ -17,7 +17,6 @@ import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.worksheet.CheckSheet;
-import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -182,8 +181,8 @@ public final class CheckText {
                             .limits()
                             .packRegen()
                             .valueAt(charge, build.battery().temperatureC());
-            double before = greatest(check.present(), state);
-            double after = greatest(check.proposed(), state);
+            double before = CheckSheet.greatestReturn(check.present(), state);
+            double after = CheckSheet.greatestReturn(check.proposed(), state);
             rows.row(
                     "at " + Numbers.percent(charge) + " charge",
                     CheckRows.flow(before, may),
@@ -191,14 +190,6 @@ public final class CheckText {
                     Numbers.down(may, 1) + " A");
             rows.row("  each cell", cell(before, state), cell(after, state), "");
         }
-    }
-
-    /** As it is judged: a taper too narrow to hold is not counted. */
-    private static double greatest(Worksheet sheet, PackState state) {
-        return sheet.operation()
-                .trusted(sheet.limits())
-                .brake()
-                .greatestReturn(sheet.operation().topSpeed(), state);
     }
 
     private String cell(double current, PackState state) {
