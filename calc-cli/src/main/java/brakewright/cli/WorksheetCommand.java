@@ -92,7 +92,7 @@ final class WorksheetCommand implements Callable<Integer> {
                         build == null ? BuildArgument.example() : BuildArgument.read(build));
         Optional<Tolerated> tolerated = tolerated(file);
         Optional<Unmeasured> unmeasured =
-                doubts || tolerated.isPresent() ? Unmeasured.of(file) : Optional.empty();
+                doubts || tolerated.isPresent() ? Unmeasured.of(file, tolerated) : Optional.empty();
         Worksheet sheet = Worksheet.of(file.build());
         Situation vehicle = Vehicles.of(file).situation();
         Judged judged = Judged.of(vehicle, sheet, tolerated);

@@ -10,7 +10,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +18,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  * What an independent simulation of the examples, stepped through time from first principles, gave
  * for what lies between the ends of the charge, against the wind, and in a long pull.
  */
-@Tag("outside")
 class SimulatedRidesTest {
 
     private static Map<String, Object> sheet(Example example, String... options) {

@@ -89,12 +89,7 @@ public final class Situation {
      * @return the vehicle there; the nominal one where nothing is uncertain
      */
     public Build worst(Settings settings, ToDoubleFunction<Build> measure) {
-        return inputs.isEmpty()
-                ? nominal(settings)
-                : with(
-                        new CornerSearch(inputs)
-                                .greatest(values -> measure.applyAsDouble(with(values, settings))),
-                        settings);
+        return inputs.isEmpty() ? nominal(settings) : with(worstPlace(settings, measure), settings);
     }
 
     /**
@@ -127,10 +122,7 @@ public final class Situation {
 
     /** Finds the place within the tolerances where a measure is greatest, if it is positive. */
     Optional<double[]> positive(Settings settings, ToDoubleFunction<Build> measure) {
-        double[] worst =
-                new CornerSearch(inputs)
-                        .greatest(values -> measure.applyAsDouble(with(values, settings)));
-        return Optional.of(worst)
+        return Optional.of(worstPlace(settings, measure))
                 .filter(values -> measure.applyAsDouble(with(values, settings)) > 0.0);
     }
 
@@ -152,6 +144,11 @@ public final class Situation {
                 inputs,
                 (values, asked) -> judge.apply(with(values, setting.apply(asked))),
                 verdict -> Solver.highest(verdict, low, high));
+    }
+
+    private double[] worstPlace(Settings settings, ToDoubleFunction<Build> measure) {
+        return new CornerSearch(inputs)
+                .greatest(values -> measure.applyAsDouble(with(values, settings)));
     }
 
     private Build with(double[] values, Settings settings) {

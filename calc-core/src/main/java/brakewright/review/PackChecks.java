@@ -112,7 +112,7 @@ final class PackChecks {
                 if (constraint.variesWithCharge()) {
                     checks.add(overCharge(constraint, permitted[k]));
                 } else {
-                    rating(constraint).ifPresent(checks::add);
+                    rating(constraint, permitted[k][0]).ifPresent(checks::add);
                 }
             }
             if (returning) {
@@ -126,8 +126,7 @@ final class PackChecks {
         }
 
         /** Of the plain ratings only the temperature window changes with the temperature. */
-        private Optional<Check> rating(PackConstraint constraint) {
-            double rated = constraint.limitAt(0.5, cellsC);
+        private Optional<Check> rating(PackConstraint constraint, double rated) {
             double set = holdsSetting ? setting() : Arrays.stream(flows).max().orElseThrow();
             if (cellsC == nominal) {
                 return Optional.of(PlainCheck.always(held(constraint), set, rated, "A"));

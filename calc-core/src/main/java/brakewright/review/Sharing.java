@@ -11,6 +11,7 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Joining;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -265,14 +266,10 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
             if (!parallel) {
                 return new Loss(lost + 1, draw, Double.NaN, Double.NaN, true);
             }
-            Loss worst = loss(lost, draw, charges[0]);
-            for (double charge : charges) {
-                Loss here = loss(lost, draw, charge);
-                if (here.isWorseThan(worst)) {
-                    worst = here;
-                }
-            }
-            return worst;
+            return Arrays.stream(charges)
+                    .mapToObj(charge -> loss(lost, draw, charge))
+                    .reduce((worst, here) -> here.isWorseThan(worst) ? here : worst)
+                    .orElseThrow();
         }
 
         private Loss loss(int lost, boolean draw, double charge) {

@@ -4,6 +4,8 @@ import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.Taper;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Over which part of the charge in use a high-voltage taper weakens the brake. */
@@ -16,11 +18,18 @@ public final class TaperReach {
      * pack's temperature.
      *
      * @param build the vehicle
-     * @param brake its electric brake with the taper
+     * @param set its electric brake, whatever taper it has
+     * @param taper instead of that
      * @return the charge state, the lowest in use where it does so throughout; empty where it does
      *     so nowhere [1]
      */
-    public static OptionalDouble from(Build build, ElectricBrake brake) {
+    public static OptionalDouble from(Build build, ElectricBrake set, Taper taper) {
+        ElectricBrake brake =
+                new ElectricBrake(
+                        set.powertrain(),
+                        set.motorCurrent(),
+                        set.packCurrent(),
+                        Optional.of(taper));
         BatteryModel model = new BatteryModel(build.battery());
         double cellsC = build.battery().temperatureC();
         return new ChargeSearch(build, model)

@@ -84,6 +84,16 @@ public record DriveSheet(
     }
 
     /**
+     * Returns whether the cruise speed in use is held for any time against the headwind in use.
+     *
+     * @param build the vehicle of this sheet
+     * @return true if a long ride is one at that speed
+     */
+    public boolean isCruiseHeld(Build build) {
+        return lastingWind.speed() >= build.use().riding().cruiseSpeed();
+    }
+
+    /**
      * Returns whether the settings ask for more than wheels, vehicle or rider bear at the start.
      *
      * @return true where a wheel spins, the vehicle tips or the rider is thrown before the thrust

@@ -1,11 +1,8 @@
 package brakewright.worksheet;
 
-import brakewright.battery.BatteryModel;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.WindingHeat;
-import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
-import brakewright.powertrain.TopSpeed;
 import brakewright.review.Operation;
 import brakewright.ride.PackHeat;
 import brakewright.road.RoadLoad;
@@ -49,7 +46,8 @@ public record HeatSheet(
             double caseLoss,
             double speed) {}
 
-    static HeatSheet of(Build build, Operation operation) {
+    /** With the drive at the fullest charge in use. */
+    static HeatSheet of(Build build, Operation operation, DriveSheet drive) {
         Powertrain powertrain = operation.drive().powertrain();
         double cruise = build.use().riding().cruiseSpeed();
         double wind = build.use().riding().headwind();
@@ -59,19 +57,7 @@ public record HeatSheet(
         double cruisePower =
                 powertrain.drawnPower(holding, cruise) + build.use().riding().idlePower();
         double draw = operation.drive().packCurrent();
-        boolean reaches =
-                TopSpeed.find(
-                                        operation.drive(),
-                                        RoadLoad.of(build),
-                                        0.0,
-                                        wind,
-                                        PackState.of(
-                                                new BatteryModel(build.battery()),
-                                                build.use().chargeFrom(),
-                                                build.battery().temperatureC(),
-                                                Double.POSITIVE_INFINITY))
-                                .speed()
-                        >= cruise;
+        boolean reaches = drive.isCruiseHeld(build);
         return new HeatSheet(
                 MotorHeatBalance.of(build)
                         .map(heat -> known(build, operation, heat, holding, reaches)),

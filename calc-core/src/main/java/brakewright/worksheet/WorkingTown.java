@@ -67,8 +67,9 @@ final class WorkingTown {
         distance(town);
         return Working.of(
                 ResultId.TOWN_RANGE,
-                "Distance with stops at even distances on a level road against the headwind in use: pull away with all that is"
-                        + " permitted, hold the speed, stop with the electric brake alone.",
+                "Distance with stops at even distances on a level road against the headwind in use:"
+                        + " pull away with all that is permitted, hold the speed, stop with the"
+                        + " electric brake alone.",
                 List.of(
                         computed("s_m", "charge state of the leg shown", middle, ""),
                         pack.temperature(),

@@ -54,14 +54,15 @@ public record Worksheet(
         Limits limits = Limits.of(build);
         Operation operation = Operation.of(build, limits);
         BatteryModel model = new BatteryModel(build.battery());
+        DriveSheet drive = DriveSheet.of(build, operation, build.use().chargeFrom());
         return new Worksheet(
                 build,
                 limits,
                 operation,
                 Review.of(build, limits, operation),
                 PackRow.all(build, model, limits, operation),
-                DriveSheet.of(build, operation, build.use().chargeFrom()),
-                HeatSheet.of(build, operation),
+                drive,
+                HeatSheet.of(build, operation, drive),
                 firstStops(build, limits, operation));
     }
 

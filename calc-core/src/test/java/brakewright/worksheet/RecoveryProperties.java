@@ -88,7 +88,12 @@ class RecoveryProperties {
     @Property(tries = 300)
     void aWarmMotorReachesItsLimitNoLater(@ForAll Build build) {
         Operation operation = Operation.of(build, Limits.of(build));
-        Optional<HeatSheet.Known> known = HeatSheet.of(build, operation).known();
+        Optional<HeatSheet.Known> known =
+                HeatSheet.of(
+                                build,
+                                operation,
+                                DriveSheet.of(build, operation, build.use().chargeFrom()))
+                        .known();
         assertThat(known.isPresent()).isEqualTo(build.motor().heat().isPresent());
         Assume.that(known.isPresent());
         OptionalDouble cold = known.get().timeAtDriveSetting();

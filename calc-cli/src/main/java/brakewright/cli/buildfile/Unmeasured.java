@@ -1,10 +1,8 @@
 package brakewright.cli.buildfile;
 
 import brakewright.profile.Doubts;
-import brakewright.profile.Tolerances;
 import brakewright.profile.Uncertain;
 import brakewright.spec.Build;
-import brakewright.spec.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -41,13 +39,17 @@ public record Unmeasured(List<Doubtful> values, Doubts doubts) {
      * Weighs them.
      *
      * @param file the build file, with the changes that are judged
+     * @param tolerated what the tolerances stated do; empty where none is
      * @return the result; empty where every value with a usual spread is given, or the spreads
      *     reach values that do not go together
      */
-    public static Optional<Unmeasured> of(BuildFile file) {
-        List<InputPlace> fixed =
-                file.variations().uncertain().stream().map(Variations.Spread::place).toList();
-        double[] worst = unfavourable(file);
+    public static Optional<Unmeasured> of(BuildFile file, Optional<Tolerated> tolerated) {
+        List<InputPlace> fixed = tolerated.map(Tolerated::places).orElse(List.of());
+        double[] worst =
+                tolerated.stream()
+                        .flatMap(each -> each.tolerances().worst().values().stream())
+                        .mapToDouble(Double::doubleValue)
+                        .toArray();
         List<Doubtful> values =
                 file.variations().doubtful().stream()
                         .filter(each -> isPossible(file, fixed, worst, each))
@@ -68,17 +70,6 @@ public record Unmeasured(List<Doubtful> values, Doubts doubts) {
         } catch (Vehicles.Impossible apart) {
             return Optional.empty();
         }
-    }
-
-    private static double[] unfavourable(BuildFile file) {
-        Vehicles vehicles = Vehicles.of(file);
-        return vehicles.isExact()
-                ? new double[0]
-                : Tolerances.unfavourable(vehicles.ranges(), vehicles.under(Settings.NONE))
-                        .values()
-                        .stream()
-                        .mapToDouble(Double::doubleValue)
-                        .toArray();
     }
 
     private static boolean isPossible(

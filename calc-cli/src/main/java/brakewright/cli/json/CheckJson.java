@@ -85,8 +85,8 @@ public final class CheckJson {
         json.endObject();
         stops();
         new CheckRideJson(json, check).write();
-        pairs("first_stop", this::firstStops);
-        pairs("left_where_the_pack_refuses", this::left);
+        pairs(json, check, "first_stop", this::firstStops);
+        pairs(json, check, "left_where_the_pack_refuses", this::left);
         json.startObject("findings");
         findings("added", check.findingsAdded(), build);
         findings("mended", check.findingsMended(), check.present().build());
@@ -163,7 +163,8 @@ public final class CheckJson {
     }
 
     /** The same for the present settings and the proposal, under one name. */
-    private void pairs(String name, BiConsumer<String, Worksheet> writer) {
+    static void pairs(
+            JsonText json, CheckSheet check, String name, BiConsumer<String, Worksheet> writer) {
         json.startObject(name);
         writer.accept("present", check.present());
         writer.accept("proposed", check.proposed());
@@ -184,6 +185,8 @@ public final class CheckJson {
     /** A stop from more than a side's own highest speed is left out. */
     private void surface(String name, double[] speeds, double grip) {
         pairs(
+                json,
+                check,
                 name,
                 (side, sheet) -> {
                     json.startArray(side);

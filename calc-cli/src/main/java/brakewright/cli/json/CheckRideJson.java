@@ -11,7 +11,6 @@ import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.HardestBraking;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
-import java.util.function.BiConsumer;
 
 /** What a check tells of currents by charge, what the rider feels, heat and the steepest slope. */
 final class CheckRideJson {
@@ -33,15 +32,8 @@ final class CheckRideJson {
     void write() {
         currents(check.proposed().brakeMap().charges());
         feel();
-        pairs("winding_after_stops", this::winding);
-        pairs("steepest_descent", this::descent);
-    }
-
-    private void pairs(String name, BiConsumer<String, Worksheet> writer) {
-        json.startObject(name);
-        writer.accept("present", check.present());
-        writer.accept("proposed", check.proposed());
-        json.endObject();
+        CheckJson.pairs(json, check, "winding_after_stops", this::winding);
+        CheckJson.pairs(json, check, "steepest_descent", this::descent);
     }
 
     /** The most that braking sends at any speed in use, cells at the pack's own temperature. */

@@ -2,7 +2,6 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.powertrain.ElectricBrake;
 import brakewright.review.FirstStop;
 import brakewright.review.TaperReach;
 import brakewright.ride.StopOutcome;
@@ -163,15 +162,7 @@ final class FirstStopText {
     }
 
     private String reach(Taper taper) {
-        ElectricBrake brake = sheet.operation().brake();
-        return TaperReach.from(
-                        sheet.build(),
-                        new ElectricBrake(
-                                brake.powertrain(),
-                                brake.motorCurrent(),
-                                brake.packCurrent(),
-                                Optional.of(taper)))
-                .stream()
+        return TaperReach.from(sheet.build(), sheet.operation().brake(), taper).stream()
                 .mapToObj(
                         charge ->
                                 charge <= sheet.build().use().chargeTo()

@@ -132,7 +132,7 @@ final class HeatText {
     }
 
     private boolean isCruising() {
-        return sheet.drive().lastingWind().speed() >= build.use().riding().cruiseSpeed();
+        return sheet.drive().isCruiseHeld(build);
     }
 
     private String unreached() {

@@ -178,10 +178,7 @@ public final class SolveText {
                     + " in parallel were not looked at: their cells would weigh more than the whole"
                     + " vehicle.";
         }
-        double count =
-                answer instanceof Solution.Found found
-                        ? found.value()
-                        : ((Solution.All) answer).value();
+        double count = answer.value();
         if (count == asked.present().get()) {
             return held + ", with " + now + " of cells in this pack.";
         }
