@@ -4,6 +4,7 @@ import brakewright.profile.Uncertain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
+import brakewright.tables.SourceKind;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,6 +19,9 @@ public final class Variations {
 
     private static final List<String> PREFIXES =
             List.of("", "settings.", "use.", "pack.", "vehicle.", "motor.", "controller.");
+
+    /** What is derived from other inputs is known no better than a working rule. */
+    private static final String OF_DERIVED = SourceKind.COMMON_PRACTICE.text();
 
     private final Given given;
     private final Resolver.Completed completed;
@@ -96,7 +100,8 @@ public final class Variations {
         }
         double value = number.quantity().value();
         Schema.Entry entry = Schema.of(input);
-        tables.usualSpread(input.key(), resolved.kind())
+        String kind = resolved.kind().isEmpty() ? OF_DERIVED : resolved.kind();
+        tables.usualSpread(input.key(), kind)
                 .map(spread -> spread.value() * Math.abs(value))
                 .filter(either -> either > 0.0)
                 .map(
@@ -112,7 +117,7 @@ public final class Variations {
                                         new Unmeasured.Doubtful(
                                                 new InputPlace(input, pack, InputPlace.Part.WHOLE),
                                                 range,
-                                                resolved.kind())));
+                                                kind)));
     }
 
     /**
