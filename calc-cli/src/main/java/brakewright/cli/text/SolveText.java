@@ -155,8 +155,9 @@ public final class SolveText {
                         : "Evenly spaced values were looked at from the highest downwards, for a"
                                 + " lower one need not be milder in every check; then found")
                 + " by a bracketing root search between a value that is within limits and one that"
-                + " is not, to a part in a thousand million; within limits means every check, at"
-                + " every charge state in use, at the pack's own, the coldest and the warmest"
+                + " is not, to a part in a thousand million; within limits means every check"
+                + (input.key().startsWith("settings.") ? " that this setting can move" : "")
+                + ", at every charge state in use, at the pack's own, the coldest and the warmest"
                 + " temperature.";
     }
 
