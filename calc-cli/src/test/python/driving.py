@@ -349,7 +349,7 @@ def one_sag(c, v, case):
         left = settled(draw, taper, u, r)
         at = f"{name} at {s:g}"
         c.number("sag", "pack_V " + at, row.get("pack_V"), positive(u - draw * r), scale=1.0)
-        lowest = min(battery.cell_voltages(draw, s, cells, seconds))
+        lowest = min(battery.cell_voltages(draw, s, cells, seconds=seconds))
         c.number("sag", "cell_V " + at, row.get("cell_V"), positive(lowest), scale=1.0)
         c.number("sag", "settled_A " + at, row["settled_A"], left, scale=1.0)
         c.number("sag", "settled_V " + at, row.get("settled_V"), positive(u - left * r), scale=1.0)
@@ -366,7 +366,7 @@ def one_sag(c, v, case):
         return left if drawn is None else min(left, drawn)
 
     def loaded_cells(s):
-        return battery.cell_voltages(flowing(s), s, cells, seconds)
+        return battery.cell_voltages(flowing(s), s, cells, seconds=seconds)
 
     tests = {
         "cell-floor": lambda s: min(
@@ -383,7 +383,7 @@ def one_sag(c, v, case):
         tests["taper-begins"] = lambda s: state(s)[0] - draw * state(s)[1] - taper[0]
         tests["taper-ends"] = lambda s: state(s)[0] - taper[1]
     low, high = v["use.charge_to"], v["use.charge_from"]
-    knots = sorted({low, high} | {s for s in battery.knots() if low < s < high})
+    knots = sorted({low, high} | {s for s in battery.bends(False) if low < s < high})
     found = {}
     for event in ("taper-begins", "cell-floor", "protection-trip", "taper-ends"):
         charge = first_below(tests[event], knots) if event in tests else None
@@ -1014,15 +1014,18 @@ def too_narrow(needed, taper):
 
 def own_bounds(v, pack, charge, drawing, fixed_only=False):
     t = v.pack_temperature
-    duration = v["use.hard_pull" if drawing else "use.hard_brake"]
-    method = pack.give_fixed if drawing else pack.take_fixed
-    bounds = {k: b for k, b in method(t, duration, v.margins).items() if b is not NOTHING}
+    if drawing:
+        fixed = pack.give_fixed(t, v["use.hard_pull"], v.margins)
+    else:  # by itself it takes all of the energy
+        fixed = pack.take_fixed(t, lambda current: v.braking_time(current, pack), v.margins)
+    bounds = {k: b for k, b in fixed.items() if b is not NOTHING}
     if fixed_only:
         return bounds
     ends = pack.floors(v.margins) if drawing else pack.ceilings(v.margins)
     for name, end in ends.items():
-        gap = (pack.cell_voltage(charge) - end) * (1 if drawing else -1)
-        bounds[name] = max(0.0, pack.parallel * gap / pack.cell_resistance(charge, t))
+        gap = (pack.group_voltage(charge, not drawing) - end) * (1 if drawing else -1)
+        resistance = pack.group_resistance(charge, t, not drawing)
+        bounds[name] = max(0.0, pack.parallel * gap / resistance)
     return bounds
 
 

@@ -22,6 +22,15 @@ def line_through(points, x):
     return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
 
 
+def line_beyond(points, x):
+    """Reads a curve; beyond its ends the first and the last straight line go on."""
+    if points[0][0] <= x <= points[-1][0]:
+        return line_through(points, x)
+    (x0, y0), (x1, y1) = points[:2] if x < points[0][0] else points[-2:]
+    known = (x0, y0) if x < x0 else (x1, y1)
+    return known[1] + (y1 - y0) / (x1 - x0) * (x - known[0])
+
+
 def root(function, low, high):
     """Narrows down to the last bits; function(low) and function(high) differ in sign.
 

@@ -4,7 +4,7 @@ import math
 from bisect import bisect_right
 from functools import lru_cache
 
-from formulas import NOTHING, PULSE, line_through
+from formulas import NOTHING, PULSE, line_beyond, line_through
 
 
 class Pack:
@@ -19,6 +19,10 @@ class Pack:
         spread = self["resistance_spread"]
         # k: how much more than its even share the strongest of unequal cells carries
         self.strongest = self.parallel / (1 + (self.parallel - 1) * (1 - spread))
+        # the worst of the groups in series against their mean
+        self.uneven_charge = self.get("group_spread.charge", 0.0)
+        self.uneven_capacity = self.get("group_spread.capacity", 0.0)
+        self.uneven_resistance = self.get("group_spread.resistance", 0.0)
         # what is asked for again at once: the same place by several, one temperature by all
         self.cell_resistance = lru_cache(maxsize=64)(self.cell_resistance)
         self.all_knots = self.find_knots()
@@ -50,6 +54,47 @@ class Pack:
             passed = 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
             result *= 1 + self.get("cell.sustained_rise", 0.0) * passed
         return result
+
+    def group_charge(self, charge, taking):
+        """Charge state of the fullest group, or of the emptiest: it began lower and holds less."""
+        if taking:
+            return charge + self.uneven_charge
+        return 1 - self.uneven_charge - (1 - charge) / (1 - self.uneven_capacity)
+
+    def pack_charge(self, group, taking):
+        """Charge state of the pack where that group has one."""
+        if taking:
+            return group - self.uneven_charge
+        return 1 - (1 - self.uneven_charge - group) * (1 - self.uneven_capacity)
+
+    def group_voltage(self, charge, taking):
+        """At rest; a group beyond full or empty is on the continued end of its curve."""
+        points = self["cell.open_circuit_voltage"]
+        return line_beyond(points, self.group_charge(charge, taking))
+
+    def group_resistance(self, charge, temperature, taking, seconds=PULSE):
+        """Of one of its cells."""
+        own = self.group_charge(charge, taking)
+        return (1 + self.uneven_resistance) * self.cell_resistance(own, temperature, seconds)
+
+    def mean_voltage(self, cell, taking):
+        """Voltage of the mean cell at rest where the worst group has another."""
+        if self.uneven_charge == 0 and (taking or self.uneven_capacity == 0):
+            return cell
+        points = self["cell.open_circuit_voltage"]
+        if points[0][1] <= cell <= points[-1][1]:
+            group = self.charge_at(self.series * cell, not taking)
+        else:
+            (x0, y0), (x1, y1) = points[:2] if cell < points[0][1] else points[-2:]
+            x, y = (x0, y0) if cell < y0 else (x1, y1)
+            group = x + (cell - y) * (x1 - x0) / (y1 - y0) if y1 > y0 else x
+        return line_beyond(points, self.pack_charge(group, taking))
+
+    def group_knots(self, taking):
+        """Charge states of the pack at which the curves of its worst group bend."""
+        keys = ("cell.open_circuit_voltage", "cell.resistance_by_charge")
+        bends = [self.pack_charge(x, taking) for key in keys for x, _ in self.get(key, [])]
+        return [s for s in bends if 0 < s < 1]
 
     def first_instant(self):
         """Least resistance: warm cells, the mildest charge, 0.6 of the pulse, no joints."""
@@ -93,11 +138,14 @@ class Pack:
     def wiring(self, margins):
         return wiring(self.inputs, self.prefix + "wiring.", margins)
 
-    def take_fixed(self, temperature, duration, margins):
-        """What the pack by itself may take whatever its charge state."""
-        bounds = {
-            "cell-charge-rating": self.parallel * self.rating("charge", duration) / self.strongest
-        }
+    def take_fixed(self, temperature, lasting, margins):
+        """What the pack by itself may take whatever its charge state.
+
+        The pulse rating holds only where braking at the lasting one is over in the pulse time.
+        """
+        always = self.parallel * self["cell.charge_current"] / self.strongest
+        rating = self.rating("charge", lasting(always))
+        bounds = {"cell-charge-rating": self.parallel * rating / self.strongest}
         if "protection.charge_trip" in self:
             bounds["protection-charge-trip"] = (1 - margins["trip"]) * self[
                 "protection.charge_trip"
@@ -264,32 +312,42 @@ class Battery:
     def find_knots(self):
         if not self.several:
             return self.packs[0].knots()
+        return self.together([(pack, own) for pack in self.packs for own in pack.knots()])
+
+    def together(self, places):
+        """Charge states of all where a pack has one of its own; both ends are among them."""
         knots = {0.0, 1.0}
-        for pack in self.packs:
-            for own in pack.knots():
-                if self.parallel:
-                    # a level stretch of one pack begins and ends at one voltage: take all of them
-                    u = pack.open_circuit(own)
-                    for upper in (False, True):
-                        knots.add(self.held(u, upper) / self.capacity)
-                else:
-                    knots.add(1 - (1 - own) * pack.capacity / self.capacity)
+        for pack, own in places:
+            if not self.several:
+                knots.add(own)
+            elif self.parallel:
+                # a level stretch of one pack begins and ends at one voltage: take all of them
+                u = pack.open_circuit(own)
+                for upper in (False, True):
+                    knots.add(self.held(u, upper) / self.capacity)
+            else:
+                knots.add(1 - (1 - own) * pack.capacity / self.capacity)
         inside = sorted(s for s in knots if 0 <= s <= 1)
         return [s for i, s in enumerate(inside) if i == 0 or s - inside[i - 1] > 1e-12]
 
-    def cell_voltages(self, drawn, charge, temperature, seconds=PULSE):
-        """Average cell of every pack, joints left out; drawn is negative while returning."""
-        return [u - drawn * r for u, r in self.cells(charge, temperature, seconds)]
+    def bends(self, taking):
+        """Knots, and where the curves of any pack's worst group bend."""
+        places = [(pack, own) for pack in self.packs for own in pack.group_knots(taking)]
+        return sorted({*self.knots(), *self.together(places)})
 
-    def cells(self, charge, temperature, seconds):
-        """Average cell of every pack: voltage at rest, and fall per ampere out of all packs."""
+    def cell_voltages(self, drawn, charge, temperature, taking=False, seconds=PULSE):
+        """Worst group of every pack, joints left out; drawn is negative while returning."""
+        return [u - drawn * r for u, r in self.cells(charge, temperature, taking, seconds)]
+
+    def cells(self, charge, temperature, taking, seconds):
+        """Worst group of every pack: voltage at rest, and fall per ampere out of all packs."""
         own = self.own_charges(charge)
         return [
             (
-                p.cell_voltage(s),
+                p.group_voltage(s, taking),
                 self.share(i, charge, temperature)
                 / p.parallel
-                * p.cell_resistance(s, temperature, seconds),
+                * p.group_resistance(s, temperature, taking, seconds),
             )
             for i, (p, s) in enumerate(zip(self.packs, own))
         ]
@@ -297,12 +355,19 @@ class Battery:
     def label(self, name, place):
         return f"{name}@{place + 1}" if self.several else name
 
-    def fixed(self, taking, temperature, duration, margins):
-        """Bounds of the packs on the current of all, whatever the charge state."""
+    def fixed(self, taking, temperature, lasting, margins):
+        """Bounds of the packs on the current of all, whatever the charge state.
+
+        Lasting tells how long a current of all packs lasts.
+        """
         bounds = {}
         for i, pack in enumerate(self.packs):
-            method = pack.take_fixed if taking else pack.give_fixed
-            for name, bound in method(temperature, duration, margins).items():
+            share = self.greatest_share(i, self.temperature)
+            if taking:
+                own = pack.take_fixed(temperature, lambda x, w=share: lasting(x / w), margins)
+            else:
+                own = pack.give_fixed(temperature, lasting, margins)
+            for name, bound in own.items():
                 if bound is not NOTHING:
                     bound /= self.greatest_share(i, temperature)
                 bounds[self.label(name, i)] = bound
@@ -310,7 +375,7 @@ class Battery:
             bounds.update(wiring(self.inputs, "battery.", margins))
         return bounds
 
-    def gaps(self, taking, temperature, margins):
+    def gaps(self, taking, temperature, margins, seconds=PULSE):
         """Bounds that depend on the charge state, as voltage gap(s) and resistance(s) of each."""
         result = {}
         for i, pack in enumerate(self.packs):
@@ -319,9 +384,11 @@ class Battery:
                 result[self.label(name, i)] = (
                     lambda s, i=i, pack=pack, end=end: (1 if taking else -1)
                     * pack.parallel
-                    * (end - pack.cell_voltage(self.own_charges(s)[i])),
+                    * (end - pack.group_voltage(self.own_charges(s)[i], taking)),
                     lambda s, i=i, pack=pack: self.share(i, s, temperature)
-                    * pack.cell_resistance(self.own_charges(s)[i], temperature),
+                    * pack.group_resistance(
+                        self.own_charges(s)[i], temperature, taking, seconds
+                    ),
                 )
         return result
 
@@ -331,7 +398,7 @@ class Battery:
         for i, pack in enumerate(self.packs):
             bounds = pack.ceilings(margins) if taking else pack.floors(margins)
             for name, cell in bounds.items():
-                result[self.label(name, i)] = self.voltage_where(i, cell)
+                result[self.label(name, i)] = self.voltage_where(i, pack.mean_voltage(cell, taking))
         return result
 
     def voltage_where(self, place, cell):

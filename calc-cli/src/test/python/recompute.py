@@ -102,7 +102,7 @@ class Vehicle:
 
     def take_fixed(self, temperature):
         """What the packs together may take whatever their charge state."""
-        bounds = self.battery.fixed(True, temperature, self["use.hard_brake"], self.margins)
+        bounds = self.battery.fixed(True, temperature, self.braking_time, self.margins)
         bounds["controller-pack-rating"] = self.controllers_bound()
         return bounds
 
@@ -114,13 +114,29 @@ class Vehicle:
 
     def take_gaps(self, temperature):
         """Charge-dependent bounds on taking, as voltage gap(s) and resistance(s) of each."""
-        gaps = self.battery.gaps(True, temperature, self.margins)
+        seconds = self.braking_time(self.set_pack("settings.pack_regen_current"))
+        gaps = self.battery.gaps(True, temperature, self.margins, seconds)
         ceiling = self.controller_ceiling()
         gaps["controller-voltage-rating"] = (
             lambda s: ceiling - self.open_circuit(s),
-            lambda s: self.resistance(s, temperature),
+            lambda s: self.resistance(s, temperature, seconds),
         )
         return gaps
+
+    def braking_time(self, current, battery=None):
+        """How long a current can be sent back: hard braking, or the energy of a stop or a slope.
+
+        All of the motion's energy, or what the steepest slope gives over its length beyond rolling,
+        over the power at the voltage at rest of the emptiest charge in use.
+        """
+        power = (battery or self.battery).open_circuit(self["use.charge_to"]) * current
+        top = max(self["use.speed_max"], self.get("settings.speed_cap", 0.0))
+        moving = 0.5 * self.mass * (1 + self["vehicle.rotating_share"]) * top**2
+        angle = math.atan(self["use.slope_max"])
+        rolling = self["vehicle.rolling_resistance"] * math.cos(angle)
+        falling = self.mass * GRAVITY * self["use.slope_length"] * (math.sin(angle) - rolling)
+        energy = max(moving, falling)
+        return max(self["use.hard_brake"], energy / power if power > 0 else math.inf)
 
     def give_gaps(self, temperature):
         """Charge-dependent bounds on giving, as voltage gap(s) and resistance(s) of each."""
@@ -134,7 +150,7 @@ class Vehicle:
             bounds[name] = max(0.0, gap(charge) / resistance(charge))
         return bounds
 
-    def allowed_stretch(self, gaps, current):
+    def allowed_stretch(self, gaps, current, bends):
         """Charge states at which every gap bears a current: (first loss going up, last gain).
 
         Between two knots of one pack gap(s) - current * resistance(s) is straight, so each stretch
@@ -142,7 +158,7 @@ class Vehicle:
         bends a little, and the stretches are made short. Returns the highest state up to which all
         of them hold from charge 0 on, and the lowest from which all hold up to charge 1.
         """
-        knots = self.battery.knots()
+        knots = bends
         if self.battery.several and self.battery.parallel:
             pieces = [s0 + (s1 - s0) * i / 8 for s0, s1 in zip(knots, knots[1:]) for i in range(8)]
             knots = [*pieces, 1.0]
@@ -327,7 +343,9 @@ class Vehicle:
                 "cell_voltage_V": NOTHING,
                 "wheel_force_N": self.brake_force(current, speed),
             }
-        cells = self.battery.cell_voltages(-flowing, charge, self.pack_temperature)
+        cells = self.battery.cell_voltages(
+            -flowing, charge, self.pack_temperature, taking=flowing >= 0
+        )
         cell = max(cells) if flowing >= 0 else min(cells)
         return {
             "asked_pack_current_A": asked,
@@ -755,12 +773,14 @@ def compare_limits(c, v, sheet):
         key = "settings." + name.replace("-", "_")
         c.number(group, "set", limit.get("set"), v.set_pack(key) if v.chosen(key) else None)
         side = 0 if name == "pack-regen-current" else 1
+        if side == 0 and v.set_pack(key) > 0:
+            c.number(group, "braking_time_s", limit["braking_time_s"], v.braking_time(v.set_pack(key)))
         word = "holds_below_charge" if side == 0 else "holds_above_charge"
         asked = [(word, least)]
         if v.chosen(key):
             asked.append(("set_" + word, v.set_pack(key)))
         for field, current in asked:
-            bound = v.allowed_stretch(gaps, current)[side]
+            bound = v.allowed_stretch(gaps, current, v.battery.bends(side == 0))[side]
             # accurate to a bisection step of the charge state, whose scale is 1
             c.number(group, field, limit.get(field), bound, scale=1.0)
 

@@ -117,6 +117,7 @@ class SolveCommandTest {
     @Test
     void theHighestSpeedCapIsWithinLimitsAndATenthOfAPerCentMoreIsNot() {
         BuildText board = BuildFolder.exactBoard();
+        board.replace("use", "charge_from", "charge_from = \"90 %\"");
         double highest = found(json(builds.put("board", board), "speed_cap"), "nominal");
         assertThat(verdict(builds.put("at", capped(board, highest)))).isEqualTo("within-limits");
         assertThat(verdict(builds.put("beyond", capped(board, 1.001 * highest))))

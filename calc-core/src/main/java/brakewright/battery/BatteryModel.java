@@ -2,6 +2,7 @@ package brakewright.battery;
 
 import brakewright.numeric.Greatest;
 import brakewright.spec.Battery;
+import brakewright.spec.Cell;
 import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
@@ -194,13 +195,13 @@ public final class BatteryModel {
     }
 
     /**
-     * Returns the voltage of the cell that is highest while the packs are charged, or lowest while
-     * they are drawn from, joints left out.
+     * Returns the voltage of the cells that are highest while the packs are charged, or lowest
+     * while they are drawn from, joints left out: those of the worst group of the worst pack.
      *
      * @param current into all packs together; negative when drawn [A]
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
-     * @return the voltage of the average cell of that pack [V]
+     * @return the voltage of the average cell of that group [V]
      */
     public double cellVoltage(double current, double charge, double temperatureC) {
         double extreme = Double.NaN;
@@ -232,25 +233,31 @@ public final class BatteryModel {
 
     private double cellVoltage(int pack, double current, double charge, double temperatureC) {
         double own = current * share(pack, charge, temperatureC);
-        return packs.get(pack).cellVoltage(own, chargeOf(pack, charge), temperatureC);
+        double ownCharge = chargeOf(pack, charge);
+        PackModel model = packs.get(pack);
+        return current >= 0.0
+                ? model.highestCellVoltage(own, ownCharge, temperatureC, 0.0)
+                : model.lowestCellVoltage(-own, ownCharge, temperatureC, 0.0);
     }
 
     /**
-     * Returns the open-circuit voltage of all packs where the cells of one have a voltage. Where
-     * that lies beyond the end of its curve, the others in series are taken at rest at that end,
-     * which errs on the side of less.
+     * Returns the open-circuit voltage of all packs where the cells in the worst group of one have
+     * a voltage. Where that lies beyond the end of its curve, the others in series are taken at
+     * rest at that end, which errs on the side of less.
      *
      * @param pack its place in the battery, from 0
-     * @param cellVoltage of that pack's cells [V]
+     * @param end which of its groups
+     * @param cellVoltage of that group's cells [V]
      * @return {@code S·u}, and in series the voltages that the others have there [V]
      */
-    public double voltageWhere(int pack, double cellVoltage) {
+    public double voltageWhere(int pack, WorstGroup.End end, double cellVoltage) {
         PackModel own = packs.get(pack);
-        double voltage = own.pack().series() * cellVoltage;
+        double mean = own.worst(end).meanVoltageWhere(cellVoltage);
+        double voltage = own.pack().series() * mean;
         if (battery.joining() == Joining.PARALLEL) {
             return voltage;
         }
-        double charge = own.pack().cell().openCircuitVoltage().firstReaches(cellVoltage);
+        double charge = own.pack().cell().openCircuitVoltage().firstReaches(mean);
         double together = map.charges().get(pack).firstReaches(charge);
         for (int k = 0; k < packs.size(); k++) {
             if (k != pack) {
@@ -272,8 +279,8 @@ public final class BatteryModel {
             Curve own = map.charges().get(k);
             addInside(all, own.abscissas());
             var cell = packs.get(k).pack().cell();
-            addInside(all, mapped(own, cell.openCircuitVoltage()));
-            addInside(all, mapped(own, cell.resistanceByCharge()));
+            addInside(all, mapped(own, cell.openCircuitVoltage().abscissas()));
+            addInside(all, mapped(own, cell.resistanceByCharge().abscissas()));
         }
         return all.stream().mapToDouble(Double::doubleValue).toArray();
     }
@@ -300,6 +307,36 @@ public final class BatteryModel {
     }
 
     /**
+     * Returns the points between which voltage and resistance of every pack's worst group run
+     * straight, too.
+     *
+     * @param end which group
+     * @return ascending from 0 to 1, found anew each time
+     */
+    public double[] points(WorstGroup.End end) {
+        double[] points = points();
+        if (packs.stream().allMatch(pack -> pack.worst(end).isMean())) {
+            return points;
+        }
+        TreeSet<Double> all = new TreeSet<>();
+        for (double point : points) {
+            all.add(point);
+        }
+        for (int k = 0; k < packs.size(); k++) {
+            WorstGroup group = packs.get(k).worst(end);
+            Cell cell = packs.get(k).pack().cell();
+            for (Curve curve : List.of(cell.openCircuitVoltage(), cell.resistanceByCharge())) {
+                double[] own = curve.abscissas();
+                for (int i = 0; i < own.length; i++) {
+                    own[i] = group.packChargeWhere(own[i]);
+                }
+                addInside(all, mapped(map.charges().get(k), own));
+            }
+        }
+        return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /**
      * Returns whether each pack carries the same share of the current at every charge state.
      *
      * @return true for one pack, for packs in series, and for packs in parallel that are alike
@@ -317,8 +354,8 @@ public final class BatteryModel {
                 && one.cell().equals(other.cell());
     }
 
-    private double[] mapped(Curve own, Curve curve) {
-        double[] charges = curve.abscissas();
+    /** Charge states of all together where a pack has others. */
+    private double[] mapped(Curve own, double[] charges) {
         if (packs.size() > 1) {
             for (int i = 0; i < charges.length; i++) {
                 charges[i] = own.firstReaches(charges[i]);

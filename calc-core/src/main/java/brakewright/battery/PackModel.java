@@ -15,14 +15,13 @@ import brakewright.spec.Relaxation;
  */
 public final class PackModel {
 
-    /** How long the pulse lasts for which cell resistances are given [s]. */
-    private static final double PULSE = 10.0;
-
     /** What of the pulse resistance is there at once, at the least [1]. */
     public static final double OHMIC_SHARE = 0.6;
 
     private final Pack pack;
     private final Cell cell;
+    private final WorstGroup fullest;
+    private final WorstGroup emptiest;
 
     /** The last found: one duration is asked about at many charge states. */
     private volatile Lasting lasting = new Lasting(0.0, 1.0);
@@ -38,6 +37,8 @@ public final class PackModel {
     public PackModel(Pack pack) {
         this.pack = pack;
         this.cell = pack.cell();
+        this.fullest = new WorstGroup(pack, WorstGroup.End.FULLEST);
+        this.emptiest = new WorstGroup(pack, WorstGroup.End.EMPTIEST);
     }
 
     /**
@@ -131,7 +132,7 @@ public final class PackModel {
     }
 
     private double rise(double seconds) {
-        double beyond = Math.max(0.0, seconds - PULSE);
+        double beyond = Math.max(0.0, seconds - Cell.PULSE);
         Relaxation relaxation = cell.relaxation();
         return 1.0 - relaxation.rise() * Math.expm1(-beyond / relaxation.timeConstant());
     }
@@ -158,31 +159,63 @@ public final class PackModel {
     }
 
     /**
-     * Returns the voltage of a cell while the pack is charged, joints left out.
+     * Returns the group that meets a voltage first.
      *
-     * @param packCurrent into the pack; negative when drawn [A]
-     * @param charge the charge state [1]
-     * @param temperatureC the cell temperature [°C]
-     * @return the voltage of the average cell [V]
+     * @param end while the pack is charged or drawn from
+     * @return the group
      */
-    public double cellVoltage(double packCurrent, double charge, double temperatureC) {
-        return cellOpenCircuitVoltage(charge)
-                + packCurrent / pack.parallel() * cellResistance(charge, temperatureC);
+    public WorstGroup worst(WorstGroup.End end) {
+        return end == WorstGroup.End.FULLEST ? fullest : emptiest;
     }
 
     /**
-     * Returns the voltage of a cell after a current has flowed for a time, joints left out.
+     * Returns the resistance that the current of the pack meets in the cells of a group.
      *
-     * @param packCurrent into the pack; negative when drawn [A]
-     * @param charge the charge state [1]
+     * <p>{@code r(sg,T,t)·(1 + x_g)/P}, at the charge state of the group.
+     *
+     * @param group which
+     * @param charge of the pack [1]
+     * @param temperatureC the cell temperature [°C]
+     * @param seconds how long the current has flowed [s]; infinite for ever
+     * @return [Ω]
+     */
+    public double groupResistance(
+            WorstGroup group, double charge, double temperatureC, double seconds) {
+        return group.resistanceFactor()
+                * cellResistance(group.chargeAt(charge), temperatureC, seconds)
+                / pack.parallel();
+    }
+
+    /**
+     * Returns the voltage of the cells in the fullest group while the pack is charged, joints left
+     * out.
+     *
+     * @param packCurrent into the pack [A], not negative
+     * @param charge the charge state of the pack [1]
      * @param temperatureC the cell temperature [°C]
      * @param seconds how long [s]; up to 10 s the pulse resistance counts, infinite for ever
-     * @return the voltage of the average cell [V]
+     * @return the voltage of the average cell of that group [V]
      */
-    public double cellVoltage(
+    public double highestCellVoltage(
             double packCurrent, double charge, double temperatureC, double seconds) {
-        return cellOpenCircuitVoltage(charge)
-                + packCurrent / pack.parallel() * cellResistance(charge, temperatureC, seconds);
+        return fullest.openCircuitVoltage(charge)
+                + packCurrent * groupResistance(fullest, charge, temperatureC, seconds);
+    }
+
+    /**
+     * Returns the voltage of the cells in the emptiest group while the pack is drawn from, joints
+     * left out.
+     *
+     * @param packCurrent out of the pack [A], not negative
+     * @param charge the charge state of the pack [1]
+     * @param temperatureC the cell temperature [°C]
+     * @param seconds how long [s]; up to 10 s the pulse resistance counts, infinite for ever
+     * @return the voltage of the average cell of that group [V]
+     */
+    public double lowestCellVoltage(
+            double packCurrent, double charge, double temperatureC, double seconds) {
+        return emptiest.openCircuitVoltage(charge)
+                - packCurrent * groupResistance(emptiest, charge, temperatureC, seconds);
     }
 
     /**

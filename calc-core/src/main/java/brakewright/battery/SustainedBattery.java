@@ -51,6 +51,7 @@ public final class SustainedBattery {
                 pack.parallel(),
                 pack.jointResistance(),
                 pack.resistanceSpread(),
+                pack.groupSpread(),
                 pack.temperatureC(),
                 pack.toAir(),
                 pack.joinedAt(),

@@ -3,12 +3,12 @@ package brakewright.limit;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.SustainedBattery;
+import brakewright.battery.WorstGroup;
 import brakewright.spec.Build;
 import brakewright.spec.Controllers;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -30,22 +30,50 @@ final class BatteryConstraints {
                         .toList();
     }
 
-    PackLimit taking() {
-        List<PackConstraint> all = ofPacks(PackConstraints::taking);
+    /**
+     * What all packs may take.
+     *
+     * @param current that is set, of all controllers [A]
+     */
+    PackLimit taking(double current) {
+        Lasting lasting = Lasting.of(build, model, current);
+        List<PackConstraint> all =
+                ofPacks(
+                        (pack, place) ->
+                                pack.taking(
+                                        lasting,
+                                        own ->
+                                                BrakingTime.of(
+                                                                build,
+                                                                model,
+                                                                own
+                                                                        / shares.get(place)
+                                                                                .at(
+                                                                                        build.battery()
+                                                                                                .temperatureC()))
+                                                        .seconds()));
         all.add(
                 new ControllerVoltage(
                         build.battery(),
                         model,
                         build.controllers().voltageRating(),
-                        build.margins().controllerVoltage()));
+                        build.margins().controllerVoltage(),
+                        lasting));
         all.addAll(common());
-        return PackLimit.taking(all, model.points()).lasting(() -> sustained().taking());
+        return PackLimit.taking(all, model.points(WorstGroup.End.FULLEST))
+                .lasting(() -> sustained().taking(current));
+    }
+
+    /** How long braking lasts that sends back a current, of all controllers [A]. */
+    BrakingTime braking(double current) {
+        return BrakingTime.of(build, model, current);
     }
 
     PackLimit giving() {
-        List<PackConstraint> all = ofPacks(PackConstraints::giving);
+        List<PackConstraint> all = ofPacks((pack, place) -> pack.giving());
         all.addAll(common());
-        return PackLimit.giving(all, model.points()).lasting(() -> sustained().giving());
+        return PackLimit.giving(all, model.points(WorstGroup.End.EMPTIEST))
+                .lasting(() -> sustained().giving());
     }
 
     /** The same for a current that flows for many minutes. */
@@ -53,13 +81,17 @@ final class BatteryConstraints {
         return new BatteryConstraints(SustainedBattery.in(build));
     }
 
-    private List<PackConstraint> ofPacks(Function<PackConstraints, List<PackConstraint>> which) {
+    private interface Which {
+        List<PackConstraint> of(PackConstraints pack, int place);
+    }
+
+    private List<PackConstraint> ofPacks(Which which) {
         List<PackConstraint> all = new ArrayList<>();
         for (int k = 0; k < model.packs().size(); k++) {
             PackModel pack = model.packs().get(k);
             GreatestShare share = shares.get(k);
             List<PackConstraint> own =
-                    which.apply(new PackConstraints(pack, build.use().effort(), build.margins()));
+                    which.of(new PackConstraints(pack, build.use().effort(), build.margins()), k);
             for (PackConstraint constraint : own) {
                 all.add(build.battery().isOnePack() ? constraint : ofBranch(constraint, share, k));
             }

@@ -56,18 +56,25 @@ final class BatterySteps {
                         PackTerms.openCircuitVoltage(pack, model.chargeOf(place, charge))));
     }
 
-    /** The pulse resistance. */
-    Term resistance(Steps steps, String meaning, double charge, double temperatureC) {
-        Term whole = Term.computed("R", meaning, model.resistance(charge, temperatureC), "Ω");
+    /** The resistance that a current meets which lasts. */
+    Term resistance(
+            Steps steps, String meaning, double charge, double temperatureC, Lasting lasting) {
+        Term whole =
+                Term.computed(
+                        "R",
+                        meaning,
+                        model.resistance(charge, temperatureC, lasting.seconds()),
+                        "Ω");
         if (battery.isOnePack() && battery.trunkResistance() == 0.0) {
-            return own(steps, whole, 0, charge, temperatureC);
+            return own(steps, whole, 0, charge, temperatureC, lasting);
         }
         List<Term> terms = new ArrayList<>();
         for (int place = 0; place < model.packs().size(); place++) {
             double resistance =
                     model.packs()
                             .get(place)
-                            .resistance(model.chargeOf(place, charge), temperatureC);
+                            .resistance(
+                                    model.chargeOf(place, charge), temperatureC, lasting.seconds());
             String name = "pack " + (place + 1);
             terms.add(
                     own(
@@ -75,7 +82,8 @@ final class BatterySteps {
                             Term.computed("R" + (place + 1), name, resistance, "Ω"),
                             place,
                             charge,
-                            temperatureC));
+                            temperatureC,
+                            lasting));
         }
         String sum =
                 battery.joining() == Joining.SERIES
@@ -91,11 +99,20 @@ final class BatterySteps {
         return steps.add(0, whole, sum + " + R_t", JOINED, terms);
     }
 
-    private Term own(Steps steps, Term result, int place, double charge, double temperatureC) {
+    private Term own(
+            Steps steps,
+            Term result,
+            int place,
+            double charge,
+            double temperatureC,
+            Lasting lasting) {
         PackModel pack = model.packs().get(place);
         List<Term> terms = new ArrayList<>();
         terms.add(PackTerms.series(pack));
-        terms.addAll(PackTerms.cellResistance(pack, model.chargeOf(place, charge), temperatureC));
+        terms.addAll(
+                PackTerms.cellResistance(
+                        pack.pack().cell(), model.chargeOf(place, charge), temperatureC));
+        terms.addAll(lasting.terms(steps, pack.pack().cell()));
         terms.add(PackTerms.parallel(pack));
         terms.add(
                 Term.given(
@@ -104,7 +121,12 @@ final class BatterySteps {
                         pack.pack().jointResistance(),
                         "Ω",
                         Input.PACK_JOINT_RESISTANCE));
-        return steps.add(number(place), result, "S·r·f_s·f_T/P + R_j", MODEL, terms);
+        return steps.add(
+                number(place),
+                result,
+                "S·r·f_s·f_T" + lasting.formula(pack.pack().cell()) + "/P + R_j",
+                MODEL,
+                terms);
     }
 
     private int number(int place) {

@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import brakewright.spec.Input;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One constraint, evaluated.
@@ -49,8 +50,15 @@ public record Constraint(
         this(id, limit, decisive, List.of(), steps, derivation, 0);
     }
 
-    /** The same, evaluated at conditions. */
-    Constraint under(Term... all) {
-        return new Constraint(id, limit, decisive, List.of(all), steps, derivation, pack);
+    /** The same, evaluated at further conditions. */
+    Constraint under(Term... further) {
+        return new Constraint(
+                id,
+                limit,
+                decisive,
+                Stream.concat(conditions.stream(), Stream.of(further)).toList(),
+                steps,
+                derivation,
+                pack);
     }
 }

@@ -2,19 +2,22 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.spec.Battery;
+import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import java.util.List;
 
 /**
  * The charged pack must stay below the controllers' voltage rating: {@code ((1 − m)·V_rated −
- * U(s))/R(s,T)}.
+ * U(s))/R(s,T,t)}.
  *
  * @param battery all packs
  * @param model of them
  * @param rating of a controller [V]
  * @param margin share of the rating kept free [1]
+ * @param lasting how long the current flows
  */
-record ControllerVoltage(Battery battery, BatteryModel model, double rating, double margin)
+record ControllerVoltage(
+        Battery battery, BatteryModel model, double rating, double margin, Lasting lasting)
         implements VoltageConstraint {
 
     @Override
@@ -29,7 +32,7 @@ record ControllerVoltage(Battery battery, BatteryModel model, double rating, dou
 
     @Override
     public double resistance(double charge, double temperatureC) {
-        return model.resistance(charge, temperatureC);
+        return model.resistance(charge, temperatureC, lasting.seconds());
     }
 
     @Override
@@ -44,7 +47,15 @@ record ControllerVoltage(Battery battery, BatteryModel model, double rating, dou
         Steps steps = new Steps();
         BatterySteps packs = new BatterySteps(battery, model);
         Term voltage = packs.voltage(steps, "U", "packs at rest", charge);
-        Term resistance = packs.resistance(steps, "resistance, 10 s pulse", charge, temperatureC);
+        Term resistance =
+                packs.resistance(
+                        steps,
+                        lasting.seconds() > Cell.PULSE
+                                ? "resistance, lasting braking"
+                                : "resistance, 10 s pulse",
+                        charge,
+                        temperatureC,
+                        lasting);
         return new Constraint(
                 id(),
                 limitAt(charge, temperatureC),

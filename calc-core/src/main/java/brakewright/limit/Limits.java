@@ -13,6 +13,8 @@ import brakewright.spec.Settings;
  * @param lowVoltageTaper where the drive must fade
  * @param highVoltageTaper where the electric brake must fade
  * @param speedCap highest speed
+ * @param brakingTime how long braking lasts at the pack current that is set, or where none is set,
+ *     at its limit; the packs' voltages are held for so long
  */
 public record Limits(
         Limit motorDrive,
@@ -21,7 +23,8 @@ public record Limits(
         PackLimit packRegen,
         TaperLimit lowVoltageTaper,
         TaperLimit highVoltageTaper,
-        Limit speedCap) {
+        Limit speedCap,
+        BrakingTime brakingTime) {
 
     /**
      * Derives the limits of a vehicle. The tapers are made wide enough for the pack currents that
@@ -34,7 +37,6 @@ public record Limits(
         MotorConstraints motor = new MotorConstraints(build);
         BatteryConstraints pack = new BatteryConstraints(build);
         PackLimit discharge = pack.giving();
-        PackLimit regen = pack.taking();
         TaperRule tapers = new TaperRule(build);
         Settings settings = build.settings();
         int count = build.controllers().count();
@@ -46,15 +48,16 @@ public record Limits(
         double charging =
                 settings.packRegenCurrent().isPresent()
                         ? count * settings.packRegenCurrent().getAsDouble()
-                        : regen.staticPart(temperature).value();
+                        : pack.taking(0.0).staticPart(temperature).value();
         return new Limits(
                 motor.driving(),
                 motor.braking(),
                 discharge,
-                regen,
+                pack.taking(charging),
                 tapers.low(discharging),
                 tapers.high(charging),
-                new SpeedConstraints(build).cap());
+                new SpeedConstraints(build).cap(),
+                pack.braking(charging));
     }
 
     /**

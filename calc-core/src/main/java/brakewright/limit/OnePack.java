@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.SustainedBattery;
+import brakewright.battery.WorstGroup;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 
@@ -19,7 +20,8 @@ public final class OnePack {
      */
     public static PackLimit giving(Build build, int place) {
         BatteryModel alone = alone(build, place);
-        return PackLimit.giving(constraints(build, alone).giving(), alone.knots())
+        return PackLimit.giving(
+                        constraints(build, alone).giving(), alone.points(WorstGroup.End.EMPTIEST))
                 .lasting(() -> giving(SustainedBattery.in(build), place));
     }
 
@@ -32,7 +34,12 @@ public final class OnePack {
      */
     public static PackLimit taking(Build build, int place) {
         BatteryModel alone = alone(build, place);
-        return PackLimit.taking(constraints(build, alone).taking(), alone.knots())
+        return PackLimit.taking(
+                        constraints(build, alone)
+                                .taking(
+                                        Lasting.pulse(build, alone),
+                                        own -> BrakingTime.of(build, alone, own).seconds()),
+                        alone.points(WorstGroup.End.FULLEST))
                 .lasting(() -> taking(SustainedBattery.in(build), place));
     }
 

@@ -10,6 +10,7 @@ import brakewright.spec.PulseRating;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /** Collects what limits the current of one pack, from its parts that are described. */
 final class PackConstraints {
@@ -28,9 +29,15 @@ final class PackConstraints {
         this.protection = model.pack().protection();
     }
 
-    List<PackConstraint> taking() {
+    /**
+     * What the pack may take.
+     *
+     * @param lasting how long the current lasts that is set
+     * @param lastingOf how long a current of this pack lasts [s]
+     */
+    List<PackConstraint> taking(Lasting lasting, DoubleUnaryOperator lastingOf) {
         List<PackConstraint> all = new ArrayList<>();
-        CellRating rating = chargeRating();
+        CellRating rating = chargeRating(lastingOf);
         all.add(rating);
         all.add(
                 new CellCeiling(
@@ -38,7 +45,8 @@ final class PackConstraints {
                         model,
                         cell.voltageMax(),
                         0.0,
-                        Input.CELL_VOLTAGE_MAX));
+                        Input.CELL_VOLTAGE_MAX,
+                        lasting));
         protection
                 .cellOvervoltageTrip()
                 .ifPresent(
@@ -49,7 +57,8 @@ final class PackConstraints {
                                                 model,
                                                 trip,
                                                 margins.overvoltage(),
-                                                Input.PROTECTION_OVERVOLTAGE_TRIP)));
+                                                Input.PROTECTION_OVERVOLTAGE_TRIP,
+                                                lasting)));
         addTrip(
                 all,
                 ConstraintId.PROTECTION_CHARGE_TRIP,
@@ -98,11 +107,24 @@ final class PackConstraints {
         return all;
     }
 
-    /** A maker's pulse rating counts where braking is over before the pulse may last. */
-    private CellRating chargeRating() {
+    /**
+     * A maker's pulse rating counts where braking at the current of the lasting rating is over
+     * before the pulse may last: what is less than that needs no pulse rating, what is more is over
+     * sooner.
+     */
+    private CellRating chargeRating(DoubleUnaryOperator lastingOf) {
+        CellRating always =
+                new CellRating(
+                        ConstraintId.CELL_CHARGE_RATING,
+                        model,
+                        cell.chargeCurrent(),
+                        Input.CELL_CHARGE_CURRENT);
         OptionalDouble pulse =
                 cell.pulse()
-                        .filter(each -> effort.hardBrake() <= each.time())
+                        .filter(
+                                each ->
+                                        lastingOf.applyAsDouble(always.limitAt(0.5, 0.0))
+                                                <= each.time())
                         .map(PulseRating::chargeCurrent)
                         .orElse(OptionalDouble.empty());
         return pulse.isPresent()
@@ -111,11 +133,7 @@ final class PackConstraints {
                         model,
                         pulse.getAsDouble(),
                         Input.CELL_CHARGE_PULSE)
-                : new CellRating(
-                        ConstraintId.CELL_CHARGE_RATING,
-                        model,
-                        cell.chargeCurrent(),
-                        Input.CELL_CHARGE_CURRENT);
+                : always;
     }
 
     private CellRating dischargeRating() {

@@ -9,9 +9,6 @@ import java.util.List;
 /** Terms that several pack constraints share. */
 final class PackTerms {
 
-    /** A cell's resistance, as formulas write it. */
-    static final String CELL_RESISTANCE = "(r·f_s·f_T)";
-
     /** Where the pulse-power method is from. */
     static final String PULSE_POWER =
             "pulse-power method, DOE/ID-11069 (2003); INL/EXT-14-32849 rev. 3 (2014)";
@@ -43,9 +40,8 @@ final class PackTerms {
                 Input.CELL_OPEN_CIRCUIT_VOLTAGE);
     }
 
-    /** What makes up the resistance of a cell, see {@link #CELL_RESISTANCE}. */
-    static List<Term> cellResistance(PackModel model, double charge, double temperatureC) {
-        Cell cell = model.pack().cell();
+    /** What makes up the resistance of a cell, in the order {@code r·f_s·f_T}. */
+    static List<Term> cellResistance(Cell cell, double charge, double temperatureC) {
         return List.of(
                 Term.given(
                         "r",

@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Collects the steps that lead to a limit. */
 final class Steps {
@@ -23,6 +24,14 @@ final class Steps {
     Steps with(List<Step> shared) {
         all.addAll(shared);
         return this;
+    }
+
+    /** The result of a step that is there already. */
+    Optional<Term> found(String symbol) {
+        return all.stream()
+                .map(Step::result)
+                .filter(result -> result.symbol().equals(symbol))
+                .findFirst();
     }
 
     List<Step> all() {

@@ -1,12 +1,13 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.battery.WorstGroup;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * Where tapers must end and how wide they must be.
@@ -36,6 +37,7 @@ final class TaperRule {
             ends.add(
                     end(
                             place,
+                            WorstGroup.End.EMPTIEST,
                             ConstraintId.VOLTAGE_FLOOR,
                             pack.cell().voltageMin(),
                             0.0,
@@ -44,6 +46,7 @@ final class TaperRule {
                 ends.add(
                         end(
                                 place,
+                                WorstGroup.End.EMPTIEST,
                                 ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP,
                                 pack.protection().cellUndervoltageTrip().getAsDouble(),
                                 build.margins().overvoltage(),
@@ -54,7 +57,8 @@ final class TaperRule {
                 LimitId.LOW_VOLTAGE_TAPER,
                 ends,
                 band(
-                        asked(
+                        SetCurrent.step(
+                                build,
                                 packCurrent,
                                 build.settings().packDischargeCurrent(),
                                 Input.SETTINGS_PACK_DISCHARGE_CURRENT),
@@ -75,6 +79,7 @@ final class TaperRule {
             ends.add(
                     end(
                             place,
+                            WorstGroup.End.FULLEST,
                             ConstraintId.VOLTAGE_CEILING,
                             pack.cell().voltageMax(),
                             0.0,
@@ -83,6 +88,7 @@ final class TaperRule {
                 ends.add(
                         end(
                                 place,
+                                WorstGroup.End.FULLEST,
                                 ConstraintId.PROTECTION_OVERVOLTAGE_TRIP,
                                 pack.protection().cellOvervoltageTrip().getAsDouble(),
                                 -build.margins().overvoltage(),
@@ -115,7 +121,8 @@ final class TaperRule {
                 LimitId.HIGH_VOLTAGE_TAPER,
                 ends,
                 band(
-                        asked(
+                        SetCurrent.step(
+                                build,
                                 packCurrent,
                                 build.settings().packRegenCurrent(),
                                 Input.SETTINGS_PACK_REGEN_CURRENT),
@@ -129,63 +136,56 @@ final class TaperRule {
     }
 
     private Constraint end(
-            int place, ConstraintId id, double cellVoltage, double shift, Input input) {
-        int series = model.packs().get(place).pack().series();
-        double end = model.voltageWhere(place, cellVoltage + shift);
-        double others = end - series * (cellVoltage + shift);
+            int place,
+            WorstGroup.End worst,
+            ConstraintId id,
+            double cellVoltage,
+            double shift,
+            Input input) {
+        PackModel pack = model.packs().get(place);
+        double bound = cellVoltage + shift;
+        double end = model.voltageWhere(place, worst, bound);
+        double mean = pack.worst(worst).meanVoltageWhere(bound);
+        double others = end - pack.pack().series() * mean;
         List<Term> terms = new ArrayList<>();
-        terms.add(Term.given("S", "cells in series", series, "", Input.PACK_SERIES));
-        terms.add(Term.given("u_lim", "cell voltage", cellVoltage, "V", input));
+        terms.add(PackTerms.series(pack));
+        Term limit = Term.given("u_lim", "cell voltage", cellVoltage, "V", input);
+        String formula = shift == 0.0 ? "u_lim" : shift > 0.0 ? "u_lim + m" : "u_lim − m";
+        List<Term> bounds = new ArrayList<>(List.of(limit));
         if (shift != 0.0) {
-            terms.add(PackTerms.margin(Math.abs(shift)));
+            bounds.add(PackTerms.margin(Math.abs(shift)));
+            formula = "(" + formula + ")";
         }
-        String formula = shift == 0.0 ? "S·u_lim" : shift > 0.0 ? "S·(u_lim + m)" : "S·(u_lim − m)";
+        boolean isMean = pack.worst(worst).isMean();
+        if (isMean) {
+            terms.addAll(bounds);
+        } else {
+            terms.add(
+                    Term.given(
+                            "u_m",
+                            "mean cell then, from its curve",
+                            mean,
+                            "V",
+                            Input.CELL_OPEN_CIRCUIT_VOLTAGE));
+            formula = "u_m";
+        }
         boolean inSeries = !build.battery().isOnePack() && others != 0.0;
         if (inSeries) {
             terms.add(Term.computed("U_o", "the other packs there", others, "V"));
         }
-        return new Constraint(
-                id,
-                end,
-                input,
-                List.of(),
-                List.of(),
-                new Derivation(
-                        inSeries ? formula + " + U_o" : formula,
-                        "own choice, nothing flows any more at the bound of a cell",
-                        terms),
-                build.battery().isOnePack() ? 0 : place + 1);
-    }
-
-    /** The current that must fade: what is set, or where nothing is, what is recommended. */
-    private Step asked(double packCurrent, OptionalDouble set, Input setting) {
-        if (set.isEmpty()) {
-            return new Step(
-                    Term.computed("I_set", "recommended pack current", packCurrent, "A"),
-                    new Derivation("I_p", "its own limit", List.of(recommended(packCurrent))));
-        }
-        return new Step(
-                Term.computed("I_set", "pack current that is set", packCurrent, "A"),
-                new Derivation(
-                        "n·I_c",
-                        "controllers add their currents",
-                        List.of(
-                                Term.given(
-                                        "n",
-                                        "controllers",
-                                        build.controllers().count(),
-                                        "",
-                                        Input.CONTROLLER_COUNT),
-                                Term.given(
-                                        "I_c",
-                                        "set at each of them",
-                                        set.getAsDouble(),
-                                        "A",
-                                        setting))));
-    }
-
-    private static Term recommended(double packCurrent) {
-        return Term.computed("I_p", "its limit, explained by its name", packCurrent, "A");
+        Constraint constraint =
+                new Constraint(
+                        id,
+                        end,
+                        input,
+                        isMean ? List.of() : bounds,
+                        List.of(),
+                        new Derivation(
+                                "S·" + formula + (inSeries ? " + U_o" : ""),
+                                "own choice, nothing flows any more at the bound of a cell",
+                                terms),
+                        build.battery().isOnePack() ? 0 : place + 1);
+        return new GroupTerms(pack, worst).where(constraint, bound);
     }
 
     private Constraint band(Step asked, Term charge, Input decisive) {
@@ -200,7 +200,11 @@ final class TaperRule {
         Term resistance =
                 new BatterySteps(build.battery(), model)
                         .resistance(
-                                steps, "resistance, 10 s pulse", charge.value(), coldest.value());
+                                steps,
+                                "resistance, 10 s pulse",
+                                charge.value(),
+                                coldest.value(),
+                                Lasting.pulse(build, model));
         return new Constraint(
                         ConstraintId.LOOP_GAIN,
                         asked.result().value() * resistance.value(),

@@ -132,12 +132,13 @@ final class ChargeCheck extends Check {
         return limits[most()];
     }
 
+    /** Of equal ones that nearest to the harmful end. */
     private int most() {
         int worst = 0;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < values.length; i++) {
             double here = Severity.excess(values[i], limits[i]);
-            if (here > most) {
+            if (here > most || here == most && harm == Harm.FULL) {
                 most = here;
                 worst = i;
             }

@@ -1,6 +1,7 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.battery.WorstGroup;
 import brakewright.limit.Limits;
 import brakewright.numeric.Root;
 import brakewright.spec.Build;
@@ -28,8 +29,10 @@ final class ChargeSearch {
         for (int step = 0; step <= 20; step++) {
             points.add(step / 20.0);
         }
-        for (double knot : model.points()) {
-            points.add(knot);
+        for (WorstGroup.End end : WorstGroup.End.values()) {
+            for (double knot : model.points(end)) {
+                points.add(knot);
+            }
         }
         charges =
                 points.subSet(use.chargeTo(), true, use.chargeFrom(), true).stream()

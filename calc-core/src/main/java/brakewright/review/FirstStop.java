@@ -141,7 +141,8 @@ public record FirstStop(
         for (int place = 0; place < battery.packs().size() && current > 0.0; place++) {
             PackModel pack = battery.packs().get(place);
             double own = current * battery.share(place, charge, cellsC);
-            double cellVoltage = pack.cellVoltage(own, battery.chargeOf(place, charge), cellsC);
+            double cellVoltage =
+                    pack.highestCellVoltage(own, battery.chargeOf(place, charge), cellsC, 0.0);
             Protection protection = pack.pack().protection();
             if (own > protection.chargeTrip().orElse(Double.POSITIVE_INFINITY)) {
                 return Opening.CHARGE_TRIP;

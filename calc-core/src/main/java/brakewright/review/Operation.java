@@ -84,7 +84,6 @@ public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpee
                                 ? count * settings.packDischargeCurrent().getAsDouble()
                                 : limits.packDischarge().staticPart(temperature).value(),
                         settings.lowVoltageTaper());
-        return new Operation(
-                brake, drive, Math.max(build.use().speedMax(), settings.speedCap().orElse(0.0)));
+        return new Operation(brake, drive, build.highestSpeed());
     }
 }

@@ -1,5 +1,6 @@
 package brakewright.review;
 
+import brakewright.limit.BrakingTime;
 import brakewright.limit.Limits;
 import brakewright.spec.Build;
 import java.util.ArrayList;
@@ -12,11 +13,16 @@ import java.util.List;
  * @param verdict on pack and parts
  * @param brake the verdict on the brake
  * @param findings gravest first
+ * @param braking how long braking is taken to last
  * @param safeCharge the charge state up to which braking in full or in part is safe for the packs;
  *     0 where it is at no charge in use [1]
  */
 public record Review(
-        Verdict verdict, BrakeVerdict brake, List<Finding> findings, double safeCharge) {
+        Verdict verdict,
+        BrakeVerdict brake,
+        List<Finding> findings,
+        BrakingTime braking,
+        double safeCharge) {
 
     /** Copies the findings. */
     public Review {
@@ -42,7 +48,7 @@ public record Review(
         findings.addAll(new DriveReview(build, operation).findings());
         findings.addAll(new FactReview(build, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));
-        return new Review(verdict, brake, findings, checks.safeCharge());
+        return new Review(verdict, brake, findings, limits.brakingTime(), checks.safeCharge());
     }
 
     /** Colder and warmer packs are worth a finding of their own only where they are worse. */

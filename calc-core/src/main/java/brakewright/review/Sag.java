@@ -6,6 +6,7 @@ import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.Cell;
 import brakewright.spec.Taper;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,9 +29,6 @@ import java.util.function.DoubleUnaryOperator;
  * @param cases what was looked at: the set draw first, a short pulse before the pull without end
  */
 public record Sag(List<Case> cases) {
-
-    /** The pulse that cell resistances are given for [s]. */
-    private static final double PULSE = 10.0;
 
     /** Copies the list. */
     public Sag {
@@ -86,8 +84,8 @@ public record Sag(List<Case> cases) {
         }
 
         /**
-         * Returns the voltage of the average cell, in the pack where it is lowest, under the whole
-         * current, as if no taper held it down; joints are left out.
+         * Returns the voltage of the cells that are lowest, those of the emptiest group of the
+         * worst pack, under the whole current, as if no taper held it down; joints are left out.
          *
          * @param model of the packs
          * @param charge the charge state [1]
@@ -102,8 +100,8 @@ public record Sag(List<Case> cases) {
         }
 
         /**
-         * Returns whether the average cell of any pack is below the lowest voltage that its maker
-         * permits, under the whole current.
+         * Returns whether the cells in the emptiest group of any pack are below the lowest voltage
+         * that their maker permits, under the whole current.
          *
          * @param model of the packs
          * @param charge the charge state [1]
@@ -123,7 +121,7 @@ public record Sag(List<Case> cases) {
             double own = current * model.share(place, charge, cellsC);
             return model.packs()
                     .get(place)
-                    .cellVoltage(-own, model.chargeOf(place, charge), cellsC, seconds);
+                    .lowestCellVoltage(own, model.chargeOf(place, charge), cellsC, seconds);
         }
     }
 
@@ -196,7 +194,7 @@ public record Sag(List<Case> cases) {
                 continue;
             }
             for (double cells : own == coldest ? new double[] {own} : new double[] {own, coldest}) {
-                draws.add(new Draw(current, isSet, cells, PULSE));
+                draws.add(new Draw(current, isSet, cells, Cell.PULSE));
                 draws.add(new Draw(current, isSet, cells, Double.POSITIVE_INFINITY));
             }
         }
@@ -295,11 +293,11 @@ public record Sag(List<Case> cases) {
         }
 
         /**
-         * The cell of the pack that is nearest to its trip, or furthest beyond it.
+         * The cells of the pack that are nearest to its trip, or furthest beyond it.
          *
          * @param trip of that pack [V]
-         * @param cell voltage of its average cell [V]; infinite without any trip, or where nothing
-         *     is drawn: a pack that is empty at rest is no matter of settings
+         * @param cell voltage in its emptiest group [V]; infinite without any trip, or where
+         *     nothing is drawn: a pack that is empty at rest is no matter of settings
          */
         record Loaded(double trip, double cell) {}
 
@@ -332,12 +330,12 @@ public record Sag(List<Case> cases) {
             return drive.greatestDraw(topSpeed, pack(charge));
         }
 
-        /** The average cell of a pack while that flows. */
+        /** The emptiest group of a pack while that flows. */
         private double cellVoltage(int place, double charge) {
             PackModel pack = model.packs().get(place);
             double own = flowing(charge) * model.share(place, charge, drawn.cellsC());
-            return pack.cellVoltage(
-                    -own, model.chargeOf(place, charge), drawn.cellsC(), drawn.seconds());
+            return pack.lowestCellVoltage(
+                    own, model.chargeOf(place, charge), drawn.cellsC(), drawn.seconds());
         }
     }
 }

@@ -2,6 +2,7 @@ package brakewright.ride;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.SustainedBattery;
+import brakewright.battery.WorstGroup;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackLimit;
@@ -42,12 +43,15 @@ final class Holding {
         this.model = new BatteryModel(SustainedBattery.of(build.battery()));
         this.brake = brake;
         this.integral = new ChargeIntegral(model);
-        this.walk = new ReserveWalk(model.points());
         this.speed = speed;
         this.cellsC = cellsC;
         this.power = powertrain.returnedPower(current, speed);
         this.passed =
                 powertrain.returnedPower(powertrain.mostReturningCurrent(current, speed), speed);
+        this.walk =
+                new ReserveWalk(
+                        model.points(
+                                power >= 0.0 ? WorstGroup.End.FULLEST : WorstGroup.End.EMPTIEST));
         this.permitted = (power >= 0.0 ? limits.packRegen() : limits.packDischarge()).sustained();
     }
 

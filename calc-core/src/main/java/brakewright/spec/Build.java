@@ -65,6 +65,15 @@ public record Build(
     }
 
     /**
+     * Returns the highest speed that will be met.
+     *
+     * @return the speed cap or the highest speed in use, whichever is greater [m/s]
+     */
+    public double highestSpeed() {
+        return Math.max(use.speedMax(), settings.speedCap().orElse(0.0));
+    }
+
+    /**
      * Returns the cell temperatures at which the packs are looked at.
      *
      * @return their own first, then the coldest and the warmest in use where they lie beyond it

@@ -37,6 +37,9 @@ public record Cell(
         DischargingWindow discharging,
         Optional<PulseRating> pulse) {
 
+    /** How long the pulse lasts for which cell resistances are given [s]. */
+    public static final double PULSE = 10.0;
+
     /**
      * Validates the cell.
      *

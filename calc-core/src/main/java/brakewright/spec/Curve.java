@@ -101,6 +101,29 @@ public final class Curve {
         return ordinates[above - 1] + share * (ordinates[above] - ordinates[above - 1]);
     }
 
+    /**
+     * Reads the curve, its first and last straight line continued beyond the ends.
+     *
+     * @param abscissa where to read
+     * @return the value there
+     * @throws IllegalArgumentException if the abscissa is NaN
+     */
+    public double extended(double abscissa) {
+        int last = abscissas.length - 1;
+        if (abscissa < abscissas[0]) {
+            return ordinates[0] + (abscissa - abscissas[0]) * steepness(1);
+        }
+        return abscissa > abscissas[last]
+                ? ordinates[last] + (abscissa - abscissas[last]) * steepness(last)
+                : at(abscissa);
+    }
+
+    /** Of the line that ends at a point. */
+    private double steepness(int above) {
+        return (ordinates[above] - ordinates[above - 1])
+                / (abscissas[above] - abscissas[above - 1]);
+    }
+
     /** The first point at or above a place that lies between the ends. */
     private int firstNotBelow(double abscissa) {
         int part = (int) ((abscissa - abscissas[0]) * partsPerUnit);
@@ -152,6 +175,42 @@ public final class Curve {
             return abscissas[0];
         }
         return below == ordinates.length - 1 ? abscissas[below] : between(below + 1, ordinate);
+    }
+
+    /**
+     * Returns where a curve that never falls first reaches a value, its outer straight lines
+     * continued beyond the ends unless they are level.
+     *
+     * @param ordinate the value
+     * @return the abscissa; where no line leads to the value, the end that is nearest to it
+     * @throws IllegalArgumentException if the value is NaN
+     */
+    public double extendedFirstReaches(double ordinate) {
+        return isBeyond(ordinate) ? beyond(ordinate) : firstReaches(ordinate);
+    }
+
+    /**
+     * Returns where a curve that never falls last stays at or below a value, its outer straight
+     * lines continued beyond the ends unless they are level.
+     *
+     * @param ordinate the value
+     * @return the abscissa; where no line leads to the value, the end that is nearest to it
+     * @throws IllegalArgumentException if the value is NaN
+     */
+    public double extendedLastStays(double ordinate) {
+        return isBeyond(ordinate) ? beyond(ordinate) : lastStays(ordinate);
+    }
+
+    private boolean isBeyond(double ordinate) {
+        return ordinate < ordinates[0] || ordinate > ordinates[ordinates.length - 1];
+    }
+
+    private double beyond(double ordinate) {
+        int end = ordinate < ordinates[0] ? 0 : ordinates.length - 1;
+        double steepness = steepness(Math.max(1, end));
+        return steepness > 0.0
+                ? abscissas[end] + (ordinate - ordinates[end]) / steepness
+                : abscissas[end];
     }
 
     private double between(int above, double ordinate) {

@@ -95,6 +95,12 @@ public enum Input {
     PACK_JOINT_RESISTANCE("pack.joint_resistance", "ohm"),
     /** {@code pack.resistance_spread}. */
     PACK_RESISTANCE_SPREAD("pack.resistance_spread", "1"),
+    /** {@code pack.group_spread.charge}. */
+    PACK_GROUP_CHARGE("pack.group_spread.charge", "1"),
+    /** {@code pack.group_spread.capacity}. */
+    PACK_GROUP_CAPACITY("pack.group_spread.capacity", "1"),
+    /** {@code pack.group_spread.resistance}. */
+    PACK_GROUP_RESISTANCE("pack.group_spread.resistance", "1"),
     /** {@code pack.temperature}. */
     PACK_TEMPERATURE("pack.temperature", "degC"),
     /** {@code pack.to_air}. */

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param jointResistance of all joints and leads together [Ω], not negative
  * @param resistanceSpread how far the best cell of a group may lie below the others in resistance
  *     [1], from 0 to below 1
+ * @param groupSpread how far the worst group in series departs from the mean
  * @param temperatureC of the cells [°C], from −60 to 100
  * @param toAir thermal resistance from all its cells to the air [K/W], positive; empty where
  *     unknown
@@ -25,6 +26,7 @@ public record Pack(
         int parallel,
         double jointResistance,
         double resistanceSpread,
+        GroupSpread groupSpread,
         double temperatureC,
         OptionalDouble toAir,
         OptionalDouble joinedAt,
@@ -44,6 +46,67 @@ public record Pack(
         Require.within("pack temperature", temperatureC, -60.0, 100.0, "°C");
         toAir.ifPresent(value -> Require.positive("pack to air", value, "K/W"));
         joinedAt.ifPresent(value -> Require.within("charge at joining", value, 0.0, 1.0, ""));
+    }
+
+    /**
+     * Makes a pack whose groups in series are all alike.
+     *
+     * @param cell the cell it is made of
+     * @param series groups in series
+     * @param parallel cells in each group
+     * @param jointResistance of all joints and leads together [Ω]
+     * @param resistanceSpread how far the best cell of a group may lie below the others [1]
+     * @param temperatureC of the cells [°C]
+     * @param toAir thermal resistance from all its cells to the air [K/W]
+     * @param joinedAt the charge state at which it is joined to others [1]
+     * @param protection when it disconnects itself
+     * @param wiring what carries its current
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Pack(
+            Cell cell,
+            int series,
+            int parallel,
+            double jointResistance,
+            double resistanceSpread,
+            double temperatureC,
+            OptionalDouble toAir,
+            OptionalDouble joinedAt,
+            Protection protection,
+            Wiring wiring) {
+        this(
+                cell,
+                series,
+                parallel,
+                jointResistance,
+                resistanceSpread,
+                GroupSpread.NONE,
+                temperatureC,
+                toAir,
+                joinedAt,
+                protection,
+                wiring);
+    }
+
+    /**
+     * Returns this pack with other groups.
+     *
+     * @param spread how far the worst group in series departs from the mean
+     * @return a changed copy
+     */
+    public Pack withGroupSpread(GroupSpread spread) {
+        return new Pack(
+                cell,
+                series,
+                parallel,
+                jointResistance,
+                resistanceSpread,
+                spread,
+                temperatureC,
+                toAir,
+                joinedAt,
+                protection,
+                wiring);
     }
 
     /**
@@ -68,6 +131,7 @@ public record Pack(
                 parallel,
                 jointResistance,
                 resistanceSpread,
+                groupSpread,
                 cellsC,
                 toAir,
                 joinedAt,

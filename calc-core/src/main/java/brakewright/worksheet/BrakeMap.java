@@ -17,7 +17,7 @@ import java.util.TreeSet;
  * @param askedPackCurrent what the motor brake current would send back; negative when drawn [A]
  * @param packCurrent the same after the pack regen limit [A]
  * @param motorCurrent per motor, after it [A]
- * @param cellVoltage of the average cell [V]
+ * @param cellVoltage of the cells in the worst group [V]
  * @param wheelForce of all driven wheels against the motion [N]
  * @param mayTake what the pack may take, per charge state [A]
  */

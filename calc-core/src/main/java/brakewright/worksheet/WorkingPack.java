@@ -20,7 +20,7 @@ final class WorkingPack {
 
     private static final int PARTS = 4;
 
-    static final double PULSE = 10.0;
+    static final double PULSE = Cell.PULSE;
     static final double ENDLESS = Double.POSITIVE_INFINITY;
     static final String JOINED = "Kirchhoff's laws for packs joined";
 

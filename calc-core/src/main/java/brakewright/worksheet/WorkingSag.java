@@ -3,10 +3,14 @@ package brakewright.worksheet;
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
+import brakewright.battery.PackModel;
+import brakewright.battery.WorstGroup;
 import brakewright.limit.Term;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.review.Sag;
 import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import java.util.ArrayList;
@@ -65,7 +69,7 @@ final class WorkingSag {
                             : computed("s", "charge state, searched", charge, "");
         }
         if (first.isPresent()) {
-            loadedCell(first.get().event(), terminal, left);
+            loadedCell(first.get().event(), charge, rest, left);
         }
         steps.add(
                 computed("D", "sag", at.voltage().value() - terminal.value(), "V"),
@@ -121,32 +125,66 @@ final class WorkingSag {
         };
     }
 
-    /** The voltage of the loaded cell, joints left out, where it is that which is met. */
-    private void loadedCell(Sag.Event event, Term terminal, Term left) {
+    /** The voltage in the emptiest group, joints left out, where it is that which is met. */
+    private void loadedCell(Sag.Event event, double charge, Term rest, Term left) {
         boolean isCell = event == Sag.Event.CELL_FLOOR || event == Sag.Event.PROTECTION_TRIP;
         if (!isCell || !build.battery().isOnePack()) {
             return;
         }
-        Pack one = build.battery().packs().get(0);
-        Term joints =
+        PackModel model = pack.model().packs().get(0);
+        Pack one = model.pack();
+        Cell cell = one.cell();
+        GroupSpread spread = one.groupSpread();
+        WorstGroup group = model.worst(WorstGroup.End.EMPTIEST);
+        double own = group.chargeAt(charge);
+        double cells = build.battery().temperatureC();
+        steps.add(
+                computed("s_g", "charge of its emptiest group", own, ""),
+                "1 − d − (1 − s)/(1 − κ)",
+                "Kirchhoff's current law; charge is conserved",
+                rest,
+                given("d", "charge among groups", spread.charge(), "", Input.PACK_GROUP_CHARGE),
                 given(
-                        "R_j",
-                        "joints and leads",
-                        one.jointResistance(),
-                        "Ω",
-                        Input.PACK_JOINT_RESISTANCE);
+                        "κ",
+                        "capacity among groups",
+                        spread.capacity(),
+                        "",
+                        Input.PACK_GROUP_CAPACITY));
         steps.add(
                 computed(
                         "u_l",
-                        "loaded cell",
-                        (terminal.value() + left.value() * joints.value()) / one.series(),
+                        "loaded cell of that group",
+                        model.lowestCellVoltage(left.value(), charge, cells, Cell.PULSE),
                         "V"),
-                "(V + I_p·R_j)/S",
+                "u_g − I_p·r·f_s·f_T·(1 + x_g)/P",
                 "Ohm's law",
-                terminal,
+                given(
+                        "u_g",
+                        "at rest there, from its curve",
+                        group.openCircuitVoltage(charge),
+                        "V",
+                        Input.CELL_OPEN_CIRCUIT_VOLTAGE),
                 left,
-                joints,
-                given("S", "cells in series", one.series(), "", Input.PACK_SERIES));
+                given("r", "of a cell, 10 s", cell.resistance(), "Ω", Input.CELL_RESISTANCE),
+                given(
+                        "f_s",
+                        "its factor at that charge",
+                        cell.resistanceByCharge().at(own),
+                        "",
+                        Input.CELL_RESISTANCE_BY_CHARGE),
+                given(
+                        "f_T",
+                        "its factor at that temperature",
+                        cell.resistanceByTemperature().at(cells),
+                        "",
+                        Input.CELL_RESISTANCE_BY_TEMPERATURE),
+                given(
+                        "x_g",
+                        "resistance among groups",
+                        spread.resistance(),
+                        "",
+                        Input.PACK_GROUP_RESISTANCE),
+                given("P", "cells in parallel", one.parallel(), "", Input.PACK_PARALLEL));
     }
 
     private static String note(Sag.Event event) {

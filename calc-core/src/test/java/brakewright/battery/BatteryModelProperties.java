@@ -316,13 +316,13 @@ class BatteryModelProperties {
         double told = model.cellVoltage(current, charge, temperature);
         double[] own = new double[model.packs().size()];
         for (int k = 0; k < own.length; k++) {
+            PackModel pack = model.packs().get(k);
+            double share = Math.abs(current) * model.share(k, charge, temperature);
+            double there = model.chargeOf(k, charge);
             own[k] =
-                    model.packs()
-                            .get(k)
-                            .cellVoltage(
-                                    current * model.share(k, charge, temperature),
-                                    model.chargeOf(k, charge),
-                                    temperature);
+                    current >= 0.0
+                            ? pack.highestCellVoltage(share, there, temperature, 0.0)
+                            : pack.lowestCellVoltage(share, there, temperature, 0.0);
         }
         assertThat(own).contains(told);
         for (double each : own) {

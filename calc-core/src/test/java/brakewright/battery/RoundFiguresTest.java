@@ -103,11 +103,13 @@ class RoundFiguresTest {
         Pack ten = Builds.barePack(sloping(0.01), 10, 1, 0.0);
         Pack four = Builds.barePack(sloping(0.01), 4, 1, 0.0);
         BatteryModel series = new BatteryModel(Builds.joined(Joining.SERIES, List.of(ten, four)));
-        assertThat(series.voltageWhere(0, 3.5)).isCloseTo(49.0, ROUNDING);
-        assertThat(series.voltageWhere(1, 3.25)).isCloseTo(13.0 + 32.5, ROUNDING);
+        assertThat(series.voltageWhere(0, WorstGroup.End.FULLEST, 3.5)).isCloseTo(49.0, ROUNDING);
+        assertThat(series.voltageWhere(1, WorstGroup.End.FULLEST, 3.25))
+                .isCloseTo(13.0 + 32.5, ROUNDING);
         BatteryModel parallel =
                 new BatteryModel(Builds.joined(Joining.PARALLEL, List.of(ten, ten)));
-        assertThat(parallel.voltageWhere(1, 3.5)).isCloseTo(35.0, ROUNDING);
+        assertThat(parallel.voltageWhere(1, WorstGroup.End.EMPTIEST, 3.5))
+                .isCloseTo(35.0, ROUNDING);
     }
 
     /** −20 A of two in parallel are −10 A, over 0.01 Ω doubled for ever: 3.7 V − 0.2 V. */
@@ -116,9 +118,9 @@ class RoundFiguresTest {
         Cell cell =
                 Builds.relaxing(Builds.flatCell(3.7, 0.01, 2.5, 4.2), new Relaxation(1.0, 60.0));
         PackModel model = new PackModel(Builds.barePack(cell, 12, 2, 0.0));
-        assertThat(model.cellVoltage(-20.0, 0.5, ROOM_C, Double.POSITIVE_INFINITY))
+        assertThat(model.lowestCellVoltage(20.0, 0.5, ROOM_C, Double.POSITIVE_INFINITY))
                 .isCloseTo(3.5, ROUNDING);
-        assertThat(model.cellVoltage(-20.0, 0.5, ROOM_C, 10.0)).isCloseTo(3.6, ROUNDING);
+        assertThat(model.lowestCellVoltage(20.0, 0.5, ROOM_C, 10.0)).isCloseTo(3.6, ROUNDING);
     }
 
     @Test

@@ -45,11 +45,11 @@ class DerivationProperties {
     private static final double SEARCHED = 1e-6;
 
     /**
-     * What comes from no step and no input: a constant, what is searched, the share of one of
-     * several packs, the voltage of the others, and the limit of the pack current that has an
-     * explanation of its own.
+     * What comes from no step and no input: a constant, what is searched, the charge state that is
+     * asked about, the share of one of several packs, the voltage of the others, and the limit of
+     * the pack current that has an explanation of its own.
      */
-    private static final Set<String> STARTS = Set.of("g", "I", "w", "U_o", "I_p");
+    private static final Set<String> STARTS = Set.of("g", "I", "s", "w", "U_o", "I_p");
 
     private static final String SINCE = Constraint.NO_BOUND;
 
@@ -170,22 +170,25 @@ class DerivationProperties {
                 .allSatisfy(term -> assertThat(found).as(constraint::toString).contains(term));
     }
 
-    /** No step is idle, none is told twice, and what is printed fits its columns. */
+    /**
+     * No step is idle: a later one or a curve needs it; none is told twice, and what is printed
+     * fits its columns.
+     */
     private static void isReadable(Constraint constraint) {
         Set<String> symbols = new HashSet<>();
         List<Term> used = new ArrayList<>(constraint.derivation().terms());
         constraint.steps().forEach(step -> used.addAll(step.derivation().terms()));
+        used.addAll(constraint.conditions());
         for (Step step : constraint.steps()) {
             assertThat(symbols.add(step.result().symbol())).as(step::toString).isTrue();
             assertThat(used).as(step::toString).contains(step.result());
         }
-        Stream.concat(used.stream(), constraint.conditions().stream())
-                .forEach(
-                        term -> {
-                            assertThat(term.value()).isNotNaN();
-                            assertThat(term.symbol()).hasSizeBetween(1, 6);
-                            assertThat(term.meaning()).isNotBlank().hasSizeLessThan(35);
-                        });
+        used.forEach(
+                term -> {
+                    assertThat(term.value()).isNotNaN();
+                    assertThat(term.symbol()).hasSizeBetween(1, 6);
+                    assertThat(term.meaning()).isNotBlank().hasSizeLessThan(35);
+                });
     }
 
     @Example

@@ -88,15 +88,13 @@ class JoinedLimitsProperties {
                 continue;
             }
             int place = binding.pack() - 1;
-            double current =
-                    (limit.id() == LimitId.PACK_REGEN_CURRENT ? 1.0 : -1.0) * binding.limit();
+            PackModel pack = model.packs().get(place);
+            double own = binding.limit() * model.share(place, charge, temperature);
+            double there = model.chargeOf(place, charge);
             double cell =
-                    model.packs()
-                            .get(place)
-                            .cellVoltage(
-                                    current * model.share(place, charge, temperature),
-                                    model.chargeOf(place, charge),
-                                    temperature);
+                    limit.id() == LimitId.PACK_REGEN_CURRENT
+                            ? pack.highestCellVoltage(own, there, temperature, 0.0)
+                            : pack.lowestCellVoltage(own, there, temperature, 0.0);
             assertThat(cell).isCloseTo(cellBound(build, place, binding.id()), within(ROUNDING));
         }
     }
@@ -270,9 +268,11 @@ class JoinedLimitsProperties {
         Battery battery =
                 Builds.joined(
                         Joining.PARALLEL, List.of(stiffening(1.0, 3.0), stiffening(3.0, 1.0)));
+        BatteryModel model = new BatteryModel(battery);
         ControllerVoltage rating =
-                new ControllerVoltage(battery, new BatteryModel(battery), 38.5, 0.0);
-        PackLimit regen = PackLimit.taking(List.of(rating), new BatteryModel(battery).knots());
+                new ControllerVoltage(
+                        battery, model, 38.5, 0.0, Lasting.pulse(Builds.trailBoard(), model));
+        PackLimit regen = PackLimit.taking(List.of(rating), model.knots());
         double bound = regen.chargeBound(35.0, 25.0);
         assertThat(bound).isBetween(0.01, 0.99);
         assertThat(rating.slack(35.0, bound, 25.0)).isCloseTo(0.0, within(ROUNDING));
@@ -295,6 +295,14 @@ class JoinedLimitsProperties {
                 0.0);
     }
 
+    private static List<PackConstraint> taking(
+            PackConstraints own, Build build, BatteryModel model, int place) {
+        double share = model.greatestShare(place, build.battery().temperatureC());
+        return own.taking(
+                new Lasting(build, model, Double.NaN, Limits.of(build).brakingTime()),
+                current -> BrakingTime.of(build, model, current / share).seconds());
+    }
+
     private static void eachWithinItsOwn(Build build, double charge, boolean taking) {
         double temperature = build.battery().temperatureC();
         double whole =
@@ -304,7 +312,7 @@ class JoinedLimitsProperties {
             PackModel pack = model.packs().get(k);
             PackConstraints own = new PackConstraints(pack, build.use().effort(), build.margins());
             double current = whole * model.share(k, charge, temperature);
-            for (PackConstraint each : taking ? own.taking() : own.giving()) {
+            for (PackConstraint each : taking ? taking(own, build, model, k) : own.giving()) {
                 double permitted = each.limitAt(model.chargeOf(k, charge), temperature);
                 assertThat(current)
                         .as("pack %s, %s", k + 1, each.id())

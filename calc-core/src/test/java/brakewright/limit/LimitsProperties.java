@@ -12,8 +12,10 @@ import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.road.RoadLoad;
 import brakewright.spec.AnyBuild;
+import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.GroupSpread;
 import brakewright.spec.Taper;
 import java.util.List;
 import java.util.Optional;
@@ -45,6 +47,45 @@ class LimitsProperties {
         assertThat(regen.valueAt(Math.max(one, other), temperature))
                 .isLessThanOrEqualTo(
                         regen.valueAt(Math.min(one, other), temperature) * (1.0 + 1e-9));
+    }
+
+    @Property
+    void groupsThatDifferMoreNeverTakeOrGiveMore(
+            @ForAll Build any,
+            @ForAll GroupSpread spread,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double part,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
+        Limits wide = Limits.of(spread(even(any), spread));
+        Limits narrow =
+                Limits.of(
+                        spread(
+                                even(any),
+                                new GroupSpread(
+                                        part * spread.charge(),
+                                        part * spread.capacity(),
+                                        part * spread.resistance())));
+        double temperature = any.battery().temperatureC();
+        assertThat(wide.packRegen().valueAt(charge, temperature))
+                .isLessThanOrEqualTo(
+                        narrow.packRegen().valueAt(charge, temperature) * (1.0 + 1e-9) + 1e-9);
+        assertThat(wide.packDischarge().valueAt(charge, temperature))
+                .isLessThanOrEqualTo(
+                        narrow.packDischarge().valueAt(charge, temperature) * (1.0 + 1e-9) + 1e-9);
+        assertThat(wide.highVoltageTaper().binding().limit())
+                .isLessThanOrEqualTo(narrow.highVoltageTaper().binding().limit() + 1e-9);
+        assertThat(wide.lowVoltageTaper().binding().limit())
+                .isGreaterThanOrEqualTo(narrow.lowVoltageTaper().binding().limit() - 1e-9);
+    }
+
+    private static Build spread(Build build, GroupSpread spread) {
+        Battery battery = build.battery();
+        return Builds.withBattery(
+                build,
+                new Battery(
+                        battery.packs().stream().map(pack -> pack.withGroupSpread(spread)).toList(),
+                        battery.joining(),
+                        battery.trunk(),
+                        battery.trunkResistance()));
     }
 
     @Property

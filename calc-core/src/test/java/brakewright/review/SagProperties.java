@@ -196,11 +196,8 @@ class SagProperties {
                     PackModel pack = model.packs().get(place);
                     double own = model.chargeOf(place, charge);
                     double cell =
-                            pack.cellOpenCircuitVoltage(own)
-                                    - flowing
-                                            / pack.pack().parallel()
-                                            * pack.cellResistance(
-                                                    own, drawn.cellsC(), drawn.seconds());
+                            EmptiestGroup.cellVoltage(
+                                    pack.pack(), own, flowing, drawn.cellsC(), drawn.seconds());
                     OptionalDouble mark =
                             event == Sag.Event.CELL_FLOOR
                                     ? OptionalDouble.of(pack.pack().cell().voltageMin())

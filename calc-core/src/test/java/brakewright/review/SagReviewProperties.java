@@ -112,13 +112,13 @@ class SagReviewProperties {
             for (int place = 0; place < model.packs().size(); place++) {
                 PackModel each = model.packs().get(place);
                 double own = model.chargeOf(place, charge);
-                double perCell =
-                        flowing * model.share(place, charge, cellsC) / each.pack().parallel();
                 double cell =
-                        each.cellOpenCircuitVoltage(own)
-                                - perCell
-                                        * each.cellResistance(
-                                                own, cellsC, build.use().effort().hardPull());
+                        EmptiestGroup.cellVoltage(
+                                each.pack(),
+                                own,
+                                flowing * model.share(place, charge, cellsC),
+                                cellsC,
+                                build.use().effort().hardPull());
                 double trip =
                         each.pack()
                                 .protection()

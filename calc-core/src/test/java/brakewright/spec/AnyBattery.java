@@ -156,20 +156,36 @@ public class AnyBattery extends DomainContextBase {
                                                 protection,
                                                 wiring));
         return Combinators.combine(
-                        without, between(0.1, 5.0).optional(), between(0.0, 1.0).optional())
+                        without,
+                        groupSpreads(),
+                        between(0.1, 5.0).optional(),
+                        between(0.0, 1.0).optional())
                 .as(
-                        (pack, toAir, joinedAt) ->
+                        (pack, groups, toAir, joinedAt) ->
                                 new Pack(
                                         pack.cell(),
                                         pack.series(),
                                         pack.parallel(),
                                         pack.jointResistance(),
                                         pack.resistanceSpread(),
+                                        groups,
                                         pack.temperatureC(),
                                         present(toAir),
                                         present(joinedAt),
                                         pack.protection(),
                                         pack.wiring()));
+    }
+
+    /** Alike in one case of three. */
+    @Provide
+    public Arbitrary<GroupSpread> groupSpreads() {
+        return Arbitraries.frequencyOf(
+                Tuple.of(1, Arbitraries.just(GroupSpread.NONE)),
+                Tuple.of(
+                        2,
+                        Combinators.combine(
+                                        between(0.0, 0.05), between(0.0, 0.1), between(0.0, 0.5))
+                                .as(GroupSpread::new)));
     }
 
     /** One pack in two cases of three. */

@@ -420,6 +420,7 @@ public final class Builds {
                 pack.parallel(),
                 pack.jointResistance(),
                 pack.resistanceSpread(),
+                pack.groupSpread(),
                 pack.temperatureC(),
                 pack.toAir(),
                 pack.joinedAt(),

@@ -3,6 +3,7 @@ package brakewright.cli.buildfile;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.DischargingWindow;
+import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
@@ -99,6 +100,10 @@ final class PackAssembler {
                 values.count(Input.PACK_PARALLEL),
                 values.number(Input.PACK_JOINT_RESISTANCE),
                 values.number(Input.PACK_RESISTANCE_SPREAD),
+                new GroupSpread(
+                        values.number(Input.PACK_GROUP_CHARGE),
+                        values.number(Input.PACK_GROUP_CAPACITY),
+                        values.number(Input.PACK_GROUP_RESISTANCE)),
                 values.number(Input.PACK_TEMPERATURE),
                 values.optional(Input.PACK_TO_AIR),
                 values.optional(Input.PACK_CHARGE),

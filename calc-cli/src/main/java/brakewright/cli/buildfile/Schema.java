@@ -306,6 +306,9 @@ final class Schema {
                         5,
                         "8 mΩ"),
                 entry(Input.PACK_RESISTANCE_SPREAD, Kind.RATIO, OPTIONAL, 0, 0.9, "10 %"),
+                entry(Input.PACK_GROUP_CHARGE, Kind.RATIO, OPTIONAL, 0, 0.3, "1 %"),
+                entry(Input.PACK_GROUP_CAPACITY, Kind.RATIO, OPTIONAL, 0, 0.5, "2 %"),
+                entry(Input.PACK_GROUP_RESISTANCE, Kind.RATIO, OPTIONAL, 0, 2, "5 %"),
                 entry(
                         Input.PACK_TEMPERATURE,
                         Kind.quantity(Dimension.TEMPERATURE),

@@ -225,6 +225,10 @@ public final class WorksheetJson {
                         json.number(
                                 taking ? "set_holds_below_charge" : "set_holds_above_charge",
                                 packLimit.chargeBound(count * value, temperature)));
+        if (taking && Double.isFinite(sheet.limits().brakingTime().seconds())) {
+            json.number("braking_time_s", sheet.limits().brakingTime().seconds());
+            json.text("braking_time_of", sheet.limits().brakingTime().reason().key());
+        }
         constraints("constraints", fixed.constraints());
         double charge = taking ? file.build().use().chargeFrom() : file.build().use().chargeTo();
         json.number("end_of_use_charge", charge);

@@ -72,6 +72,8 @@ public record Ink(boolean colour, boolean plain) {
             case 'π' -> "pi";
             case 'α' -> "alpha";
             case 'ρ' -> "rho";
+            case 'κ' -> "kappa";
+            case 'τ' -> "tau";
             default -> point < 128 ? Character.toString(point) : "?";
         };
     }

@@ -79,8 +79,8 @@ final class SagTable {
                 "",
                 2,
                 drawn(cases.get(0).draw())
-                        + ": the voltage of all, and of the average cell"
-                        + (model.packs().size() == 1 ? " [V]" : " where it is lowest [V]"));
+                        + ": the voltage of all, and of a cell in the emptiest group"
+                        + (model.packs().size() == 1 ? " [V]" : " of the worst pack [V]"));
         page.line(row("charge", cases, each -> ink.settle(SagWords.name(each.draw())) + "  "));
         for (double charge : charges) {
             page.line(row(Numbers.percent(charge), cases, each -> entry(each.draw(), charge)));

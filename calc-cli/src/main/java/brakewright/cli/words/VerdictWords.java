@@ -1,5 +1,6 @@
 package brakewright.cli.words;
 
+import brakewright.limit.BrakingTime;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Signal;
 import brakewright.review.BrakeVerdict;
@@ -8,6 +9,7 @@ import brakewright.review.Finding;
 import brakewright.review.Review;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
+import brakewright.spec.Cell;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -18,6 +20,7 @@ import java.util.Set;
 public final class VerdictWords {
 
     private final UnitSystem units;
+    private final double highestSpeed;
     private final FindingWords findings;
 
     /**
@@ -29,6 +32,7 @@ public final class VerdictWords {
     public VerdictWords(Build build, UnitSystem units) {
         this.findings = new FindingWords(build, units);
         this.units = units;
+        this.highestSpeed = build.highestSpeed();
     }
 
     /**
@@ -43,10 +47,10 @@ public final class VerdictWords {
             case WITHIN_LIMITS -> within(review);
             case OUTSIDE_LIMITS -> {
                 List<String> sentences = exceeded(review);
-                sentences.addAll(conditions(verdict.conditions()));
+                sentences.addAll(conditions(review));
                 yield sentences;
             }
-            case CONDITIONAL -> conditions(verdict.conditions());
+            case CONDITIONAL -> conditions(review);
         };
     }
 
@@ -80,12 +84,35 @@ public final class VerdictWords {
         return sentences;
     }
 
+    private List<String> conditions(Review review) {
+        List<Condition> conditions = review.verdict().conditions();
+        List<String> sentences = new ArrayList<>(conditions(conditions));
+        if (conditions.stream().anyMatch(Condition.ChargeBelow.class::isInstance)
+                && review.braking().seconds() > Cell.PULSE) {
+            sentences.add(lasting(review.braking()));
+        }
+        return sentences;
+    }
+
     private List<String> conditions(List<Condition> conditions) {
         Set<String> sentences = new LinkedHashSet<>();
         strictest(conditions).stream()
                 .sorted(Comparator.comparingInt(VerdictWords::rank))
                 .forEach(condition -> sentences.add(sentence(condition)));
         return List.copyOf(sentences);
+    }
+
+    private static String lasting(BrakingTime braking) {
+        String counted =
+                Double.isInfinite(braking.seconds())
+                        ? "Counted is braking without end"
+                        : "Counted is braking for " + Numbers.up(braking.seconds(), 0) + " s";
+        return counted
+                + switch (braking.reason()) {
+                    case HARD_BRAKE -> ", the longest in use.";
+                    case STOP -> ", the longest that a stop can send back what is set.";
+                    case SLOPE -> ", the longest that the slope in use can send back what is set.";
+                };
     }
 
     /** Of several bounds of one kind only the strictest matters. */
@@ -256,15 +283,9 @@ public final class VerdictWords {
             String start =
                     "Braking is safe for the pack below "
                             + Numbers.down(100.0 * below.charge(), 1)
-                            + " % charge at any speed in use";
-            String there =
-                    below.speedThere().isPresent() && below.speedThere().getAsDouble() > 0.0
-                            ? ", and at "
-                                    + Numbers.percent(below.highestCharge())
-                                    + " only up to "
-                                    + units.speedDown(below.speedThere().getAsDouble())
-                            : "";
-            return start + there + cells(below.temperatureC()) + ".";
+                            + " % charge at any speed up to "
+                            + units.speedDown(highestSpeed);
+            return start + there(below) + cells(below.temperatureC()) + ".";
         }
         if (condition instanceof Condition.ChargeAbove above) {
             return "Driving is safe for the pack above "
@@ -282,6 +303,16 @@ public final class VerdictWords {
                     Numbers.down(upTo.temperatureC(), 0) + " °C or cooler", upTo.excess());
         }
         return "It never holds.";
+    }
+
+    private String there(Condition.ChargeBelow below) {
+        if (below.speedThere().isEmpty()) {
+            return "";
+        }
+        double speed = below.speedThere().getAsDouble();
+        return ", and at "
+                + Numbers.percent(below.highestCharge())
+                + (speed > 0.0 ? " only up to " + units.speedDown(speed) : " at none");
     }
 
     private static String temperature(String cells, Condition.Excess excess) {

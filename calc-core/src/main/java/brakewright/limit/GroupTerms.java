@@ -1,0 +1,121 @@
+package brakewright.limit;
+
+import brakewright.battery.PackModel;
+import brakewright.battery.WorstGroup;
+import brakewright.spec.Cell;
+import brakewright.spec.GroupSpread;
+import brakewright.spec.Input;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the cells of a pack's worst group come by their voltage and resistance. */
+final class GroupTerms {
+
+    private static final String CONSERVED = "Kirchhoff's current law; charge is conserved";
+
+    private final PackModel model;
+    private final WorstGroup.End end;
+    private final WorstGroup group;
+    private final GroupSpread spread;
+
+    GroupTerms(PackModel model, WorstGroup.End end) {
+        this.model = model;
+        this.end = end;
+        this.group = model.worst(end);
+        this.spread = model.pack().groupSpread();
+    }
+
+    /** The constraint with the step to the charge state at which its curves are read. */
+    Constraint at(Constraint constraint, double charge) {
+        if (group.isMean()) {
+            return constraint;
+        }
+        Term pack = Term.computed("s", "charge state of the pack", charge, "");
+        return read(
+                constraint,
+                Term.computed("s_g", "charge of its " + word(), group.chargeAt(charge), ""),
+                end == WorstGroup.End.FULLEST ? "s + d" : "1 − d − (1 − s)/(1 − κ)",
+                pack);
+    }
+
+    /** The constraint with the step to the charge state of the pack where the group has another. */
+    Constraint where(Constraint constraint, double cellVoltage) {
+        if (group.isMean()) {
+            return constraint;
+        }
+        double own = group.chargeWhere(cellVoltage);
+        return read(
+                constraint,
+                Term.computed("s_m", "charge of the pack then", group.packChargeWhere(own), ""),
+                end == WorstGroup.End.FULLEST ? "s_g − d" : "1 − (1 − d − s_g)·(1 − κ)",
+                Term.given(
+                        "s_g",
+                        "its " + word() + ", from curve",
+                        own,
+                        "",
+                        Input.CELL_OPEN_CIRCUIT_VOLTAGE));
+    }
+
+    private Constraint read(Constraint constraint, Term where, String formula, Term from) {
+        List<Term> terms = new ArrayList<>(List.of(from, shift()));
+        if (end == WorstGroup.End.EMPTIEST) {
+            terms.add(capacity());
+        }
+        List<Step> steps = new ArrayList<>(constraint.steps());
+        steps.add(new Step(where, new Derivation(formula, CONSERVED, terms)));
+        return new Constraint(
+                        constraint.id(),
+                        constraint.limit(),
+                        constraint.decisive(),
+                        constraint.conditions(),
+                        steps,
+                        constraint.derivation(),
+                        constraint.pack())
+                .under(where);
+    }
+
+    Term openCircuitVoltage(double charge) {
+        return Term.given(
+                "u",
+                "its cells at rest, from the curve",
+                group.openCircuitVoltage(charge),
+                "V",
+                Input.CELL_OPEN_CIRCUIT_VOLTAGE);
+    }
+
+    /** What makes up the resistance of its cells, see {@link #resistanceFormula}. */
+    List<Term> resistance(double charge, double temperatureC) {
+        Cell cell = model.pack().cell();
+        List<Term> terms =
+                new ArrayList<>(
+                        PackTerms.cellResistance(cell, group.chargeAt(charge), temperatureC));
+        if (spread.resistance() > 0.0) {
+            terms.add(
+                    Term.given(
+                            "x_g",
+                            "resistance among groups",
+                            spread.resistance(),
+                            "",
+                            Input.PACK_GROUP_RESISTANCE));
+        }
+        return terms;
+    }
+
+    /** The same as formulas write it, with what follows for a current that lasts. */
+    String resistanceFormula(String lasting) {
+        return "(r·f_s·f_T" + (spread.resistance() > 0.0 ? "·(1 + x_g)" : "") + lasting + ")";
+    }
+
+    private String word() {
+        return end == WorstGroup.End.FULLEST ? "fullest group" : "emptiest group";
+    }
+
+    private Term shift() {
+        return Term.given("d", "charge among groups", spread.charge(), "", Input.PACK_GROUP_CHARGE);
+    }
+
+    private Term capacity() {
+        return Term.given(
+                "κ", "capacity among groups", spread.capacity(), "", Input.PACK_GROUP_CAPACITY);
+    }
+}

@@ -1,0 +1,133 @@
+package brakewright.limit;
+
+import brakewright.battery.BatteryModel;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.Input;
+import brakewright.spec.Settings;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * By how much more than a pulse a braking that lasts shifts the cells' voltage, with its working.
+ *
+ * @param build the vehicle
+ * @param model the packs that take the current
+ * @param current for which the time was found, of all controllers [A]
+ * @param time how long it lasts
+ */
+record Lasting(Build build, BatteryModel model, double current, BrakingTime time) {
+
+    static Lasting of(Build build, BatteryModel model, double current) {
+        return new Lasting(build, model, current, BrakingTime.of(build, model, current));
+    }
+
+    /** A pulse: nothing beyond the resistance that cells are told by. */
+    static Lasting pulse(Build build, BatteryModel model) {
+        return new Lasting(build, model, 0.0, new BrakingTime(0.0, BrakingTime.Reason.HARD_BRAKE));
+    }
+
+    double seconds() {
+        return time.seconds();
+    }
+
+    /** Whether it meets more resistance than a pulse. */
+    boolean rises(Cell cell) {
+        return seconds() > Cell.PULSE && cell.relaxation().rise() > 0.0;
+    }
+
+    /** What follows the resistance in a formula; nothing where it is that of a pulse. */
+    String formula(Cell cell) {
+        return rises(cell) ? "·(1 + x_r·(1 − exp(−(t_b − 10)/τ)))" : "";
+    }
+
+    /** The terms of that; the steps to them are added. */
+    List<Term> terms(Steps steps, Cell cell) {
+        if (!rises(cell)) {
+            return List.of();
+        }
+        return List.of(
+                Term.given(
+                        "x_r",
+                        "further rise in a long pull",
+                        cell.relaxation().rise(),
+                        "",
+                        Input.CELL_SUSTAINED_RISE),
+                steps.found("t_b").orElseGet(() -> duration(steps)),
+                Term.given(
+                        "τ",
+                        "time constant of that",
+                        cell.relaxation().timeConstant(),
+                        "s",
+                        Input.CELL_RELAXATION_TIME));
+    }
+
+    private Term duration(Steps steps) {
+        if (time.reason() == BrakingTime.Reason.HARD_BRAKE) {
+            return Term.given("t_b", "longest braking", seconds(), "s", Input.USE_HARD_BRAKE);
+        }
+        boolean isStop = time.reason() == BrakingTime.Reason.STOP;
+        MotorSteps motor = new MotorSteps(build);
+        Step mass = motor.mass();
+        steps.with(List.of(mass));
+        List<Term> terms = new ArrayList<>(List.of(mass.result()));
+        terms.addAll(isStop ? motion() : slope());
+        Settings settings = build.settings();
+        Step set =
+                SetCurrent.step(
+                        build,
+                        current,
+                        settings.packRegenCurrent(),
+                        Input.SETTINGS_PACK_REGEN_CURRENT);
+        steps.with(List.of(set));
+        terms.add(
+                new BatterySteps(build.battery(), model)
+                        .voltage(steps, "U_l", "at rest, lowest in use", build.use().chargeTo()));
+        terms.add(set.result());
+        return steps.add(
+                0,
+                Term.computed(
+                        "t_b",
+                        isStop ? "a stop at that current" : "the slope at that current",
+                        seconds(),
+                        "s"),
+                isStop ? "½·m·(1 + j)·v²/(U_l·I_set)" : "L_s·m·g·(i − crr)/(√(1 + i²)·U_l·I_set)",
+                "conservation of energy; nothing of it is lost otherwise",
+                terms);
+    }
+
+    private List<Term> motion() {
+        boolean isCap = build.highestSpeed() > build.use().speedMax();
+        return List.of(
+                Term.given(
+                        "j",
+                        "share of turning parts",
+                        build.vehicle().rotatingShare(),
+                        "",
+                        Input.VEHICLE_ROTATING_SHARE),
+                Term.given(
+                        "v",
+                        "highest speed",
+                        build.highestSpeed(),
+                        "m/s",
+                        isCap ? Input.SETTINGS_SPEED_CAP : Input.USE_SPEED_MAX));
+    }
+
+    private List<Term> slope() {
+        return List.of(
+                Term.given(
+                        "L_s",
+                        "length of the slope",
+                        build.use().slopeLength(),
+                        "m",
+                        Input.USE_SLOPE_LENGTH),
+                MotorSteps.GRAVITY,
+                Term.given("i", "steepest slope", build.use().slope(), "", Input.USE_SLOPE_MAX),
+                Term.given(
+                        "crr",
+                        "coefficient of rolling",
+                        build.vehicle().rollingResistance(),
+                        "",
+                        Input.VEHICLE_ROLLING_RESISTANCE));
+    }
+}

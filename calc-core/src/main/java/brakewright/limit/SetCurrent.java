@@ -1,0 +1,43 @@
+package brakewright.limit;
+
+import brakewright.spec.Build;
+import brakewright.spec.Input;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The pack current that a limit is made for: what is set, or where nothing is, its own limit. */
+final class SetCurrent {
+
+    private SetCurrent() {}
+
+    /** The step to it, of all controllers together. */
+    static Step step(Build build, double packCurrent, OptionalDouble set, Input setting) {
+        if (set.isEmpty()) {
+            return new Step(
+                    Term.computed("I_set", "recommended pack current", packCurrent, "A"),
+                    new Derivation("I_p", "its own limit", List.of(recommended(packCurrent))));
+        }
+        return new Step(
+                Term.computed("I_set", "pack current that is set", packCurrent, "A"),
+                new Derivation(
+                        "n·I_c",
+                        "controllers add their currents",
+                        List.of(
+                                Term.given(
+                                        "n",
+                                        "controllers",
+                                        build.controllers().count(),
+                                        "",
+                                        Input.CONTROLLER_COUNT),
+                                Term.given(
+                                        "I_c",
+                                        "set at each of them",
+                                        set.getAsDouble(),
+                                        "A",
+                                        setting))));
+    }
+
+    private static Term recommended(double packCurrent) {
+        return Term.computed("I_p", "its limit, explained by its name", packCurrent, "A");
+    }
+}
