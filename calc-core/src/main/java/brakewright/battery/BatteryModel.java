@@ -1,5 +1,6 @@
 package brakewright.battery;
 
+import brakewright.numeric.Ascending;
 import brakewright.numeric.Greatest;
 import brakewright.spec.Battery;
 import brakewright.spec.Cell;
@@ -8,7 +9,7 @@ import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Require;
 import java.util.List;
-import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All packs together as one voltage behind one resistance. A single pack is the simple case.
@@ -35,6 +36,13 @@ public final class BatteryModel {
 
     /** The last found: several constraints ask at one charge state, one after the other. */
     private volatile Branching branching = new Branching(Double.NaN, Double.NaN, new double[0]);
+
+    /** Found when they are first asked for, as each limit and each search asks. */
+    private volatile double @Nullable [] knots;
+
+    private volatile double @Nullable [] points;
+    private volatile double @Nullable [] pointsOfFullest;
+    private volatile double @Nullable [] pointsOfEmptiest;
 
     /** How the packs divide the current at a charge state and a temperature. */
     private record Branching(double charge, double temperatureC, double[] shares) {}
@@ -271,27 +279,45 @@ public final class BatteryModel {
      * Returns the charge states between which voltage and every pack's resistance are straight
      * lines.
      *
-     * @return ascending from 0 to 1, found anew each time
+     * @return ascending from 0 to 1; a copy
      */
     public double[] knots() {
-        TreeSet<Double> all = new TreeSet<>(List.of(0.0, 1.0));
+        double[] found = knots;
+        if (found == null) {
+            found = foundKnots();
+            knots = found;
+        }
+        return found.clone();
+    }
+
+    private double[] foundKnots() {
+        double[] all = {0.0, 1.0};
         for (int k = 0; k < packs.size(); k++) {
             Curve own = map.charges().get(k);
-            addInside(all, own.abscissas());
             var cell = packs.get(k).pack().cell();
-            addInside(all, mapped(own, cell.openCircuitVoltage().abscissas()));
-            addInside(all, mapped(own, cell.resistanceByCharge().abscissas()));
+            all = withInside(all, own.abscissas());
+            all = withInside(all, mapped(own, cell.openCircuitVoltage().abscissas()));
+            all = withInside(all, mapped(own, cell.resistanceByCharge().abscissas()));
         }
-        return all.stream().mapToDouble(Double::doubleValue).toArray();
+        return all;
     }
 
     /**
      * Returns charge states between which everything is straight or nearly so: the knots, and where
      * packs in parallel differ and divide the current anew at every charge, points between them.
      *
-     * @return ascending from 0 to 1, found anew each time
+     * @return ascending from 0 to 1; a copy
      */
     public double[] points() {
+        double[] found = points;
+        if (found == null) {
+            found = foundPoints();
+            points = found;
+        }
+        return found.clone();
+    }
+
+    private double[] foundPoints() {
         double[] knots = knots();
         if (isEven()) {
             return knots;
@@ -311,17 +337,28 @@ public final class BatteryModel {
      * straight, too.
      *
      * @param end which group
-     * @return ascending from 0 to 1, found anew each time
+     * @return ascending from 0 to 1; a copy
      */
     public double[] points(WorstGroup.End end) {
+        boolean isFullest = end == WorstGroup.End.FULLEST;
+        double[] found = isFullest ? pointsOfFullest : pointsOfEmptiest;
+        if (found == null) {
+            found = foundPoints(end);
+            if (isFullest) {
+                pointsOfFullest = found;
+            } else {
+                pointsOfEmptiest = found;
+            }
+        }
+        return found.clone();
+    }
+
+    private double[] foundPoints(WorstGroup.End end) {
         double[] points = points();
         if (packs.stream().allMatch(pack -> pack.worst(end).isMean())) {
             return points;
         }
-        TreeSet<Double> all = new TreeSet<>();
-        for (double point : points) {
-            all.add(point);
-        }
+        double[] all = points;
         for (int k = 0; k < packs.size(); k++) {
             WorstGroup group = packs.get(k).worst(end);
             Cell cell = packs.get(k).pack().cell();
@@ -330,10 +367,10 @@ public final class BatteryModel {
                 for (int i = 0; i < own.length; i++) {
                     own[i] = group.packChargeWhere(own[i]);
                 }
-                addInside(all, mapped(map.charges().get(k), own));
+                all = withInside(all, mapped(map.charges().get(k), own));
             }
         }
-        return all.stream().mapToDouble(Double::doubleValue).toArray();
+        return all;
     }
 
     /**
@@ -364,11 +401,7 @@ public final class BatteryModel {
         return charges;
     }
 
-    private static void addInside(TreeSet<Double> all, double[] charges) {
-        for (double charge : charges) {
-            if (charge > 0.0 && charge < 1.0) {
-                all.add(charge);
-            }
-        }
+    private static double[] withInside(double[] all, double[] charges) {
+        return Ascending.both(all, Ascending.between(charges, 0.0, 1.0));
     }
 }

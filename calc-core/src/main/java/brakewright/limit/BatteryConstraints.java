@@ -21,9 +21,9 @@ final class BatteryConstraints {
     private final BatteryModel model;
     private final List<GreatestShare> shares;
 
-    BatteryConstraints(Build build) {
+    BatteryConstraints(Build build, BatteryModel model) {
         this.build = build;
-        this.model = new BatteryModel(build.battery());
+        this.model = model;
         this.shares =
                 IntStream.range(0, model.packs().size())
                         .mapToObj(place -> new GreatestShare(model, place))
@@ -64,11 +64,6 @@ final class BatteryConstraints {
                 .lasting(() -> sustained().taking(current));
     }
 
-    /** How long braking lasts that sends back a current, of all controllers [A]. */
-    BrakingTime braking(double current) {
-        return BrakingTime.of(build, model, current);
-    }
-
     PackLimit giving() {
         List<PackConstraint> all = ofPacks((pack, place) -> pack.giving());
         all.addAll(common());
@@ -78,7 +73,8 @@ final class BatteryConstraints {
 
     /** The same for a current that flows for many minutes. */
     private BatteryConstraints sustained() {
-        return new BatteryConstraints(SustainedBattery.in(build));
+        Build sustained = SustainedBattery.in(build);
+        return new BatteryConstraints(sustained, new BatteryModel(sustained.battery()));
     }
 
     private interface Which {

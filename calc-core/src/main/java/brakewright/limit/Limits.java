@@ -1,30 +1,31 @@
 package brakewright.limit;
 
+import brakewright.battery.BatteryModel;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Every limit of a vehicle.
- *
- * @param motorDrive motor current when driving, per motor
- * @param motorBrake motor current when braking, per motor
- * @param packDischarge current out of the pack, of all controllers together
- * @param packRegen current into the pack, of all controllers together
- * @param lowVoltageTaper where the drive must fade
- * @param highVoltageTaper where the electric brake must fade
- * @param speedCap highest speed
- * @param brakingTime how long braking lasts at the pack current that is set, or where none is set,
- *     at its limit; the packs' voltages are held for so long
+ * Every limit of a vehicle, each derived when it is first asked for: a search asks thousands of
+ * vehicles for one of them. Threads that ask at once may each derive it, and find the same.
  */
-public record Limits(
-        Limit motorDrive,
-        Limit motorBrake,
-        PackLimit packDischarge,
-        PackLimit packRegen,
-        TaperLimit lowVoltageTaper,
-        TaperLimit highVoltageTaper,
-        Limit speedCap,
-        BrakingTime brakingTime) {
+public final class Limits {
+
+    private final Build build;
+    private final BatteryModel model;
+    private volatile @Nullable Limit motorDrive;
+    private volatile @Nullable Limit motorBrake;
+    private volatile @Nullable PackLimit packDischarge;
+    private volatile @Nullable PackLimit packRegen;
+    private volatile @Nullable TaperLimit lowVoltageTaper;
+    private volatile @Nullable TaperLimit highVoltageTaper;
+    private volatile @Nullable Limit speedCap;
+    private volatile @Nullable BrakingTime brakingTime;
+
+    private Limits(Build build) {
+        this.build = build;
+        this.model = new BatteryModel(build.battery());
+    }
 
     /**
      * Derives the limits of a vehicle. The tapers are made wide enough for the pack currents that
@@ -34,39 +35,135 @@ public record Limits(
      * @return its limits
      */
     public static Limits of(Build build) {
-        MotorConstraints motor = new MotorConstraints(build);
-        BatteryConstraints pack = new BatteryConstraints(build);
-        PackLimit discharge = pack.giving();
-        TaperRule tapers = new TaperRule(build);
-        Settings settings = build.settings();
-        int count = build.controllers().count();
-        double temperature = build.battery().temperatureC();
-        double discharging =
-                settings.packDischargeCurrent().isPresent()
-                        ? count * settings.packDischargeCurrent().getAsDouble()
-                        : discharge.staticPart(temperature).value();
-        double charging =
-                settings.packRegenCurrent().isPresent()
-                        ? count * settings.packRegenCurrent().getAsDouble()
-                        : pack.taking(0.0).staticPart(temperature).value();
-        return new Limits(
-                motor.driving(),
-                motor.braking(),
-                discharge,
-                pack.taking(charging),
-                tapers.low(discharging),
-                tapers.high(charging),
-                new SpeedConstraints(build).cap(),
-                pack.braking(charging));
+        return new Limits(build);
     }
 
     /**
-     * Derives what the packs may give alone, where the other limits are not needed.
+     * Returns the limit of the motor current when driving.
      *
-     * @param build the vehicle
-     * @return the limit of the current out of the pack, of all controllers together
+     * @return per motor
      */
-    public static PackLimit packDischargeOf(Build build) {
-        return new BatteryConstraints(build).giving();
+    public Limit motorDrive() {
+        Limit found = motorDrive;
+        if (found == null) {
+            found = new MotorConstraints(build).driving();
+            motorDrive = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns the limit of the motor current when braking.
+     *
+     * @return per motor
+     */
+    public Limit motorBrake() {
+        Limit found = motorBrake;
+        if (found == null) {
+            found = new MotorConstraints(build).braking();
+            motorBrake = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns the limit of the current out of the pack.
+     *
+     * @return of all controllers together
+     */
+    public PackLimit packDischarge() {
+        PackLimit found = packDischarge;
+        if (found == null) {
+            found = new BatteryConstraints(build, model).giving();
+            packDischarge = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns the limit of the current into the pack.
+     *
+     * @return of all controllers together
+     */
+    public PackLimit packRegen() {
+        PackLimit found = packRegen;
+        if (found == null) {
+            found = new BatteryConstraints(build, model).taking(charging());
+            packRegen = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns where the drive must fade.
+     *
+     * @return as the pack's voltage falls
+     */
+    public TaperLimit lowVoltageTaper() {
+        TaperLimit found = lowVoltageTaper;
+        if (found == null) {
+            found = new TaperRule(build, model).low(discharging());
+            lowVoltageTaper = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns where the electric brake must fade.
+     *
+     * @return as the pack's voltage rises
+     */
+    public TaperLimit highVoltageTaper() {
+        TaperLimit found = highVoltageTaper;
+        if (found == null) {
+            found = new TaperRule(build, model).high(charging());
+            highVoltageTaper = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns the limit of the speed.
+     *
+     * @return the highest
+     */
+    public Limit speedCap() {
+        Limit found = speedCap;
+        if (found == null) {
+            found = new SpeedConstraints(build, model).cap();
+            speedCap = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns how long braking lasts, for which the packs' voltages are held.
+     *
+     * @return at the pack current that is set, or where none is set, at its limit
+     */
+    public BrakingTime brakingTime() {
+        BrakingTime found = brakingTime;
+        if (found == null) {
+            found = BrakingTime.of(build, model, charging());
+            brakingTime = found;
+        }
+        return found;
+    }
+
+    private double discharging() {
+        Settings settings = build.settings();
+        return settings.packDischargeCurrent().isPresent()
+                ? build.controllers().count() * settings.packDischargeCurrent().getAsDouble()
+                : packDischarge().staticPart(build.battery().temperatureC()).value();
+    }
+
+    private double charging() {
+        Settings settings = build.settings();
+        return settings.packRegenCurrent().isPresent()
+                ? build.controllers().count() * settings.packRegenCurrent().getAsDouble()
+                : new BatteryConstraints(build, model)
+                        .taking(0.0)
+                        .staticPart(build.battery().temperatureC())
+                        .value();
     }
 }

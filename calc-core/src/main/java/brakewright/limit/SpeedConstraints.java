@@ -27,10 +27,10 @@ final class SpeedConstraints {
     private final BatteryModel model;
     private final MotorSteps motor;
 
-    SpeedConstraints(Build build) {
+    SpeedConstraints(Build build, BatteryModel model) {
         this.build = build;
         this.powertrain = Powertrain.of(build);
-        this.model = new BatteryModel(build.battery());
+        this.model = model;
         this.motor = new MotorSteps(build);
     }
 

@@ -24,9 +24,9 @@ final class TaperRule {
     private final Build build;
     private final BatteryModel model;
 
-    TaperRule(Build build) {
+    TaperRule(Build build, BatteryModel model) {
         this.build = build;
-        this.model = new BatteryModel(build.battery());
+        this.model = model;
     }
 
     /** The drive must have faded out at {@code S·max(u_floor, u_trip + m)}. */

@@ -1,9 +1,14 @@
 package brakewright.numeric;
 
+import java.util.Arrays;
 import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 
 /** Finds the last of numbered steps that something permits, where later ones are no milder. */
 public final class LastStep {
+
+    /** Some thousand times the rounding of one number [1]. */
+    private static final double ROUNDING = 1e-12;
 
     private LastStep() {}
 
@@ -30,5 +35,48 @@ public final class LastStep {
             }
         }
         return low;
+    }
+
+    /**
+     * Finds the last of ascending values that something permits, where it is known by what share of
+     * itself a value is too much. What is left of the value without that share is tried next, and
+     * after what is permitted the value after it; every third time the values between are halved,
+     * for a share that misleads.
+     *
+     * @param values ascending, the first of which is taken as permitted
+     * @param last of them that is tried first
+     * @param excess by what share of itself a value of a number exceeds what is permitted [1], not
+     *     positive where it does not; once it is positive, it is for all later ones
+     * @return the number of the highest permitted value; 0 where no later one is permitted
+     */
+    public static int ofShares(double[] values, int last, IntToDoubleFunction excess) {
+        double share = last == 0 ? 0.0 : excess.applyAsDouble(last);
+        if (!(share > 0.0)) {
+            return last;
+        }
+        int low = 0;
+        int high = last;
+        int next = notAbove(values, values[last] * (1.0 - share));
+        for (int turn = 1; high - low > 1; turn++) {
+            int tried =
+                    turn % 3 == 0
+                            ? low + (high - low) / 2
+                            : Math.max(low + 1, Math.min(high - 1, next));
+            share = excess.applyAsDouble(tried);
+            if (share > 0.0) {
+                high = tried;
+                next = notAbove(values, values[tried] * (1.0 - share));
+            } else {
+                low = tried;
+                next = tried + 1;
+            }
+        }
+        return low;
+    }
+
+    /** The value that is exactly at the bound, but for rounding, counts as not above it. */
+    private static int notAbove(double[] values, double bound) {
+        int place = Arrays.binarySearch(values, (1.0 + ROUNDING) * bound);
+        return place >= 0 ? place : -place - 2;
     }
 }

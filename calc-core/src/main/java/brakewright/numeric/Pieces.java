@@ -1,8 +1,5 @@
 package brakewright.numeric;
 
-import java.util.Arrays;
-import java.util.stream.DoubleStream;
-
 /** The pieces into which knots divide an interval; between two knots everything runs smoothly. */
 public final class Pieces {
 
@@ -17,11 +14,6 @@ public final class Pieces {
      * @return both ends and the knots between, ascending, each once
      */
     public static double[] of(double[] knots, double low, double high) {
-        return DoubleStream.concat(
-                        DoubleStream.of(low, high),
-                        Arrays.stream(knots).filter(knot -> knot > low && knot < high))
-                .sorted()
-                .distinct()
-                .toArray();
+        return Ascending.both(new double[] {low, high}, Ascending.between(knots, low, high));
     }
 }

@@ -2,9 +2,9 @@
  * The numerical tools that the chapters share: where a quantity passes zero ({@link
  * brakewright.numeric.Root}), what it adds up to ({@link brakewright.numeric.GaussRule} on the
  * {@link brakewright.numeric.Pieces} of an interval), where it is greatest ({@link
- * brakewright.numeric.Greatest}), which is the last step that something permits ({@link
- * brakewright.numeric.LastStep}), and points that fill a box evenly ({@link
- * brakewright.numeric.SobolPoints}).
+ * brakewright.numeric.Greatest}), numbers in order ({@link brakewright.numeric.Ascending}), which
+ * is the last step that something permits ({@link brakewright.numeric.LastStep}), and points that
+ * fill a box evenly ({@link brakewright.numeric.SobolPoints}).
  *
  * <p>All are thin: the methods are those of Apache Commons Math, which is named in this package
  * alone. A root is only ever sought between two places that are known to lie on either side of it;

@@ -275,8 +275,8 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
         private boolean isHopeless(Settings changed, Recommendation full) {
             return BrakeVerdict.of(situation.nominal(changed)).word().compareTo(full.brake().word())
                             > 0
-                    || situation.isPositive(
-                            changed, build -> Evaluation.of(build).severity(), known);
+                    || situation.positive(changed, build -> Evaluation.of(build).severity(), known)
+                            > 0.0;
         }
 
         private static Set<Group> groups(int bits) {

@@ -119,6 +119,9 @@ public record Recommendation(
         Work(Situation situation, Entry entry) {
             this.situation = situation;
             this.entry = entry;
+            if (situation.isExact()) {
+                known.add(new double[0]);
+            }
         }
 
         Recommendation recommend() {
@@ -232,6 +235,7 @@ public record Recommendation(
         /**
          * More is no milder; the first step is nothing at all. The last step that the places known
          * so far permit is asked about everywhere; a place that forbids it is known from then on.
+         * An exact vehicle is at one place.
          */
         private int highest(double[] steps, At at, Set<LimitId> about) {
             ToDoubleFunction<Build> severity = build -> Evaluation.of(build, about).severity();
@@ -239,13 +243,14 @@ public record Recommendation(
             Optional<double[]> worse;
             do {
                 best =
-                        LastStep.of(
-                                0,
+                        LastStep.ofShares(
+                                steps,
                                 best,
-                                step ->
-                                        !situation.isPositive(
-                                                at.with(steps[step]), severity, known));
-                worse = situation.positive(at.with(steps[best]), severity);
+                                step -> situation.positive(at.with(steps[step]), severity, known));
+                worse =
+                        situation.isExact()
+                                ? Optional.empty()
+                                : situation.positive(at.with(steps[best]), severity);
                 worse.ifPresent(known::add);
             } while (worse.isPresent() && best > 0);
             return best;

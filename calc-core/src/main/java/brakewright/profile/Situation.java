@@ -72,6 +72,13 @@ public final class Situation {
     }
 
     /**
+     * Whether nothing is uncertain: then there is one place within the tolerances, of no values.
+     */
+    boolean isExact() {
+        return inputs.isEmpty();
+    }
+
+    /**
      * Makes the vehicle at nominal inputs.
      *
      * @param settings all settings
@@ -114,10 +121,15 @@ public final class Situation {
         return -greatest(settings, build -> -measure.applyAsDouble(build));
     }
 
-    /** Whether a measure is positive at one of some places within the tolerances. */
-    boolean isPositive(Settings settings, ToDoubleFunction<Build> measure, List<double[]> places) {
-        return places.stream()
-                .anyMatch(values -> measure.applyAsDouble(with(values, settings)) > 0.0);
+    /** The first positive value of a measure at some places within the tolerances; 0 for none. */
+    double positive(Settings settings, ToDoubleFunction<Build> measure, List<double[]> places) {
+        for (double[] values : places) {
+            double value = measure.applyAsDouble(with(values, settings));
+            if (value > 0.0) {
+                return value;
+            }
+        }
+        return 0.0;
     }
 
     /** Finds the place within the tolerances where a measure is greatest, if it is positive. */

@@ -9,9 +9,9 @@ import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Taper;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -26,7 +26,7 @@ final class Bends {
 
     private final BatteryModel model;
     private final double[] points;
-    private final TreeSet<Double> found = new TreeSet<>();
+    private final List<Double> found = new ArrayList<>();
 
     private Bends(BatteryModel model, double[] points) {
         this.model = model;
@@ -41,9 +41,9 @@ final class Bends {
      * @param limits its limits
      * @param operation its settings in effect
      * @param points the charge states looked at anyway, ascending
-     * @return the charge states besides, ascending
+     * @return the charge states besides, in any order
      */
-    static TreeSet<Double> of(
+    static double[] of(
             Build build, BatteryModel model, Limits limits, Operation operation, double[] points) {
         Bends bends = new Bends(model, points);
         bends.bounds(limits.packRegen().constraints());
@@ -51,7 +51,7 @@ final class Bends {
         for (double cellsC : build.cellTemperatures()) {
             bends.flows(operation, cellsC);
         }
-        return bends.found;
+        return bends.found.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** Where a voltage bound is used up without any current. */

@@ -3,6 +3,7 @@ package brakewright.review;
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.numeric.Greatest;
+import brakewright.numeric.Pieces;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
@@ -14,7 +15,6 @@ import brakewright.spec.Build;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 
 /**
  * What the settings leave of the brakes where they are weakest in the use: over its charge, its
@@ -149,25 +149,30 @@ public record BrakeVerdict(
             this.gripForce = multiple * build.mass() * Gravity.STANDARD;
         }
 
+        /** A state of the pack, and what the brake settles at in it. */
+        private record Braked(PackState state, ElectricBrake settled) {}
+
         /**
          * The pack reaches into the brake by two powers alone: what it is let take, and what it can
          * give where braking draws. So the weakest brake is found where one of them is least.
          */
         BrakeVerdict verdict(BatteryModel model, double[] charges) {
-            PackState takesLeast =
+            Braked takesLeast =
                     least(
                             model,
                             charges,
                             state -> state.powerReturnedBy(brake.settledPackLimit(state)));
-            PackState givesLeast = least(model, charges, PackState::greatestPower);
-            double weakest = weakest(this::total, takesLeast);
-            double drawing = weakest(this::total, givesLeast);
+            Braked givesLeast = least(model, charges, PackState::greatestPower);
+            Felt total = this::total;
+            Felt added = this::added;
+            double weakest = weakest(total, takesLeast);
+            double drawing = weakest(total, givesLeast);
             boolean isTaking = total(weakest, takesLeast) <= total(drawing, givesLeast);
-            PackState state = isTaking ? takesLeast : givesLeast;
+            Braked where = isTaking ? takesLeast : givesLeast;
             double speed = isTaking ? weakest : drawing;
-            double deceleration = total(speed, state);
-            double idleTaking = weakest(this::added, takesLeast);
-            double idleGiving = weakest(this::added, givesLeast);
+            double deceleration = total(speed, where);
+            double idleTaking = weakest(added, takesLeast);
+            double idleGiving = weakest(added, givesLeast);
             boolean isIdleTaking = added(idleTaking, takesLeast) <= added(idleGiving, givesLeast);
             double left =
                     isIdleTaking ? added(idleTaking, takesLeast) : added(idleGiving, givesLeast);
@@ -180,21 +185,21 @@ public record BrakeVerdict(
                                     ? Word.WEAK
                                     : Word.ENOUGH;
             if (word == Word.NONE) {
-                state = isIdleTaking ? takesLeast : givesLeast;
+                where = isIdleTaking ? takesLeast : givesLeast;
                 speed = isIdleTaking ? idleTaking : idleGiving;
             }
             return new BrakeVerdict(
                     word,
                     deceleration,
                     wanted,
-                    state.charge(),
-                    state.temperatureC(),
+                    where.state().charge(),
+                    where.state().temperatureC(),
                     speed,
                     left,
                     downhill);
         }
 
-        private PackState least(
+        private Braked least(
                 BatteryModel model, double[] charges, ToDoubleFunction<PackState> power) {
             PackState least = null;
             double lowest = Double.POSITIVE_INFINITY;
@@ -208,7 +213,8 @@ public record BrakeVerdict(
                     }
                 }
             }
-            return Objects.requireNonNull(least);
+            PackState found = Objects.requireNonNull(least);
+            return new Braked(found, brake.settled(found));
         }
 
         /** What the slope takes off, against level road at any speed [m/s²]. */
@@ -218,55 +224,52 @@ public record BrakeVerdict(
         }
 
         private interface Felt {
-            double at(double speed, PackState state);
+            double at(double speed, Braked at);
         }
 
-        private double weakest(Felt felt, PackState state) {
-            double[] corners =
-                    DoubleStream.of(
-                                    FIRST_PART * top,
-                                    powertrain.crossoverSpeed(brake.motorCurrent()),
-                                    powertrain.fadeSpeed(
-                                            brake.motorCurrent(),
-                                            state.powerReturnedBy(brake.settledPackLimit(state))),
-                                    top)
-                            .filter(speed -> speed >= FIRST_PART * top && speed <= top)
-                            .sorted()
-                            .distinct()
-                            .toArray();
-            DoubleUnaryOperator weakness = speed -> -felt.at(speed, state);
-            double where = corners[corners.length - 1];
+        private double weakest(Felt felt, Braked at) {
+            double first = FIRST_PART * top;
+            double[] bends = {
+                powertrain.crossoverSpeed(brake.motorCurrent()),
+                powertrain.fadeSpeed(
+                        brake.motorCurrent(),
+                        at.state().powerReturnedBy(brake.settledPackLimit(at.state())))
+            };
+            double[] corners = Pieces.of(bends, first, top);
+            DoubleUnaryOperator weakness = speed -> -felt.at(speed, at);
+            double where = top;
+            double weakest = weakness.applyAsDouble(top);
             for (int i = 0; i < corners.length; i++) {
-                where = weaker(weakness, where, corners[i]);
+                double here = weakness.applyAsDouble(corners[i]);
+                if (here > weakest) {
+                    where = corners[i];
+                    weakest = here;
+                }
                 if (i > 0) {
-                    where =
-                            weaker(
-                                    weakness,
-                                    where,
-                                    Greatest.between(
-                                            weakness, corners[i - 1], corners[i], SPEED_ACCURACY));
+                    double between =
+                            Greatest.between(weakness, corners[i - 1], corners[i], SPEED_ACCURACY);
+                    double there = weakness.applyAsDouble(between);
+                    if (there > weakest) {
+                        where = between;
+                        weakest = there;
+                    }
                 }
             }
             return where;
         }
 
-        private static double weaker(DoubleUnaryOperator weakness, double one, double other) {
-            return weakness.applyAsDouble(other) > weakness.applyAsDouble(one) ? other : one;
+        private double total(double speed, Braked at) {
+            return (electric(speed, at) + friction + road.force(speed, 0.0, 0.0)) / build.inertia();
         }
 
-        private double total(double speed, PackState state) {
-            return (electric(speed, state) + friction + road.force(speed, 0.0, 0.0))
+        private double added(double speed, Braked at) {
+            return (electric(speed, at) - powertrain.brakeForce(0.0, speed) + friction)
                     / build.inertia();
         }
 
-        private double added(double speed, PackState state) {
-            return (electric(speed, state) - powertrain.brakeForce(0.0, speed) + friction)
-                    / build.inertia();
-        }
-
-        private double electric(double speed, PackState state) {
+        private double electric(double speed, Braked at) {
             return Math.min(
-                    powertrain.brakeForce(brake.settled(state).motorCurrent(speed, state), speed),
+                    powertrain.brakeForce(at.settled().motorCurrent(speed, at.state()), speed),
                     gripForce);
         }
     }

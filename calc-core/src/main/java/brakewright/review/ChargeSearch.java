@@ -3,14 +3,13 @@ package brakewright.review;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.WorstGroup;
 import brakewright.limit.Limits;
+import brakewright.numeric.Ascending;
+import brakewright.numeric.Pieces;
 import brakewright.numeric.Root;
 import brakewright.spec.Build;
 import brakewright.spec.Use;
-import java.util.List;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.DoubleStream;
 
 /**
  * Finds where over the charge in use something begins to exceed a bound. It looks at both ends,
@@ -19,25 +18,25 @@ import java.util.stream.DoubleStream;
 final class ChargeSearch {
 
     private static final double CHARGE_ACCURACY = 1e-9;
+
+    /** Steps of 5 %. */
+    private static final int EVEN = 20;
+
     private static final double JUST_ABOVE = 1e-6;
 
     private final double[] charges;
 
     ChargeSearch(Build build, BatteryModel model) {
         Use use = build.use();
-        TreeSet<Double> points = new TreeSet<>(List.of(use.chargeTo(), use.chargeFrom()));
-        for (int step = 0; step <= 20; step++) {
-            points.add(step / 20.0);
+        double[] even = new double[EVEN + 1];
+        for (int step = 0; step <= EVEN; step++) {
+            even[step] = (double) step / EVEN;
         }
+        double[] points = even;
         for (WorstGroup.End end : WorstGroup.End.values()) {
-            for (double knot : model.points(end)) {
-                points.add(knot);
-            }
+            points = Ascending.both(points, model.points(end));
         }
-        charges =
-                points.subSet(use.chargeTo(), true, use.chargeFrom(), true).stream()
-                        .mapToDouble(Double::doubleValue)
-                        .toArray();
+        charges = Pieces.of(points, use.chargeTo(), use.chargeFrom());
     }
 
     /**
@@ -51,11 +50,8 @@ final class ChargeSearch {
      */
     static ChargeSearch of(Build build, BatteryModel model, Limits limits, Operation operation) {
         double[] points = new ChargeSearch(build, model).charges;
-        TreeSet<Double> all = Bends.of(build, model, limits, operation, points);
-        for (double point : points) {
-            all.add(point);
-        }
-        return new ChargeSearch(all.stream().mapToDouble(Double::doubleValue).toArray());
+        return new ChargeSearch(
+                Ascending.both(points, Bends.of(build, model, limits, operation, points)));
     }
 
     private ChargeSearch(double[] charges) {
@@ -68,11 +64,7 @@ final class ChargeSearch {
             return this;
         }
         double just = Math.min(charges[charges.length - 1], more.getAsDouble() + JUST_ABOVE);
-        return new ChargeSearch(
-                DoubleStream.concat(DoubleStream.of(charges), DoubleStream.of(just))
-                        .sorted()
-                        .distinct()
-                        .toArray());
+        return new ChargeSearch(Ascending.both(charges, new double[] {just}));
     }
 
     /** Where a search looks first: ascending over the charge in use, both ends included. */

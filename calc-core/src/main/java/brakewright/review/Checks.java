@@ -109,17 +109,18 @@ final class Checks {
 
     private void settings(Predicate<ConstraintId> counts) {
         Settings settings = build.settings();
-        setting(
-                limits.motorDrive(),
-                settings.motorDriveCurrent(),
-                Topic.DRIVE_CURRENT_OVER,
-                counts);
-        setting(
-                limits.motorBrake(),
-                settings.motorBrakeCurrent(),
-                Topic.BRAKE_CURRENT_OVER,
-                counts);
-        setting(limits.speedCap(), settings.speedCap(), Topic.SPEED_CAP_OVER, counts);
+        OptionalDouble drive = settings.motorDriveCurrent();
+        if (drive.isPresent() && isAsked(LimitId.MOTOR_DRIVE_CURRENT)) {
+            setting(limits.motorDrive(), drive.getAsDouble(), Topic.DRIVE_CURRENT_OVER, counts);
+        }
+        OptionalDouble brake = settings.motorBrakeCurrent();
+        if (brake.isPresent() && isAsked(LimitId.MOTOR_BRAKE_CURRENT)) {
+            setting(limits.motorBrake(), brake.getAsDouble(), Topic.BRAKE_CURRENT_OVER, counts);
+        }
+        OptionalDouble cap = settings.speedCap();
+        if (cap.isPresent() && isAsked(LimitId.SPEED_CAP)) {
+            setting(limits.speedCap(), cap.getAsDouble(), Topic.SPEED_CAP_OVER, counts);
+        }
     }
 
     private void sag() {
@@ -137,18 +138,14 @@ final class Checks {
         }
     }
 
-    private void setting(
-            Limit limit, OptionalDouble set, Topic topic, Predicate<ConstraintId> counts) {
-        if (set.isEmpty() || !isAsked(limit.id())) {
-            return;
-        }
+    private void setting(Limit limit, double set, Topic topic, Predicate<ConstraintId> counts) {
         for (Constraint constraint : limit.constraints()) {
             if (counts.test(constraint.id())) {
                 all.add(
                         PlainCheck.always(
                                 Held.setting(topic, limit.id(), constraint.id())
                                         .ofPack(constraint.pack()),
-                                set.getAsDouble(),
+                                set,
                                 constraint.limit(),
                                 limit.id().unit()));
             }

@@ -225,17 +225,17 @@ public record Sag(List<Case> cases) {
                             set.powertrain(), set.motorCurrent(), drawn.current(), set.taper());
             this.topSpeed = operation.topSpeed();
             this.drawn = drawn;
-            this.search = new ChargeSearch(build, model).with(lastOfTaper(build));
+            ChargeSearch charges = new ChargeSearch(build, model);
+            this.search = charges.with(lastOfTaper(charges));
         }
 
         /** Just before the taper leaves nothing: between the points that are looked at anyway. */
-        private OptionalDouble lastOfTaper(Build build) {
+        private OptionalDouble lastOfTaper(ChargeSearch charges) {
             if (drive.taper().isEmpty()) {
                 return OptionalDouble.empty();
             }
             double ends = drive.taper().get().ends();
-            return new ChargeSearch(build, model)
-                    .firstExcess(charge -> ends - pack(charge).voltage(), false);
+            return charges.firstExcess(charge -> ends - pack(charge).voltage(), false);
         }
 
         Case all() {

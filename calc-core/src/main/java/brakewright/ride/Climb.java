@@ -111,7 +111,8 @@ public record Climb(
                         pack.charge(),
                         pack.temperatureC());
         double given =
-                Limits.packDischargeOf(build)
+                Limits.of(build)
+                        .packDischarge()
                         .sustained()
                         .valueAt(pack.charge(), pack.temperatureC());
         double borne =

@@ -61,6 +61,6 @@ public record Cell(
         Require.positive("open-circuit voltage", openCircuitVoltage.least(), "V");
         Require.positive("resistance factor by charge", resistanceByCharge.least(), "");
         Require.positive("resistance factor by temperature", resistanceByTemperature.least(), "");
-        heatCapacity.ifPresent(value -> Require.positive("cell heat capacity", value, "J/K"));
+        Require.positive("cell heat capacity", heatCapacity, "J/K");
     }
 }

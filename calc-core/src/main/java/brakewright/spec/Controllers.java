@@ -34,6 +34,6 @@ public record Controllers(
         Require.positive("controller voltage rating", voltageRating, "V");
         Require.positive("controller efficiency", efficiency, "");
         Require.within("controller efficiency", efficiency, 0.0, 1.0, "");
-        busCapacitance.ifPresent(value -> Require.positive("bus capacitance", value, "F"));
+        Require.positive("bus capacitance", busCapacitance, "F");
     }
 }

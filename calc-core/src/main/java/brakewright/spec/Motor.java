@@ -41,7 +41,7 @@ public record Motor(
         Require.notNegative("motor inductance", inductance, "H");
         Require.notNegative("no-load current", noLoadCurrent, "A");
         Require.notNegative("viscous drag", viscousDrag, "N·m·s/rad");
-        currentRating.ifPresent(value -> Require.positive("motor current rating", value, "A"));
+        Require.positive("motor current rating", currentRating, "A");
         Require.within("winding limit", windingLimitC, 40.0, 250.0, "°C");
     }
 }

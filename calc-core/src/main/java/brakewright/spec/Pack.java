@@ -44,7 +44,7 @@ public record Pack(
         Require.notNegative("joint resistance", jointResistance, "Ω");
         Require.within("resistance spread", resistanceSpread, 0.0, 0.9, "");
         Require.within("pack temperature", temperatureC, -60.0, 100.0, "°C");
-        toAir.ifPresent(value -> Require.positive("pack to air", value, "K/W"));
+        Require.positive("pack to air", toAir, "K/W");
         joinedAt.ifPresent(value -> Require.within("charge at joining", value, 0.0, 1.0, ""));
     }
 

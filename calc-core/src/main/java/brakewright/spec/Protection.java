@@ -31,11 +31,9 @@ public record Protection(
      * @throws IllegalArgumentException if a number is not positive
      */
     public Protection {
-        dischargeTrip.ifPresent(value -> Require.positive("discharge trip", value, "A"));
-        chargeTrip.ifPresent(value -> Require.positive("charge trip", value, "A"));
-        cellOvervoltageTrip.ifPresent(
-                value -> Require.positive("cell over-voltage trip", value, "V"));
-        cellUndervoltageTrip.ifPresent(
-                value -> Require.positive("cell under-voltage trip", value, "V"));
+        Require.positive("discharge trip", dischargeTrip, "A");
+        Require.positive("charge trip", chargeTrip, "A");
+        Require.positive("cell over-voltage trip", cellOvervoltageTrip, "V");
+        Require.positive("cell under-voltage trip", cellUndervoltageTrip, "V");
     }
 }

@@ -1,6 +1,7 @@
 package brakewright.spec;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * Checks of numbers that come from outside, in one place so that every message reads alike.
@@ -35,6 +36,21 @@ public final class Require {
     }
 
     /**
+     * Requires a finite value above zero, where there is one.
+     *
+     * @param name what the value is, as a person would call it
+     * @param value the value; may be empty
+     * @param unit its unit, for the message; empty for a ratio
+     * @throws IllegalArgumentException if there is a value and it is zero, negative, infinite or
+     *     NaN
+     */
+    public static void positive(String name, OptionalDouble value, String unit) {
+        if (value.isPresent()) {
+            positive(name, value.getAsDouble(), unit);
+        }
+    }
+
+    /**
      * Requires a finite value of zero or more.
      *
      * @param name what the value is
@@ -54,6 +70,20 @@ public final class Require {
                             behind(unit)));
         }
         return value;
+    }
+
+    /**
+     * Requires a finite value of zero or more, where there is one.
+     *
+     * @param name what the value is, as a person would call it
+     * @param value the value; may be empty
+     * @param unit its unit, for the message; empty for a ratio
+     * @throws IllegalArgumentException if there is a value and it is negative, infinite or NaN
+     */
+    public static void notNegative(String name, OptionalDouble value, String unit) {
+        if (value.isPresent()) {
+            notNegative(name, value.getAsDouble(), unit);
+        }
     }
 
     /**

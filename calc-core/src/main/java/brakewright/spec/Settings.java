@@ -41,28 +41,19 @@ public record Settings(
      *     way
      */
     public Settings {
-        motorDriveCurrent.ifPresent(
-                value -> Require.notNegative("motor drive current", value, "A"));
-        motorBrakeCurrent.ifPresent(
-                value -> Require.notNegative("motor brake current", value, "A"));
-        packDischargeCurrent.ifPresent(
-                value -> Require.notNegative("pack discharge current", value, "A"));
-        packRegenCurrent.ifPresent(value -> Require.notNegative("pack regen current", value, "A"));
-        lowVoltageTaper.ifPresent(
-                taper ->
-                        Require.ascending(
-                                "low-voltage taper, end to begin",
-                                taper.ends(),
-                                taper.begins(),
-                                "V"));
-        highVoltageTaper.ifPresent(
-                taper ->
-                        Require.ascending(
-                                "high-voltage taper, begin to end",
-                                taper.begins(),
-                                taper.ends(),
-                                "V"));
-        speedCap.ifPresent(value -> Require.positive("speed cap", value, "m/s"));
+        Require.notNegative("motor drive current", motorDriveCurrent, "A");
+        Require.notNegative("motor brake current", motorBrakeCurrent, "A");
+        Require.notNegative("pack discharge current", packDischargeCurrent, "A");
+        Require.notNegative("pack regen current", packRegenCurrent, "A");
+        if (lowVoltageTaper.isPresent()) {
+            Taper low = lowVoltageTaper.get();
+            Require.ascending("low-voltage taper, end to begin", low.ends(), low.begins(), "V");
+        }
+        if (highVoltageTaper.isPresent()) {
+            Taper high = highVoltageTaper.get();
+            Require.ascending("high-voltage taper, begin to end", high.begins(), high.ends(), "V");
+        }
+        Require.positive("speed cap", speedCap, "m/s");
     }
 
     /**

@@ -22,9 +22,9 @@ public record Wiring(
      * @throws IllegalArgumentException if a number is not positive
      */
     public Wiring {
-        fuseRating.ifPresent(value -> Require.positive("fuse rating", value, "A"));
-        wireAmpacity.ifPresent(value -> Require.positive("wire ampacity", value, "A"));
-        plugRating.ifPresent(value -> Require.positive("plug rating", value, "A"));
+        Require.positive("fuse rating", fuseRating, "A");
+        Require.positive("wire ampacity", wireAmpacity, "A");
+        Require.positive("plug rating", plugRating, "A");
     }
 
     /**

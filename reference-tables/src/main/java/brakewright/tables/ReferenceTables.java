@@ -22,9 +22,11 @@ public final class ReferenceTables {
     private final Map<String, FuseFamily> fuseFamilies;
     private final Map<String, PlugEntry> plugs;
     private final DefaultTable defaults;
-    private final SpreadTable spreads;
+    private final Function<String, @Nullable Reader> files;
+    private volatile @Nullable SpreadTable spreads;
 
     private ReferenceTables(Function<String, @Nullable Reader> files) {
+        this.files = files;
         version =
                 TableFile.read(files, "tables.csv", "version,note").get(0).requiredText("version");
         sources =
@@ -82,10 +84,19 @@ public final class ReferenceTables {
                         TableFile.read(
                                 files, "defaults.csv", "key,when,value,unit,source,kind,note"),
                         sources);
-        spreads =
-                SpreadTable.of(
-                        TableFile.read(files, "spreads.csv", "key,of,spread,source,kind,note"),
-                        sources);
+    }
+
+    /** Read when they are first asked for, which few are: only doubts are told from them. */
+    private SpreadTable spreads() {
+        SpreadTable read = spreads;
+        if (read == null) {
+            read =
+                    SpreadTable.of(
+                            TableFile.read(files, "spreads.csv", "key,of,spread,source,kind,note"),
+                            sources);
+            spreads = read;
+        }
+        return read;
     }
 
     /**
@@ -263,13 +274,15 @@ public final class ReferenceTables {
     }
 
     /**
-     * Finds by what share of itself a value usually misses that was not measured.
+     * Finds by what share of itself a value usually misses that was not measured. Their table is
+     * read when the first is looked for.
      *
      * @param key the dotted key of the build file
      * @param kind how well the value is known, as {@link SourceKind#text} has it
      * @return the share, either way; empty where none is known
+     * @throws TableException if a row of that table lacks its provenance or cannot be right
      */
     public Optional<Figure> usualSpread(String key, String kind) {
-        return spreads.find(key, kind);
+        return spreads().find(key, kind);
     }
 }

@@ -53,7 +53,9 @@ final class Schema {
                 return low;
             }
             boolean isCurrentSet =
-                    key().startsWith("settings.") && kind.equals(Kind.quantity(Dimension.CURRENT));
+                    key().startsWith("settings.")
+                            && kind instanceof Kind.Measured measured
+                            && measured.dimension() == Dimension.CURRENT;
             return isCurrentSet ? LEAST_CURRENT_SET : LEAST_SHARE * high;
         }
     }
