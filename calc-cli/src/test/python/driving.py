@@ -4,6 +4,7 @@ Where the worksheet solves or uses Gauss quadrature between knots, this integrat
 steps finely, so the tolerances are those of the steps, not of the formulas.
 """
 
+import copy
 import math
 from functools import lru_cache
 
@@ -721,8 +722,84 @@ def compare_stops(c, v, sheet):
             c.number("stops", f"{field} {at}", row[field], value, BRAKED)
 
 
-def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0):
-    """A stop with the brakes as they are set: small steps of time, later of speed."""
+DELAYS = {"charge-trip": 9e-3, "overvoltage-trip": 1.2}  # [s] ABLIC S-8211C, typical
+
+
+def compare_first_stops(c, v, sheet):
+    """The first stop with the fullest pack in use, also with its protection opening on the way."""
+    for row in sheet.get("first_stop", ()):
+        at = f"with cells at {row['cells_C']:g}"
+        there = copy.copy(v)
+        there.pack_temperature = row["cells_C"]
+        speed, charge, opens = row["from_m_per_s"], row["charge"], row["opens"]
+        inertia = v.mass * (1 + v["vehicle.rotating_share"])
+        rubbing = min(
+            v.get("vehicle.friction_brake.deceleration", 0.0), v["vehicle.grip"] * GRAVITY
+        )
+        for field, x in (("left_m_per_s2", speed), ("left_slow_m_per_s2", 0.0)):
+            left = (v.mass * rubbing + v.resistance_force(x)) / inertia
+            c.number("first stop", f"{field} {at}", row[field], left)
+        passed = trip_passed(there, speed, charge)
+        c.rule(opens == (passed[0] if passed else "nothing"), f"first stop {at}: {opens} opens")
+        c.rule(("opened" in row) == (opens != "nothing"), f"first stop {at}: opened or not")
+        asked = [("first stop", row, math.inf)]
+        if passed and "opened" in row:
+            share = passed[1]
+            after = v.get("use.brake_build_up", 0.0) * share + DELAYS[opens]
+            c.number("first stop", f"after_s {at}", row["opened"]["after_s"], after, ITERATED)
+            asked.append(("first stop opened", row["opened"], after))
+        for group, told, lasts in asked:
+            if "distance_m" not in told:
+                continue
+            expected = stop(there, speed, charge, 400, friction=True, idle=0.0, lasts=lasts)
+            distance = expected["distance"]
+            c.number(group, f"distance_m {at}", told["distance_m"], distance, BRAKED)
+            c.number(group, f"time_s {at}", told["time_s"], expected["time"], BRAKED)
+
+
+def trip_passed(v, speed, charge):
+    """Which trip opens first, and the share of the brake from which on it is passed; or None.
+
+    The speed is that of the beginning; a taper too narrow to be stable holds nothing back.
+    """
+    u, r = v.open_circuit(charge), v.resistance(charge, v.pack_temperature)
+    emf = v.torque_constant * v.motor_speed(speed)
+    loss = v.loss_resistance(v.ambient)
+    limit = v.return_limit(charge)
+    if too_narrow(v.high_taper(), v.get("settings.high_voltage_taper")):
+        limit = v.set_pack("settings.pack_regen_current")
+
+    def passed(share):
+        current = min(share * v["settings.motor_brake_current"], emf / (2 * loss))
+        power = v.motors * (emf * current - loss * current**2) * v.controller_efficiency
+        into = min(limit, pulse_return(u, r, power))
+        voltages = v.battery.cell_voltages(-into, charge, v.pack_temperature)
+        found = set()
+        for i, pack in enumerate(v.battery.packs):
+            own = into * v.battery.share(i, charge, v.pack_temperature)
+            if own > pack.get("protection.charge_trip", math.inf):
+                found.add("charge-trip")
+            trip = pack.get("protection.cell_overvoltage_trip", math.inf)
+            if into > 0 and voltages[i] > trip:
+                found.add("overvoltage-trip")
+        return found
+
+    full = passed(1.0)
+    if not full:
+        return None
+    opens = "charge-trip" if "charge-trip" in full else "overvoltage-trip"
+    low, high = 0.0, 1.0
+    while high - low > 1e-12:
+        middle = 0.5 * (low + high)
+        low, high = (low, middle) if opens in passed(middle) else (middle, high)
+    return opens, high
+
+
+def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts=math.inf):
+    """A stop with the brakes as they are set: small steps of time, later of speed.
+
+    The electric brake may be gone after a time that it lasts; the motors' drag goes on.
+    """
     inertia = v.mass * (1 + v["vehicle.rotating_share"])
     idle = v["use.idle_power"] if idle is None else idle
     loss = v.loss_resistance(v.ambient)
@@ -743,6 +820,8 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0):
             grips[rubbing] = v.grip_beside(rubbing)
         s = pack()[0]
         current = v.brake_currents(s, x, v.return_limit(s), share)[2]
+        if total["time"] >= lasts * (1 - 1e-12):
+            current = 0.0
         force = v.brake_force(current, x)
         if force > grips[rubbing]:
             force = grips[rubbing]
@@ -767,21 +846,30 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0):
             total["charge"] += (pulse_draw(u, r, idle - power) or u / (2 * r)) * dt
 
     build_up, ramp = v.get("use.brake_build_up", 0.0), 16
-    for i in range(ramp if build_up > 0 else 0):
-        dt = build_up / ramp
-        half = now - at(now, i / ramp)[0] / inertia * dt / 2
+    edges = [build_up * i / ramp for i in range(ramp + 1)] if build_up > 0 else []
+    edges = sorted(edges + [lasts] if 0 < lasts < build_up else edges)
+    for start, end in zip(edges, edges[1:]):
+        dt = end - start
+        half = now - at(now, start / build_up)[0] / inertia * dt / 2
         if half <= 0:
             break
-        force, power = at(half, (i + 0.5) / ramp)
+        force, power = at(half, 0.5 * (start + end) / build_up)
         dt = min(dt, now * inertia / force)
         add(half, dt, power)
         now -= force / inertia * dt
     dv = now / steps
-    for _ in range(steps):
-        middle = now - dv / 2
-        force, power = at(middle, 1.0)
-        add(middle, inertia * dv / force, power)
-        now -= dv
+    edges = [now - dv * i for i in range(1, steps)] + [0.0]
+    while edges:
+        step = now - edges[0]
+        force, power = at(now - step / 2, 1.0)
+        dt = inertia * step / force
+        if total["time"] < lasts * (1 - 1e-12) < total["time"] + dt:  # the brake vanishes within
+            dt = lasts - total["time"]
+            step = force * dt / inertia
+        else:
+            edges.pop(0)
+        add(now - step / 2, dt, power)
+        now -= step
     return total
 
 
@@ -1150,5 +1238,6 @@ def compare_driving(c, v, sheet):
     compare_sag(c, v, sheet)
     compare_range(c, v, sheet)
     compare_stops(c, v, sheet)
+    compare_first_stops(c, v, sheet)
     compare_heat(c, v, sheet)
     compare_packs(c, v, sheet)

@@ -215,6 +215,17 @@ class CheckCommandTest {
     }
 
     @Test
+    void theFirstStopIsToldWithItsProtectionOpenedToo() {
+        assertThat(flowing(check("--with", HARDER)))
+                .contains("stop with it opened", "stop if nothing opens");
+        Map<String, Object> json = json(Example.TRAIL_BOARD.path(), HARDER);
+        Map<String, Object> first =
+                JsonMaps.objects(JsonMaps.object(json, "first_stop"), "proposed").get(0);
+        double opened = JsonMaps.number(JsonMaps.object(first, "opened"), "distance_m");
+        assertThat(opened).isGreaterThan(2.0 * JsonMaps.number(first, "distance_m"));
+    }
+
+    @Test
     void theTaperIsPartOfWhatIsSent() {
         CommandRun run = check("--with", "high_voltage_taper=38V,41V");
         Map<String, Object> json = json(Example.TRAIL_BOARD.path(), "high_voltage_taper=38V,41V");

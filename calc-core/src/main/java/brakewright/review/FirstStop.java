@@ -13,10 +13,14 @@ import brakewright.road.FrictionBrake;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Protection;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * The first stop with the fullest pack in use, from the highest speed: the classic accident.
+ *
+ * <p>Where the protection opens on the way, the electric brake is gone from then on: what is left
+ * is the road, the friction brake and the motors' own drag.
  *
  * @param speed at the beginning [m/s]
  * @param charge the fullest pack in use [1]
@@ -26,7 +30,10 @@ import java.util.OptionalDouble;
  * @param cellVoltage at that current [V]
  * @param mayTake what the pack may take then [A]
  * @param opening what opens first; {@code NOTHING} where all stays below the trips
- * @param leftDeceleration what road and friction brake give once the electric brake is gone [m/s²]
+ * @param leftDeceleration what road and friction brake give once the electric brake is gone, at the
+ *     speed of the beginning [m/s²]
+ * @param leftSlow the same at a crawl, where it is least [m/s²]
+ * @param opened the same stop with the protection opening on the way; empty where nothing opens
  * @param chargeTo the charge state up to which this stop is safe [1]; empty where it is safe
  *     already, and the lowest in use where it is at none
  * @param rideFirst distance at the highest speed in use that brings the pack there [m]; empty where
@@ -43,9 +50,14 @@ public record FirstStop(
         double mayTake,
         Opening opening,
         double leftDeceleration,
+        double leftSlow,
+        Optional<Opened> opened,
         OptionalDouble chargeTo,
         OptionalDouble rideFirst,
         double safeRegen) {
+
+    /** So often is the share halved that is sought: to 1e-12. */
+    private static final int SHARE_HALVINGS = 40;
 
     /** What interrupts the pack, and how soon such a device typically acts. */
     public enum Opening {
@@ -82,6 +94,15 @@ public record FirstStop(
     }
 
     /**
+     * The stop with the protection opening on the way.
+     *
+     * @param after the brakes begin to act the protection opens: what flows has passed its trip,
+     *     and its typical delay is over [s]
+     * @param outcome how it ends
+     */
+    public record Opened(double after, StopOutcome outcome) {}
+
+    /**
      * Returns whether the pack may take what this stop sends.
      *
      * @return true if no constraint is exceeded
@@ -104,34 +125,86 @@ public record FirstStop(
         ElectricBrake brake = operation.brake();
         double speed = operation.topSpeed();
         double charge = build.use().chargeFrom();
-        double current =
-                operation
-                        .trusted(limits)
-                        .brake()
-                        .greatestReturn(speed, PackState.of(pack, charge, cellsC));
+        PackState state = PackState.of(pack, charge, cellsC);
+        ElectricBrake trusted = operation.trusted(limits).brake();
+        double current = trusted.greatestReturn(speed, state);
         double cellVoltage = pack.cellVoltage(current, charge, cellsC);
         double mayTake = limits.packRegen().valueAt(charge, cellsC);
         OptionalDouble safe = SafeCharge.firstExcess(build, limits, operation, cellsC);
         RoadLoad load = RoadLoad.of(build);
+        Stop stop = new Stop(build, brake, Surroundings.of(build).withCells(cellsC));
+        Opening opening = opening(pack, current, charge, cellsC);
         return new FirstStop(
                 speed,
                 charge,
                 cellsC,
-                new Stop(build, brake, Surroundings.of(build).withCells(cellsC))
-                        .from(speed, charge),
+                stop.from(speed, charge),
                 current,
                 cellVoltage,
                 mayTake,
-                opening(pack, current, charge, cellsC),
-                (load.force(speed, 0.0, 0.0)
-                                + FrictionBrake.force(build, build.vehicle().grip(), 0.0))
-                        / build.inertia(),
+                opening,
+                left(build, load, speed),
+                left(build, load, 0.0),
+                opening == Opening.NOTHING
+                        ? Optional.empty()
+                        : Optional.of(
+                                opened(
+                                        stop,
+                                        opening,
+                                        speed,
+                                        charge,
+                                        build.use().effort().buildUp()
+                                                * tripShare(pack, trusted, speed, state, opening))),
                 safe,
                 safe.isPresent()
                         ? OptionalDouble.of(
                                 distance(build, pack, load, charge, safe.getAsDouble(), brake))
                         : OptionalDouble.empty(),
                 mayTake / build.controllers().count());
+    }
+
+    private static double left(Build build, RoadLoad load, double speed) {
+        return (load.force(speed, 0.0, 0.0)
+                        + FrictionBrake.force(build, build.vehicle().grip(), 0.0))
+                / build.inertia();
+    }
+
+    private static Opened opened(
+            Stop stop, Opening opening, double speed, double charge, double tripPassed) {
+        double after = tripPassed + opening.typicalDelay();
+        return new Opened(after, stop.from(speed, charge, after));
+    }
+
+    /**
+     * The share of the brake current, as it builds up, from which on the trip is passed.
+     *
+     * <p>Assumption: the speed is still that of the beginning. It falls by less than half a metre
+     * per second meanwhile, and the trip is passed a little later than this at most.
+     */
+    private static double tripShare(
+            BatteryModel pack,
+            ElectricBrake brake,
+            double speed,
+            PackState state,
+            Opening opening) {
+        double below = 0.0;
+        double passed = 1.0;
+        for (int halving = 0; halving < SHARE_HALVINGS; halving++) {
+            double share = 0.5 * (below + passed);
+            double current =
+                    new ElectricBrake(
+                                    brake.powertrain(),
+                                    share * brake.motorCurrent(),
+                                    brake.packCurrent(),
+                                    brake.taper())
+                            .greatestReturn(speed, state);
+            if (opening(pack, current, state.charge(), state.temperatureC()) == opening) {
+                passed = share;
+            } else {
+                below = share;
+            }
+        }
+        return passed;
     }
 
     /** The bare trips, without margin: what really opens. */

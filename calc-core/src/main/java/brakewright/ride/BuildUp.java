@@ -35,13 +35,15 @@ final class BuildUp {
     /**
      * Adds to the tally what happens while the brakes build up.
      *
+     * @param from the time since the brakes began to act [s]
+     * @param to likewise, at most the duration [s]
      * @return the speed at the end; 0 if the vehicle stops before [m/s]
      */
-    double add(double speed, double[] tally) {
+    double add(double speed, double[] tally, double from, double to) {
         double[] state = new double[SIZE];
         System.arraycopy(tally, 0, state, 0, Tally.SIZE);
         state[SPEED] = speed;
-        state = advance(state, 0.0, duration, 0);
+        state = advance(state, from, to - from, 0);
         System.arraycopy(state, 0, tally, 0, Tally.SIZE);
         return Math.max(0.0, state[SPEED]);
     }

@@ -6,7 +6,9 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 
 /**
@@ -41,8 +43,14 @@ public final class Stop {
     /** How far on both sides of the fade speed, where the force may jump, it is looked at [1]. */
     private static final double EDGE = 1e-12;
 
+    /** Without an electric brake there is no speed above which the pack weakens it [m/s]. */
+    private static final double NEVER_FADES = Double.POSITIVE_INFINITY;
+
     private final Build build;
     private final Braking braking;
+
+    /** The same without the electric brake. */
+    private final Braking bereft;
 
     /**
      * Sets up stops of a vehicle.
@@ -54,6 +62,11 @@ public final class Stop {
     public Stop(Build build, ElectricBrake brake, Surroundings surroundings) {
         this.build = build;
         this.braking = new Braking(build, brake, surroundings);
+        this.bereft =
+                new Braking(
+                        build,
+                        new ElectricBrake(brake.powertrain(), 0.0, 0.0, Optional.empty()),
+                        surroundings);
     }
 
     /**
@@ -65,31 +78,59 @@ public final class Stop {
      * @throws IllegalArgumentException if an argument is outside its range
      */
     public StopOutcome from(double speed, double charge) {
+        return from(speed, charge, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Brakes to a standstill while the electric brake vanishes on the way. The friction brake goes
+     * on, and so does the motors' own drag.
+     *
+     * @param speed at the beginning [m/s], positive
+     * @param charge the charge state at the beginning [1], from 0 to 1
+     * @param lasts how long the electric brake acts, its build-up included [s], not negative;
+     *     infinite where it does all the way
+     * @return how it ends
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public StopOutcome from(double speed, double charge, double lasts) {
         Require.positive("speed", speed, "m/s");
         Require.within("charge state", charge, 0.0, 1.0, "");
+        if (!(lasts >= 0.0)) {
+            throw new IllegalArgumentException(
+                    "time of the electric brake must not be negative, was " + lasts + " s");
+        }
         double[] tally = new double[Tally.SIZE];
         tally[Tally.CHARGE] = charge;
         Tally.Peak peak = new Tally.Peak(charge);
-        double duration = build.use().effort().buildUp();
-        double developed =
-                duration > 0.0 ? new BuildUp(braking, duration, peak).add(speed, tally) : speed;
+        double developed = buildUp(speed, lasts, peak, tally);
         PackState state = braking.pack(tally[Tally.CHARGE]);
         double fade = braking.fadeSpeed(state);
-        OptionalDouble held = heldAt(developed, fade, state);
+        OptionalDouble held = heldAt(braking, developed, fade, state);
+        if (held.isPresent()) {
+            double bereftAt =
+                    lasts < Double.POSITIVE_INFINITY
+                            ? heldAt(bereft, developed, NEVER_FADES, state).orElse(0.0)
+                            : 0.0;
+            return new StopOutcome.Unstoppable(Math.max(held.getAsDouble(), bereftAt));
+        }
+        double vanishes = vanishes(developed, fade, lasts, tally);
+        held = heldAt(bereft, vanishes, NEVER_FADES, state);
         if (held.isPresent()) {
             return new StopOutcome.Unstoppable(held.getAsDouble());
         }
-        SpeedIntegral integral = new SpeedIntegral(braking, peak);
-        double fully = slow(speed, developed, fade, integral, tally);
-        if (integral.leastForce() <= 0.0) {
-            return new StopOutcome.Unstoppable(integral.leastForceSpeed());
+        SpeedIntegral acting = new SpeedIntegral(braking, peak);
+        SpeedIntegral without = new SpeedIntegral(bereft, peak);
+        double fully = slow(speed, developed, fade, vanishes, acting, without, tally);
+        SpeedIntegral weaker = without.leastForce() < acting.leastForce() ? without : acting;
+        if (weaker.leastForce() <= 0.0) {
+            return new StopOutcome.Unstoppable(weaker.leastForceSpeed());
         }
         double packCurrent = peak.rate() / braking.chargePerCoulomb();
         return new StopOutcome.Stopped(
                 tally[Tally.DISTANCE],
                 tally[Tally.TIME],
                 mean(speed, tally),
-                leastDeceleration(integral, speed, tally),
+                leastDeceleration(weaker, speed, tally),
                 Double.isNaN(fully) ? mean(speed, tally) : fully,
                 fade,
                 packCurrent,
@@ -99,22 +140,75 @@ public final class Stop {
                 energy(tally));
     }
 
+    /** The speed once the brakes that are left have built up; 0 if the vehicle stops before. */
+    private double buildUp(double speed, double lasts, Tally.Peak peak, double[] tally) {
+        double duration = build.use().effort().buildUp();
+        double acting = Math.min(duration, lasts);
+        double now =
+                acting > 0.0
+                        ? new BuildUp(braking, duration, peak).add(speed, tally, 0.0, acting)
+                        : speed;
+        return acting < duration && now > 0.0
+                ? new BuildUp(bereft, duration, peak).add(now, tally, acting, duration)
+                : now;
+    }
+
+    /**
+     * The speed at which the electric brake vanishes once the brakes have built up; 0 where the
+     * vehicle stands before.
+     */
+    private double vanishes(double developed, double fade, double lasts, double[] tally) {
+        if (lasts == Double.POSITIVE_INFINITY || developed == 0.0) {
+            return 0.0;
+        }
+        if (tally[Tally.TIME] >= lasts) {
+            return developed;
+        }
+        DoubleUnaryOperator early = speed -> lasts - timeAt(speed, developed, fade, tally);
+        if (!(early.applyAsDouble(0.0) < 0.0)) {
+            return 0.0;
+        }
+        double vanishes = Root.between(early, 0.0, developed, SPEED_ACCURACY);
+        return vanishes < CREEP ? 0.0 : vanishes;
+    }
+
+    /** The time at which a speed is reached with the electric brake [s]. */
+    private double timeAt(double speed, double developed, double fade, double[] tally) {
+        double[] own = tally.clone();
+        SpeedIntegral integral = new SpeedIntegral(braking, new Tally.Peak(own[Tally.CHARGE]));
+        double here = developed;
+        for (double mark : marks(developed, speed, fade)) {
+            if (mark >= speed) {
+                integral.add(here, mark, own);
+                here = mark;
+            }
+        }
+        return own[Tally.TIME];
+    }
+
     /**
      * Slows down with the brakes built up.
      *
      * @param speed at the beginning of the stop [m/s]
      * @param developed at the end of the build-up [m/s]
+     * @param vanishes below which the electric brake is gone [m/s]
      * @return the mean fully developed deceleration; NaN where the build-up ends too late for one
      */
     private double slow(
-            double speed, double developed, double fade, SpeedIntegral integral, double[] tally) {
+            double speed,
+            double developed,
+            double fade,
+            double vanishes,
+            SpeedIntegral acting,
+            SpeedIntegral without,
+            double[] tally) {
         double vb = Math.min(developed, DEVELOPED_FROM * speed);
         double ve = Math.min(developed, DEVELOPED_TO * speed);
         double distanceFrom = tally[Tally.DISTANCE];
         double distanceTo = tally[Tally.DISTANCE];
         double here = developed;
-        for (double mark : marks(developed, vb, ve, fade)) {
-            integral.add(here, mark, tally);
+        for (double mark : marks(developed, vb, ve, fade, vanishes)) {
+            (here > vanishes ? acting : without).add(here, mark, tally);
             here = mark;
             if (mark == vb) {
                 distanceFrom = tally[Tally.DISTANCE];
@@ -144,7 +238,8 @@ public final class Stop {
      * that grows with speed. So a window in which the slope is stronger contains the start, that
      * least place, or the fade speed, or reaches down to standstill.
      */
-    private OptionalDouble heldAt(double start, double fade, PackState state) {
+    private static OptionalDouble heldAt(
+            Braking braking, double start, double fade, PackState state) {
         if (start <= CREEP || braking.leastSlowing(CREEP, start, state) > 0.0) {
             return OptionalDouble.empty();
         }
@@ -161,10 +256,10 @@ public final class Stop {
                             start,
                             LEAST_ACCURACY);
             if (braking.slowing(weakest, state) <= 0.0) {
-                return crossing(weakest, start, state);
+                return crossing(braking, weakest, start, state);
             }
             if (braking.slowing(faded, state) <= 0.0) {
-                return crossing(faded, weakest, state);
+                return crossing(braking, faded, weakest, state);
             }
             below = Math.max(CREEP, fade * (1.0 - EDGE));
         }
@@ -175,11 +270,12 @@ public final class Stop {
                     : OptionalDouble.of(CREEP);
         }
         return braking.slowing(below, state) > 0.0
-                ? crossing(CREEP, below, state)
+                ? crossing(braking, CREEP, below, state)
                 : OptionalDouble.of(below);
     }
 
-    private OptionalDouble crossing(double low, double high, PackState state) {
+    private static OptionalDouble crossing(
+            Braking braking, double low, double high, PackState state) {
         return OptionalDouble.of(
                 Root.between(speed -> braking.slowing(speed, state), low, high, SPEED_ACCURACY));
     }
@@ -189,10 +285,11 @@ public final class Stop {
      * bends at less than creeping is left to the piece above: the square of such a speed may be too
      * small for a number.
      */
-    private double[] marks(double start, double vb, double ve, double fade) {
+    private double[] marks(double start, double fade, double... others) {
         DoubleStream bends =
                 DoubleStream.of(fade, braking.crossoverSpeed()).filter(mark -> mark >= CREEP);
-        return DoubleStream.concat(DoubleStream.of(vb, ve, 0.0), bends)
+        DoubleStream standstill = DoubleStream.of(0.0);
+        return DoubleStream.concat(DoubleStream.of(others), DoubleStream.concat(bends, standstill))
                 .filter(mark -> mark < start)
                 .distinct()
                 .map(mark -> -mark)

@@ -24,7 +24,8 @@ class BuildUpTest {
                 new Braking(build, Worksheet.of(build).operation().brake(), Surroundings.of(build));
         double[] tally = new double[Tally.SIZE];
         tally[Tally.CHARGE] = charge;
-        double end = new BuildUp(braking, duration, new Tally.Peak(charge)).add(speed, tally);
+        BuildUp buildUp = new BuildUp(braking, duration, new Tally.Peak(charge));
+        double end = buildUp.add(speed, tally, 0.0, duration);
 
         double[] state = new double[Tally.SIZE + 1];
         state[Tally.CHARGE] = charge;

@@ -223,7 +223,9 @@ public final class CheckJson {
             json.number("may_take_A", stop.mayTake());
             json.number("cell_voltage_V", stop.cellVoltage());
             json.text("opens", stop.opening().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            json.number("left_m_per_s2", stop.leftDeceleration());
             outcome(stop.outcome());
+            FirstStopJson.opened(json, stop);
             json.endObject();
         }
         json.endArray();

@@ -357,6 +357,7 @@ public final class WorksheetJson {
             stop.rideFirst().ifPresent(metres -> json.number("ride_first_m", metres));
             json.number("safe_regen_per_controller_A", stop.safeRegen());
             outcome(stop.outcome());
+            FirstStopJson.opened(json, stop);
             json.endObject();
         }
         json.endArray();

@@ -90,7 +90,19 @@ final class CheckStops {
                     CheckRows.flow(after.packCurrent(), after.mayTake()),
                     Numbers.down(after.mayTake(), 1) + " A");
             rows.row("  what opens first", opening(before), opening(after), "");
+            if (before.opened().isPresent() || after.opened().isPresent()) {
+                rows.row("  stop with it opened", opened(before), opened(after), "");
+            }
+            rows.row(
+                    "  stop if nothing opens",
+                    distance(before.outcome()),
+                    distance(after.outcome()),
+                    "");
         }
+    }
+
+    private String opened(FirstStop stop) {
+        return stop.opened().map(opened -> distance(opened.outcome())).orElse("-");
     }
 
     private static String opening(FirstStop stop) {

@@ -19,6 +19,9 @@ final class FirstStopText {
     /** Room for " cells at -10 degC " in plain letters. */
     private static final int LABEL = 20;
 
+    /** Our own choice: what rolls on for longer is not told as a stop [m]. */
+    private static final double OUT_OF_REASON = 1000.0;
+
     private final Worksheet sheet;
     private final UnitSystem units;
     private final Page page;
@@ -43,9 +46,7 @@ final class FirstStopText {
                         + " charge, level dry road:");
         for (FirstStop stop : stops) {
             page.paragraph(
-                    "  cells at " + Numbers.nearest(stop.cellsC(), 0) + " °C",
-                    LABEL,
-                    what(stop) + " " + then(stop));
+                    "  cells at " + Numbers.nearest(stop.cellsC(), 0) + " °C", LABEL, told(stop));
         }
         String help = help(FirstStopHelp.of(sheet));
         if (!help.isEmpty()) {
@@ -53,45 +54,65 @@ final class FirstStopText {
         }
     }
 
-    private String what(FirstStop stop) {
+    private String told(FirstStop stop) {
         String flow =
-                "up to "
+                "p to "
                         + Numbers.nearest(stop.packCurrent(), 1)
                         + " A go into the pack, which may take "
                         + Numbers.down(stop.mayTake(), 1)
                         + " A; cells reach "
                         + Numbers.nearest(stop.cellVoltage(), 2)
                         + " V.";
-        if (stop.outcome() instanceof StopOutcome.Stopped stopped) {
-            return flow
-                    + " If nothing opens, it stops within "
-                    + units.lengthText(stopped.distance())
-                    + ".";
-        }
-        return flow + " It does not stop.";
-    }
-
-    private static String then(FirstStop stop) {
-        String left =
-                "then "
-                        + Numbers.down(stop.leftDeceleration(), 2)
-                        + " m/s² are left of all braking.";
+        String unopened =
+                stop.outcome() instanceof StopOutcome.Stopped stopped
+                        ? " If nothing opens, it stops within "
+                                + units.lengthText(stopped.distance())
+                                + "."
+                        : " It does not stop.";
         return switch (stop.opening()) {
             case NOTHING ->
-                    stop.isSafe()
-                            ? "All within limits."
-                            : "No trip that is described is reached, but a limit is.";
+                    "u"
+                            + flow
+                            + unopened
+                            + (stop.isSafe()
+                                    ? " All within limits."
+                                    : " No trip that is described is reached, but a limit is.");
             case CHARGE_TRIP ->
-                    "The protection's charge trip opens, typically within "
-                            + Numbers.time(stop.opening().typicalDelay())
-                            + "; "
-                            + left;
+                    opened(stop, "charge trip opens, typically within ") + unopened + " U" + flow;
             case OVERVOLTAGE_TRIP ->
-                    "The protection's over-voltage trip opens, typically after "
-                            + Numbers.time(stop.opening().typicalDelay())
-                            + "; "
-                            + left;
+                    opened(stop, "over-voltage trip opens, typically after ")
+                            + unopened
+                            + " U"
+                            + flow;
         };
+    }
+
+    /** The stop on which the protection opens, and what is left of all braking then. */
+    private String opened(FirstStop stop, String trip) {
+        FirstStop.Opened opened = stop.opened().orElseThrow();
+        String opens = "the protection's " + trip + Numbers.time(stop.opening().typicalDelay());
+        if (!(opened.outcome() instanceof StopOutcome.Stopped stopped)) {
+            return "it does not stop: " + opens + ", and then nothing slows it on level road.";
+        }
+        if (stopped.time() <= opened.after()) {
+            return "it stops within "
+                    + units.lengthText(stopped.distance())
+                    + " before "
+                    + opens
+                    + ".";
+        }
+        return (stopped.distance() > OUT_OF_REASON
+                        ? "it rolls on for more than " + units.distanceText(OUT_OF_REASON)
+                        : "it stops within " + units.lengthText(stopped.distance()))
+                + ": "
+                + opens
+                + "; then "
+                + Numbers.down(stop.leftDeceleration(), 2)
+                + " m/s² are left of all braking at "
+                + units.speedText(stop.speed())
+                + ", "
+                + Numbers.down(stop.leftSlow(), 2)
+                + " m/s² at a crawl.";
     }
 
     private String help(FirstStopHelp help) {
