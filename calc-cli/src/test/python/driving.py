@@ -26,6 +26,7 @@ from formulas import (
 TIGHT = 1e-9
 ITERATED = 1e-8  # found by iteration on both sides
 STEPPED = 1e-4  # integrated on both sides, each in its own way
+WARMED = 2e-3  # by middle steps of about a kelvin there, by smaller ones here
 ROUGH = 1e-2  # trapezoids over the charge, middle steps of speed
 BRAKED = 2e-3  # middle steps on one side, one of which may straddle a jump of the brake
 SLOWING = 3e-3  # slower and slower: the worksheet's rule strides over bends of the speed
@@ -971,79 +972,129 @@ def pack_heat(c, v, heat):
     holding = drive.current_for(max(0.0, v.resistance_force(cruise, 0.0, wind)), cruise)
     power = drive.power(holding, cruise) + v["use.idle_power"]
     draw = v.set_pack("settings.pack_discharge_current")
-    for word, current in (
-        ("cruise", lambda u, r: pulse_draw(u, r, power)),
-        ("draw", lambda u, r: draw),
+    own = v.pack_temperature
+    warm = max(own, v["use.pack_temperature"][1])
+
+    def hottest(found):
+        """Of packs that are stopped the first, else the warmest at the end."""
+        return (-found.get("stopped", math.inf), found["end"])
+
+    def overheated(found):
+        return found["highest"] - found["charging"], found["end"] - found["charging"]
+
+    for word, start, current, most in (
+        ("cruise", own, lambda u, r: pulse_draw(u, r, power), hottest),
+        ("draw", own, lambda u, r: draw, hottest),
+        ("cruise_warm", warm, lambda u, r: pulse_draw(u, r, power), overheated),
     ):
         reached = word == "draw" or v.top_speed(v["use.charge_from"], 0.0, wind, ENDLESS) >= cruise
-        found = warmest(v, drive, current) if reached else None
+        reached = reached and (word != "cruise_warm" or warm > own)
+        found = warmest(v, current, start, most) if reached else None
         place, values = found if found else (None, {})
         keys = {
             f"pack_mean_current_{word}_A": "mean",
             f"pack_time_{word}_s": "time",
             f"pack_rise_{word}_K": "rise",
+            f"pack_start_{word}_C": "start",
+            f"pack_highest_{word}_C": "highest",
             f"pack_end_{word}_C": "end",
             f"pack_charge_limit_{word}_C": "charging",
             f"pack_discharge_limit_{word}_C": "drawing",
+            f"pack_too_warm_to_charge_{word}_s": "too warm",
+            f"pack_stopped_{word}_s": "stopped",
             f"charge_after_{word}_s": "wait",
         }
         named = heat.get(f"pack_warmest_{word}")
         other = None if place is None else f"pack-{place}"
         c.rule(named == other, f"pack_warmest_{word} is {named}, recomputed {other}")
         for key, name in keys.items():
-            c.number("pack heat", key, heat.get(key), values.get(name), STEPPED, 1e-6)
+            c.number("pack heat", key, heat.get(key), values.get(name), WARMED, 1.0)
 
 
-def warmest(v, drive, current):
+def warmest(v, current, start, most):
+    """The pack that warms most, and how: C dT/dt = I^2 r(s,T) - (T - Ta)/Rth while s falls.
+
+    Where the maker permits no more drawing the cells are stopped; the charge flows on alone.
+    """
     battery = v.battery
     low, high = v["use.charge_to"], v["use.charge_from"]
-    edges = sorted({low, high} | {s for s in battery.knots() if low < s < high})
+    edges = sorted({low, high} | {s for s in battery.knots() if low < s < high}, reverse=True)
     best = None
     for place, pack in enumerate(battery.packs):
         mass, specific = pack.get("cell.mass"), pack.get("cell.specific_heat")
         if mass is None or specific is None:
             continue
         capacity = pack.series * pack.parallel * mass * specific
+        to_air = pack.get("to_air", math.inf)
 
-        def rates(s, place=place, pack=pack):
-            u, r, _ = drive.pack(s)
+        def flow(s, t, place=place, pack=pack):
+            """Seconds for a whole charge, and the power of heat."""
+            u, r = battery.open_circuit(s), battery.resistance(s, t, ENDLESS)
             drawn = current(u, r)
             if drawn is None or 2 * drawn * r > u * (1 + 1e-12):  # more would give less
                 raise ZeroDivisionError
-            own = battery.own_charges(s)[place]
-            cells = pack.cell_resistance(own, drive.temperature, ENDLESS)
-            part = drawn * battery.share(place, s, drive.temperature)
-            dt = 3600 * battery.capacity / drawn
-            return dt, part**2 * cells * pack.series / pack.parallel * dt
+            part = drawn * battery.share(place, s, t)
+            cells = pack.cell_resistance(battery.own_charges(s)[place], t, ENDLESS)
+            return 3600 * battery.capacity / drawn, part**2 * cells * pack.series / pack.parallel
 
+        def rates(s, t):
+            seconds, power = flow(s, t)
+            return (
+                seconds * (power - (t - v.ambient) / to_air) / capacity,
+                seconds,
+                seconds * power,
+            )
+
+        def step(s, t, ds):
+            """Classical Runge-Kutta: temperature, time and heat of a bit of charge."""
+            k1 = rates(s, t)
+            k2 = rates(s - ds / 2, t + ds / 2 * k1[0])
+            k3 = rates(s - ds / 2, t + ds / 2 * k2[0])
+            k4 = rates(s - ds, t + ds * k3[0])
+            return [ds / 6 * (w + 2 * x + 2 * y + z) for w, x, y, z in zip(k1, k2, k3, k4)]
+
+        charging, drawing = pack["cell.charge_temperature"][1], pack["cell.discharge_temperature"][1]
+        values = {"start": start, "charging": charging, "drawing": drawing}
+        t, time, heat, top = start, 0.0, 0.0, start
+        if start > charging:
+            values["too warm"] = 0.0
+        if start > drawing:
+            values["stopped"] = 0.0
         try:
-            pieces = [integral(rates, a, b, 1e-7, 12) for a, b in zip(edges, edges[1:])]
+            for upper, lower in zip(edges, edges[1:]):
+                tau = to_air * capacity / flow(upper, t)[0]  # in charge
+                steps = math.ceil(max(8, (upper - lower) / 0.01, 4 * (upper - lower) / tau))
+                ds = (upper - lower) / steps
+                for i in range(steps):
+                    s = upper - i * ds
+                    dt, passed, warmth = step(s, t, ds)
+                    if "stopped" in values:
+                        time += passed
+                        continue
+                    for name, limit in (("too warm", charging), ("stopped", drawing)):
+                        if name not in values and t + dt > limit:
+                            part = root(lambda x: t + step(s, t, x)[0] - limit, 0.0, ds)
+                            values[name] = time + step(s, t, part)[1]
+                            if name == "stopped":
+                                dt, _, warmth = step(s, t, part)
+                    t, time, heat = t + dt, time + passed, heat + warmth
+                    top = max(top, t)
         except ZeroDivisionError:
             return None
-        time, heat = (sum(each) for each in zip(*pieces)) if pieces else (0.0, 0.0)
-        values = {
-            "mean": 3600 * battery.capacity * (high - low) / time if time else None,
-            "time": time,
-            "rise": heat / capacity,
-            "charging": pack["cell.charge_temperature"][1],
-            "drawing": pack["cell.discharge_temperature"][1],
-        }
-        start, ceiling = v.pack_temperature, pack["cell.charge_temperature"][1]
-        if "to_air" in pack:
-            tau = pack["to_air"] * capacity
-            steady = v.ambient + heat / time * pack["to_air"]
-            values["end"] = steady + (start - steady) * math.exp(-time / tau)
-            if values["end"] <= ceiling:
-                values["wait"] = 0.0
-            elif ceiling > v.ambient:
-                values["wait"] = tau * math.log(
-                    (values["end"] - v.ambient) / (ceiling - v.ambient)
-                )
-        else:
-            values["end"] = start + values["rise"]
-            if values["end"] <= ceiling:
-                values["wait"] = 0.0
-        if best is None or values["end"] > best[1]["end"]:
+        values.update(
+            mean=3600 * battery.capacity * (high - low) / time if time else None,
+            time=time,
+            rise=heat / capacity,
+            highest=top,
+            end=t,
+        )
+        if t <= charging:
+            values["wait"] = 0.0
+        elif to_air < math.inf and charging > v.ambient:
+            values["wait"] = (
+                to_air * capacity * math.log((t - v.ambient) / (charging - v.ambient))
+            )
+        if best is None or most(values) > most(best[1]):
             best = (place + 1, values)
     return best
 

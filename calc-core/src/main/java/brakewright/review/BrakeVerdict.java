@@ -7,6 +7,7 @@ import brakewright.numeric.Pieces;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
+import brakewright.ride.WarmRide;
 import brakewright.road.FrictionBrake;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
@@ -131,6 +132,7 @@ public record BrakeVerdict(
         private final double top;
         private final double friction;
         private final double gripForce;
+        private final double[] temperatures;
 
         Work(Build build, Operation operation) {
             this.build = build;
@@ -138,6 +140,7 @@ public record BrakeVerdict(
             this.powertrain = brake.powertrain();
             this.road = RoadLoad.of(build);
             this.top = operation.topSpeed();
+            this.temperatures = WarmRide.temperatures(build, operation.drive());
             double grip = build.vehicle().grip();
             this.friction = FrictionBrake.force(build, grip, 0.0);
             double multiple =
@@ -203,7 +206,7 @@ public record BrakeVerdict(
                 BatteryModel model, double[] charges, ToDoubleFunction<PackState> power) {
             PackState least = null;
             double lowest = Double.POSITIVE_INFINITY;
-            for (double cellsC : build.cellTemperatures()) {
+            for (double cellsC : temperatures) {
                 for (double charge : charges) {
                     PackState state = PackState.of(model, charge, cellsC);
                     double here = power.applyAsDouble(state);

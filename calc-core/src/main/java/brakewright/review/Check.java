@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * findings, and whoever searches for a setting. What costs a search, as where an excess begins, is
  * worked out only when it is asked for.
  */
-abstract sealed class Check permits PlainCheck, ChargeCheck {
+abstract sealed class Check permits PlainCheck, ChargeCheck, WarmthCheck {
 
     private final Held held;
 

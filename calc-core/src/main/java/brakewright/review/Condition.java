@@ -47,6 +47,19 @@ public sealed interface Condition {
     record CellsUpTo(double temperatureC, Excess excess) implements Condition {}
 
     /**
+     * Until an ordinary ride has warmed the cells so far that they may not be charged any more. The
+     * temperature is predicted.
+     *
+     * @param time since it began [s]
+     * @param speed of the ride [m/s]
+     * @param limitC to which they may be charged [°C]
+     * @param startC at the beginning [°C]
+     * @param highestC on the way, or where it is stopped [°C]
+     */
+    record RiddenUpTo(double time, double speed, double limitC, double startC, double highestC)
+            implements Condition {}
+
+    /**
      * A pack current that is too high for cells of some temperature.
      *
      * @param isReturned whether it flows into the pack

@@ -61,14 +61,14 @@ final class DriveReview {
         }
     }
 
-    /** Whether heat leaves the cells or not, as far as that is known. */
+    /** As is to be expected, heat leaving the cells as far as that is known. */
     private void cells() {
         double draw = operation.drive().packCurrent();
         if (draw <= 0.0) {
             return;
         }
         PackHeat.atCurrent(build, draw)
-                .filter(heat -> heat.endC() > heat.dischargeLimitC())
+                .filter(heat -> heat.stoppedAfter().isPresent())
                 .ifPresent(
                         heat ->
                                 findings.add(

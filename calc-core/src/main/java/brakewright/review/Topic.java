@@ -34,6 +34,8 @@ public enum Topic {
     CLIMB_SHORT("climb-short"),
     /** The winding reaches its limit before the top of the slope. */
     CLIMB_OVERHEATS("climb-overheats"),
+    /** An ordinary ride warms the cells so far that they may not be charged any more. */
+    RETURN_INTO_WARM_CELLS("return-into-warm-cells"),
     /** A full discharge at the set draw warms the cells beyond what they bear. */
     CELLS_OVERHEAT("cells-overheat"),
     /** The range falls short of what is asked. */

@@ -1,7 +1,6 @@
 package brakewright.ride;
 
 import brakewright.battery.BatteryModel;
-import brakewright.battery.PackModel;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
@@ -13,36 +12,45 @@ import java.util.function.ToDoubleFunction;
  * How much the cells warm while a power or a current is drawn from the fullest to the emptiest
  * charge in use.
  *
- * <p>The heat is {@code ∫ I²·r dt} over all cells, with the resistance of an endless pull at the
- * temperature of the beginning (it falls as the cells warm, so this errs on the warm side); heat of
- * reaction is left out. Without a way to the air all of it stays: {@code ΔT = Q/C}. With the
- * thermal resistance to the air, at the mean power: {@code T = Ta + P·Rth + (T0 − Ta −
- * P·Rth)·e^(−t/τ)}, {@code τ = Rth·C}.
+ * <p>The heat is {@code I²·r} over all cells of a pack, with the resistance of an endless pull at
+ * the temperature that they have by then; it leaves through the thermal resistance to the air,
+ * where one is known (see {@link WarmingCourse}). Heat of reaction is left out. At the temperature
+ * above which the cells may not be discharged the ride is stopped: nobody goes on, so nothing
+ * warmer is told.
  *
- * <p>Source: Joule heating; heat balance of one body.
+ * <p>This is what is to be expected, not the worst.
  *
  * @param meanCurrent out of all packs together [A]
  * @param pack the one that warms most, from 1
- * @param time until the charge in use is gone [s]
- * @param riseK if no heat leaves the cells [K]
- * @param endC cell temperature at the end [°C]; with heat leaving where the way to the air is known
+ * @param time until the charge in use is gone, a stop on the way left aside [s]
+ * @param riseK if no heat left the cells, until the end or the stop [K]
+ * @param startC cell temperature at the beginning [°C]
+ * @param highestC on the way, the beginning included [°C]
+ * @param endC at the end or at the stop [°C]; with heat leaving where the way to the air is known
  * @param chargeLimitC above which the cells may not be charged [°C]
  * @param dischargeLimitC above which the cells may not be discharged [°C]
- * @param chargeAfter until they may be [s]; 0 where they may at once; empty where they must wait
- *     and the way to the air is not known
+ * @param warmAfter when they become too warm to be charged [s]; empty where they do not
+ * @param stoppedAfter when they become too warm to be discharged [s]; empty where they do not
+ * @param chargeAfter until they may be charged afterwards [s]; 0 where they may at once; empty
+ *     where they must wait and the way to the air is not known
  */
 public record PackHeat(
         double meanCurrent,
         int pack,
         double time,
         double riseK,
+        double startC,
+        double highestC,
         double endC,
         double chargeLimitC,
         double dischargeLimitC,
+        OptionalDouble warmAfter,
+        OptionalDouble stoppedAfter,
         OptionalDouble chargeAfter) {
 
     /**
-     * Works out the warming at a steady power of the pack that warms most.
+     * Works out the warming at a steady power of the pack that warms most, from the pack's own
+     * temperature.
      *
      * @param build the vehicle
      * @param power drawn at the terminals [W], positive
@@ -50,11 +58,12 @@ public record PackHeat(
      *     be drawn throughout
      */
     public static Optional<PackHeat> atPower(Build build, double power) {
-        return of(build, pack -> -pack.currentInto(-power));
+        return of(build, build.battery().temperatureC(), pack -> -pack.currentInto(-power));
     }
 
     /**
-     * Works out the warming at a steady current of the pack that warms most.
+     * Works out the warming at a steady current of the pack that warms most, from the pack's own
+     * temperature.
      *
      * @param build the vehicle
      * @param current out of all packs together [A], positive
@@ -64,94 +73,91 @@ public record PackHeat(
     public static Optional<PackHeat> atCurrent(Build build, double current) {
         return of(
                 build,
+                build.battery().temperatureC(),
                 pack ->
                         2.0 * current * pack.resistance() > pack.voltage()
                                 ? Double.POSITIVE_INFINITY
                                 : current);
     }
 
-    private static Optional<PackHeat> of(Build build, ToDoubleFunction<PackState> current) {
+    /** The same for one pack, whichever warms most. */
+    static Optional<PackHeat> atPower(
+            Build build, BatteryModel model, double power, double startC, int place) {
+        return of(build, model, startC, pack -> -pack.currentInto(-power), place);
+    }
+
+    /**
+     * Whether another pack comes further above the temperature to which it may be charged; where
+     * both only cool, whether it ends so.
+     */
+    boolean isBetterToCharge(PackHeat other) {
+        double own = highestC - chargeLimitC;
+        double its = other.highestC - other.chargeLimitC;
+        return own == its ? endC - chargeLimitC < other.endC - other.chargeLimitC : own < its;
+    }
+
+    private static Optional<PackHeat> of(
+            Build build, double startC, ToDoubleFunction<PackState> current) {
+        BatteryModel model = new BatteryModel(build.battery());
         Optional<PackHeat> warmest = Optional.empty();
         for (int place = 0; place < build.battery().packs().size(); place++) {
-            Optional<PackHeat> own = of(build, current, place);
-            if (warmest.isEmpty() || (own.isPresent() && own.get().endC() > warmest.get().endC())) {
+            Optional<PackHeat> own = of(build, model, startC, current, place);
+            if (warmest.isEmpty() || (own.isPresent() && own.get().isHotterThan(warmest.get()))) {
                 warmest = own.isPresent() ? own : warmest;
             }
         }
         return warmest;
     }
 
+    /** Of packs that are stopped, the one that is stopped first. */
+    private boolean isHotterThan(PackHeat other) {
+        double own = stoppedAfter.orElse(Double.POSITIVE_INFINITY);
+        double its = other.stoppedAfter.orElse(Double.POSITIVE_INFINITY);
+        return own == its ? endC > other.endC : own < its;
+    }
+
     private static Optional<PackHeat> of(
-            Build build, ToDoubleFunction<PackState> current, int place) {
-        BatteryModel model = new BatteryModel(build.battery());
-        PackModel pack = model.packs().get(place);
-        Cell cell = pack.pack().cell();
+            Build build,
+            BatteryModel model,
+            double startC,
+            ToDoubleFunction<PackState> current,
+            int place) {
+        Cell cell = model.packs().get(place).pack().cell();
         if (cell.heatCapacity().isEmpty()) {
             return Optional.empty();
         }
-        double start = build.battery().temperatureC();
-        ChargeIntegral.Sum sum =
-                new ChargeIntegral(model)
-                        .over(
-                                build.use().chargeFrom(),
-                                build.use().chargeTo(),
-                                charge -> heating(model, place, charge, start, current));
-        if (!(sum.spent().pack() < Double.POSITIVE_INFINITY) || sum.time() <= 0.0) {
+        double air = build.use().climate().ambientC();
+        double from = build.use().chargeFrom();
+        double to = build.use().chargeTo();
+        WarmingCourse course = new WarmingCourse(model, place, current, startC, air);
+        if (!course.ride(from, to) || course.time() <= 0.0) {
             return Optional.empty();
         }
-        double heat = sum.spent().pack();
-        double capacity =
-                pack.pack().series() * pack.pack().parallel() * cell.heatCapacity().getAsDouble();
-        double rise = heat / capacity;
-        double air = build.use().climate().ambientC();
-        double end = start + rise;
-        OptionalDouble toAir = pack.pack().toAir();
-        double constant = toAir.orElse(Double.NaN) * capacity;
-        if (toAir.isPresent()) {
-            double settled = air + heat / sum.time() * toAir.getAsDouble();
-            end = settled + (start - settled) * Math.exp(-sum.time() / constant);
-        }
         double limit = cell.charging().highestC();
-        double most = cell.discharging().highestC();
+        OptionalDouble toAir = model.packs().get(place).pack().toAir();
         OptionalDouble chargeAfter = OptionalDouble.of(0.0);
-        if (end > limit) {
+        if (course.cellsC() > limit) {
             chargeAfter =
                     toAir.isPresent() && limit > air
-                            ? OptionalDouble.of(constant * Math.log((end - air) / (limit - air)))
+                            ? OptionalDouble.of(
+                                    toAir.getAsDouble()
+                                            * course.capacity()
+                                            * Math.log((course.cellsC() - air) / (limit - air)))
                             : OptionalDouble.empty();
         }
         return Optional.of(
                 new PackHeat(
-                        charged(build, model) / sum.time(),
+                        (from - to) * 3600.0 * model.capacityAh() / course.time(),
                         place + 1,
-                        sum.time(),
-                        rise,
-                        end,
+                        course.time(),
+                        course.heat() / course.capacity(),
+                        startC,
+                        course.highestC(),
+                        course.cellsC(),
                         limit,
-                        most,
+                        cell.discharging().highestC(),
+                        course.warmAfter(),
+                        course.stoppedAfter(),
                         chargeAfter));
-    }
-
-    private static ChargeIntegral.Moment heating(
-            BatteryModel model,
-            int place,
-            double charge,
-            double cellsC,
-            ToDoubleFunction<PackState> current) {
-        PackState state = PackState.of(model, charge, cellsC, Double.POSITIVE_INFINITY);
-        double whole = current.applyAsDouble(state);
-        PackModel pack = model.packs().get(place);
-        double own = whole * model.share(place, charge, cellsC);
-        double cells =
-                pack.pack().series()
-                        * pack.cellResistance(
-                                model.chargeOf(place, charge), cellsC, Double.POSITIVE_INFINITY)
-                        / pack.pack().parallel();
-        return new ChargeIntegral.Moment(
-                whole, 0.0, new Spending(0, 0, 0, 0, 0, 0, 0, 0, 0, own * own * cells));
-    }
-
-    private static double charged(Build build, BatteryModel model) {
-        return (build.use().chargeFrom() - build.use().chargeTo()) * 3600.0 * model.capacityAh();
     }
 }

@@ -5,6 +5,7 @@ import brakewright.machine.WindingHeat;
 import brakewright.powertrain.Powertrain;
 import brakewright.review.Operation;
 import brakewright.ride.PackHeat;
+import brakewright.ride.WarmRide;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import java.util.Optional;
@@ -17,9 +18,14 @@ import java.util.OptionalDouble;
  * @param packCruising the pack over a full discharge at the cruise speed; empty where the heat
  *     capacity of the cells is not known or the power cannot be drawn throughout
  * @param packPulling the pack over a full discharge at the set draw, likewise
+ * @param warmRide the same as cruising, begun with the warmest pack in use; empty where that is the
+ *     pack's own temperature
  */
 public record HeatSheet(
-        Optional<Known> known, Optional<PackHeat> packCruising, Optional<PackHeat> packPulling) {
+        Optional<Known> known,
+        Optional<PackHeat> packCruising,
+        Optional<PackHeat> packPulling,
+        Optional<WarmRide> warmRide) {
 
     /**
      * What is known of one motor's heat.
@@ -54,15 +60,18 @@ public record HeatSheet(
         double holding =
                 powertrain.thrustCurrent(
                         Math.max(0.0, RoadLoad.of(build).force(cruise, 0.0, wind)), cruise);
-        double cruisePower =
-                powertrain.drawnPower(holding, cruise) + build.use().riding().idlePower();
         double draw = operation.drive().packCurrent();
         boolean reaches = drive.isCruiseHeld(build);
         return new HeatSheet(
                 MotorHeatBalance.of(build)
                         .map(heat -> known(build, operation, heat, holding, reaches)),
-                reaches ? PackHeat.atPower(build, cruisePower) : Optional.empty(),
-                draw > 0.0 ? PackHeat.atCurrent(build, draw) : Optional.empty());
+                reaches
+                        ? PackHeat.atPower(build, WarmRide.power(build, powertrain))
+                        : Optional.empty(),
+                draw > 0.0 ? PackHeat.atCurrent(build, draw) : Optional.empty(),
+                WarmRide.startC(build) > build.battery().temperatureC()
+                        ? WarmRide.of(build, operation.drive())
+                        : Optional.empty());
     }
 
     private static Known known(

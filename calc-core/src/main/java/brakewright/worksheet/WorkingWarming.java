@@ -5,7 +5,6 @@ import static brakewright.limit.Term.given;
 
 import brakewright.battery.PackModel;
 import brakewright.limit.Term;
-import brakewright.powertrain.PackState;
 import brakewright.ride.PackHeat;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -42,34 +41,14 @@ final class WorkingWarming {
     }
 
     private WorkingOutcome working() {
-        Term power = new WorkingPower(build, steps).drawn(WorkingPower.speed(build));
-        double from = build.use().chargeFrom();
-        double to = build.use().chargeTo();
-        Term lost =
-                pack.mean(
-                        computed("D", "voltage lost in the cells", Double.NaN, "V"),
-                        from,
-                        to,
-                        charge -> lost(charge, power.value()));
-        steps.note(
-                WorkingIntegral.HOW
-                        + " At each charge state it is I_k²·R_k/I: the current I = p/V of all, the"
-                        + " part I_k of it in the pack that warms most, and its R_k without joints"
-                        + " in an endless pull.");
-        Term capacity = pack.capacity();
-        Term full = given("s_f", "fullest charge in use", from, "", Input.USE_CHARGE_FROM);
-        Term empty = given("s_e", "emptiest charge in use", to, "", Input.USE_CHARGE_TO);
-        double charge = 3600.0 * capacity.value() * (from - to);
-        Term joule =
-                steps.add(
-                        computed("H", "heat in its cells", charge * lost.value(), "J"),
-                        "3600·Q·(s_f − s_e)·D",
-                        "Joule heating",
-                        capacity,
-                        full,
-                        empty,
-                        lost);
+        Term speed = WorkingPower.speed(build);
         Term store = store();
+        Term joule = computed("H", "heat in its cells", heat.riseK() * store.value(), "J");
+        steps.note(
+                "H is I_k²·R_k over the time, added up step by step while the charge falls: the"
+                        + " current of all at the power of the cruise speed, the part I_k of it in"
+                        + " the pack that warms most, and its R_k without joints in an endless"
+                        + " pull, at the temperature that the cells have by then.");
         Term rise =
                 steps.add(
                         computed("dT", "rise if all of it stays", heat.riseK(), "K"),
@@ -78,7 +57,7 @@ final class WorkingWarming {
                         joule,
                         store);
         if (warmest.pack().toAir().isPresent()) {
-            shedding(power, joule, store, capacity, full, empty);
+            shedding(joule, store);
         } else {
             steps.add(
                     end(),
@@ -87,27 +66,20 @@ final class WorkingWarming {
                     pack.temperature(),
                     rise);
         }
+        if (heat.stoppedAfter().isPresent()) {
+            steps.note("There the cells may no longer be discharged: the ride is stopped.");
+        }
         return Working.of(
                 ResultId.PACK_WARMING,
                 "Temperature of the cells"
                         + (build.battery().isOnePack() ? "" : " of pack " + heat.pack())
                         + " after a full discharge at the cruise speed.",
-                List.of(WorkingPower.speed(build), full, empty, pack.temperature()),
+                List.of(speed, pack.temperature()),
                 steps);
     }
 
     private Term end() {
         return computed("T_end", "cells at the end", heat.endC(), "°C");
-    }
-
-    private double lost(double charge, double power) {
-        PackState state = pack.state(charge, WorkingPack.ENDLESS);
-        double cells = build.battery().temperatureC();
-        double share = pack.model().share(place, charge, cells);
-        double resistance =
-                warmest.resistance(pack.model().chargeOf(place, charge), cells, WorkingPack.ENDLESS)
-                        - warmest.pack().jointResistance();
-        return share * share * -state.currentInto(-power) * resistance;
     }
 
     private Term store() {
@@ -123,59 +95,28 @@ final class WorkingWarming {
                 given("c", "of a cell, from mass", each, "J/K", Input.CELL_MASS));
     }
 
-    /** The end with heat leaving at the mean power. */
-    private void shedding(
-            Term power, Term joule, Term store, Term capacity, Term full, Term empty) {
-        Term loaded =
-                pack.mean(
-                        computed("V", "loaded voltage", Double.NaN, "V"),
-                        full.value(),
-                        empty.value(),
-                        each -> loaded(each, power.value()));
-        Term time =
-                steps.add(
-                        computed("t", "time of the discharge", heat.time(), "s"),
-                        "3600·Q·(s_f − s_e)·V/p",
-                        "conservation of energy",
-                        capacity,
-                        full,
-                        empty,
-                        loaded,
-                        power);
-        Term way =
-                given(
-                        "R_a",
-                        "from its cells to the air",
-                        warmest.pack().toAir().orElseThrow(),
-                        "K/W",
-                        Input.PACK_TO_AIR);
-        Term air = WorkingRoad.air(build);
-        Term settled =
-                steps.add(
-                        computed(
-                                "T_s",
-                                "where it would settle",
-                                air.value() + joule.value() / time.value() * way.value(),
-                                "°C"),
-                        "T_a + H/t·R_a",
-                        "heat balance of one body, at the mean power",
-                        air,
-                        joule,
-                        time,
-                        way);
+    /** The end with heat leaving: what left is added up together with the heat. */
+    private void shedding(Term joule, Term store) {
+        double way = warmest.pack().toAir().orElseThrow();
+        steps.note(
+                "L is (T − T_a)/R_a over the same time, the air at "
+                        + Math.rint(10.0 * build.use().climate().ambientC()) / 10.0
+                        + " °C and R_a "
+                        + Math.rint(1000.0 * way) / 1000.0
+                        + " K/W (pack.to_air).");
+        Term left =
+                computed(
+                        "L",
+                        "heat that leaves to the air",
+                        joule.value() - (heat.endC() - heat.startC()) * store.value(),
+                        "J");
         steps.add(
                 end(),
-                "T_s + (T_p − T_s)·exp(−t/(R_a·C))",
+                "T_p + (H − L)/C",
                 "heat balance of one body",
-                settled,
                 pack.temperature(),
-                time,
-                way,
+                joule,
+                left,
                 store);
-    }
-
-    private double loaded(double charge, double power) {
-        PackState state = pack.state(charge, WorkingPack.ENDLESS);
-        return state.terminalVoltage(state.currentInto(-power));
     }
 }

@@ -74,6 +74,9 @@ final class PackResolver {
         inputs.assumePair(Input.CELL_DISCHARGE_TEMPERATURE);
         inputs.derive(Input.PACK_TEMPERATURE, ambient, "use.ambient");
         inputs.derive(Input.PACK_JOINT_RESISTANCE, joints(), "joints of the tables and the leads");
+        if (inputs.has(Input.CELL_MASS)) {
+            inputs.derive(Input.PACK_TO_AIR, toAir(), "a box as small as the cells allow");
+        }
     }
 
     /** Highest voltage at rest [V]. */
@@ -152,6 +155,16 @@ final class PackResolver {
                 entry.source(),
                 entry.kind().text(),
                 "curve " + id);
+    }
+
+    /** What leaves the outside of a cube that holds the cells. */
+    private double toAir() {
+        double cells =
+                inputs.number(Input.PACK_SERIES)
+                        * inputs.number(Input.PACK_PARALLEL)
+                        * inputs.number(Input.CELL_MASS);
+        double side = Math.cbrt(cells / inputs.tableDefault("pack.density").value());
+        return 1.0 / (inputs.tableDefault("pack.heat_to_air").value() * 6.0 * side * side);
     }
 
     /** Joints of every series group, and both leads of the length given. */

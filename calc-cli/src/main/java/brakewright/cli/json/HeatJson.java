@@ -16,13 +16,15 @@ final class HeatJson {
     void write(HeatSheet heat) {
         if (heat.known().isEmpty()
                 && heat.packCruising().isEmpty()
-                && heat.packPulling().isEmpty()) {
+                && heat.packPulling().isEmpty()
+                && heat.warmRide().isEmpty()) {
             return;
         }
         json.startObject("heat");
         heat.known().ifPresent(this::motor);
         heat.packCruising().ifPresent(pack -> pack("cruise", pack));
         heat.packPulling().ifPresent(pack -> pack("draw", pack));
+        heat.warmRide().ifPresent(ride -> pack("cruise_warm", ride.heat()));
         json.endObject();
     }
 
@@ -48,6 +50,10 @@ final class HeatJson {
         json.number("pack_time_" + ride + "_s", pack.time());
         json.number("pack_rise_" + ride + "_K", pack.riseK());
         json.number("pack_end_" + ride + "_C", pack.endC());
+        json.number("pack_start_" + ride + "_C", pack.startC());
+        json.number("pack_highest_" + ride + "_C", pack.highestC());
+        json.number("pack_too_warm_to_charge_" + ride + "_s", pack.warmAfter());
+        json.number("pack_stopped_" + ride + "_s", pack.stoppedAfter());
         json.number("pack_charge_limit_" + ride + "_C", pack.chargeLimitC());
         json.number("pack_discharge_limit_" + ride + "_C", pack.dischargeLimitC());
         json.number("charge_after_" + ride + "_s", pack.chargeAfter());

@@ -5,7 +5,6 @@ import brakewright.cli.words.UnitSystem;
 import brakewright.ride.Climb;
 import brakewright.ride.PackHeat;
 import brakewright.spec.Build;
-import brakewright.spec.Cell;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
 import brakewright.worksheet.Worksheet;
@@ -17,9 +16,6 @@ import java.util.stream.Stream;
 final class HeatText {
 
     private static final int LABEL = 19;
-
-    /** Our own choice: beyond it no cell is a cell any more, and a figure would say nothing. */
-    private static final double MOST_TOLD = 250.0;
 
     private final Worksheet sheet;
     private final UnitSystem units;
@@ -44,6 +40,16 @@ final class HeatText {
         Optional<PackHeat> pulling = sheet.heat().packPulling();
         entry("pack, cruising", isCruising() ? pack(cruising, cruising()) : unreached());
         entry("pack, set draw", pack(pulling, pulling()));
+        sheet.heat()
+                .warmRide()
+                .ifPresent(
+                        ride ->
+                                entry(
+                                        "pack, warm start",
+                                        "From "
+                                                + Numbers.nearest(ride.heat().startC(), 0)
+                                                + " °C, the warmest in use: "
+                                                + lower(warms(ride.heat(), cruising()))));
         charging(isCruising() ? cruising : Optional.empty(), pulling);
     }
 
@@ -168,39 +174,37 @@ final class HeatText {
     }
 
     private String warms(PackHeat heat, String how) {
-        double rise = heat.endC() - build.battery().temperatureC();
-        double highest = cell(heat).discharging().highestC();
-        return "A full discharge "
-                + how
-                + " takes "
-                + Numbers.time(heat.time())
-                + " and "
-                + change(heat, rise)
-                + (heat.endC() > highest
-                        ? " Their maker permits "
-                                + Numbers.down(highest, 0)
-                                + " °C: rest before that is reached."
-                        : "");
-    }
-
-    private String change(PackHeat heat, double rise) {
         String cells =
                 " the cells" + (build.battery().isOnePack() ? "" : " of pack " + heat.pack());
-        if (heat.endC() > MOST_TOLD) {
-            return "would warm" + cells + " far beyond what they bear.";
+        String start = "A full discharge " + how + " takes " + Numbers.time(heat.time());
+        if (heat.stoppedAfter().isPresent()) {
+            double after = heat.stoppedAfter().getAsDouble();
+            return start
+                    + ", but"
+                    + cells
+                    + (after > 0.0 ? " reach" : " are above")
+                    + " the "
+                    + Numbers.down(heat.dischargeLimitC(), 0)
+                    + " °C that their maker permits "
+                    + (after > 0.0
+                            ? "after about " + Numbers.time(after) + ": stop before that."
+                            : "before it begins.");
         }
-        return (rise < 0.0 ? "cools" : "warms")
+        double rise = heat.endC() - heat.startC();
+        return start
+                + " and "
+                + (rise < 0.0 ? "cools" : "warms")
                 + cells
                 + " by "
-                + (isWayKnown(heat) ? "" : "up to ")
+                + (isWayKnown(heat) ? "about " : "up to ")
                 + Numbers.nearest(Math.abs(rise), 0)
                 + " K, to "
                 + Numbers.nearest(heat.endC(), 0)
                 + " °C.";
     }
 
-    private Cell cell(PackHeat heat) {
-        return build.battery().packs().get(heat.pack() - 1).cell();
+    private static String lower(String sentence) {
+        return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     private boolean isWayKnown(PackHeat heat) {

@@ -1,6 +1,7 @@
 package brakewright.cli.words;
 
 import brakewright.limit.LimitId;
+import brakewright.review.Condition;
 import brakewright.review.Finding;
 import brakewright.spec.Build;
 import java.util.Optional;
@@ -52,6 +53,7 @@ final class DrivingWords {
                             + " at "
                             + units.speedText(finding.speed().orElseThrow())
                             + ").";
+            case RETURN_INTO_WARM_CELLS -> warmed(finding);
             case CELLS_OVERHEAT ->
                     "Drawn without pause to the lowest charge in use, the set "
                             + Numbers.nearest(finding.value().orElseThrow(), 1)
@@ -78,6 +80,26 @@ final class DrivingWords {
                             + ", stand ahead of the middle, and never correct in haste.";
             default -> throw new IllegalArgumentException(finding.id());
         };
+    }
+
+    private String warmed(Finding finding) {
+        Condition.RiddenUpTo ridden = (Condition.RiddenUpTo) finding.condition().orElseThrow();
+        return "Charging"
+                + (finding.pack() > 0 ? " of pack " + finding.pack() : "")
+                + " is permitted to "
+                + Numbers.down(ridden.limitC(), 0)
+                + " °C; after about "
+                + Numbers.time(ridden.time())
+                + " at "
+                + units.speedText(ridden.speed())
+                + " the cells are there, as is predicted from "
+                + Numbers.nearest(ridden.startC(), 0)
+                + " °C in air of "
+                + Numbers.nearest(build.use().climate().ambientC(), 0)
+                + " °C, and they come to "
+                + Numbers.nearest(ridden.highestC(), 0)
+                + " °C. From then on nothing may be braked into them; measure their"
+                + " temperature on such a ride.";
     }
 
     private String protectionFirst(Finding finding) {

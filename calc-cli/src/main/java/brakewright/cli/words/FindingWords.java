@@ -195,6 +195,7 @@ public final class FindingWords {
                     PACK_LOSS_CASCADES,
                     CLIMB_SHORT,
                     CLIMB_OVERHEATS,
+                    RETURN_INTO_WARM_CELLS,
                     CELLS_OVERHEAT,
                     RANGE_SHORT,
                     SPEED_STABILITY ->

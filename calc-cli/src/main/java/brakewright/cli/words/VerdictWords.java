@@ -302,6 +302,17 @@ public final class VerdictWords {
             return temperature(
                     Numbers.down(upTo.temperatureC(), 0) + " °C or cooler", upTo.excess());
         }
+        if (condition instanceof Condition.RiddenUpTo ridden) {
+            return "Braking is safe for the pack until the cells are warmer than "
+                    + Numbers.down(ridden.limitC(), 0)
+                    + " °C: predicted from "
+                    + Numbers.nearest(ridden.startC(), 0)
+                    + " °C on, after about "
+                    + Numbers.time(ridden.time())
+                    + " at "
+                    + units.speedText(ridden.speed())
+                    + ".";
+        }
         return "It never holds.";
     }
 

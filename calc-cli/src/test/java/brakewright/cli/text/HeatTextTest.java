@@ -34,36 +34,46 @@ class HeatTextTest {
     }
 
     @Test
-    void tellsHowWarmThePackBecomesIfAllHeatStays() {
+    void tellsHowWarmThePackBecomes() {
         Printed printed = Printed.of(Printed.BOARD);
         PackHeat cruising = printed.sheet().heat().packCruising().orElseThrow();
+        PackHeat warm = printed.sheet().heat().warmRide().orElseThrow().heat();
         assertThat(printed.prose(HEADING))
                 .contains(
-                        "warms the cells by up to "
-                                + Numbers.nearest(cruising.riseK(), 0)
+                        "warms the cells by about "
+                                + Numbers.nearest(cruising.endC() - cruising.startC(), 0)
                                 + " K, to "
                                 + Numbers.nearest(cruising.endC(), 0)
                                 + " °C.")
-                .contains("let the cells cool below 45 °C before charging; how long")
-                .contains("pack.to_air is not given");
+                .contains("From 38 °C, the warmest in use: a full discharge at 19.2 km/h")
+                .contains("to " + Numbers.nearest(warm.endC(), 0) + " °C.");
     }
 
     @Test
-    void tellsHowLongThePackMustCoolWhereTheWayToTheAirIsKnown() {
-        Printed printed =
-                Printed.of(
-                        Printed.BOARD.replace(
-                                "resistance_spread = \"10 %\"",
-                                "resistance_spread = \"10 %\"\nto_air = \"1.2 K/W\""));
+    void tellsWhereTheRideIsStoppedAndHowLongThePackMustCool() {
+        Printed printed = Printed.of(Printed.BOARD);
         PackHeat pulling = printed.sheet().heat().packPulling().orElseThrow();
-        assertThat(pulling.endC()).isGreaterThan(pulling.chargeLimitC());
         assertThat(printed.prose(HEADING))
+                .contains(
+                        "but the cells reach the 60 °C that their maker permits after about "
+                                + Numbers.time(pulling.stoppedAfter().orElseThrow())
+                                + ": stop before that.")
                 .contains(
                         "After the set draw, let the cells cool below 45 °C before charging; about "
                                 + Numbers.time(pulling.chargeAfter().orElseThrow()))
                 .contains("After cruising, the cells need not cool")
-                .doesNotContain("up to")
                 .doesNotContain("not given");
+    }
+
+    @Test
+    void aRideThatWarmsTheCellsTooFarToBeChargedIsTold() {
+        Printed printed =
+                Printed.of(Printed.BOARD.replace("ambient = \"20 °C\"", "ambient = \"38 °C\""));
+        assertThat(printed.prose("FINDINGS"))
+                .contains("Charging is permitted to 45 °C; after about ")
+                .contains("at 19.2 km/h the cells are there, as is predicted from 38 °C");
+        assertThat(String.join(" ", printed.lines()).replaceAll(" +", " "))
+                .contains("Braking is safe for the pack until the cells are warmer than 45 °C");
     }
 
     @Test

@@ -1,0 +1,129 @@
+package brakewright.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.limit.ConstraintId;
+import brakewright.limit.LimitId;
+import brakewright.limit.Limits;
+import brakewright.ride.PackHeat;
+import brakewright.ride.WarmRide;
+import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.Climate;
+import brakewright.spec.Settings;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** An ordinary ride that warms the cells beyond the temperature at which they may be charged. */
+class WarmCellsTest {
+
+    private static final double WARM = 43.0;
+    private static final double REGEN = 1.0;
+
+    @Test
+    void brakingIntoCellsThatARideWarmsTooFarIsConditional() {
+        Build hot = board(WARM, REGEN);
+        PackHeat heat = ride(hot).heat();
+        assertThat(heat.highestC()).isGreaterThan(heat.chargeLimitC());
+        Review review = review(hot);
+        Finding finding = warmed(review).get(0);
+        assertThat(finding.value()).hasValue(heat.highestC());
+        assertThat(finding.limit()).hasValue(45.0);
+        Condition.RiddenUpTo ridden = (Condition.RiddenUpTo) finding.condition().orElseThrow();
+        assertThat(ridden.time()).isEqualTo(heat.warmAfter().orElseThrow());
+        assertThat(ridden.time()).isGreaterThan(0.0).isLessThan(heat.time());
+        assertThat(review.verdict().outcome()).isEqualTo(Verdict.Outcome.CONDITIONAL);
+        Evaluation evaluation = Evaluation.of(hot);
+        assertThat(evaluation.outcome()).isEqualTo(Verdict.Outcome.CONDITIONAL);
+        assertThat(evaluation.worst()).isEqualTo(ConstraintId.TEMPERATURE_WINDOW);
+    }
+
+    @Test
+    void inCoolAirNothingIsFound() {
+        Build cool = board(20.0, REGEN);
+        assertThat(ride(cool).heat().warmAfter()).isEmpty();
+        assertThat(warmed(review(cool))).isEmpty();
+        assertThat(Evaluation.of(cool).outcome()).isEqualTo(Verdict.Outcome.WITHIN_LIMITS);
+    }
+
+    @Test
+    void whatSendsNothingBackIsNotAsked() {
+        assertThat(warmed(review(board(WARM, 0.0)))).isEmpty();
+    }
+
+    /** No setting but none at all mends it, so it gates no search for one. */
+    @Test
+    void itGatesNoSearchForASetting() {
+        Set<LimitId> regen = Set.of(LimitId.PACK_REGEN_CURRENT);
+        assertThat(Evaluation.of(board(WARM, REGEN), regen).severity()).isNegative();
+    }
+
+    /** What is stated tells it already where the cells are too warm before they are ridden. */
+    @Test
+    void cellsStatedTooWarmAreToldOnce() {
+        Review review = review(board(47.0, REGEN));
+        assertThat(warmed(review)).isEmpty();
+        assertThat(review.verdict().outcome()).isNotEqualTo(Verdict.Outcome.WITHIN_LIMITS);
+    }
+
+    @Test
+    void theSeverityIsContinuousWhereTheCellsJustReachTheirWindow() {
+        double low = 20.0;
+        double high = WARM;
+        for (int halving = 0; halving < 40; halving++) {
+            double middle = 0.5 * (low + high);
+            if (warmed(review(board(middle, REGEN))).isEmpty()) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        assertThat(Evaluation.of(board(high, REGEN)).severity()).isCloseTo(0.0, within(1e-6));
+    }
+
+    @Test
+    void theBrakeIsLookedAtAsWarmAsTheRideMakesTheCells() {
+        Build hot = board(WARM, REGEN);
+        Operation operation = Operation.of(hot, Limits.of(hot));
+        assertThat(WarmRide.temperatures(hot, operation.drive()))
+                .containsExactly(WARM, ride(hot).heat().highestC());
+    }
+
+    private static Build board(double airC, double regen) {
+        Build board = Builds.trailBoard();
+        Climate climate = board.use().climate();
+        return board.withBattery(board.battery().at(airC))
+                .withUse(
+                        board.use()
+                                .withChargeFrom(0.7)
+                                .withClimate(new Climate(airC, airC, airC, climate.altitude())))
+                .withSettings(
+                        new Settings(
+                                OptionalDouble.of(20.0),
+                                OptionalDouble.of(20.0),
+                                OptionalDouble.of(10.0),
+                                OptionalDouble.of(regen),
+                                Optional.empty(),
+                                Optional.empty(),
+                                OptionalDouble.empty()));
+    }
+
+    private static WarmRide ride(Build build) {
+        return WarmRide.of(build, Operation.of(build, Limits.of(build)).drive()).orElseThrow();
+    }
+
+    private static Review review(Build build) {
+        Limits limits = Limits.of(build);
+        return Review.of(build, limits, Operation.of(build, limits));
+    }
+
+    private static List<Finding> warmed(Review review) {
+        return review.findings().stream()
+                .filter(each -> each.topic() == Topic.RETURN_INTO_WARM_CELLS)
+                .toList();
+    }
+}
