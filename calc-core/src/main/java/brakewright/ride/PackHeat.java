@@ -48,6 +48,8 @@ public record PackHeat(
         OptionalDouble stoppedAfter,
         OptionalDouble chargeAfter) {
 
+    private static final double[] AS_KNOWN = {1.0, 1.0};
+
     /**
      * Works out the warming at a steady power of the pack that warms most, from the pack's own
      * temperature.
@@ -83,7 +85,19 @@ public record PackHeat(
     /** The same for one pack, whichever warms most. */
     static Optional<PackHeat> atPower(
             Build build, BatteryModel model, double power, double startC, int place) {
-        return of(build, model, startC, pack -> -pack.currentInto(-power), place);
+        return of(build, model, startC, pack -> -pack.currentInto(-power), place, AS_KNOWN);
+    }
+
+    /** The same ride of one pack with more or less heat, and a longer or shorter way to the air. */
+    static Optional<PackHeat> doubted(
+            Build build, BatteryModel model, double power, PackHeat ride, double[] factors) {
+        return of(
+                build,
+                model,
+                ride.startC(),
+                pack -> -pack.currentInto(-power),
+                ride.pack() - 1,
+                factors);
     }
 
     /**
@@ -101,7 +115,7 @@ public record PackHeat(
         BatteryModel model = new BatteryModel(build.battery());
         Optional<PackHeat> warmest = Optional.empty();
         for (int place = 0; place < build.battery().packs().size(); place++) {
-            Optional<PackHeat> own = of(build, model, startC, current, place);
+            Optional<PackHeat> own = of(build, model, startC, current, place, AS_KNOWN);
             if (warmest.isEmpty() || (own.isPresent() && own.get().isHotterThan(warmest.get()))) {
                 warmest = own.isPresent() ? own : warmest;
             }
@@ -121,7 +135,8 @@ public record PackHeat(
             BatteryModel model,
             double startC,
             ToDoubleFunction<PackState> current,
-            int place) {
+            int place,
+            double[] factors) {
         Cell cell = model.packs().get(place).pack().cell();
         if (cell.heatCapacity().isEmpty()) {
             return Optional.empty();
@@ -129,7 +144,9 @@ public record PackHeat(
         double air = build.use().climate().ambientC();
         double from = build.use().chargeFrom();
         double to = build.use().chargeTo();
-        WarmingCourse course = new WarmingCourse(model, place, current, startC, air);
+        WarmingCourse course =
+                new WarmingCourse(model, place, current, startC, air)
+                        .doubting(factors[0], factors[1]);
         if (!course.ride(from, to) || course.time() <= 0.0) {
             return Optional.empty();
         }

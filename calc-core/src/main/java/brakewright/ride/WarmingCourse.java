@@ -34,11 +34,12 @@ final class WarmingCourse {
     private final ToDoubleFunction<PackState> current;
     private final double capacity;
     private final double airC;
-    private final OptionalDouble toAir;
     private final double coulombs;
     private final double warmC;
     private final double stopC;
 
+    private OptionalDouble toAir;
+    private double heatFactor = 1.0;
     private double cellsC;
     private double highestC;
     private double time;
@@ -80,6 +81,15 @@ final class WarmingCourse {
         this.highestC = startC;
         this.warmAfter = startC > warmC ? 0.0 : Double.NaN;
         this.stoppedAfter = startC > stopC ? 0.0 : Double.NaN;
+    }
+
+    /** Takes more or less heat and a longer or shorter way to the air than is known [1]. */
+    WarmingCourse doubting(double heatFactor, double toAirFactor) {
+        this.heatFactor = heatFactor;
+        if (toAir.isPresent()) {
+            this.toAir = OptionalDouble.of(toAirFactor * toAir.getAsDouble());
+        }
+        return this;
     }
 
     /**
@@ -136,7 +146,7 @@ final class WarmingCourse {
                         * pack.cellResistance(
                                 model.chargeOf(place, charge), atC, Double.POSITIVE_INFINITY)
                         / pack.pack().parallel();
-        power = own * own * cells;
+        power = heatFactor * own * own * cells;
         duration = width * coulombs / whole;
     }
 

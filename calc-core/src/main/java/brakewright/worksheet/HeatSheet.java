@@ -4,6 +4,7 @@ import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.WindingHeat;
 import brakewright.powertrain.Powertrain;
 import brakewright.review.Operation;
+import brakewright.ride.DoubtedHeat;
 import brakewright.ride.PackHeat;
 import brakewright.ride.WarmRide;
 import brakewright.road.RoadLoad;
@@ -51,6 +52,20 @@ public record HeatSheet(
             OptionalDouble recovery,
             double caseLoss,
             double speed) {}
+
+    /**
+     * Works out how far the temperature after cruising may lie from what is to be expected.
+     *
+     * @param sheet the worksheet that this is a part of
+     * @param spreads how well what decides it is known
+     * @return the range; empty where nothing is expected or the ride is stopped on the way
+     */
+    public Optional<DoubtedHeat> doubtedCruise(Worksheet sheet, DoubtedHeat.Spreads spreads) {
+        double power = WarmRide.power(sheet.build(), sheet.operation().drive().powertrain());
+        return packCruising
+                .filter(heat -> heat.stoppedAfter().isEmpty())
+                .map(heat -> DoubtedHeat.atPower(sheet.build(), power, heat, spreads));
+    }
 
     /** With the drive at the fullest charge in use. */
     static HeatSheet of(Build build, Operation operation, DriveSheet drive) {

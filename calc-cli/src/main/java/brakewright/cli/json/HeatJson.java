@@ -1,8 +1,10 @@
 package brakewright.cli.json;
 
+import brakewright.ride.DoubtedHeat;
 import brakewright.ride.PackHeat;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
+import java.util.Optional;
 
 /** Writes how motor and pack warm. */
 final class HeatJson {
@@ -13,7 +15,7 @@ final class HeatJson {
         this.json = json;
     }
 
-    void write(HeatSheet heat) {
+    void write(HeatSheet heat, Optional<DoubtedHeat> cruise) {
         if (heat.known().isEmpty()
                 && heat.packCruising().isEmpty()
                 && heat.packPulling().isEmpty()
@@ -23,6 +25,11 @@ final class HeatJson {
         json.startObject("heat");
         heat.known().ifPresent(this::motor);
         heat.packCruising().ifPresent(pack -> pack("cruise", pack));
+        cruise.ifPresent(
+                range -> {
+                    json.number("pack_end_cruise_low_C", range.lowC());
+                    json.number("pack_end_cruise_high_C", range.highC());
+                });
         heat.packPulling().ifPresent(pack -> pack("draw", pack));
         heat.warmRide().ifPresent(ride -> pack("cruise_warm", ride.heat()));
         json.endObject();

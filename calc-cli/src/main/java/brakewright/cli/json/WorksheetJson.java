@@ -1,6 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.HeatSpreads;
 import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Tolerated;
@@ -94,7 +95,8 @@ public final class WorksheetJson {
         new DrivingJson(json).write(sheet);
         new SagJson(json, sheet).write();
         new RangeJson(json).write(sheet.range());
-        new HeatJson(json).write(sheet.heat());
+        new HeatJson(json)
+                .write(sheet.heat(), sheet.heat().doubtedCruise(sheet, HeatSpreads.of(file)));
         new SharingJson(json).write(sheet.sharing());
         findings();
         tolerated.ifPresent(each -> ToleranceJson.write(json, sheet.review().verdict(), each));

@@ -3,6 +3,7 @@ package brakewright.cli.text;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.ride.Climb;
+import brakewright.ride.DoubtedHeat;
 import brakewright.ride.PackHeat;
 import brakewright.spec.Build;
 import brakewright.worksheet.HeatSheet;
@@ -17,13 +18,18 @@ final class HeatText {
 
     private static final int LABEL = 19;
 
+    /** A narrower range is not told [K]. */
+    private static final double LEAST_DOUBT = 1.0;
+
     private final Worksheet sheet;
+    private final DoubtedHeat.Spreads spreads;
     private final UnitSystem units;
     private final Page page;
     private final Build build;
 
-    HeatText(Worksheet sheet, UnitSystem units, Page page) {
+    HeatText(Worksheet sheet, DoubtedHeat.Spreads spreads, UnitSystem units, Page page) {
         this.sheet = sheet;
+        this.spreads = spreads;
         this.units = units;
         this.page = page;
         this.build = sheet.build();
@@ -38,7 +44,7 @@ final class HeatText {
         }
         Optional<PackHeat> cruising = sheet.heat().packCruising();
         Optional<PackHeat> pulling = sheet.heat().packPulling();
-        entry("pack, cruising", isCruising() ? pack(cruising, cruising()) : unreached());
+        entry("pack, cruising", isCruising() ? pack(cruising, cruising()) + doubt() : unreached());
         entry("pack, set draw", pack(pulling, pulling()));
         sheet.heat()
                 .warmRide()
@@ -51,6 +57,21 @@ final class HeatText {
                                                 + " °C, the warmest in use: "
                                                 + lower(warms(ride.heat(), cruising()))));
         charging(isCruising() ? cruising : Optional.empty(), pulling);
+    }
+
+    /** How far the temperature after cruising is known. */
+    private String doubt() {
+        return sheet.heat()
+                .doubtedCruise(sheet, spreads)
+                .filter(range -> range.highC() - range.lowC() >= LEAST_DOUBT)
+                .map(
+                        range ->
+                                " As resistance and the way to the air are known, "
+                                        + Numbers.nearest(range.lowC(), 0)
+                                        + " to "
+                                        + Numbers.nearest(range.highC(), 0)
+                                        + " °C.")
+                .orElse("");
     }
 
     private void entry(String label, String text) {

@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.HeatSpreads;
 import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Tolerated;
@@ -97,7 +98,7 @@ public final class WorksheetText {
         page.blank();
         new RangeTable(sheet, sheet.range(), units, page).print(ink);
         page.blank();
-        new HeatText(sheet, units, page).print(ink);
+        new HeatText(sheet, HeatSpreads.of(file), units, page).print(ink);
         page.blank();
         if (tolerated.isPresent()) {
             new ToleranceTable(tolerated.get(), units, ink, page).print();
