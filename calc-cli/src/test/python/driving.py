@@ -774,7 +774,7 @@ def trip_passed(v, speed, charge):
         current = min(share * v["settings.motor_brake_current"], emf / (2 * loss))
         power = v.motors * (emf * current - loss * current**2) * v.controller_efficiency
         into = min(limit, pulse_return(u, r, power))
-        voltages = v.battery.cell_voltages(-into, charge, v.pack_temperature)
+        voltages = v.battery.cell_voltages(-into, charge, v.pack_temperature, taking=True)
         found = set()
         for i, pack in enumerate(v.battery.packs):
             own = into * v.battery.share(i, charge, v.pack_temperature)
