@@ -68,6 +68,29 @@ class PublishedValuesTest {
                 "A");
     }
 
+    /**
+     * What two cells lost in the tenth second of a pulse near 3 A at 48 % charge, over the mean
+     * current, at 20.45 and 30.1 °C; read at 25 °C along a straight line. Tolerance: half the
+     * table's last digit, and a millivolt in either voltage.
+     *
+     * <p>Source: ARTS Laboratory, data set on Samsung 30Q cells, commits b576b37 (DNN01, 1 C, 30
+     * °C) and 2abac14 (DNN02, 1 C, 20 °C): mean of the last rows at rest, tenth row of the pulse.
+     */
+    @Test
+    void resistanceOfTheCommonThreeAmpereHourCellIsThatOfTwoPulses() {
+        double cool = (3.7011 - 3.5804) / 3.0047;
+        double warm = (3.7144 - 3.6089) / 3.0012;
+        OutsideChecks.check(
+                "pulse-resistance-30q",
+                "resistance after 10 s",
+                "ARTS Laboratory",
+                "Samsung 30Q; 48 % charged; 25 degC between 20.45 and 30.1",
+                cool + (warm - cool) * (25.0 - 20.45) / (30.1 - 20.45),
+                TABLES.cell("samsung-30q").orElseThrow().figure("resistance").value(),
+                0.0004,
+                "ohm");
+    }
+
     /** Tolerance: the curve is read by straight lines between points 5 % apart: about 5 mV. */
     @ParameterizedTest(name = "{0}: {1} V")
     @CsvFileSource(resources = "p42a-ten-points.csv", useHeadersInDisplayName = true)
