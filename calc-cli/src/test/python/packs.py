@@ -401,6 +401,30 @@ class Battery:
                 result[self.label(name, i)] = self.voltage_where(i, pack.mean_voltage(cell, taking))
         return result
 
+    def fuses(self):
+        """Every fuse: its prefix and pack, the voltage it must break, and the fault current.
+
+        A short is fed by full packs through their least resistance. Behind the common fuse all
+        packs in parallel feed it, and one after the other in series; through the fuse of one pack
+        flows what this one feeds out, or what all the others feed in.
+        """
+        full = [p.series * p["cell.voltage_max"] for p in self.packs]
+        each = [u / p.first_instant() for u, p in zip(full, self.packs)]
+        if self.parallel:
+            voltage, whole = max(full), sum(each)
+            through = [max(own, whole - own) for own in each]
+        else:
+            voltage = sum(full)
+            whole = voltage / sum(p.first_instant() for p in self.packs)
+            through = [max(own, whole) for own in each]
+        found = [
+            (p.prefix + "wiring.", i + 1 if self.several else None, voltage, fault)
+            for i, (p, fault) in enumerate(zip(self.packs, through))
+        ]
+        if self.several:
+            found.append(("battery.", None, voltage, whole))
+        return [fuse for fuse in found if fuse[0] + "fuse" in self.inputs]
+
     def voltage_where(self, place, cell):
         """Voltage of all packs at rest where the cells of one have a voltage."""
         pack = self.packs[place]

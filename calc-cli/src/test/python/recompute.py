@@ -834,6 +834,31 @@ def compare_heat(c, v, sheet):
         c.number("heat", field, heat.get(field), expected, HEAT_TOLERANCE)
 
 
+def compare_fuses(c, v, sheet):
+    """What each fuse must break; and that it is told where it cannot, or nobody knows."""
+    told = sheet.get("fuses", [])
+    expected = v.battery.fuses()
+    c.rule(len(told) == len(expected), "fuses lists another number of them")
+    found = {(f["id"].split(":")[0], f.get("pack")): f["signal"] for f in sheet["findings"]}
+    for entry, (prefix, pack, voltage, fault) in zip(told, expected):
+        where = prefix.rstrip(".")
+        c.rule(entry.get("pack") == pack, f"fuses {where} is told of another pack")
+        c.number("fuses", where + " full_V", entry.get("full_V"), voltage)
+        c.number("fuses", where + " short_circuit_A", entry.get("short_circuit_A"), fault)
+        breaks = v.get(prefix + "fuse_voltage"), v.get(prefix + "fuse_breaking_capacity")
+        c.number("fuses", where + " breaks_V", entry.get("breaks_V"), breaks[0])
+        c.number("fuses", where + " breaks_A", entry.get("breaks_A"), breaks[1])
+        for topic, signal, holds in (
+            ("fuse-voltage-over", "danger", breaks[0] is not None and voltage > breaks[0]),
+            ("fuse-breaking-over", "warning", breaks[1] is not None and fault > breaks[1]),
+            ("fuse-breaking-unknown", "caution", None in breaks),
+        ):
+            got = found.get((topic, pack))
+            c.rule(got == (signal if holds else None), f"{where}: {topic} is {got}")
+    if any(topic == "fuse-voltage-over" for topic, _ in found):
+        c.rule(sheet["verdict"] == "outside-limits", "a fuse cannot break, and all is well")
+
+
 UNIT_ENDINGS = (
     "_A _V _W _ohm _m _s _N _kg _K _C _Wh _km _m_per_s _m_per_s2 _Wh_per_km _Wh_per_mi".split()
 )
@@ -928,6 +953,7 @@ def recompute(path):
     compare_brake_map(c, v, sheet)
     compare_limits(c, v, sheet)
     compare_heat(c, v, sheet)
+    compare_fuses(c, v, sheet)
     compare_driving(c, v, sheet)
     print(path)
     for group, (count, worst) in c.worst.items():

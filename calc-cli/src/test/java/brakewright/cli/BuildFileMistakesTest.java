@@ -94,6 +94,8 @@ class BuildFileMistakesTest {
                     pack    | series      | series = "10 V"    | pack.series     | no whole number  | series = 10
                     pack.wiring | wire    | wire = "11 furlongs" | pack.wiring.wire | "11 furlongs" is no wire | 10 AWG
                     pack.wiring | plug    | plug = "xt91"      | pack.wiring.plug | "xt91" is no plug | xt90
+                    pack.wiring | fuse_family | fuse_family = "blade-12v" | pack.wiring.fuse_family | "blade-12v" is no family of fuses | blade-58v
+                    pack.wiring | fuse    | fuse = "125 A"     | pack.wiring.fuse | 125 A is above the largest fuse of the family blade-58v, 100 A | fuse_family = "blade-58v"
                     use     | pack_temperature | pack_temperature = "12 °C" | use.pack_temperature | no pair | ["5 °C", "35 °C"]
                     use     | pack_temperature | pack_temperature = ["12 °C"] | use.pack_temperature | a list of 1 is no pair | ["5 °C", "35 °C"]
                     use     | pack_temperature | pack_temperature = [12, 38] | use.pack_temperature | bare number 12 | ["5 °C", "35 °C"]

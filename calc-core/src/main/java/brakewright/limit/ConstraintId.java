@@ -68,6 +68,12 @@ public enum ConstraintId {
             "the main fuse must carry the current for long",
             Signal.WARNING,
             Margin.KEPT),
+    /** The main fuse must be able to break the voltage of a full pack. */
+    FUSE_VOLTAGE_RATING(
+            "fuse-voltage-rating",
+            "the main fuse must be able to break the voltage of a full pack",
+            Signal.DANGER,
+            Margin.NONE),
     /** The main conductors' ampacity. */
     MAIN_WIRE("main-wire", "the main conductors' ampacity", Signal.WARNING, Margin.KEPT),
     /** The main plug's continuous rating. */

@@ -53,6 +53,7 @@ final class Checks {
         WarmthCheck.of(build, checks.operation).ifPresent(checks.all::add);
         checks.settings(id -> id.signal() != Signal.CAUTION);
         checks.restingVoltage();
+        checks.all.addAll(new FuseReview(build).checks());
         checks.sag();
         return checks;
     }

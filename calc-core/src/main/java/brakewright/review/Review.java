@@ -46,6 +46,7 @@ public record Review(
         findings.addAll(new SharingReview(build, limits, operation).findings());
         findings.addAll(new BrakeReview(build, limits, operation, brake).findings());
         findings.addAll(new DriveReview(build, operation).findings());
+        findings.addAll(new FuseReview(build).findings());
         findings.addAll(new FactReview(build, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));
         return new Review(verdict, brake, findings, limits.brakingTime(), checks.safeCharge());

@@ -14,6 +14,12 @@ public enum Topic {
     SPEED_CAP_OVER("speed-cap-over"),
     /** The resting pack exceeds the controller's voltage rating. */
     CONTROLLER_VOLTAGE_AT_REST("controller-voltage-at-rest"),
+    /** A full pack has more volts than a fuse can break. */
+    FUSE_VOLTAGE_OVER("fuse-voltage-over"),
+    /** A short circuit drives more through a fuse than it can break. */
+    FUSE_BREAKING_OVER("fuse-breaking-over"),
+    /** What a fuse can break is not given. */
+    FUSE_BREAKING_UNKNOWN("fuse-breaking-unknown"),
     /** A taper leaves current beyond the voltage where it should have ended. */
     TAPER_ENDS_LATE("taper-ends-late"),
     /** A taper is narrower than its loop gain allows. */

@@ -159,6 +159,12 @@ public enum Input {
     PROTECTION_UNDERVOLTAGE_TRIP("pack.protection.cell_undervoltage_trip", "V"),
     /** {@code pack.wiring.fuse}. */
     WIRING_FUSE("pack.wiring.fuse", "A"),
+    /** {@code pack.wiring.fuse_family}. */
+    WIRING_FUSE_FAMILY("pack.wiring.fuse_family", ""),
+    /** {@code pack.wiring.fuse_voltage}. */
+    WIRING_FUSE_VOLTAGE("pack.wiring.fuse_voltage", "V"),
+    /** {@code pack.wiring.fuse_breaking_capacity}. */
+    WIRING_FUSE_BREAKING_CAPACITY("pack.wiring.fuse_breaking_capacity", "A"),
     /** {@code pack.wiring.wire}. */
     WIRING_WIRE("pack.wiring.wire", ""),
     /** {@code pack.wiring.wire_ampacity}. */
@@ -173,6 +179,12 @@ public enum Input {
     PACKS_JOINING("battery.joining", ""),
     /** {@code battery.fuse}. */
     TRUNK_FUSE("battery.fuse", "A"),
+    /** {@code battery.fuse_family}. */
+    TRUNK_FUSE_FAMILY("battery.fuse_family", ""),
+    /** {@code battery.fuse_voltage}. */
+    TRUNK_FUSE_VOLTAGE("battery.fuse_voltage", "V"),
+    /** {@code battery.fuse_breaking_capacity}. */
+    TRUNK_FUSE_BREAKING_CAPACITY("battery.fuse_breaking_capacity", "A"),
     /** {@code battery.wire}. */
     TRUNK_WIRE("battery.wire", ""),
     /** {@code battery.wire_ampacity}. */

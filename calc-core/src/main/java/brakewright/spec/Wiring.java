@@ -6,15 +6,23 @@ import java.util.OptionalDouble;
  * What carries the pack current, by rating. An empty value is a part that is not described.
  *
  * @param fuseRating of the main fuse [A], positive
+ * @param fuseBreaking what that fuse can interrupt
  * @param wireAmpacity of the main conductors [A], positive
  * @param plugRating of the main plug, continuous [A], positive
  */
 public record Wiring(
-        OptionalDouble fuseRating, OptionalDouble wireAmpacity, OptionalDouble plugRating) {
+        OptionalDouble fuseRating,
+        FuseBreaking fuseBreaking,
+        OptionalDouble wireAmpacity,
+        OptionalDouble plugRating) {
 
     /** Nothing is described. */
     public static final Wiring NONE =
-            new Wiring(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+            new Wiring(
+                    OptionalDouble.empty(),
+                    FuseBreaking.UNKNOWN,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty());
 
     /**
      * Validates the ratings.

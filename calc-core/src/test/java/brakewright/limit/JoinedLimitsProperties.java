@@ -11,6 +11,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.Curve;
+import brakewright.spec.FuseBreaking;
 import brakewright.spec.Joined;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
@@ -193,7 +194,11 @@ class JoinedLimitsProperties {
     void theTrunkIsLoadedByAllPacksTogether(@ForAll Build any, @ForAll Joined joined) {
         Battery old = joined.battery();
         Wiring weak =
-                new Wiring(OptionalDouble.empty(), OptionalDouble.of(1e-3), OptionalDouble.empty());
+                new Wiring(
+                        OptionalDouble.empty(),
+                        FuseBreaking.UNKNOWN,
+                        OptionalDouble.of(1e-3),
+                        OptionalDouble.empty());
         Build build =
                 Builds.withMargins(
                         Builds.withBattery(
@@ -393,6 +398,7 @@ class JoinedLimitsProperties {
                         trips.cellUndervoltageTrip()),
                 new Wiring(
                         times(wiring.fuseRating(), times),
+                        wiring.fuseBreaking(),
                         times(wiring.wireAmpacity(), times),
                         times(wiring.plugRating(), times)));
     }

@@ -14,6 +14,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
+import brakewright.spec.FuseBreaking;
 import brakewright.spec.Margins;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
@@ -242,6 +243,7 @@ class BatteryOutsideTest {
                         Protection.UNKNOWN,
                         new Wiring(
                                 OptionalDouble.of(check.in("rating")),
+                                FuseBreaking.UNKNOWN,
                                 OptionalDouble.empty(),
                                 OptionalDouble.empty()));
         Build build =

@@ -243,12 +243,21 @@ public class AnyBattery extends DomainContextBase {
                                         present(under)));
     }
 
+    /** Fuses that break the voltage of any of these: what else is asked is not drowned by one. */
     private Arbitrary<Wiring> wirings() {
         return Combinators.combine(
                         between(10.0, 150.0).optional(),
+                        between(400.0, 1000.0).optional(),
+                        between(500.0, 20000.0).optional(),
                         between(10.0, 150.0).optional(),
                         between(10.0, 150.0).optional())
-                .as((fuse, wire, plug) -> new Wiring(present(fuse), present(wire), present(plug)));
+                .as(
+                        (fuse, voltage, capacity, wire, plug) ->
+                                new Wiring(
+                                        present(fuse),
+                                        new FuseBreaking(present(voltage), present(capacity)),
+                                        present(wire),
+                                        present(plug)));
     }
 
     private static Arbitrary<Double> evenly(double low, double high) {

@@ -56,6 +56,8 @@ public final class Builds {
                                 OptionalDouble.of(2.8)),
                         new Wiring(
                                 OptionalDouble.of(80.0),
+                                new FuseBreaking(
+                                        OptionalDouble.of(80.0), OptionalDouble.of(4000.0)),
                                 OptionalDouble.of(90.0),
                                 OptionalDouble.of(45.0)));
         return new Build(

@@ -52,6 +52,7 @@ class RejectedInputTest {
                             Builds.dockCart().settings().highVoltageTaper().orElseThrow(),
                             Builds.trailBoard().use(),
                             Builds.trailBoard().vehicle(),
+                            Builds.pack(Builds.trailBoard()).wiring().fuseBreaking(),
                             Builds.pack(Builds.trailBoard()).wiring())
                     .collect(
                             Collectors.toMap(

@@ -253,6 +253,16 @@ public final class ReferenceTables {
     }
 
     /**
+     * Finds a family of fuses a build file names.
+     *
+     * @param id its id
+     * @return the family; empty if there is none of this id
+     */
+    public Optional<FuseFamily> fuseFamily(String id) {
+        return Optional.ofNullable(fuseFamilies.get(id));
+    }
+
+    /**
      * Returns every default.
      *
      * @return the defaults, those of one key together

@@ -8,6 +8,7 @@ import brakewright.spec.Criteria;
 import brakewright.spec.CurrentBasis;
 import brakewright.spec.Drive;
 import brakewright.spec.DrivenAxle;
+import brakewright.spec.FuseBreaking;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Margins;
@@ -107,6 +108,9 @@ final class BuildAssembler {
                 values.word(Input.PACKS_JOINING, Joining.values(), Joining::key),
                 new Wiring(
                         values.optional(Input.TRUNK_FUSE),
+                        new FuseBreaking(
+                                values.optional(Input.TRUNK_FUSE_VOLTAGE),
+                                values.optional(Input.TRUNK_FUSE_BREAKING_CAPACITY)),
                         values.optional(Input.TRUNK_WIRE_AMPACITY),
                         values.optional(Input.TRUNK_PLUG_RATING)),
                 values.number(Input.TRUNK_RESISTANCE));

@@ -4,6 +4,7 @@ import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.DischargingWindow;
 import brakewright.spec.GroupSpread;
+import brakewright.spec.FuseBreaking;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
@@ -114,6 +115,9 @@ final class PackAssembler {
                         values.optional(Input.PROTECTION_UNDERVOLTAGE_TRIP)),
                 new Wiring(
                         values.optional(Input.WIRING_FUSE),
+                        new FuseBreaking(
+                                values.optional(Input.WIRING_FUSE_VOLTAGE),
+                                values.optional(Input.WIRING_FUSE_BREAKING_CAPACITY)),
                         values.optional(Input.WIRING_WIRE_AMPACITY),
                         values.optional(Input.WIRING_PLUG_RATING)));
     }

@@ -490,6 +490,21 @@ final class Schema {
                         0.1,
                         5000,
                         "60 A"),
+                entry(Input.WIRING_FUSE_FAMILY, Kind.TEXT, OPTIONAL, 0, 0, "blade-58v"),
+                entry(
+                        Input.WIRING_FUSE_VOLTAGE,
+                        Kind.quantity(Dimension.VOLTAGE),
+                        OPTIONAL,
+                        1,
+                        2000,
+                        "58 V"),
+                entry(
+                        Input.WIRING_FUSE_BREAKING_CAPACITY,
+                        Kind.quantity(Dimension.CURRENT),
+                        OPTIONAL,
+                        1,
+                        1000000,
+                        "1000 A"),
                 entry(Input.WIRING_WIRE, Kind.TEXT, OPTIONAL, 0, 0, "8 AWG"),
                 entry(
                         Input.WIRING_WIRE_AMPACITY,
@@ -527,6 +542,21 @@ final class Schema {
                         0.1,
                         5000,
                         "60 A"),
+                entry(Input.TRUNK_FUSE_FAMILY, Kind.TEXT, OPTIONAL, 0, 0, "bolted-strip-58v"),
+                entry(
+                        Input.TRUNK_FUSE_VOLTAGE,
+                        Kind.quantity(Dimension.VOLTAGE),
+                        OPTIONAL,
+                        1,
+                        2000,
+                        "58 V"),
+                entry(
+                        Input.TRUNK_FUSE_BREAKING_CAPACITY,
+                        Kind.quantity(Dimension.CURRENT),
+                        OPTIONAL,
+                        1,
+                        1000000,
+                        "1000 A"),
                 entry(Input.TRUNK_WIRE, Kind.TEXT, OPTIONAL, 0, 0, "8 AWG"),
                 entry(
                         Input.TRUNK_WIRE_AMPACITY,

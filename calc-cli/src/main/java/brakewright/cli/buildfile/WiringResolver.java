@@ -2,6 +2,7 @@ package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
 import brakewright.tables.Figure;
+import brakewright.tables.FuseFamily;
 import brakewright.tables.PlugEntry;
 import brakewright.tables.ReferenceTables;
 import brakewright.tables.WireEntry;
@@ -11,23 +12,40 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Looks up the wire and the plug that carry the current of one pack, or of all together. */
+/** Looks up the fuse, the wire and the plug that carry the current of one pack, or of all together. */
 final class WiringResolver {
 
     /**
      * Where a wiring is described.
      *
+     * @param fuse its rating
+     * @param fuseFamily what kind of fuse
+     * @param fuseVoltage at which it breaks
+     * @param fuseCapacity which current it breaks
      * @param wire its size
      * @param ampacity of the wire
      * @param length of one lead
      * @param plug its id
      * @param plugRating of the plug
      */
-    record Keys(Input wire, Input ampacity, Input length, Input plug, Input plugRating) {
+    record Keys(
+            Input fuse,
+            Input fuseFamily,
+            Input fuseVoltage,
+            Input fuseCapacity,
+            Input wire,
+            Input ampacity,
+            Input length,
+            Input plug,
+            Input plugRating) {
 
         /** The wiring of one pack. */
         static final Keys OF_PACK =
                 new Keys(
+                        Input.WIRING_FUSE,
+                        Input.WIRING_FUSE_FAMILY,
+                        Input.WIRING_FUSE_VOLTAGE,
+                        Input.WIRING_FUSE_BREAKING_CAPACITY,
                         Input.WIRING_WIRE,
                         Input.WIRING_WIRE_AMPACITY,
                         Input.WIRING_LENGTH,
@@ -37,6 +55,10 @@ final class WiringResolver {
         /** What carries the current of several packs together. */
         static final Keys OF_TRUNK =
                 new Keys(
+                        Input.TRUNK_FUSE,
+                        Input.TRUNK_FUSE_FAMILY,
+                        Input.TRUNK_FUSE_VOLTAGE,
+                        Input.TRUNK_FUSE_BREAKING_CAPACITY,
                         Input.TRUNK_WIRE,
                         Input.TRUNK_WIRE_AMPACITY,
                         Input.TRUNK_LENGTH,
@@ -67,6 +89,7 @@ final class WiringResolver {
     }
 
     void lookUp() {
+        inputs.word(keys.fuseFamily()).ifPresent(this::lookUpFuse);
         inputs.word(keys.wire()).ifPresent(this::lookUpWire);
         inputs.word(keys.plug()).ifPresent(this::lookUpPlug);
     }
@@ -77,6 +100,46 @@ final class WiringResolver {
         return wire.isPresent() && inputs.has(keys.length())
                 ? 2.0 * inputs.number(keys.length()) * wire.get().resistancePerMetre().value()
                 : 0.0;
+    }
+
+    private void lookUpFuse(String id) {
+        Optional<FuseFamily> family = tables.fuseFamily(id);
+        if (family.isPresent()) {
+            FuseFamily found = family.get();
+            take(keys.fuseVoltage(), found.voltageRating(), "V", found);
+            take(keys.fuseCapacity(), found.breakingCapacity(), "A", found);
+            if (inputs.has(keys.fuse()) && inputs.number(keys.fuse()) > found.largestRating()) {
+                tellNoSuchFuse(found);
+            }
+        } else if (!inputs.has(keys.fuseVoltage()) || !inputs.has(keys.fuseCapacity())) {
+            unknown(
+                    keys.fuseFamily(),
+                    id,
+                    "family of fuses",
+                    tables.fuseFamilies().stream().map(FuseFamily::id));
+        }
+    }
+
+    private void take(Input input, double value, String unit, FuseFamily from) {
+        inputs.look(input, new Figure(value, unit, from.source(), from.kind(), from.note()));
+    }
+
+    private void tellNoSuchFuse(FuseFamily family) {
+        String key = place.key(keys.fuse());
+        problems.add(
+                new Problem(
+                        given.line(key),
+                        key,
+                        String.format(
+                                Locale.ROOT,
+                                "%s A is above the largest fuse of the family %s, %s A",
+                                Plain.number(inputs.number(keys.fuse())),
+                                family.id(),
+                                Plain.number(family.largestRating())),
+                        "a rating up to that, or another "
+                                + place.key(keys.fuseFamily())
+                                + ", for example "
+                                + ValueReader.example(Schema.of(keys.fuseFamily()))));
     }
 
     private void lookUpWire(String size) {

@@ -98,6 +98,7 @@ public final class WorksheetJson {
         new HeatJson(json)
                 .write(sheet.heat(), sheet.heat().doubtedCruise(sheet, HeatSpreads.of(file)));
         new SharingJson(json).write(sheet.sharing());
+        new FuseJson(json).write(file.build().battery());
         findings();
         tolerated.ifPresent(each -> ToleranceJson.write(json, sheet.review().verdict(), each));
         unmeasured.ifPresent(each -> UnmeasuredJson.write(json, each));

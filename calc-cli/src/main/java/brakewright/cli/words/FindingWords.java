@@ -72,6 +72,8 @@ public final class FindingWords {
                             + ", above the controller's rating of "
                             + volts(finding.limit())
                             + ". Do not connect it.";
+            case FUSE_VOLTAGE_OVER, FUSE_BREAKING_OVER, FUSE_BREAKING_UNKNOWN ->
+                    new FuseWords(build).of(finding);
             case TAPER_ENDS_LATE -> taperEnds(finding);
             case TAPER_SURGES ->
                     "The "

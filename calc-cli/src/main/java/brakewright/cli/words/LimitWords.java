@@ -46,6 +46,7 @@ public final class LimitWords {
             case PROTECTION_DISCHARGE_TRIP -> "discharge trip";
             case CONTROLLER_PACK_RATING -> "controller (pack)";
             case MAIN_FUSE -> "main fuse";
+            case FUSE_VOLTAGE_RATING -> "fuse voltage rating";
             case MAIN_WIRE -> "main wire";
             case MAIN_PLUG -> "main plug";
             case TEMPERATURE_WINDOW -> "temperature window";
@@ -104,6 +105,7 @@ public final class LimitWords {
             case PROTECTION_DISCHARGE_TRIP -> "the protection's discharge trip";
             case CONTROLLER_PACK_RATING -> "the controllers' pack rating";
             case MAIN_FUSE -> "the main fuse";
+            case FUSE_VOLTAGE_RATING -> "the fuse's voltage rating";
             case MAIN_WIRE -> "the main wire";
             case MAIN_PLUG -> "the main plug";
             case TEMPERATURE_WINDOW -> "the cells' temperature window";

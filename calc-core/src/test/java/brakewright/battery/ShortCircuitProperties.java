@@ -1,0 +1,87 @@
+package brakewright.battery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.spec.AnyBuild;
+import brakewright.spec.Battery;
+import brakewright.spec.Builds;
+import brakewright.spec.Joined;
+import brakewright.spec.Joining;
+import brakewright.spec.Pack;
+import java.util.List;
+import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.domains.Domain;
+
+@Tag("law")
+@Domain(AnyBuild.class)
+class ShortCircuitProperties {
+
+    private static final double ROUNDING = 1e-12;
+
+    /** 12 cells of 4.2 V; 12/4 of 16 mΩ, times 0.8 where warm and 0.6 for the first instant. */
+    @Example
+    void aBoardsFuseMeetsTwoThousandAmperes() {
+        ShortCircuit fault = new ShortCircuit(Builds.trailBoard().battery());
+        assertThat(fault.voltage()).isCloseTo(50.4, within(1e-9));
+        assertThat(fault.current()).isCloseTo(50.4 / 0.02304, within(1e-6));
+        assertThat(fault.currentThrough(0)).isEqualTo(fault.current());
+    }
+
+    @Property
+    void twoEqualPacksInParallelDriveTwiceTheCurrentAndEachFuseMeetsThatOfOne(@ForAll Pack pack) {
+        var voltage = pack.cell().openCircuitVoltage();
+        Assume.that(voltage.at(1.0) > voltage.at(0.0) + 1e-3);
+        ShortCircuit one = new ShortCircuit(Battery.of(pack));
+        ShortCircuit two = new ShortCircuit(joined(pack, Joining.PARALLEL));
+        assertThat(two.voltage()).isEqualTo(one.voltage());
+        assertThat(two.current()).isEqualTo(2.0 * one.current());
+        assertThat(two.currentThrough(1)).isEqualTo(one.current());
+    }
+
+    @Property
+    void twoEqualPacksInSeriesDriveTheCurrentOfOneAtTwiceTheVoltage(@ForAll Pack pack) {
+        ShortCircuit one = new ShortCircuit(Battery.of(pack));
+        ShortCircuit two = new ShortCircuit(joined(pack, Joining.SERIES));
+        assertThat(two.voltage()).isEqualTo(2.0 * one.voltage());
+        assertThat(two.current()).isEqualTo(one.current());
+        assertThat(two.currentThrough(0)).isEqualTo(one.current());
+    }
+
+    private static Battery joined(Pack pack, Joining joining) {
+        Battery alone = Battery.of(pack);
+        return new Battery(List.of(pack, pack), joining, alone.trunk(), 0.0);
+    }
+
+    @Property
+    void aFuseMeetsAllThatItsPackFeedsAndAllThatTheOthersFeed(@ForAll Joined joined) {
+        Assume.that(joined.battery().joining() == Joining.PARALLEL);
+        ShortCircuit fault = new ShortCircuit(joined.battery());
+        double sum = 0.0;
+        for (int k = 0; k < joined.battery().packs().size(); k++) {
+            double own =
+                    new ShortCircuit(Battery.of(joined.battery().packs().get(k))).current();
+            sum += own;
+            assertThat(fault.currentThrough(k))
+                    .isGreaterThanOrEqualTo(own * (1.0 - ROUNDING))
+                    .isGreaterThanOrEqualTo((fault.current() - own) * (1.0 - ROUNDING))
+                    .isLessThanOrEqualTo(fault.current() * (1.0 + ROUNDING));
+        }
+        assertThat(sum).isCloseTo(fault.current(), within(ROUNDING * sum));
+    }
+
+    /** It is an upper bound of what the pack drives at any charge and temperature. */
+    @Property
+    void noChargeOrTemperatureDrivesMore(@ForAll Pack pack) {
+        PackModel model = new PackModel(pack);
+        double most = new ShortCircuit(Battery.of(pack)).current();
+        for (double charge : new double[] {0.0, 0.3, 0.6, 0.9, 1.0}) {
+            double now = model.openCircuitVoltage(charge) / model.resistance(charge, 60.0);
+            assertThat(now).isLessThan(most);
+        }
+    }
+}
