@@ -193,8 +193,14 @@ class Pack:
 
 
 def wiring(inputs, prefix, margins):
-    """What fuse, wire and plug carry."""
+    """What fuse, wire and plug carry; wire less in a deck warmer than the 30 C of its ampacity.
+
+    Insulation for 105 C: heat that leaves goes with the difference to the air, heat that is made
+    with the square of the current.
+    """
     bounds = {}
+    deck = inputs["use.deck_temperature"]["value"]
+    cooled = math.sqrt(max(0.0, 105 - deck) / (105 - 30))
     for name, key, margin in (
         ("main-fuse", "fuse", "fuse"),
         ("main-wire", "wire_ampacity", "rating"),
@@ -202,6 +208,8 @@ def wiring(inputs, prefix, margins):
     ):
         if prefix + key in inputs:
             bounds[name] = (1 - margins[margin]) * inputs[prefix + key]["value"]
+    if "main-wire" in bounds:
+        bounds["main-wire"] *= cooled
     return bounds
 
 

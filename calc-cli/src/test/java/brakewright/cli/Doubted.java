@@ -48,7 +48,7 @@ record Doubted(Build build, List<Uncertain> inputs) implements Variation {
                         0.75,
                         0.2,
                         use.speedMax(),
-                        new Climate(use.climate().ambientC(), cells, cells, 0.0),
+                        new Climate(use.climate().ambientC(), cells, cells, 0.0, 30.0),
                         use.slope(),
                         use.slopeLength(),
                         use.riding(),

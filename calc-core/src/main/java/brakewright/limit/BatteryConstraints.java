@@ -87,7 +87,7 @@ final class BatteryConstraints {
             PackModel pack = model.packs().get(k);
             GreatestShare share = shares.get(k);
             List<PackConstraint> own =
-                    which.of(new PackConstraints(pack, build.use().effort(), build.margins()), k);
+                    which.of(new PackConstraints(pack, build.use(), build.margins()), k);
             for (PackConstraint constraint : own) {
                 all.add(build.battery().isOnePack() ? constraint : ofBranch(constraint, share, k));
             }
@@ -113,7 +113,11 @@ final class BatteryConstraints {
                         Input.CONTROLLER_PACK_CURRENT_RATING,
                         Input.MARGINS_RATING));
         all.addAll(
-                PartRating.wiring(build.battery().trunk(), build.margins(), WiringInputs.OF_TRUNK));
+                PartRating.wiring(
+                        build.battery().trunk(),
+                        build.use().climate().deckC(),
+                        build.margins(),
+                        WiringInputs.OF_TRUNK));
         return all;
     }
 }

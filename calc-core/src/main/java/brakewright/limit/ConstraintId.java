@@ -74,8 +74,12 @@ public enum ConstraintId {
             "the main fuse must be able to break the voltage of a full pack",
             Signal.DANGER,
             Margin.NONE),
-    /** The main conductors' ampacity. */
-    MAIN_WIRE("main-wire", "the main conductors' ampacity", Signal.WARNING, Margin.KEPT),
+    /** The main conductors' ampacity in the air of the deck. */
+    MAIN_WIRE(
+            "main-wire",
+            "the main conductors' ampacity in the air of the deck",
+            Signal.WARNING,
+            Margin.KEPT),
     /** The main plug's continuous rating. */
     MAIN_PLUG("main-plug", "the main plug's continuous rating", Signal.WARNING, Margin.KEPT),
     /** The cell temperatures at which the current is permitted. */

@@ -48,6 +48,6 @@ public final class OnePack {
     }
 
     private static PackConstraints constraints(Build build, BatteryModel alone) {
-        return new PackConstraints(alone.packs().get(0), build.use().effort(), build.margins());
+        return new PackConstraints(alone.packs().get(0), build.use(), build.margins());
     }
 }

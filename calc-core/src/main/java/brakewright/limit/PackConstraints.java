@@ -7,6 +7,7 @@ import brakewright.spec.Input;
 import brakewright.spec.Margins;
 import brakewright.spec.Protection;
 import brakewright.spec.PulseRating;
+import brakewright.spec.Use;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -18,13 +19,15 @@ final class PackConstraints {
     private final PackModel model;
     private final Cell cell;
     private final Effort effort;
+    private final double deckC;
     private final Margins margins;
     private final Protection protection;
 
-    PackConstraints(PackModel model, Effort effort, Margins margins) {
+    PackConstraints(PackModel model, Use use, Margins margins) {
         this.model = model;
         this.cell = model.pack().cell();
-        this.effort = effort;
+        this.effort = use.effort();
+        this.deckC = use.climate().deckC();
         this.margins = margins;
         this.protection = model.pack().protection();
     }
@@ -64,7 +67,7 @@ final class PackConstraints {
                 ConstraintId.PROTECTION_CHARGE_TRIP,
                 protection.chargeTrip(),
                 Input.PROTECTION_CHARGE_TRIP);
-        all.addAll(PartRating.wiring(model.pack().wiring(), margins, WiringInputs.OF_PACK));
+        all.addAll(PartRating.wiring(model.pack().wiring(), deckC, margins, WiringInputs.OF_PACK));
         all.add(
                 new TemperatureWindow(
                         rating, cell.charging()::shareAt, Input.CELL_CHARGE_TEMPERATURE));
@@ -98,7 +101,7 @@ final class PackConstraints {
                 ConstraintId.PROTECTION_DISCHARGE_TRIP,
                 protection.dischargeTrip(),
                 Input.PROTECTION_DISCHARGE_TRIP);
-        all.addAll(PartRating.wiring(model.pack().wiring(), margins, WiringInputs.OF_PACK));
+        all.addAll(PartRating.wiring(model.pack().wiring(), deckC, margins, WiringInputs.OF_PACK));
         all.add(
                 new TemperatureWindow(
                         rating,

@@ -57,7 +57,8 @@ record PartRating(
     }
 
     /** What the parts of a wiring that are described may carry. */
-    static List<PackConstraint> wiring(Wiring wiring, Margins margins, WiringInputs inputs) {
+    static List<PackConstraint> wiring(
+            Wiring wiring, double deckC, Margins margins, WiringInputs inputs) {
         List<PackConstraint> all = new ArrayList<>();
         wiring.fuseRating()
                 .ifPresent(
@@ -72,26 +73,24 @@ record PartRating(
                                                 Input.MARGINS_FUSE)));
         wiring.wireAmpacity()
                 .ifPresent(
-                        rating ->
+                        ampacity ->
                                 all.add(
-                                        part(
-                                                ConstraintId.MAIN_WIRE,
-                                                rating,
-                                                margins,
+                                        new WireAmpacity(
+                                                ampacity,
+                                                deckC,
+                                                margins.rating(),
                                                 inputs.wireAmpacity())));
         wiring.plugRating()
                 .ifPresent(
                         rating ->
                                 all.add(
-                                        part(
+                                        new PartRating(
                                                 ConstraintId.MAIN_PLUG,
                                                 rating,
-                                                margins,
-                                                inputs.plugRating())));
+                                                1,
+                                                margins.rating(),
+                                                inputs.plugRating(),
+                                                Input.MARGINS_RATING)));
         return all;
-    }
-
-    private static PartRating part(ConstraintId id, double rating, Margins margins, Input input) {
-        return new PartRating(id, rating, 1, margins.rating(), input, Input.MARGINS_RATING);
     }
 }

@@ -232,7 +232,7 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                                                 climate.ambientC(),
                                                 coldestC,
                                                 Math.max(coldestC, climate.warmestPackC()),
-                                                climate.altitude()));
+                                                climate.altitude(), climate.deckC()));
                     });
         }
 

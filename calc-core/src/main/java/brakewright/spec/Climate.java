@@ -7,8 +7,14 @@ package brakewright.spec;
  * @param coldestPackC coldest cells in use [°C], from −40 to 80
  * @param warmestPackC warmest cells in use [°C], from {@code coldestPackC} to 80
  * @param altitude above sea level [m], from −500 to 9000
+ * @param deckC air around the wires, inside a deck that is closed [°C], from −40 to 120
  */
-public record Climate(double ambientC, double coldestPackC, double warmestPackC, double altitude) {
+public record Climate(
+        double ambientC,
+        double coldestPackC,
+        double warmestPackC,
+        double altitude,
+        double deckC) {
 
     /**
      * Validates the climate.
@@ -20,5 +26,6 @@ public record Climate(double ambientC, double coldestPackC, double warmestPackC,
         Require.within("coldest pack", coldestPackC, -40.0, 80.0, "°C");
         Require.within("warmest pack", warmestPackC, coldestPackC, 80.0, "°C");
         Require.within("altitude", altitude, -500.0, 9000.0, "m");
+        Require.within("deck temperature", deckC, -40.0, 120.0, "°C");
     }
 }

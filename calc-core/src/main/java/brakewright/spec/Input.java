@@ -205,6 +205,8 @@ public enum Input {
     USE_SPEED_MAX("use.speed_max", "m/s"),
     /** {@code use.ambient}. */
     USE_AMBIENT("use.ambient", "degC"),
+    /** {@code use.deck_temperature}. */
+    USE_DECK_TEMPERATURE("use.deck_temperature", "degC"),
     /** {@code use.pack_temperature}. */
     USE_PACK_TEMPERATURE("use.pack_temperature", "degC"),
     /** {@code use.altitude}. */

@@ -220,11 +220,12 @@ class DerivationProperties {
         for (Build build : builds()) {
             constraints(build, 0.5, 25.0).forEach(each -> found.add(each.id()));
         }
-        // What the settings leave of the brake is asked in a review; no limit rests on it.
+        // What the settings leave of the brake and what a fuse breaks is asked in a review.
         assertThat(found)
                 .isEqualTo(
                         EnumSet.complementOf(
                                 EnumSet.of(
+                                        ConstraintId.FUSE_VOLTAGE_RATING,
                                         ConstraintId.REMAINING_BRAKE,
                                         ConstraintId.WANTED_DECELERATION)));
     }

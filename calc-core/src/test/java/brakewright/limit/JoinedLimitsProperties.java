@@ -197,8 +197,8 @@ class JoinedLimitsProperties {
                 new Wiring(
                         OptionalDouble.empty(),
                         FuseBreaking.UNKNOWN,
-                        OptionalDouble.of(1e-3),
-                        OptionalDouble.empty());
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(1e-3));
         Build build =
                 Builds.withMargins(
                         Builds.withBattery(
@@ -208,7 +208,7 @@ class JoinedLimitsProperties {
                         Builds.NO_MARGINS);
         Limit discharge = packDischarge(build).staticPart(25.0);
         assertThat(discharge.value()).isEqualTo(1e-3);
-        assertThat(discharge.binding().id()).isEqualTo(ConstraintId.MAIN_WIRE);
+        assertThat(discharge.binding().id()).isEqualTo(ConstraintId.MAIN_PLUG);
         assertThat(discharge.binding().pack()).isZero();
     }
 
@@ -315,7 +315,7 @@ class JoinedLimitsProperties {
         BatteryModel model = new BatteryModel(build.battery());
         for (int k = 0; k < model.packs().size(); k++) {
             PackModel pack = model.packs().get(k);
-            PackConstraints own = new PackConstraints(pack, build.use().effort(), build.margins());
+            PackConstraints own = new PackConstraints(pack, build.use(), build.margins());
             double current = whole * model.share(k, charge, temperature);
             for (PackConstraint each : taking ? taking(own, build, model, k) : own.giving()) {
                 double permitted = each.limitAt(model.chargeOf(k, charge), temperature);

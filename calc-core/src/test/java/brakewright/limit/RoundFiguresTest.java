@@ -7,7 +7,9 @@ import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
+import brakewright.spec.Climate;
 import brakewright.spec.Effort;
+import brakewright.spec.FuseBreaking;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
@@ -84,6 +86,47 @@ class RoundFiguresTest {
         assertThat(limitOf(taking, ConstraintId.VOLTAGE_CEILING)).isCloseTo(25.0, ROUNDING);
         assertThat(limitOf(taking.sustained(), ConstraintId.VOLTAGE_CEILING))
                 .isCloseTo(12.5, ROUNDING);
+    }
+
+    /** Insulation for 105 °C: of 75 K to air of 30 °C there are 48 left at 57 °C, √0.64 of it. */
+    @ParameterizedTest(name = "in air of {0} °C")
+    @CsvSource({"30, 100", "57, 80", "86.25, 50", "105, 0", "110, 0", "-3, 120"})
+    void aWireBearsLessInAWarmDeck(double deckC, double permitted) {
+        Build build = fedBy(Builds.flatCell(3.75, 0.02, 3.0, 4.25));
+        Climate climate = new Climate(20.0, 25.0, 25.0, 0.0, deckC);
+        Wiring wire =
+                new Wiring(
+                        OptionalDouble.empty(),
+                        FuseBreaking.UNKNOWN,
+                        OptionalDouble.of(100.0),
+                        OptionalDouble.empty());
+        Limits limits =
+                Limits.of(
+                        Builds.withMargins(
+                                Builds.withUse(
+                                        Builds.withBattery(build, wired(build, wire)),
+                                        build.use().withClimate(climate)),
+                                Builds.NO_MARGINS));
+        assertThat(limitOf(limits.packDischarge(), ConstraintId.MAIN_WIRE))
+                .isCloseTo(permitted, within(1e-9));
+        assertThat(limitOf(limits.packRegen(), ConstraintId.MAIN_WIRE))
+                .isCloseTo(permitted, within(1e-9));
+    }
+
+    private static Battery wired(Build build, Wiring wiring) {
+        Pack pack = build.battery().packs().get(0);
+        return Battery.of(
+                new Pack(
+                        pack.cell(),
+                        pack.series(),
+                        pack.parallel(),
+                        pack.jointResistance(),
+                        pack.resistanceSpread(),
+                        pack.temperatureC(),
+                        pack.toAir(),
+                        pack.joinedAt(),
+                        pack.protection(),
+                        wiring));
     }
 
     @Test

@@ -247,7 +247,7 @@ class DrivingOutsideTest {
                         from,
                         to,
                         10.0,
-                        new Climate(15.0, 25.0, 25.0, 0.0),
+                        new Climate(15.0, 25.0, 25.0, 0.0, 30.0),
                         0.1,
                         100.0,
                         new Riding(5.0, 0.0, 0.0, 0.0, Optional.empty()),

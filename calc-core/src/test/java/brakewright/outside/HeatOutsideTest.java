@@ -1,5 +1,6 @@
 package brakewright.outside;
 
+import brakewright.limit.AmbientCorrection;
 import brakewright.machine.Copper;
 import brakewright.machine.WindingHeat;
 import brakewright.spec.MotorHeat;
@@ -23,6 +24,11 @@ class HeatOutsideTest {
     @OutsideCheck(quantity = "correction of resistance to 20 C", source = "cable-standard")
     void agreesWithTheCableStandard(OutsideCase check) {
         check.agreesWith(1.0 / Copper.resistanceFactor(check.in("temperature")));
+    }
+
+    @OutsideCheck(quantity = "ampacity in warmer air", source = "ambient-correction")
+    void agreesWithTheElectricalCodesFactors(OutsideCase check) {
+        check.agreesWith(AmbientCorrection.factor(check.in("insulation"), check.in("air")));
     }
 
     @OutsideCheck(quantity = "continuous current", source = "small-motor-sheet")

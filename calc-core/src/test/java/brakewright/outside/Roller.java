@@ -171,7 +171,7 @@ record Roller(
                         1.0,
                         0.0,
                         speedMax,
-                        new Climate(15.0, 25.0, 25.0, 0.0),
+                        new Climate(15.0, 25.0, 25.0, 0.0, 30.0),
                         0.1,
                         100.0,
                         bench.use().riding(),

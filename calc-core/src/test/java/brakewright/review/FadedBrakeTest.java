@@ -58,7 +58,7 @@ class FadedBrakeTest {
                                 charge,
                                 use.chargeTo(),
                                 use.speedMax(),
-                                new Climate(20.0, 25.0, 25.0, 300.0),
+                                new Climate(20.0, 25.0, 25.0, 300.0, 30.0),
                                 use.slope(),
                                 use.slopeLength(),
                                 use.riding(),

@@ -213,7 +213,7 @@ class ReviewProperties {
                         use.chargeFrom(),
                         use.chargeTo(),
                         use.speedMax(),
-                        new Climate(use.climate().ambientC(), temperature, temperature, 0.0),
+                        new Climate(use.climate().ambientC(), temperature, temperature, 0.0, 30.0),
                         use.slope(),
                         use.slopeLength(),
                         use.riding(),

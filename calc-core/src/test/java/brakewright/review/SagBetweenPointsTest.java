@@ -37,7 +37,7 @@ class SagBetweenPointsTest {
                                         1.0,
                                         0.0,
                                         use.speedMax(),
-                                        new Climate(20.0, 25.0, 40.0, 300.0),
+                                        new Climate(20.0, 25.0, 40.0, 300.0, 30.0),
                                         use.slope(),
                                         use.slopeLength(),
                                         use.riding(),

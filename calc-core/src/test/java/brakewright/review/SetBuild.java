@@ -104,7 +104,7 @@ public final class SetBuild extends DomainContextBase {
                                         climate.ambientC(),
                                         tame.coldestC,
                                         25.0,
-                                        climate.altitude()),
+                                        climate.altitude(), 30.0),
                                 use.slope(),
                                 use.slopeLength(),
                                 use.riding(),

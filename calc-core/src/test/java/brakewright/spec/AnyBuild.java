@@ -180,8 +180,14 @@ public final class AnyBuild extends AnyBattery {
     }
 
     private Arbitrary<Climate> climates() {
-        return Combinators.combine(between(-20.0, 45.0), between(-15.0, 25.0), between(0.0, 40.0))
-                .as((air, coldest, warmer) -> new Climate(air, coldest, coldest + warmer, 500.0));
+        return Combinators.combine(
+                        between(-20.0, 45.0),
+                        between(-15.0, 25.0),
+                        between(0.0, 40.0),
+                        between(10.0, 90.0))
+                .as(
+                        (air, coldest, warmer, deck) ->
+                                new Climate(air, coldest, coldest + warmer, 500.0, deck));
     }
 
     private Arbitrary<Effort> efforts() {

@@ -102,6 +102,11 @@ final class Resolver {
     }
 
     private void completeUse() {
+        double rise = inputs.tableDefault("use.deck_rise").value();
+        inputs.derive(
+                Input.USE_DECK_TEMPERATURE,
+                inputs.number(Input.USE_AMBIENT) + rise,
+                Plain.number(rise) + " K above use.ambient, our own choice");
         double temperature = packs.get(0).inputs().number(Input.PACK_TEMPERATURE);
         inputs.derive(
                 Input.USE_PACK_TEMPERATURE,

@@ -604,6 +604,13 @@ final class Schema {
                         60,
                         "20 °C"),
                 entry(
+                        Input.USE_DECK_TEMPERATURE,
+                        Kind.quantity(Dimension.TEMPERATURE),
+                        OPTIONAL,
+                        -40,
+                        120,
+                        "50 °C"),
+                entry(
                         Input.USE_PACK_TEMPERATURE,
                         Kind.pair(Dimension.TEMPERATURE),
                         OPTIONAL,
