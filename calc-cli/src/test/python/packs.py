@@ -143,9 +143,10 @@ class Pack:
 
         The pulse rating holds only where braking at the lasting one is over in the pulse time.
         """
-        always = self.parallel * self["cell.charge_current"] / self.strongest
+        each = (1 - margins["cell"]) * self.parallel / self.strongest
+        always = each * self["cell.charge_current"]
         rating = self.rating("charge", lasting(always))
-        bounds = {"cell-charge-rating": self.parallel * rating / self.strongest}
+        bounds = {"cell-charge-rating": each * rating}
         if "protection.charge_trip" in self:
             bounds["protection-charge-trip"] = (1 - margins["trip"]) * self[
                 "protection.charge_trip"
@@ -163,7 +164,8 @@ class Pack:
     def give_fixed(self, temperature, duration, margins):
         """What the pack by itself may give whatever its charge state."""
         rating = self.rating("discharge", duration)
-        bounds = {"cell-discharge-rating": self.parallel * rating / self.strongest}
+        left = 1 - margins["cell"]
+        bounds = {"cell-discharge-rating": left * self.parallel * rating / self.strongest}
         if "protection.discharge_trip" in self:
             bounds["protection-discharge-trip"] = (1 - margins["trip"]) * self[
                 "protection.discharge_trip"

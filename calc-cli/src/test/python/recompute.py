@@ -53,7 +53,8 @@ class Vehicle:
         self.density = None
         self.pack_temperature = self.battery.temperature
         self.margins = {
-            name: self["margins." + name] for name in ("trip", "rating", "fuse", "overvoltage")
+            name: self["margins." + name]
+            for name in ("trip", "rating", "cell", "fuse", "overvoltage")
         }
         self.ambient = self["use.ambient"]
         self.motors = self["drive.motors"]

@@ -5,14 +5,18 @@ import brakewright.spec.Input;
 import java.util.List;
 
 /**
- * The strongest cell of a group may carry its maker's rating: {@code P·i/k}.
+ * The strongest cell of a group may carry its maker's rating less a margin: {@code (1 − m)·P·i/k}.
+ *
+ * <p>Makers rate single cells in open air; in a closed deck less heat leaves. The margin is kept
+ * from pulse ratings, too: a pulse in a ride finds cells that are warm already.
  *
  * @param id charge or discharge
  * @param model the pack
  * @param rating of one cell [A]
+ * @param margin share of the rating kept free [1]
  * @param input where the rating was given
  */
-record CellRating(ConstraintId id, PackModel model, double rating, Input input)
+record CellRating(ConstraintId id, PackModel model, double rating, double margin, Input input)
         implements PackConstraint {
 
     @Override
@@ -22,7 +26,7 @@ record CellRating(ConstraintId id, PackModel model, double rating, Input input)
 
     @Override
     public double limitAt(double charge, double temperatureC) {
-        return model.pack().parallel() * rating / model.strongestShare();
+        return (1.0 - margin) * model.pack().parallel() * rating / model.strongestShare();
     }
 
     @Override
@@ -34,9 +38,11 @@ record CellRating(ConstraintId id, PackModel model, double rating, Input input)
                 input,
                 List.of(share),
                 new Derivation(
-                        "P·i/k",
-                        "the cell maker's rating for each of P cells; the strongest carries k",
+                        "(1 − m)·P·i/k",
+                        "the cell maker's rating for each of P cells, less a margin; the strongest"
+                                + " carries k",
                         List.of(
+                                PackTerms.cellMargin(margin),
                                 PackTerms.parallel(model),
                                 Term.given("i", "rating of one cell", rating, "A", input),
                                 share.result())));

@@ -2,12 +2,12 @@ package brakewright.limit;
 
 /** What can hold a limit down. */
 public enum ConstraintId {
-    /** The maker's charge current, divided among unequal cells. */
+    /** The maker's charge current less a margin, divided among unequal cells. */
     CELL_CHARGE_RATING(
             "cell-charge-rating",
-            "the maker's charge current, divided among unequal cells",
+            "the maker's charge current less a margin, divided among unequal cells",
             Signal.WARNING,
-            Margin.NONE),
+            Margin.KEPT),
     /** A charged cell must stay below its charging limit voltage. */
     VOLTAGE_CEILING(
             "voltage-ceiling",
@@ -32,12 +32,12 @@ public enum ConstraintId {
             "the charged pack must stay below the controller's voltage rating",
             Signal.DANGER,
             Margin.KEPT),
-    /** The maker's discharge current, divided among unequal cells. */
+    /** The maker's discharge current less a margin, divided among unequal cells. */
     CELL_DISCHARGE_RATING(
             "cell-discharge-rating",
-            "the maker's discharge current, divided among unequal cells",
+            "the maker's discharge current less a margin, divided among unequal cells",
             Signal.WARNING,
-            Margin.NONE),
+            Margin.KEPT),
     /** A loaded cell must stay above its cut-off voltage. */
     VOLTAGE_FLOOR(
             "voltage-floor",
@@ -186,7 +186,7 @@ public enum ConstraintId {
     /**
      * Returns whether the limit that this constraint forms lies below the bare rating by a margin.
      *
-     * @return false for the cells' own ratings and voltages, heat, and what the rider bears
+     * @return false for the cells' own voltages, heat, and what the rider bears
      */
     public boolean keepsMargin() {
         return margin == Margin.KEPT;

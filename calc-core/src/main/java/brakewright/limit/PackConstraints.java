@@ -121,6 +121,7 @@ final class PackConstraints {
                         ConstraintId.CELL_CHARGE_RATING,
                         model,
                         cell.chargeCurrent(),
+                        margins.cell(),
                         Input.CELL_CHARGE_CURRENT);
         OptionalDouble pulse =
                 cell.pulse()
@@ -135,6 +136,7 @@ final class PackConstraints {
                         ConstraintId.CELL_CHARGE_RATING,
                         model,
                         pulse.getAsDouble(),
+                        margins.cell(),
                         Input.CELL_CHARGE_PULSE)
                 : always;
     }
@@ -150,11 +152,13 @@ final class PackConstraints {
                         ConstraintId.CELL_DISCHARGE_RATING,
                         model,
                         pulse.getAsDouble(),
+                        margins.cell(),
                         Input.CELL_DISCHARGE_PULSE)
                 : new CellRating(
                         ConstraintId.CELL_DISCHARGE_RATING,
                         model,
                         cell.dischargeCurrent(),
+                        margins.cell(),
                         Input.CELL_DISCHARGE_CURRENT);
     }
 

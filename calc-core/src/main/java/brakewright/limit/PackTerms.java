@@ -31,6 +31,11 @@ final class PackTerms {
         return Term.given("m", "margin per cell", margin, "V", Input.MARGINS_OVERVOLTAGE);
     }
 
+    /** The margin of a cell's current rating. */
+    static Term cellMargin(double margin) {
+        return Term.given("m", "margin in a closed deck", margin, "", Input.MARGINS_CELL);
+    }
+
     static Term openCircuitVoltage(PackModel model, double charge) {
         return Term.given(
                 "u",

@@ -239,6 +239,8 @@ public enum Input {
     MARGINS_TRIP("margins.trip", "1"),
     /** {@code margins.rating}. */
     MARGINS_RATING("margins.rating", "1"),
+    /** {@code margins.cell}. */
+    MARGINS_CELL("margins.cell", "1"),
     /** {@code margins.fuse}. */
     MARGINS_FUSE("margins.fuse", "1"),
     /** {@code margins.overvoltage}. */

@@ -9,6 +9,7 @@ package brakewright.spec;
  * @param overvoltage below a cell-voltage trip [V], not negative
  * @param controllerVoltage share of the controller's voltage rating [1], from 0 to below 1
  * @param grip share of the grip [1], from 0 to below 1
+ * @param cell share of the cells' current ratings, which are found in open air [1], from 0 to below 1
  */
 public record Margins(
         double trip,
@@ -16,7 +17,8 @@ public record Margins(
         double fuse,
         double overvoltage,
         double controllerVoltage,
-        double grip) {
+        double grip,
+        double cell) {
 
     /**
      * Validates the margins.
@@ -30,5 +32,6 @@ public record Margins(
         Require.within("over-voltage margin", overvoltage, 0.0, 1.0, "V");
         Require.within("controller-voltage margin", controllerVoltage, 0.0, 0.9, "");
         Require.within("grip margin", grip, 0.0, 0.9, "");
+        Require.within("cell margin", cell, 0.0, 0.9, "");
     }
 }

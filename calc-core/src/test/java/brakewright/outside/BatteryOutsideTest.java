@@ -223,7 +223,7 @@ class BatteryOutsideTest {
                         Builds.pack(Builds.trailBoard()).wiring());
         Build build =
                 Builds.withMargins(
-                        bench(pack), new Margins(0.0, 0.0, 0.0, check.in("margin"), 0.0, 0.0));
+                        bench(pack), new Margins(0.0, 0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0));
         check.agreesWith(Limits.of(build).highVoltageTaper().value().orElseThrow().ends());
     }
 
@@ -248,7 +248,7 @@ class BatteryOutsideTest {
                                 OptionalDouble.empty()));
         Build build =
                 Builds.withMargins(
-                        bench(pack), new Margins(0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0));
+                        bench(pack), new Margins(0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0, 0.0));
         check.agreesWith(limitOf(Limits.of(build).packDischarge(), ConstraintId.MAIN_FUSE, ROOM_C));
     }
 

@@ -206,6 +206,7 @@ public final class AnyBuild extends AnyBattery {
                         between(0.0, 0.4),
                         between(0.0, 0.1),
                         between(0.0, 0.3),
+                        between(0.0, 0.4),
                         between(0.0, 0.4))
                 .as(Margins::new);
     }

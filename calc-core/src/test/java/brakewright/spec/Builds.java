@@ -9,7 +9,7 @@ import java.util.function.UnaryOperator;
 public final class Builds {
 
     /** No margin anywhere: a limit is the rating itself. */
-    public static final Margins NO_MARGINS = new Margins(0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
+    public static final Margins NO_MARGINS = new Margins(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
 
     private Builds() {}
 
@@ -103,7 +103,7 @@ public final class Builds {
                         400.0,
                         new Riding(6.0, 0.0, 3.0, 0.0005, Optional.empty()),
                         new Effort(20.0, 6.0, 0.8, 0.2)),
-                new Margins(0.2, 0.1, 0.25, 0.03, 0.1, 0.2),
+                new Margins(0.2, 0.1, 0.25, 0.03, 0.1, 0.2, 0.1),
                 new Criteria(2.0, 3.5, 0.12, OptionalDouble.of(20_000.0)),
                 Settings.NONE);
     }
@@ -190,7 +190,7 @@ public final class Builds {
                         new Riding(
                                 5.0, 2.0, 8.0, 0.002, Optional.of(new Riding.Measured(70.0, 4.5))),
                         new Effort(60.0, 8.0, 1.0, 0.2)),
-                new Margins(0.2, 0.1, 0.25, 0.05, 0.05, 0.2),
+                new Margins(0.2, 0.1, 0.25, 0.05, 0.05, 0.2, 0.2),
                 new Criteria(2.5, 5.0, 0.08, OptionalDouble.empty()),
                 Settings.NONE);
     }

@@ -203,7 +203,8 @@ final class BuildAssembler {
                 values.number(Input.MARGINS_FUSE),
                 values.number(Input.MARGINS_OVERVOLTAGE),
                 values.number(Input.MARGINS_CONTROLLER_VOLTAGE),
-                values.number(Input.MARGINS_GRIP));
+                values.number(Input.MARGINS_GRIP),
+                values.number(Input.MARGINS_CELL));
     }
 
     private Criteria criteria() {

@@ -698,6 +698,7 @@ final class Schema {
                         "16 km/h"),
                 entry(Input.MARGINS_TRIP, Kind.RATIO, OPTIONAL, 0, 0.9, "10 %"),
                 entry(Input.MARGINS_RATING, Kind.RATIO, OPTIONAL, 0, 0.9, "10 %"),
+                entry(Input.MARGINS_CELL, Kind.RATIO, OPTIONAL, 0, 0.9, "20 %"),
                 entry(Input.MARGINS_FUSE, Kind.RATIO, OPTIONAL, 0, 0.9, "25 %"),
                 entry(
                         Input.MARGINS_OVERVOLTAGE,

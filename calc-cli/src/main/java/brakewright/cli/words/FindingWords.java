@@ -294,15 +294,25 @@ public final class FindingWords {
                 + (low ? "above." : "below.");
     }
 
-    private static String vanishing(Finding finding) {
+    private String vanishing(Finding finding) {
         return switch (finding.constraint().orElseThrow()) {
             case PROTECTION_CHARGE_TRIP, PROTECTION_OVERVOLTAGE_TRIP ->
                     " The protection may open, and the electric brake vanishes.";
             case PROTECTION_DISCHARGE_TRIP, PROTECTION_UNDERVOLTAGE_TRIP ->
                     " The protection may open: drive and electric brake vanish together.";
             case CONTROLLER_VOLTAGE_RATING -> " The controller may fail, and the brake with it.";
+            case CELL_CHARGE_RATING, CELL_DISCHARGE_RATING -> closedDeck();
             default -> "";
         };
+    }
+
+    private String closedDeck() {
+        double margin = build.margins().cell();
+        return margin > 0.0
+                ? " Makers find that rating in open air; "
+                        + Numbers.percent(margin)
+                        + " is kept from it for a closed deck."
+                : "";
     }
 
     private static String hazard(Finding finding) {
