@@ -1153,13 +1153,20 @@ def too_narrow(needed, taper):
 
 def own_bounds(v, pack, charge, drawing, fixed_only=False):
     t = v.pack_temperature
+
+    def alone(current):
+        return v.braking_time(current, pack)
+
     if drawing:
         fixed = pack.give_fixed(t, v["use.hard_pull"], v.margins)
     else:  # by itself it takes all of the energy
-        fixed = pack.take_fixed(t, lambda current: v.braking_time(current, pack), v.margins)
+        fixed = pack.take_fixed(t, alone, v.margins)
     bounds = {k: b for k, b in fixed.items() if b is not NOTHING}
     if fixed_only:
         return bounds
+    at_charge = None if drawing else pack.take_at_charge(charge, alone, v.margins)
+    if at_charge is not None:
+        bounds["cell-charge-rating-at-charge"] = at_charge
     ends = pack.floors(v.margins) if drawing else pack.ceilings(v.margins)
     for name, end in ends.items():
         gap = (pack.group_voltage(charge, not drawing) - end) * (1 if drawing else -1)

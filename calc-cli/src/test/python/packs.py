@@ -113,7 +113,11 @@ class Pack:
     def find_knots(self):
         """Charge states between which both curves are straight."""
         knots = {0.0, 1.0}
-        for key in ("cell.open_circuit_voltage", "cell.resistance_by_charge"):
+        for key in (
+            "cell.open_circuit_voltage",
+            "cell.resistance_by_charge",
+            "cell.charge_current_by_charge",
+        ):
             knots.update(x for x, _ in self.get(key, []) if 0 < x < 1)
         return sorted(knots)
 
@@ -138,15 +142,17 @@ class Pack:
     def wiring(self, margins):
         return wiring(self.inputs, self.prefix + "wiring.", margins)
 
-    def take_fixed(self, temperature, lasting, margins):
-        """What the pack by itself may take whatever its charge state.
+    def take_rating(self, lasting, margins):
+        """What its cells are rated to take.
 
         The pulse rating holds only where braking at the lasting one is over in the pulse time.
         """
         each = (1 - margins["cell"]) * self.parallel / self.strongest
-        always = each * self["cell.charge_current"]
-        rating = self.rating("charge", lasting(always))
-        bounds = {"cell-charge-rating": each * rating}
+        return each * self.rating("charge", lasting(each * self["cell.charge_current"]))
+
+    def take_fixed(self, temperature, lasting, margins):
+        """What the pack by itself may take whatever its charge state."""
+        bounds = {"cell-charge-rating": self.take_rating(lasting, margins)}
         if "protection.charge_trip" in self:
             bounds["protection-charge-trip"] = (1 - margins["trip"]) * self[
                 "protection.charge_trip"
@@ -174,6 +180,13 @@ class Pack:
         low, high = self["cell.discharge_temperature"]
         bounds["temperature-window"] = NOTHING if low <= temperature <= high else 0.0
         return bounds
+
+    def take_at_charge(self, charge, lasting, margins):
+        """The charge rating at a charge state, where it holds only up to one; None otherwise."""
+        key = "cell.charge_current_by_charge"
+        if key not in self or all(share == 1 for _, share in self[key]):
+            return None
+        return line_through(self[key], charge) * self.take_rating(lasting, margins)
 
     def ceilings(self, margins):
         """Highest cell voltage that each bound permits."""
@@ -385,10 +398,22 @@ class Battery:
             bounds.update(wiring(self.inputs, "battery.", margins))
         return bounds
 
-    def gaps(self, taking, temperature, margins, seconds=PULSE):
-        """Bounds that depend on the charge state, as voltage gap(s) and resistance(s) of each."""
+    def gaps(self, taking, temperature, margins, lasting, seconds=PULSE):
+        """Bounds that depend on the charge state, as voltage gap(s) and resistance(s) of each.
+
+        A rating that depends on it stands for a gap, with the pack's share for a resistance.
+        """
         result = {}
         for i, pack in enumerate(self.packs):
+            share = self.greatest_share(i, self.temperature)
+            own_lasting = lambda current, w=share: lasting(current / w)
+            if taking and pack.take_at_charge(0.5, own_lasting, margins) is not None:
+                result[self.label("cell-charge-rating-at-charge", i)] = (
+                    lambda s, i=i, pack=pack, last=own_lasting: pack.take_at_charge(
+                        self.own_charges(s)[i], last, margins
+                    ),
+                    lambda s, i=i: self.share(i, s, temperature),
+                )
             ends = pack.ceilings(margins) if taking else pack.floors(margins)
             for name, end in ends.items():
                 result[self.label(name, i)] = (
@@ -407,6 +432,10 @@ class Battery:
         result = {}
         for i, pack in enumerate(self.packs):
             bounds = pack.ceilings(margins) if taking else pack.floors(margins)
+            if not taking and "protection.cell_undervoltage_trip" not in pack:
+                # nothing opens before the cells are empty for good: the taper ends no lower
+                usual = pack.get("cell.taper_floor", 0.0)
+                bounds["voltage-floor"] = max(bounds["voltage-floor"], usual)
             for name, cell in bounds.items():
                 result[self.label(name, i)] = self.voltage_where(i, pack.mean_voltage(cell, taking))
         return result

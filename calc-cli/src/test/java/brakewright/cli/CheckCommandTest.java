@@ -385,13 +385,13 @@ class CheckCommandTest {
                         .findFirst()
                         .orElseThrow();
         Map<String, Object> sent = JsonMaps.object(full, "proposed");
-        assertThat(JsonMaps.number(sent, "current_A")).isCloseTo(12.0, within(1e-9));
-        assertThat(JsonMaps.number(sent, "cell_current_A")).isCloseTo(3.0, within(1e-9));
+        assertThat(JsonMaps.number(sent, "current_A")).isCloseTo(11.0, within(1e-9));
+        assertThat(JsonMaps.number(sent, "cell_current_A")).isCloseTo(2.75, within(1e-9));
         assertThat(text)
                 .contains(
                         String.format(
                                 Locale.ROOT,
-                                "3.0 A, %.2f V",
+                                "2.8 A, %.2f V",
                                 JsonMaps.number(sent, "cell_voltage_V")));
         Map<String, Object> feel = JsonMaps.object(json, "feel_g");
         assertThat(text)

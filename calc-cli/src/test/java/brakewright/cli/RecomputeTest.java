@@ -35,7 +35,8 @@ class RecomputeTest {
                     "climb-held-by-grip",
                     "corner-in-the-thrust",
                     "trip-near-empty",
-                    "cruise-never-reached");
+                    "cruise-never-reached",
+                    "charged-fast-to-a-charge");
 
     @Test
     void agreesWithTheSecondImplementation(@TempDir Path folder)

@@ -20,6 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Questions asked backwards, through the command line. */
 class SolveCommandTest {
 
+    private static final String SPARING = "pack_regen_current = \"12 A\"";
+
     private static final String TRIKE = Example.TRIKE.path();
 
     @TempDir Path folder = Path.of("");
@@ -148,18 +150,26 @@ class SolveCommandTest {
         assertThat(found(cap, "nominal")).isGreaterThan(JsonMaps.number(cap, "now"));
         assertThat(JsonMaps.text(JsonMaps.object(cap, "nominal"), "bound_by"))
                 .isEqualTo("pack-back-emf");
-        Map<String, Object> cells = json(TRIKE, "parallel");
+        Map<String, Object> cells = json(spared(), "parallel");
         assertThat(cells).containsEntry("asked_from", 1.0);
         double fewest = JsonMaps.number(JsonMaps.object(cells, "nominal"), "value");
         assertThat(fewest).isLessThan(JsonMaps.number(cells, "now"));
         BuildText trike = BuildText.of(Example.TRIKE);
+        trike.replace("settings", "pack_regen_current", SPARING);
         trike.replace("pack", "parallel", "parallel = " + (int) fewest);
         assertThat(verdict(builds.put("fewest", trike))).isEqualTo("within-limits");
     }
 
+    /** A trike that asks less of its cells than they bear. */
+    private String spared() {
+        BuildText trike = BuildText.of(Example.TRIKE);
+        trike.replace("settings", "pack_regen_current", SPARING);
+        return builds.put("spared", trike);
+    }
+
     @Test
     void tellsWhatTheCellsWeighWhereTheMassIsHeld() {
-        String out = solve(TRIKE, "--for", "parallel").out().replaceAll("\\s+", " ");
+        String out = solve(spared(), "--for", "parallel").out().replaceAll("\\s+", " ");
         assertThat(out)
                 .contains("The mass of the vehicle is held at")
                 .containsPattern("weigh [0-9.]+ kg in cells alone, against [0-9.]+ kg now");

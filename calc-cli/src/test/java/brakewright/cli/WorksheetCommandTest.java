@@ -157,7 +157,10 @@ class WorksheetCommandTest {
         assertThat(run.out()).contains("brakewright");
     }
 
-    /** The cell resistance is that of two cells of its kind, and the ceiling of the safe charge stands on it. */
+    /**
+     * The cell resistance is that of two cells of its kind, and the ceiling of the safe charge
+     * stands on it.
+     */
     @Test
     void tellsWhatToMeasureFirst() {
         CommandRun text = CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--doubts");

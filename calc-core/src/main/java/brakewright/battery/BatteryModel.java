@@ -276,8 +276,8 @@ public final class BatteryModel {
     }
 
     /**
-     * Returns the charge states between which voltage and every pack's resistance are straight
-     * lines.
+     * Returns the charge states between which voltage and every pack's resistance and charge rating
+     * are straight lines.
      *
      * @return ascending from 0 to 1; a copy
      */
@@ -298,6 +298,7 @@ public final class BatteryModel {
             all = withInside(all, own.abscissas());
             all = withInside(all, mapped(own, cell.openCircuitVoltage().abscissas()));
             all = withInside(all, mapped(own, cell.resistanceByCharge().abscissas()));
+            all = withInside(all, mapped(own, cell.charging().shareByCharge().abscissas()));
         }
         return all;
     }

@@ -75,6 +75,7 @@ public final class SustainedBattery {
                 cell.heatCapacity(),
                 cell.charging(),
                 cell.discharging(),
-                Optional.empty());
+                Optional.empty(),
+                cell.taperFloor());
     }
 }

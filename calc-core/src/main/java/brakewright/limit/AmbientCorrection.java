@@ -3,8 +3,8 @@ package brakewright.limit;
 /**
  * What of an ampacity is left in air of another temperature than it was told for.
  *
- * <p>{@code √((T_i − T)/(T_i − T_r))}: a conductor loses heat in proportion to how much warmer it is
- * than the air, and makes heat with the square of its current.
+ * <p>{@code √((T_i − T)/(T_i − T_r))}: a conductor loses heat in proportion to how much warmer it
+ * is than the air, and makes heat with the square of its current.
  *
  * <p>Source: NEC (NFPA 70) 310.15(B), equation for ambient temperature correction; the factors of
  * its table for insulation of 60, 75 and 90 °C follow from it.

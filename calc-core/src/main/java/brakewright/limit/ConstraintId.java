@@ -8,6 +8,12 @@ public enum ConstraintId {
             "the maker's charge current less a margin, divided among unequal cells",
             Signal.WARNING,
             Margin.KEPT),
+    /** The maker's charge current at that charge less a margin, divided among unequal cells. */
+    CELL_CHARGE_RATING_AT_CHARGE(
+            "cell-charge-rating-at-charge",
+            "the maker's charge current at that charge less a margin, divided among unequal cells",
+            Signal.WARNING,
+            Margin.KEPT),
     /** A charged cell must stay below its charging limit voltage. */
     VOLTAGE_CEILING(
             "voltage-ceiling",

@@ -42,6 +42,9 @@ final class PackConstraints {
         List<PackConstraint> all = new ArrayList<>();
         CellRating rating = chargeRating(lastingOf);
         all.add(rating);
+        if (!cell.charging().isWhateverTheCharge()) {
+            all.add(new CellChargeCurve(rating, cell.charging().shareByCharge()));
+        }
         all.add(
                 new CellCeiling(
                         ConstraintId.VOLTAGE_CEILING,

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PackLimit {
 
+    /** What the last digits of a quotient multiplied back may miss [1]. */
+    private static final double ROUNDING = 1e-12;
+
     /** Whether a current must stop at a high charge state or at a low one. */
     private enum Side {
         TAKING,
@@ -153,6 +156,11 @@ public final class PackLimit {
         return bound;
     }
 
+    /** A limit that is asked of itself leaves nothing but rounding. */
+    private static boolean isUsedUp(double slack, double headroom) {
+        return slack < -ROUNDING * Math.abs(headroom);
+    }
+
     private static void requireNumbers(double charge, double temperatureC) {
         Require.number("charge state", charge, "");
         Require.number("cell temperature", temperatureC, "°C");
@@ -163,13 +171,13 @@ public final class PackLimit {
         int last = knots.length - 1;
         double inner = side == Side.TAKING ? knots[0] : knots[last];
         double innerSlack = constraint.slack(current, inner, temperatureC);
-        if (innerSlack < 0.0) {
+        if (isUsedUp(innerSlack, constraint.headroom(inner))) {
             return inner;
         }
         for (int step = 1; step <= last; step++) {
             double outer = side == Side.TAKING ? knots[step] : knots[last - step];
             double outerSlack = constraint.slack(current, outer, temperatureC);
-            if (outerSlack < 0.0) {
+            if (isUsedUp(outerSlack, constraint.headroom(outer))) {
                 return constraint.exhausted(current, inner, outer, temperatureC);
             }
             inner = outer;

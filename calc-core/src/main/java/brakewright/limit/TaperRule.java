@@ -29,19 +29,12 @@ final class TaperRule {
         this.model = model;
     }
 
-    /** The drive must have faded out at {@code S·max(u_floor, u_trip + m)}. */
+    /** The drive must have faded out at {@code S·max(u_floor, u_trip + m)}, see {@link #floor}. */
     TaperLimit low(double packCurrent) {
         List<Constraint> ends = new ArrayList<>();
         for (int place = 0; place < model.packs().size(); place++) {
             Pack pack = model.packs().get(place).pack();
-            ends.add(
-                    end(
-                            place,
-                            WorstGroup.End.EMPTIEST,
-                            ConstraintId.VOLTAGE_FLOOR,
-                            pack.cell().voltageMin(),
-                            0.0,
-                            Input.CELL_VOLTAGE_MIN));
+            ends.add(floor(place, pack));
             if (pack.protection().cellUndervoltageTrip().isPresent()) {
                 ends.add(
                         end(
@@ -69,6 +62,32 @@ final class TaperRule {
                                 "",
                                 Input.USE_CHARGE_TO),
                         Input.USE_CHARGE_TO));
+    }
+
+    /**
+     * Some makers permit 2 V: there a cell without a protection that opens before is empty for
+     * good, so the taper ends at the usual cut-off of its chemistry.
+     */
+    private Constraint floor(int place, Pack pack) {
+        double lowest = pack.cell().voltageMin();
+        boolean isTooLow =
+                pack.protection().cellUndervoltageTrip().isEmpty()
+                        && pack.cell().taperFloor() > lowest;
+        return isTooLow
+                ? end(
+                        place,
+                        WorstGroup.End.EMPTIEST,
+                        ConstraintId.VOLTAGE_FLOOR,
+                        pack.cell().taperFloor(),
+                        0.0,
+                        Input.CELL_TAPER_FLOOR)
+                : end(
+                        place,
+                        WorstGroup.End.EMPTIEST,
+                        ConstraintId.VOLTAGE_FLOOR,
+                        lowest,
+                        0.0,
+                        Input.CELL_VOLTAGE_MIN);
     }
 
     /** The electric brake must have faded out at {@code S·min(u_max, u_trip − m)}. */

@@ -7,7 +7,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Outside the temperatures its maker permits a cell takes or gives nothing; in the cold band of
- * charging only a share of its rating: {@code x(T)·(1 − m)·P·i/k}, and no bound at all where x is 1.
+ * charging only a share of its rating: {@code x(T)·(1 − m)·P·i/k}, and no bound at all where x is
+ * 1.
  *
  * @param rating the cell rating that is shared
  * @param share x, from 0 to 1, over the cell temperature [°C]

@@ -75,7 +75,11 @@ final class Circumstances {
             }
         }
         return new Climate(
-                climate.ambientC(), coldest, Math.max(coldest, warmest), climate.altitude(), climate.deckC());
+                climate.ambientC(),
+                coldest,
+                Math.max(coldest, warmest),
+                climate.altitude(),
+                climate.deckC());
     }
 
     private static List<Condition> conditions(Build build, Limits limits, Operation operation) {

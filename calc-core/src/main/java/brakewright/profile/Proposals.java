@@ -232,7 +232,8 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                                                 climate.ambientC(),
                                                 coldestC,
                                                 Math.max(coldestC, climate.warmestPackC()),
-                                                climate.altitude(), climate.deckC()));
+                                                climate.altitude(),
+                                                climate.deckC()));
                     });
         }
 

@@ -1,6 +1,7 @@
 package brakewright.review;
 
 import brakewright.limit.BrakingTime;
+import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.spec.Build;
 import java.util.ArrayList;
@@ -47,6 +48,7 @@ public record Review(
         findings.addAll(new BrakeReview(build, limits, operation, brake).findings());
         findings.addAll(new DriveReview(build, operation).findings());
         findings.addAll(new FuseReview(build).findings());
+        findings.addAll(new PlugReview(build).findings());
         findings.addAll(new FactReview(build, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));
         return new Review(verdict, brake, findings, limits.brakingTime(), checks.safeCharge());
@@ -64,8 +66,13 @@ public record Review(
         return findings;
     }
 
+    /**
+     * A charge rating that falls with the charge is told at every temperature: where a voltage is
+     * told at one, it would else be thought to be all that counts there.
+     */
     private static boolean saysMore(Check other, Check check, double nominalC) {
         return other != check
+                && check.held().against() != ConstraintId.CELL_CHARGE_RATING_AT_CHARGE
                 && other.held().cellsC() == nominalC
                 && check.held().cellsC() != nominalC
                 && other.held().isAlike(check.held())

@@ -20,6 +20,8 @@ public enum Topic {
     FUSE_BREAKING_OVER("fuse-breaking-over"),
     /** What a fuse can break is not given. */
     FUSE_BREAKING_UNKNOWN("fuse-breaking-unknown"),
+    /** Connected to empty capacitors, a plug without a resistor sparks. */
+    PLUG_SPARKS("plug-sparks"),
     /** A taper leaves current beyond the voltage where it should have ended. */
     TAPER_ENDS_LATE("taper-ends-late"),
     /** A taper is narrower than its loop gain allows. */

@@ -20,6 +20,8 @@ import java.util.OptionalDouble;
  * @param charging the temperatures at which it may be charged
  * @param discharging the temperatures at which it may be discharged
  * @param pulse what it bears for a short time; empty where its maker rates no pulse
+ * @param taperFloor where a low-voltage taper ends at the lowest if no protection opens before [V];
+ *     of no effect below {@code voltageMin}
  */
 public record Cell(
         double capacityAh,
@@ -35,7 +37,42 @@ public record Cell(
         OptionalDouble heatCapacity,
         ChargingWindow charging,
         DischargingWindow discharging,
-        Optional<PulseRating> pulse) {
+        Optional<PulseRating> pulse,
+        double taperFloor) {
+
+    /** A cell down to whose lowest voltage a taper may go. */
+    public Cell(
+            double capacityAh,
+            double dischargeCurrent,
+            double chargeCurrent,
+            double voltageMax,
+            double voltageMin,
+            double resistance,
+            Curve openCircuitVoltage,
+            Curve resistanceByCharge,
+            Curve resistanceByTemperature,
+            Relaxation relaxation,
+            OptionalDouble heatCapacity,
+            ChargingWindow charging,
+            DischargingWindow discharging,
+            Optional<PulseRating> pulse) {
+        this(
+                capacityAh,
+                dischargeCurrent,
+                chargeCurrent,
+                voltageMax,
+                voltageMin,
+                resistance,
+                openCircuitVoltage,
+                resistanceByCharge,
+                resistanceByTemperature,
+                relaxation,
+                heatCapacity,
+                charging,
+                discharging,
+                pulse,
+                voltageMin);
+    }
 
     /** How long the pulse lasts for which cell resistances are given [s]. */
     public static final double PULSE = 10.0;
@@ -62,5 +99,6 @@ public record Cell(
         Require.positive("resistance factor by charge", resistanceByCharge.least(), "");
         Require.positive("resistance factor by temperature", resistanceByTemperature.least(), "");
         Require.positive("cell heat capacity", heatCapacity, "J/K");
+        Require.positive("taper floor", taperFloor, "V");
     }
 }

@@ -1,26 +1,35 @@
 package brakewright.spec;
 
 /**
- * The cell temperatures at which charging is permitted, and the band above the lower end in which
- * only a share of the rated current is.
+ * When how much of the rated charge current is permitted: the cell temperatures, the band above the
+ * lower end in which only a share of it is, and the share at each charge state.
  *
  * @param lowestC no charging below [°C]
  * @param highestC no charging above [°C], above {@code lowestC}
  * @param coldBandK width of the cold band above {@code lowestC} [K], not negative
  * @param coldShare share of the charge current permitted in the cold band [1], from 0 to 1
+ * @param shareByCharge share of it over the charge state [1]; above 0 and at most 1
  */
-public record ChargingWindow(double lowestC, double highestC, double coldBandK, double coldShare) {
+public record ChargingWindow(
+        double lowestC, double highestC, double coldBandK, double coldShare, Curve shareByCharge) {
+
+    /** The same share at every charge state: all of it. */
+    public static final Curve WHATEVER_THE_CHARGE = Curve.constant(1.0);
 
     /**
      * Validates the window.
      *
-     * @throws IllegalArgumentException if the temperatures do not ascend or a number is outside its
-     *     range
+     * @throws IllegalArgumentException if the temperatures do not ascend, or a number or a share is
+     *     outside its range
      */
     public ChargingWindow {
         Require.ascending("charging temperatures", lowestC, highestC, "°C");
         Require.notNegative("cold band", coldBandK, "K");
         Require.within("share of charge current in the cold band", coldShare, 0.0, 1.0, "");
+        Require.positive("share of charge current by charge", shareByCharge.least(), "");
+        for (double share : shareByCharge.ordinates()) {
+            Require.within("share of charge current by charge", share, 0.0, 1.0, "");
+        }
     }
 
     /**
@@ -36,5 +45,14 @@ public record ChargingWindow(double lowestC, double highestC, double coldBandK, 
             return 0.0;
         }
         return temperatureC < lowestC + coldBandK ? coldShare : 1.0;
+    }
+
+    /**
+     * Returns whether the rated charge current is permitted up to full.
+     *
+     * @return false where it falls at any charge state
+     */
+    public boolean isWhateverTheCharge() {
+        return shareByCharge.least() == 1.0;
     }
 }

@@ -10,11 +10,7 @@ package brakewright.spec;
  * @param deckC air around the wires, inside a deck that is closed [°C], from −40 to 120
  */
 public record Climate(
-        double ambientC,
-        double coldestPackC,
-        double warmestPackC,
-        double altitude,
-        double deckC) {
+        double ambientC, double coldestPackC, double warmestPackC, double altitude, double deckC) {
 
     /**
      * Validates the climate.

@@ -115,10 +115,14 @@ public enum Input {
     CELL_DISCHARGE_CURRENT("pack.cell.discharge_current", "A"),
     /** {@code pack.cell.charge_current}. */
     CELL_CHARGE_CURRENT("pack.cell.charge_current", "A"),
+    /** {@code pack.cell.charge_current_by_charge}. */
+    CELL_CHARGE_CURRENT_BY_CHARGE("pack.cell.charge_current_by_charge", "1"),
     /** {@code pack.cell.voltage_max}. */
     CELL_VOLTAGE_MAX("pack.cell.voltage_max", "V"),
     /** {@code pack.cell.voltage_min}. */
     CELL_VOLTAGE_MIN("pack.cell.voltage_min", "V"),
+    /** {@code pack.cell.taper_floor}. */
+    CELL_TAPER_FLOOR("pack.cell.taper_floor", "V"),
     /** {@code pack.cell.resistance}. */
     CELL_RESISTANCE("pack.cell.resistance", "ohm"),
     /** {@code pack.cell.mass}. */
@@ -175,6 +179,8 @@ public enum Input {
     WIRING_PLUG("pack.wiring.plug", ""),
     /** {@code pack.wiring.plug_rating}. */
     WIRING_PLUG_RATING("pack.wiring.plug_rating", "A"),
+    /** {@code pack.wiring.plug_anti_spark}. */
+    WIRING_PLUG_ANTI_SPARK("pack.wiring.plug_anti_spark", ""),
     /** {@code battery.joining}. */
     PACKS_JOINING("battery.joining", ""),
     /** {@code battery.fuse}. */
@@ -197,6 +203,8 @@ public enum Input {
     TRUNK_PLUG("battery.plug", ""),
     /** {@code battery.plug_rating}. */
     TRUNK_PLUG_RATING("battery.plug_rating", "A"),
+    /** {@code battery.plug_anti_spark}. */
+    TRUNK_PLUG_ANTI_SPARK("battery.plug_anti_spark", ""),
     /** {@code use.charge_from}. */
     USE_CHARGE_FROM("use.charge_from", "1"),
     /** {@code use.charge_to}. */

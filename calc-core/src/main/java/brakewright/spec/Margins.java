@@ -9,7 +9,8 @@ package brakewright.spec;
  * @param overvoltage below a cell-voltage trip [V], not negative
  * @param controllerVoltage share of the controller's voltage rating [1], from 0 to below 1
  * @param grip share of the grip [1], from 0 to below 1
- * @param cell share of the cells' current ratings, which are found in open air [1], from 0 to below 1
+ * @param cell share of the cells' current ratings, which are found in open air [1], from 0 to below
+ *     1
  */
 public record Margins(
         double trip,

@@ -9,12 +9,14 @@ import java.util.OptionalDouble;
  * @param fuseBreaking what that fuse can interrupt
  * @param wireAmpacity of the main conductors [A], positive
  * @param plugRating of the main plug, continuous [A], positive
+ * @param plugIsAntiSpark whether the plug connects through a resistor first
  */
 public record Wiring(
         OptionalDouble fuseRating,
         FuseBreaking fuseBreaking,
         OptionalDouble wireAmpacity,
-        OptionalDouble plugRating) {
+        OptionalDouble plugRating,
+        boolean plugIsAntiSpark) {
 
     /** Nothing is described. */
     public static final Wiring NONE =
@@ -22,7 +24,8 @@ public record Wiring(
                     OptionalDouble.empty(),
                     FuseBreaking.UNKNOWN,
                     OptionalDouble.empty(),
-                    OptionalDouble.empty());
+                    OptionalDouble.empty(),
+                    false);
 
     /**
      * Validates the ratings.

@@ -138,7 +138,8 @@ public record RangeSheet(
                                                         Math.max(-40.0, climate.ambientC() - 15.0),
                                                         climate.coldestPackC(),
                                                         climate.warmestPackC(),
-                                                        climate.altitude(), climate.deckC())))
+                                                        climate.altitude(),
+                                                        climate.deckC())))
                                 .withBattery(
                                         build.battery()
                                                 .at(
@@ -157,7 +158,8 @@ public record RangeSheet(
                                                 climate.ambientC(),
                                                 climate.coldestPackC(),
                                                 climate.warmestPackC(),
-                                                Math.min(9000.0, climate.altitude() + 1000.0), climate.deckC()))),
+                                                Math.min(9000.0, climate.altitude() + 1000.0),
+                                                climate.deckC()))),
                         drive,
                         new Road(0.0, wind),
                         speed);

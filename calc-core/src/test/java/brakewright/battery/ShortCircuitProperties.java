@@ -63,8 +63,7 @@ class ShortCircuitProperties {
         ShortCircuit fault = new ShortCircuit(joined.battery());
         double sum = 0.0;
         for (int k = 0; k < joined.battery().packs().size(); k++) {
-            double own =
-                    new ShortCircuit(Battery.of(joined.battery().packs().get(k))).current();
+            double own = new ShortCircuit(Battery.of(joined.battery().packs().get(k))).current();
             sum += own;
             assertThat(fault.currentThrough(k))
                     .isGreaterThanOrEqualTo(own * (1.0 - ROUNDING))

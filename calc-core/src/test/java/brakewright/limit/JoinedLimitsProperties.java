@@ -198,7 +198,8 @@ class JoinedLimitsProperties {
                         OptionalDouble.empty(),
                         FuseBreaking.UNKNOWN,
                         OptionalDouble.empty(),
-                        OptionalDouble.of(1e-3));
+                        OptionalDouble.of(1e-3),
+                        false);
         Build build =
                 Builds.withMargins(
                         Builds.withBattery(
@@ -400,7 +401,8 @@ class JoinedLimitsProperties {
                         times(wiring.fuseRating(), times),
                         wiring.fuseBreaking(),
                         times(wiring.wireAmpacity(), times),
-                        times(wiring.plugRating(), times)));
+                        times(wiring.plugRating(), times),
+                        wiring.plugIsAntiSpark()));
     }
 
     private static OptionalDouble times(OptionalDouble value, int times) {

@@ -7,7 +7,9 @@ import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
+import brakewright.spec.ChargingWindow;
 import brakewright.spec.Climate;
+import brakewright.spec.Curve;
 import brakewright.spec.Effort;
 import brakewright.spec.FuseBreaking;
 import brakewright.spec.Input;
@@ -51,7 +53,7 @@ class RoundFiguresTest {
         "4.99, 4.99, 40, 10"
     })
     void aPulseRatingCountsUpToItsTime(double pulling, double braking, double given, double taken) {
-        Build build = pulsed(pulling, braking);
+        Build build = Builds.withCellMargin(pulsed(pulling, braking), 0.0);
         assertThat(limitOf(Limits.of(build).packDischarge(), ConstraintId.CELL_DISCHARGE_RATING))
                 .isCloseTo(given, ROUNDING);
         assertThat(limitOf(Limits.of(build).packRegen(), ConstraintId.CELL_CHARGE_RATING))
@@ -68,9 +70,119 @@ class RoundFiguresTest {
         }
     }
 
+    /** A fifth less of 30 A and 6 A, and of pulses of 40 A and 10 A. */
+    @ParameterizedTest(name = "for {0} s")
+    @CsvSource({"20, 24, 4.8", "5, 32, 8"})
+    void aClosedDeckTakesAShareOfEveryRatingOfACell(double seconds, double given, double taken) {
+        Limits limits = Limits.of(Builds.withCellMargin(pulsed(seconds, seconds), 0.2));
+        assertThat(limitOf(limits.packDischarge(), ConstraintId.CELL_DISCHARGE_RATING))
+                .isCloseTo(given, ROUNDING);
+        assertThat(limitOf(limits.packRegen(), ConstraintId.CELL_CHARGE_RATING))
+                .isCloseTo(taken, ROUNDING);
+    }
+
+    /** 6 A less a fifth up to 60 % charge, and half of it from 80 % on; the packs share evenly. */
+    @ParameterizedTest(name = "at {0}")
+    @CsvSource({"0, 4.8", "0.6, 4.8", "0.7, 3.6", "0.8, 2.4", "1, 2.4"})
+    void aChargeRatingMayHoldOnlyUpToACharge(double charge, double permitted) {
+        Cell cell = Builds.rated(Builds.flatCell(3.75, 0.001, 3.0, 4.25), 30.0, 6.0);
+        Curve share = Curve.of(new double[] {0.6, 0.8}, new double[] {1.0, 0.5});
+        Build build = Builds.withCellMargin(fedBy(charging(cell, share)), 0.2);
+        PackLimit taking = Limits.of(build).packRegen();
+        assertThat(taking.valueAt(charge, ROOM_C)).isCloseTo(permitted, ROUNDING);
+        assertThat(taking.staticPart(ROOM_C).value()).isCloseTo(4.8, ROUNDING);
+        assertThat(taking.chargeBound(3.6, ROOM_C)).isCloseTo(0.7, within(1e-9));
+        assertThat(taking.chargeBound(2.4, ROOM_C)).isEqualTo(1.0);
+        assertThat(taking.chargeBound(4.8, ROOM_C)).isCloseTo(0.6, within(1e-9));
+        Pack pack = build.battery().packs().get(0);
+        Build joined =
+                Builds.withBattery(
+                        build, new Battery(List.of(pack, pack), Joining.SERIES, Wiring.NONE, 0.0));
+        assertThat(Limits.of(joined).packRegen().valueAt(charge, ROOM_C))
+                .isCloseTo(permitted, ROUNDING);
+        assertThat(OnePack.taking(joined, 1).valueAt(charge, ROOM_C))
+                .isCloseTo(permitted, ROUNDING);
+    }
+
+    private static Cell charging(Cell cell, Curve share) {
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                cell.openCircuitVoltage(),
+                cell.resistanceByCharge(),
+                cell.resistanceByTemperature(),
+                cell.relaxation(),
+                cell.heatCapacity(),
+                new ChargingWindow(-60.0, 100.0, 0.0, 0.0, share),
+                cell.discharging(),
+                cell.pulse());
+    }
+
+    /**
+     * Twelve cells whose maker permits 2 V: the taper ends at 2.5 V each, unless a trip is told.
+     */
+    @Test
+    void aTaperEndsAtTheUsualCutOffWhereNoProtectionOpensBefore() {
+        Cell low = lowCell(2.0, 2.5);
+        assertThat(lowEnd(low, Protection.UNKNOWN)).isCloseTo(30.0, ROUNDING);
+        Protection opening =
+                new Protection(
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(2.1));
+        double margin = Builds.trailBoard().margins().overvoltage();
+        assertThat(lowEnd(low, opening)).isCloseTo(12.0 * (2.1 + margin), ROUNDING);
+        assertThat(lowEnd(lowCell(3.0, 2.5), Protection.UNKNOWN)).isCloseTo(36.0, ROUNDING);
+    }
+
+    private static double lowEnd(Cell cell, Protection protection) {
+        Pack bare = Builds.barePack(cell, 12, 4, 0.0);
+        Pack pack =
+                new Pack(
+                        bare.cell(),
+                        bare.series(),
+                        bare.parallel(),
+                        bare.jointResistance(),
+                        bare.resistanceSpread(),
+                        bare.temperatureC(),
+                        bare.toAir(),
+                        bare.joinedAt(),
+                        protection,
+                        bare.wiring());
+        return Limits.of(Builds.withBattery(Builds.trailBoard(), Battery.of(pack)))
+                .lowVoltageTaper()
+                .binding()
+                .limit();
+    }
+
+    private static Cell lowCell(double lowest, double taperFloor) {
+        Cell cell = Builds.flatCell(3.3, 0.01, lowest, 3.65);
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                cell.openCircuitVoltage(),
+                cell.resistanceByCharge(),
+                cell.resistanceByTemperature(),
+                cell.relaxation(),
+                cell.heatCapacity(),
+                cell.charging(),
+                cell.discharging(),
+                cell.pulse(),
+                taperFloor);
+    }
+
     @Test
     void aLastingCurrentHasNoPulseRating() {
-        Limits limits = Limits.of(pulsed(5.0, 5.0));
+        Limits limits = Limits.of(Builds.withCellMargin(pulsed(5.0, 5.0), 0.0));
         assertThat(limitOf(limits.packDischarge().sustained(), ConstraintId.CELL_DISCHARGE_RATING))
                 .isCloseTo(30.0, ROUNDING);
         assertThat(limitOf(limits.packRegen().sustained(), ConstraintId.CELL_CHARGE_RATING))
@@ -99,7 +211,8 @@ class RoundFiguresTest {
                         OptionalDouble.empty(),
                         FuseBreaking.UNKNOWN,
                         OptionalDouble.of(100.0),
-                        OptionalDouble.empty());
+                        OptionalDouble.empty(),
+                        false);
         Limits limits =
                 Limits.of(
                         Builds.withMargins(
@@ -263,7 +376,7 @@ class RoundFiguresTest {
     /** No voltage is asked, even where one permits less: the trip's 5 A against 6 A and 30 A. */
     @Test
     void theStaticPartLeavesOutWhatDependsOnTheCharge() {
-        Limits limits = Limits.of(tripping(3.80, 3.70));
+        Limits limits = Limits.of(Builds.withCellMargin(tripping(3.80, 3.70), 0.0));
         assertThat(limits.packRegen().staticPart(ROOM_C).value()).isCloseTo(6.0, ROUNDING);
         assertThat(limits.packDischarge().staticPart(ROOM_C).value()).isCloseTo(30.0, ROUNDING);
     }

@@ -197,7 +197,8 @@ class BatteryOutsideTest {
                 Builds.charged(
                         Builds.rated(
                                 Builds.flatCell(3.6, 1e-6, 2.5, 4.2), 100.0, check.in("setting")),
-                        new ChargingWindow(0.0, 60.0, 10.0, 0.2));
+                        new ChargingWindow(
+                                0.0, 60.0, 10.0, 0.2, ChargingWindow.WHATEVER_THE_CHARGE));
         PackLimit regen = Limits.of(bench(Builds.barePack(cell, 1, 1, 0.0))).packRegen();
         check.agreesWith(regen.valueAt(MID_CHARGE, check.in("temperature")));
     }
@@ -245,7 +246,8 @@ class BatteryOutsideTest {
                                 OptionalDouble.of(check.in("rating")),
                                 FuseBreaking.UNKNOWN,
                                 OptionalDouble.empty(),
-                                OptionalDouble.empty()));
+                                OptionalDouble.empty(),
+                                false));
         Build build =
                 Builds.withMargins(
                         bench(pack), new Margins(0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0, 0.0));

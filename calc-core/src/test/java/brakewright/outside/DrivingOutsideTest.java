@@ -209,7 +209,7 @@ class DrivingOutsideTest {
                 Curve.constant(1.0),
                 new Relaxation(0.0, 60.0),
                 OptionalDouble.of(1.0),
-                new ChargingWindow(-60.0, 100.0, 0.0, 0.0),
+                new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
                 new DischargingWindow(-60.0, 100.0),
                 Optional.empty());
     }

@@ -80,7 +80,7 @@ class SagOutsideTest {
                 Curve.constant(1.0),
                 new Relaxation(rise, constant),
                 OptionalDouble.empty(),
-                new ChargingWindow(-60.0, 100.0, 0.0, 0.0),
+                new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
                 new DischargingWindow(-60.0, 100.0),
                 Optional.empty());
     }

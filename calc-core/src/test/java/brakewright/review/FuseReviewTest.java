@@ -39,7 +39,11 @@ class FuseReviewTest {
 
     private static Wiring wiring(FuseBreaking breaking) {
         return new Wiring(
-                OptionalDouble.of(80.0), breaking, OptionalDouble.of(90.0), OptionalDouble.of(45));
+                OptionalDouble.of(80.0),
+                breaking,
+                OptionalDouble.of(90.0),
+                OptionalDouble.of(45),
+                true);
     }
 
     private static FuseBreaking breaking(double voltage, double capacity) {
@@ -108,8 +112,7 @@ class FuseReviewTest {
                     .singleElement()
                     .satisfies(
                             finding -> {
-                                assertThat(finding.topic())
-                                        .isEqualTo(Topic.FUSE_BREAKING_UNKNOWN);
+                                assertThat(finding.topic()).isEqualTo(Topic.FUSE_BREAKING_UNKNOWN);
                                 assertThat(finding.signal()).isEqualTo(Signal.CAUTION);
                                 assertThat(finding.limit().orElseThrow()).isBetween(2187.0, 2188.0);
                             });

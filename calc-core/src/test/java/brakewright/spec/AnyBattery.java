@@ -16,6 +16,10 @@ import net.jqwik.api.domains.DomainContextBase;
 /** Every battery within the range of the real thing, and the parts it is made of. */
 public class AnyBattery extends DomainContextBase {
 
+    /** Of a cell that takes its charge current up to 60 % alone. */
+    private static final Curve UP_TO_A_CHARGE =
+            Curve.of(new double[] {0.0, 0.6, 0.65, 1.0}, new double[] {1.0, 1.0, 0.4, 0.3});
+
     /**
      * Points lie a thousandth of the charge apart or more, as in a table; coarse voltages make
      * curves that stay level between some of them.
@@ -88,7 +92,15 @@ public class AnyBattery extends DomainContextBase {
                                                         new double[] {4.0, 1.0, 0.7}),
                                                 new Relaxation(0.0, 60.0),
                                                 OptionalDouble.empty(),
-                                                new ChargingWindow(0.0, 45.0, 10.0, coldShare),
+                                                new ChargingWindow(
+                                                        0.0,
+                                                        45.0,
+                                                        10.0,
+                                                        coldShare,
+                                                        charge < 4.0
+                                                                ? UP_TO_A_CHARGE
+                                                                : ChargingWindow
+                                                                        .WHATEVER_THE_CHARGE),
                                                 new DischargingWindow(-20.0, 60.0),
                                                 pulse.map(
                                                         time ->
@@ -257,7 +269,8 @@ public class AnyBattery extends DomainContextBase {
                                         present(fuse),
                                         new FuseBreaking(present(voltage), present(capacity)),
                                         present(wire),
-                                        present(plug)));
+                                        present(plug),
+                                        false));
     }
 
     private static Arbitrary<Double> evenly(double low, double high) {

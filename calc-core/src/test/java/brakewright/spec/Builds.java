@@ -36,7 +36,8 @@ public final class Builds {
                                 new double[] {4.0, 2.4, 1.0, 0.8}),
                         new Relaxation(0.9, 60.0),
                         OptionalDouble.of(65.0),
-                        new ChargingWindow(0.0, 45.0, 10.0, 0.2),
+                        new ChargingWindow(
+                                0.0, 45.0, 10.0, 0.2, ChargingWindow.WHATEVER_THE_CHARGE),
                         new DischargingWindow(-20.0, 60.0),
                         Optional.empty());
         Pack pack =
@@ -59,7 +60,8 @@ public final class Builds {
                                 new FuseBreaking(
                                         OptionalDouble.of(80.0), OptionalDouble.of(4000.0)),
                                 OptionalDouble.of(90.0),
-                                OptionalDouble.of(45.0)));
+                                OptionalDouble.of(45.0),
+                                true));
         return new Build(
                 "vineyard trail board",
                 new Rider(78.0, Stance.STANDING_SIDEWAYS, 0.95, 0.3),
@@ -127,7 +129,8 @@ public final class Builds {
                         Curve.of(new double[] {0.0, 25.0}, new double[] {2.0, 1.0}),
                         new Relaxation(0.8, 90.0),
                         OptionalDouble.empty(),
-                        new ChargingWindow(0.0, 45.0, 10.0, 0.3),
+                        new ChargingWindow(
+                                0.0, 45.0, 10.0, 0.3, ChargingWindow.WHATEVER_THE_CHARGE),
                         new DischargingWindow(-20.0, 55.0),
                         Optional.empty());
         Pack pack =
@@ -270,7 +273,7 @@ public final class Builds {
                 Curve.constant(1.0),
                 new Relaxation(0.0, 60.0),
                 OptionalDouble.empty(),
-                new ChargingWindow(-60.0, 100.0, 0.0, 0.0),
+                new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
                 new DischargingWindow(-60.0, 100.0),
                 Optional.empty());
     }
@@ -523,6 +526,21 @@ public final class Builds {
                 build.margins(),
                 build.criteria(),
                 build.settings());
+    }
+
+    /** Another margin of the cells' ratings, the other margins as they are. */
+    public static Build withCellMargin(Build build, double margin) {
+        Margins old = build.margins();
+        return withMargins(
+                build,
+                new Margins(
+                        old.trip(),
+                        old.rating(),
+                        old.fuse(),
+                        old.overvoltage(),
+                        old.controllerVoltage(),
+                        old.grip(),
+                        margin));
     }
 
     public static Build withMargins(Build build, Margins margins) {

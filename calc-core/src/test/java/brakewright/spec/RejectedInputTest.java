@@ -162,7 +162,8 @@ class RejectedInputTest {
 
     @Test
     void chargingIsSharedInTheColdBandOnly() {
-        ChargingWindow window = new ChargingWindow(0.0, 45.0, 10.0, 0.2);
+        ChargingWindow window =
+                new ChargingWindow(0.0, 45.0, 10.0, 0.2, ChargingWindow.WHATEVER_THE_CHARGE);
         assertThat(window.shareAt(-0.1)).isZero();
         assertThat(window.shareAt(0.0)).isEqualTo(0.2);
         assertThat(window.shareAt(9.99)).isEqualTo(0.2);

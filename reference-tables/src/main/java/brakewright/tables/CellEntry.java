@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param openCircuitVoltage id of its curve
  * @param resistanceByCharge id of its curve
  * @param resistanceByTemperature id of its curve
+ * @param chargeCurrentByCharge id of its curve; empty where the charge current is one up to full
  * @param figures by the key of the {@link CellQuantity}, in the order of the table
  */
 public record CellEntry(
@@ -21,6 +22,7 @@ public record CellEntry(
         String openCircuitVoltage,
         String resistanceByCharge,
         String resistanceByTemperature,
+        Optional<String> chargeCurrentByCharge,
         Map<String, Figure> figures) {
 
     /**

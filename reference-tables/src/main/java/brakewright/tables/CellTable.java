@@ -69,6 +69,7 @@ final class CellTable {
                 CurveColumns.openCircuitVoltage(row, curves),
                 CurveColumns.resistanceByCharge(row, curves),
                 CurveColumns.resistanceByTemperature(row, curves),
+                CurveColumns.chargeCurrentByCharge(row, curves),
                 Collections.unmodifiableMap(figures));
     }
 

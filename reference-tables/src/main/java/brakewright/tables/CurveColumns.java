@@ -1,6 +1,7 @@
 package brakewright.tables;
 
 import java.util.Map;
+import java.util.Optional;
 
 /** Reads the columns in which cells and chemistries name their curves. */
 final class CurveColumns {
@@ -18,6 +19,18 @@ final class CurveColumns {
     static String resistanceByTemperature(TableRow row, Map<String, CurveEntry> curves) {
         return id(
                 row, "resistance_by_temperature", CurveQuantity.RESISTANCE_BY_TEMPERATURE, curves);
+    }
+
+    /** Empty for a cell whose rating holds up to full. */
+    static Optional<String> chargeCurrentByCharge(TableRow row, Map<String, CurveEntry> curves) {
+        return row.text("charge_current_by_charge").isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        id(
+                                row,
+                                "charge_current_by_charge",
+                                CurveQuantity.CHARGE_CURRENT_BY_CHARGE,
+                                curves));
     }
 
     private static String id(

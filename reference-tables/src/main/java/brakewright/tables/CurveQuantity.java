@@ -8,6 +8,8 @@ public enum CurveQuantity {
     OPEN_CIRCUIT_VOLTAGE("open-circuit-voltage"),
     /** Factor of the mid-charge resistance [1] over charge fraction [1]. */
     RESISTANCE_BY_CHARGE("resistance-by-charge"),
+    /** Share of the charge current [1] over charge fraction [1]. */
+    CHARGE_CURRENT_BY_CHARGE("charge-current-by-charge"),
     /** Factor of the resistance at 25 °C [1] over cell temperature [°C]. */
     RESISTANCE_BY_TEMPERATURE("resistance-by-temperature");
 

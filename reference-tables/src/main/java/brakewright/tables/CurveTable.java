@@ -74,7 +74,8 @@ final class CurveTable {
         return row.oneOf(
                 "quantity",
                 CurveQuantity.parse(row.requiredText("quantity")),
-                "open-circuit-voltage, resistance-by-charge or resistance-by-temperature");
+                "open-circuit-voltage, resistance-by-charge, charge-current-by-charge or"
+                        + " resistance-by-temperature");
     }
 
     private static void checkStep(
@@ -84,6 +85,9 @@ final class CurveTable {
         }
         if (quantity == CurveQuantity.OPEN_CIRCUIT_VOLTAGE && ordinates[i] < ordinates[i - 1]) {
             throw row.fault("y", "a voltage that does not fall as charge rises");
+        }
+        if (quantity == CurveQuantity.CHARGE_CURRENT_BY_CHARGE && ordinates[i] > ordinates[i - 1]) {
+            throw row.fault("y", "a share that does not rise with the charge");
         }
         if (quantity == CurveQuantity.RESISTANCE_BY_TEMPERATURE
                 && ordinates[i] > ordinates[i - 1]) {

@@ -85,11 +85,20 @@ final class PartTables {
                             row.positiveIfGiven("peak_a"),
                             row.positiveIfGiven("voltage_v"),
                             row.positiveIfGiven("resistance_ohm"),
+                            antiSpark(row),
                             source,
                             sources.kindIn(row, "kind", source),
                             row.text("note")));
         }
         return entries;
+    }
+
+    private static boolean antiSpark(TableRow row) {
+        return switch (row.requiredText("anti_spark")) {
+            case "yes" -> true;
+            case "no" -> false;
+            default -> throw row.fault("anti_spark", "yes or no");
+        };
     }
 
     static Map<String, FuseFamily> fuseFamilies(List<TableRow> rows, Sources sources) {

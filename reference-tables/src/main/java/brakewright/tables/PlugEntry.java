@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param peakCurrent for a short time [A]; empty if not known
  * @param voltage rating [V]; empty if not known
  * @param resistance of one contact pair [Ω]; empty if not known
+ * @param isAntiSpark whether it connects through a resistor first
  * @param source id of the {@link Source}
  * @param kind how well these figures are known
  * @param note their conditions and doubts
@@ -22,6 +23,7 @@ public record PlugEntry(
         OptionalDouble peakCurrent,
         OptionalDouble voltage,
         OptionalDouble resistance,
+        boolean isAntiSpark,
         String source,
         SourceKind kind,
         String note) {}

@@ -50,7 +50,7 @@ public final class ReferenceTables {
                         TableFile.read(
                                 files,
                                 "cells.csv",
-                                "id,name,chemistry,open_circuit_voltage,resistance_by_charge,resistance_by_temperature"),
+                                "id,name,chemistry,open_circuit_voltage,resistance_by_charge,resistance_by_temperature,charge_current_by_charge"),
                         TableFile.read(
                                 files,
                                 "cell-figures.csv",
@@ -77,7 +77,7 @@ public final class ReferenceTables {
                         TableFile.read(
                                 files,
                                 "plugs.csv",
-                                "id,name,current_a,peak_a,voltage_v,resistance_ohm,source,kind,note"),
+                                "id,name,current_a,peak_a,voltage_v,resistance_ohm,anti_spark,source,kind,note"),
                         sources);
         defaults =
                 DefaultTable.of(

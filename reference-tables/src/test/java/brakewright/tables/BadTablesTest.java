@@ -48,12 +48,15 @@ class BadTablesTest {
             curves.csv|nmc-p42a,open-circuit-voltage,0.1,|nmc-p42a,weight,0.1,|quantity|open-circuit-voltage,
             curves.csv|nmc-p42a,open-circuit-voltage,0.1,|lone,open-circuit-voltage,0.1,|curve|at least two points
             curves.csv|by-temperature,25,1,|by-temperature,25,2,|y|does not rise
+            curves.csv|charge-current-by-charge,0.8,0.25|charge-current-by-charge,0.8,1.25|y|does not rise
+            cells.csv|fast-charge-to-80-percent|nmc-resistance-by-charge|charge_current_by_charge|charge-current-by-charge
             sources.csv|samsung-30q-spec,|samsung-25r-spec,|id|no earlier row
             sources.csv|2015,section 3,|2015,,|place|where in the document
             wires.csv|10 AWG,awg|12 awg,awg|size|no earlier row
             wires.csv|10 AWG,awg|10 AWG,swg|system|awg or metric
             plugs.csv|xt60,XT60,30|xt60,XT60,0|current_a|above zero
             plugs.csv|xt60,XT60,30,60|xt60,XT60,30,x|peak_a|a number
+            plugs.csv|xt60,XT60,30,60,500,,no|xt60,XT60,30,60,500,,perhaps|anti_spark|yes or no
             fuses.csv|1000,0.75|1000,1.75|continuous_share|at most 1
             defaults.csv|vehicle.drag_area,stance=seated|vehicle.drag_area,stance=standing-forward|when|exclude
             defaults.csv|vehicle.drag_area,stance=seated|vehicle.drag_area,seated|when|fact=value

@@ -125,6 +125,7 @@ class ShippedTablesTest {
                     switch (entry.quantity()) {
                         case OPEN_CIRCUIT_VOLTAGE -> 1.0;
                         case RESISTANCE_BY_CHARGE -> entry.curve().at(0.5);
+                        case CHARGE_CURRENT_BY_CHARGE -> entry.curve().at(0.0);
                         case RESISTANCE_BY_TEMPERATURE -> entry.curve().at(25.0);
                     };
             assertThat(reference).as(entry.id()).isEqualTo(1.0);

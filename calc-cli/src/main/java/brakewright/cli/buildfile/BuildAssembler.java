@@ -112,7 +112,8 @@ final class BuildAssembler {
                                 values.optional(Input.TRUNK_FUSE_VOLTAGE),
                                 values.optional(Input.TRUNK_FUSE_BREAKING_CAPACITY)),
                         values.optional(Input.TRUNK_WIRE_AMPACITY),
-                        values.optional(Input.TRUNK_PLUG_RATING)),
+                        values.optional(Input.TRUNK_PLUG_RATING),
+                        values.isYes(Input.TRUNK_PLUG_ANTI_SPARK)),
                 values.number(Input.TRUNK_RESISTANCE));
     }
 

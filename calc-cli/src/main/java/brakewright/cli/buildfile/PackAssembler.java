@@ -48,7 +48,10 @@ final class PackAssembler {
                 pair.first(),
                 pair.second(),
                 values.number(Input.CELL_COLD_BAND),
-                values.number(Input.CELL_COLD_CHARGE_SHARE));
+                values.number(Input.CELL_COLD_CHARGE_SHARE),
+                values.has(Input.CELL_CHARGE_CURRENT_BY_CHARGE)
+                        ? values.curve(Input.CELL_CHARGE_CURRENT_BY_CHARGE)
+                        : ChargingWindow.WHATEVER_THE_CHARGE);
     }
 
     private DischargingWindow discharging() {
@@ -73,7 +76,9 @@ final class PackAssembler {
                 heatCapacity(),
                 charging,
                 discharging,
-                pulse());
+                pulse(),
+                values.optional(Input.CELL_TAPER_FLOOR)
+                        .orElse(values.number(Input.CELL_VOLTAGE_MIN)));
     }
 
     private OptionalDouble heatCapacity() {
@@ -119,7 +124,8 @@ final class PackAssembler {
                                 values.optional(Input.WIRING_FUSE_VOLTAGE),
                                 values.optional(Input.WIRING_FUSE_BREAKING_CAPACITY)),
                         values.optional(Input.WIRING_WIRE_AMPACITY),
-                        values.optional(Input.WIRING_PLUG_RATING)));
+                        values.optional(Input.WIRING_PLUG_RATING),
+                        values.isYes(Input.WIRING_PLUG_ANTI_SPARK)));
     }
 
     private <T> @Nullable T attempt(Supplier<T> part, Input blamed) {

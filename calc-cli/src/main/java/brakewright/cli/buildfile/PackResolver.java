@@ -84,12 +84,16 @@ final class PackResolver {
         return inputs.number(Input.PACK_SERIES) * inputs.number(Input.CELL_VOLTAGE_MAX);
     }
 
-    /** A time without a pulse, or a specific heat without a mass, says nothing. */
+    /**
+     * A time without a pulse, a specific heat without a mass, or the end of a taper beside a
+     * protection that opens before says nothing.
+     */
     private boolean isWanted(Input input) {
         return switch (input) {
             case CELL_PULSE_TIME ->
                     inputs.has(Input.CELL_DISCHARGE_PULSE) || inputs.has(Input.CELL_CHARGE_PULSE);
             case CELL_SPECIFIC_HEAT -> inputs.has(Input.CELL_MASS);
+            case CELL_TAPER_FLOOR -> !inputs.has(Input.PROTECTION_UNDERVOLTAGE_TRIP);
             default -> true;
         };
     }
@@ -127,6 +131,8 @@ final class PackResolver {
         takeCurve(Input.CELL_OPEN_CIRCUIT_VOLTAGE, cell.openCircuitVoltage());
         takeCurve(Input.CELL_RESISTANCE_BY_CHARGE, cell.resistanceByCharge());
         takeCurve(Input.CELL_RESISTANCE_BY_TEMPERATURE, cell.resistanceByTemperature());
+        cell.chargeCurrentByCharge()
+                .ifPresent(id -> takeCurve(Input.CELL_CHARGE_CURRENT_BY_CHARGE, id));
     }
 
     private void takeFigure(CellEntry cell, String quantity, Input input) {

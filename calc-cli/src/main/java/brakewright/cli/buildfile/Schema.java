@@ -355,6 +355,13 @@ final class Schema {
                         5000,
                         "4 A"),
                 entry(
+                        Input.CELL_CHARGE_CURRENT_BY_CHARGE,
+                        Kind.curve("charge-current-by-charge"),
+                        OPTIONAL,
+                        0.01,
+                        1,
+                        "[[0, 1.0], [0.79, 1.0], [0.8, 0.3], [1, 0.3]]"),
+                entry(
                         Input.CELL_VOLTAGE_MAX,
                         Kind.quantity(Dimension.VOLTAGE),
                         OPTIONAL,
@@ -363,6 +370,13 @@ final class Schema {
                         "4.2 V"),
                 entry(
                         Input.CELL_VOLTAGE_MIN,
+                        Kind.quantity(Dimension.VOLTAGE),
+                        OPTIONAL,
+                        0.5,
+                        5,
+                        "2.5 V"),
+                entry(
+                        Input.CELL_TAPER_FLOOR,
                         Kind.quantity(Dimension.VOLTAGE),
                         OPTIONAL,
                         0.5,
@@ -528,6 +542,7 @@ final class Schema {
                         0.1,
                         5000,
                         "45 A"),
+                entry(Input.WIRING_PLUG_ANTI_SPARK, Kind.words("yes", "no"), OPTIONAL, 0, 0, "yes"),
                 entry(
                         Input.PACKS_JOINING,
                         Kind.words("parallel", "series"),
@@ -587,6 +602,7 @@ final class Schema {
                         0.1,
                         5000,
                         "45 A"),
+                entry(Input.TRUNK_PLUG_ANTI_SPARK, Kind.words("yes", "no"), OPTIONAL, 0, 0, "yes"),
                 entry(Input.USE_CHARGE_FROM, Kind.RATIO, OPTIONAL, 0.01, 1, "100 %"),
                 entry(Input.USE_CHARGE_TO, Kind.RATIO, OPTIONAL, 0, 0.99, "10 %"),
                 entry(

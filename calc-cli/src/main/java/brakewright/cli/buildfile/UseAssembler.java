@@ -36,7 +36,8 @@ final class UseAssembler {
                 values.number(Input.USE_AMBIENT),
                 pack.first(),
                 pack.second(),
-                values.number(Input.USE_ALTITUDE), values.number(Input.USE_DECK_TEMPERATURE));
+                values.number(Input.USE_ALTITUDE),
+                values.number(Input.USE_DECK_TEMPERATURE));
     }
 
     private Use use(Climate climate) {

@@ -54,6 +54,11 @@ record Values(Map<Input, Value> all) {
         return ((Value.Points) value(input)).curve();
     }
 
+    /** Whether something is said to be so; not where nothing is said. */
+    boolean isYes(Input input) {
+        return has(input) && ((Value.Word) value(input)).text().equals("yes");
+    }
+
     /** Finds what a word stands for. */
     <E> E word(Input input, E[] known, Function<E, String> key) {
         String text = ((Value.Word) value(input)).text();

@@ -12,7 +12,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Looks up the fuse, the wire and the plug that carry the current of one pack, or of all together. */
+/**
+ * Looks up the fuse, the wire and the plug that carry the current of one pack, or of all together.
+ */
 final class WiringResolver {
 
     /**
@@ -27,6 +29,7 @@ final class WiringResolver {
      * @param length of one lead
      * @param plug its id
      * @param plugRating of the plug
+     * @param plugAntiSpark whether the plug connects through a resistor first
      */
     record Keys(
             Input fuse,
@@ -37,7 +40,8 @@ final class WiringResolver {
             Input ampacity,
             Input length,
             Input plug,
-            Input plugRating) {
+            Input plugRating,
+            Input plugAntiSpark) {
 
         /** The wiring of one pack. */
         static final Keys OF_PACK =
@@ -50,7 +54,8 @@ final class WiringResolver {
                         Input.WIRING_WIRE_AMPACITY,
                         Input.WIRING_LENGTH,
                         Input.WIRING_PLUG,
-                        Input.WIRING_PLUG_RATING);
+                        Input.WIRING_PLUG_RATING,
+                        Input.WIRING_PLUG_ANTI_SPARK);
 
         /** What carries the current of several packs together. */
         static final Keys OF_TRUNK =
@@ -63,7 +68,8 @@ final class WiringResolver {
                         Input.TRUNK_WIRE_AMPACITY,
                         Input.TRUNK_LENGTH,
                         Input.TRUNK_PLUG,
-                        Input.TRUNK_PLUG_RATING);
+                        Input.TRUNK_PLUG_RATING,
+                        Input.TRUNK_PLUG_ANTI_SPARK);
     }
 
     private final ReferenceTables tables;
@@ -157,6 +163,10 @@ final class WiringResolver {
             PlugEntry found = plug.get();
             inputs.look(
                     keys.plugRating(),
+                    new Figure(found.current(), "A", found.source(), found.kind(), found.note()));
+            inputs.look(
+                    keys.plugAntiSpark(),
+                    new Value.Word(found.isAntiSpark() ? "yes" : "no"),
                     new Figure(found.current(), "A", found.source(), found.kind(), found.note()));
         } else if (!inputs.has(keys.plugRating())) {
             unknown(keys.plug(), id, "plug", tables.plugs().stream().map(PlugEntry::id));

@@ -7,6 +7,7 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.TaperLimit;
 import brakewright.limit.Term;
 import brakewright.review.Sag;
+import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
@@ -157,9 +158,12 @@ final class SagWords {
             return;
         }
         String cause =
-                limit.binding().id() == ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP
-                        ? LimitWords.of(limit.binding().id()) + " with its margin"
-                        : LimitWords.of(limit.binding().id());
+                limit.binding().decisive() == Input.CELL_TAPER_FLOOR
+                        ? "the usual cut-off of such cells, since their maker's lowest voltage leaves"
+                                + " nothing in them and no protection is told that opens before"
+                        : limit.binding().id() == ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP
+                                ? LimitWords.of(limit.binding().id()) + " with its margin"
+                                : LimitWords.of(limit.binding().id());
         page.paragraph(
                 "",
                 2,

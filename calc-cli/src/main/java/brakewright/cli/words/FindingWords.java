@@ -74,6 +74,12 @@ public final class FindingWords {
                             + ". Do not connect it.";
             case FUSE_VOLTAGE_OVER, FUSE_BREAKING_OVER, FUSE_BREAKING_UNKNOWN ->
                     new FuseWords(build).of(finding);
+            case PLUG_SPARKS ->
+                    "No plug described is of an anti-spark form: connected at "
+                            + volts(finding.value())
+                            + " to the controllers' empty capacitors it sparks, which burns its"
+                            + " contacts. Use one with a resistor that connects first, and connect"
+                            + " it last.";
             case TAPER_ENDS_LATE -> taperEnds(finding);
             case TAPER_SURGES ->
                     "The "
@@ -301,7 +307,8 @@ public final class FindingWords {
             case PROTECTION_DISCHARGE_TRIP, PROTECTION_UNDERVOLTAGE_TRIP ->
                     " The protection may open: drive and electric brake vanish together.";
             case CONTROLLER_VOLTAGE_RATING -> " The controller may fail, and the brake with it.";
-            case CELL_CHARGE_RATING, CELL_DISCHARGE_RATING -> closedDeck();
+            case CELL_CHARGE_RATING, CELL_CHARGE_RATING_AT_CHARGE, CELL_DISCHARGE_RATING ->
+                    closedDeck();
             default -> "";
         };
     }

@@ -36,6 +36,7 @@ public final class LimitWords {
     public static String brief(ConstraintId id) {
         return switch (id) {
             case CELL_CHARGE_RATING -> "cell charge rating";
+            case CELL_CHARGE_RATING_AT_CHARGE -> "cell rating so full";
             case VOLTAGE_CEILING -> "voltage ceiling";
             case PROTECTION_OVERVOLTAGE_TRIP -> "over-voltage trip";
             case PROTECTION_CHARGE_TRIP -> "charge trip";
@@ -95,6 +96,7 @@ public final class LimitWords {
     public static String of(ConstraintId id) {
         return switch (id) {
             case CELL_CHARGE_RATING -> "the cells' charge rating";
+            case CELL_CHARGE_RATING_AT_CHARGE -> "the cells' charge rating so full";
             case VOLTAGE_CEILING -> "the cells' voltage ceiling";
             case PROTECTION_OVERVOLTAGE_TRIP -> "the protection's over-voltage trip";
             case PROTECTION_CHARGE_TRIP -> "the protection's charge trip";

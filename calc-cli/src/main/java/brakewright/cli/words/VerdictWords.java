@@ -218,6 +218,7 @@ public final class VerdictWords {
     private static boolean isOfPack(Finding finding) {
         return switch (finding.constraint().orElse(ConstraintId.GRIP)) {
             case CELL_CHARGE_RATING,
+                    CELL_CHARGE_RATING_AT_CHARGE,
                     CELL_DISCHARGE_RATING,
                     VOLTAGE_CEILING,
                     VOLTAGE_FLOOR,
