@@ -98,7 +98,7 @@ public record Cell(
         Require.positive("open-circuit voltage", openCircuitVoltage.least(), "V");
         Require.positive("resistance factor by charge", resistanceByCharge.least(), "");
         Require.positive("resistance factor by temperature", resistanceByTemperature.least(), "");
-        Require.positive("cell heat capacity", heatCapacity, "J/K");
         Require.positive("taper floor", taperFloor, "V");
+        Require.positive("cell heat capacity", heatCapacity, "J/K");
     }
 }

@@ -65,7 +65,10 @@ class RoundFiguresTest {
     void aStopOrSlopeThatOutlastsThePulseHasNoPulseRating() {
         for (Build build :
                 List.of(from(pulsed(5.0, 5.0), 3.0, 0.0), from(pulsed(5.0, 5.0), 0.5, 10.0))) {
-            assertThat(limitOf(Limits.of(build).packRegen(), ConstraintId.CELL_CHARGE_RATING))
+            assertThat(
+                            limitOf(
+                                    Limits.of(Builds.withCellMargin(build, 0.0)).packRegen(),
+                                    ConstraintId.CELL_CHARGE_RATING))
                     .isCloseTo(6.0, ROUNDING);
         }
     }
@@ -430,11 +433,13 @@ class RoundFiguresTest {
 
     /**
      * Every constraint of two vehicles with margins, held against the same without. The voltage of
-     * the pack itself is no rating that a margin could keep away from.
+     * the pack itself is no rating that a margin could keep away from. The pack regen current is
+     * set, since what is sent back decides how long braking lasts.
      */
     @Test
     void aConstraintKeepsAMarginWhereMarginsLowerItsLimit() {
-        for (Build build : List.of(Builds.trailBoard(), Builds.parcelTrike())) {
+        for (Build each : List.of(Builds.trailBoard(), Builds.parcelTrike())) {
+            Build build = each.withSettings(each.settings().withPackRegenCurrent(5.0));
             Limits with = Limits.of(build);
             Limits without = Limits.of(Builds.withMargins(build, Builds.NO_MARGINS));
             compare(with.motorDrive().constraints(), without.motorDrive().constraints());
