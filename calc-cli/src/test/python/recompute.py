@@ -65,8 +65,13 @@ class Vehicle:
         self.controller_efficiency = self["controller.efficiency"]
         self.mass = self["rider.mass"] + self["vehicle.mass"] + self.get("vehicle.cargo", 0.0)
         self.emf = 60 / (2 * math.pi * self["motor.kv"])  # [V.s/rad], line to line
-        self.phase_peak = self["controller.current_basis"] == "phase-peak"
-        self.torque_constant = self.emf * (math.sqrt(3) / 2 if self.phase_peak else 1.0)
+        basis = self["controller.current_basis"]
+        self.sinusoidal = basis != "dc-equivalent"
+        # a phase current is told by its peak, or by its effective value, 1/sqrt(2) of it
+        self.peak = math.sqrt(2) if basis == "phase-rms" else 1.0
+        self.torque_constant = self.emf * (
+            math.sqrt(3) / 2 * self.peak if self.sinusoidal else 1.0
+        )
 
     def __getitem__(self, key):
         return self.inputs[key]["value"]
@@ -192,7 +197,8 @@ class Vehicle:
 
     def loss_resistance(self, temperature):
         """R_e: copper loss per square of the motor current."""
-        return self.winding_resistance(temperature) * (0.75 if self.phase_peak else 1.0)
+        share = 3 / 4 * self.peak**2 if self.sinusoidal else 1.0
+        return self.winding_resistance(temperature) * share
 
     def drag_torque(self, omega):
         no_load = self.emf * self.get("motor.no_load_current", 0.0)
@@ -212,8 +218,9 @@ class Vehicle:
     def voltage_need(self, current, speed):
         omega = self.motor_speed(speed)
         winding = self.winding_resistance(self.ambient)
-        if not self.phase_peak:
+        if not self.sinusoidal:
             return self.emf * omega + winding * current
+        current = self.peak * current
         electrical = self["motor.pole_pairs"] * omega
         flux = self.emf / (math.sqrt(3) * self["motor.pole_pairs"])
         along = flux * electrical + winding / 2 * current

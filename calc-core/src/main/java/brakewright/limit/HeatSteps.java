@@ -3,7 +3,6 @@ package brakewright.limit;
 import brakewright.machine.Copper;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
-import brakewright.spec.CurrentBasis;
 import brakewright.spec.Input;
 import brakewright.spec.MotorHeat;
 import java.util.List;
@@ -93,11 +92,11 @@ final class HeatSteps {
                 Term.computed(
                         symbol,
                         "resistance of loss, cold winding",
-                        share()
-                                * build.motor().resistanceAt20C()
-                                * Copper.resistanceFactor(build.use().climate().ambientC()),
+                        Powertrain.of(build)
+                                .motor()
+                                .lossResistance(build.use().climate().ambientC()),
                         "Ω"),
-                (isPeak() ? "3/4·" : "") + terminals,
+                lossShare() + terminals,
                 COPPER + "; " + MotorSteps.MACHINE,
                 cold(),
                 motor.air());
@@ -134,7 +133,7 @@ final class HeatSteps {
                         "winding from itself",
                         (perKelvin - 1.0 / heat.windingToCase()) / heat.windingHeatCapacity(),
                         "1/s"),
-                "(0.00393·" + (isPeak() ? "3/4·" : "") + "R_20·I² − 1/R_wc)/C_w",
+                "(0.00393·" + lossShare() + "R_20·I² − 1/R_wc)/C_w",
                 NETWORK,
                 cold(),
                 current,
@@ -222,12 +221,8 @@ final class HeatSteps {
         return rate.value() == 0.0 ? time : Math.expm1(rate.value() * time) / rate.value();
     }
 
-    private boolean isPeak() {
-        return build.controllers().basis() == CurrentBasis.PHASE_PEAK;
-    }
-
-    private double share() {
-        return isPeak() ? 0.75 : 1.0;
+    private String lossShare() {
+        return BasisFormulas.lossShare(build.controllers().basis());
     }
 
     private Term cold() {

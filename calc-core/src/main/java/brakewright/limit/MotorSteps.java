@@ -59,16 +59,13 @@ final class MotorSteps {
 
     /** kt, from K. */
     Step torqueConstant() {
-        boolean isPeak = build.controllers().basis() == CurrentBasis.PHASE_PEAK;
+        CurrentBasis basis = build.controllers().basis();
         return new Step(
                 Term.computed(
                         "kt", "torque per current", powertrain.motor().torqueConstant(), "N·m/A"),
                 new Derivation(
-                        isPeak ? "√3/2·K" : "K",
-                        MACHINE
-                                + (isPeak
-                                        ? "; current as peak of the phase"
-                                        : "; current as direct current"),
+                        BasisFormulas.torqueConstant(basis),
+                        MACHINE + "; " + BasisFormulas.meaning(basis),
                         List.of(voltageConstant.result())));
     }
 

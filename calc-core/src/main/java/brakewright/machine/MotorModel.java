@@ -10,12 +10,14 @@ import brakewright.spec.Motor;
  *
  * <ul>
  *   <li>phase-peak: {@code kt = (√3/2)·K}, {@code Re = (3/4)·Rtt};
+ *   <li>phase-rms: {@code kt = √2·(√3/2)·K}, {@code Re = 2·(3/4)·Rtt}, as the peak is √2 times the
+ *       effective value;
  *   <li>dc-equivalent: {@code kt = K}, {@code Re = Rtt}.
  * </ul>
  *
- * <p>Torque is {@code kt·I}, copper loss {@code Re·I²}. For the same torque both bases give the
- * same loss. Kv is read as speed per peak line-to-line volt; a Kv measured from rectified mean
- * voltage lies 4.7 % higher (π/3) and one from its effective value 41 % (√2).
+ * <p>Torque is {@code kt·I}, copper loss {@code Re·I²}. For the same torque all bases give the same
+ * loss. Kv is read as speed per peak line-to-line volt; a Kv measured from rectified mean voltage
+ * lies 4.7 % higher (π/3) and one from its effective value 41 % (√2).
  *
  * <p>Source: torque of a permanent-magnet machine {@code T = (3/2)·p·λ·iq}, amplitude-invariant;
  * the voltage need from the phase equations {@code vd = −ωe·L·iq}, {@code vq = λ·ωe + R·iq}, e.g.
@@ -48,6 +50,10 @@ public final class MotorModel {
             case PHASE_PEAK -> {
                 this.torqueConstant = Math.sqrt(3.0) / 2.0 * voltageConstant;
                 this.lossShare = 0.75;
+            }
+            case PHASE_RMS -> {
+                this.torqueConstant = basis.phasePeak() * Math.sqrt(3.0) / 2.0 * voltageConstant;
+                this.lossShare = 1.5;
             }
             case DC_EQUIVALENT -> {
                 this.torqueConstant = voltageConstant;
@@ -89,7 +95,7 @@ public final class MotorModel {
      * Returns the torque that friction and iron take off the shaft.
      *
      * <p>{@code T0 = K·I0 + c·ω}: the no-load current is a direct current and so counts with K in
-     * both bases.
+     * every basis.
      *
      * @param angularSpeed of the motor [rad/s]
      * @return the drag torque [N·m]
@@ -102,7 +108,7 @@ public final class MotorModel {
      * Returns the supply voltage the motor needs to drive at a speed and current.
      *
      * <p>phase-peak: {@code √3·√((λ·ωe + Rtt/2·I)² + (ωe·L·I)²)} with {@code λ = K/(√3·p)} and
-     * {@code ωe = p·ω}; dc-equivalent: {@code K·ω + Rtt·I}.
+     * {@code ωe = p·ω}; phase-rms: the same with {@code √2·I}; dc-equivalent: {@code K·ω + Rtt·I}.
      *
      * @param angularSpeed of the motor [rad/s]
      * @param current in this model's basis [A]
@@ -111,14 +117,14 @@ public final class MotorModel {
      */
     public double voltageNeed(double angularSpeed, double current, double temperatureC) {
         double terminalResistance = motor.resistanceAt20C() * Copper.resistanceFactor(temperatureC);
-        if (basis == CurrentBasis.DC_EQUIVALENT) {
+        if (!basis.isSinusoidal()) {
             return voltageConstant * angularSpeed + terminalResistance * current;
         }
+        double peak = basis.phasePeak() * current;
         double electricalSpeed = motor.polePairs() * angularSpeed;
         double inPhase =
-                voltageConstant * angularSpeed / Math.sqrt(3.0)
-                        + terminalResistance / 2.0 * current;
-        double quadrature = electricalSpeed * motor.inductance() * current;
+                voltageConstant * angularSpeed / Math.sqrt(3.0) + terminalResistance / 2.0 * peak;
+        double quadrature = electricalSpeed * motor.inductance() * peak;
         return Math.sqrt(3.0) * Math.hypot(inPhase, quadrature);
     }
 }

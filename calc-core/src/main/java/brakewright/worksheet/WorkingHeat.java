@@ -3,6 +3,7 @@ package brakewright.worksheet;
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
+import brakewright.limit.BasisFormulas;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.limit.Term;
 import brakewright.machine.Copper;
@@ -30,7 +31,6 @@ final class WorkingHeat {
         this.build = sheet.build();
         this.known = known;
         this.motor = new WorkingMotor(build, steps);
-        boolean phase = motor.isPhasePeak();
         this.at20C =
                 steps.add(
                         computed(
@@ -38,7 +38,7 @@ final class WorkingHeat {
                                 "resistance of copper loss at 20 °C",
                                 motor.powertrain().motor().lossResistance(20.0),
                                 "Ω"),
-                        phase ? "3/4·R_20" : "R_20",
+                        BasisFormulas.lossShare(motor.basis()) + "R_20",
                         WorkingMotor.MACHINE,
                         given(
                                 "R_20",

@@ -3,6 +3,7 @@ package brakewright.worksheet;
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
+import brakewright.limit.BasisFormulas;
 import brakewright.limit.Term;
 import brakewright.machine.Copper;
 import brakewright.powertrain.Powertrain;
@@ -36,8 +37,13 @@ final class WorkingMotor {
         this.lossResistance = loss();
     }
 
-    boolean isPhasePeak() {
-        return build.controllers().basis() == CurrentBasis.PHASE_PEAK;
+    CurrentBasis basis() {
+        return build.controllers().basis();
+    }
+
+    /** The peak of a phase current, as it is written. */
+    String peak(String symbol) {
+        return BasisFormulas.peak(basis(), symbol);
     }
 
     Term voltageConstant() {
@@ -76,11 +82,8 @@ final class WorkingMotor {
     private Term torque() {
         return steps.add(
                 computed("kt", "torque per current", powertrain.motor().torqueConstant(), "N·m/A"),
-                isPhasePeak() ? "√3/2·K" : "K",
-                MACHINE
-                        + (isPhasePeak()
-                                ? "; current as peak of the phase"
-                                : "; current as direct current"),
+                BasisFormulas.torqueConstant(basis()),
+                MACHINE + "; " + BasisFormulas.meaning(basis()),
                 voltageConstant);
     }
 
@@ -111,7 +114,7 @@ final class WorkingMotor {
                         "resistance of copper loss",
                         powertrain.motor().lossResistance(air),
                         "Ω"),
-                isPhasePeak() ? "3/4·R_w" : "R_w",
+                BasisFormulas.lossShare(basis()) + "R_w",
                 MACHINE,
                 terminalResistance);
     }

@@ -10,6 +10,7 @@ import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
 import brakewright.review.Operation;
 import brakewright.spec.Build;
+import brakewright.spec.CurrentBasis;
 import brakewright.spec.Input;
 import brakewright.spec.Taper;
 import java.util.Optional;
@@ -188,7 +189,7 @@ final class WorkingThrust {
         Term found = computed("I_v", "current that the voltage pushes", pull.motorCurrent(), "A");
         Term power = motor.drawn("P_v", found, turning);
         Term terminal = terminal("V", power, at);
-        if (motor.isPhasePeak()) {
+        if (motor.basis().isSinusoidal()) {
             pushed(found, turning, terminal);
         } else {
             steps.add(
@@ -217,7 +218,7 @@ final class WorkingThrust {
                 power);
     }
 
-    /** {@code V² = 3·((K·ω/√3 + R/2·I)² + (p·ω·L·I)²)}, solved for the current. */
+    /** {@code V² = 3·((K·ω/√3 + R/2·I)² + (p·ω·L·I)²)}, solved for the peak current. */
     private void pushed(Term found, Term turning, Term terminal) {
         double resistance = motor.terminalResistance().value();
         double omega = turning.value();
@@ -250,9 +251,11 @@ final class WorkingThrust {
                         motor.voltageConstant(),
                         turning,
                         motor.terminalResistance());
+        boolean isPeak = motor.basis() == CurrentBasis.PHASE_PEAK;
         steps.add(
                 found,
-                "(√(B² + Z_2·(V² − (K·ω)²)/3) − B)/Z_2",
+                "(√(B² + Z_2·(V² − (K·ω)²)/3) − B)/"
+                        + (isPeak ? "Z_2" : "(" + motor.peak("Z_2") + ")"),
                 WorkingMotor.MACHINE + ", the voltage need solved for the current",
                 cross,
                 square,

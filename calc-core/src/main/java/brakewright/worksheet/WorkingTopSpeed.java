@@ -107,10 +107,14 @@ final class WorkingTopSpeed {
 
     private void heldByVoltage(WorkingMotor motor, Term current, Term turning, Term terminal) {
         String source = MEET + ", the terminals' voltage being what is needed";
-        if (motor.isPhasePeak()) {
+        if (motor.basis().isSinusoidal()) {
             steps.add(
                     speed,
-                    "(√(V_h² − 3·(p·ω·L·I)²) − √3/2·R_w·I)·d/(2·G·K)",
+                    "(√(V_h² − 3·(p·ω·L·"
+                            + motor.peak("I")
+                            + ")²) − √3/2·R_w·"
+                            + motor.peak("I")
+                            + ")·d/(2·G·K)",
                     source,
                     terminal,
                     motor.polePairs(),

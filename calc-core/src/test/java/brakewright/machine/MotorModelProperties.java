@@ -38,6 +38,26 @@ class MotorModelProperties {
                 .isCloseTo(loss, within(ROUNDING * loss));
     }
 
+    /** The effective value of a sine is 1/√2 of its peak: told so, the same motor does the same. */
+    @Property
+    void anEffectiveCurrentIsTheSameMotorToldByLess(
+            @ForAll Motor motor,
+            @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 150.0) double current,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 800.0) double angularSpeed,
+            @ForAll @Scale(9) @DoubleRange(min = -20.0, max = 150.0) double windingC) {
+        MotorModel peak = new MotorModel(motor, CurrentBasis.PHASE_PEAK);
+        MotorModel effective = new MotorModel(motor, CurrentBasis.PHASE_RMS);
+        double less = current / Math.sqrt(2.0);
+        double torque = peak.torqueConstant() * current;
+        double loss = peak.lossResistance(windingC) * current * current;
+        double need = peak.voltageNeed(angularSpeed, current, windingC);
+        assertThat(effective.torqueConstant() * less).isCloseTo(torque, within(ROUNDING * torque));
+        assertThat(effective.lossResistance(windingC) * less * less)
+                .isCloseTo(loss, within(ROUNDING * loss));
+        assertThat(effective.voltageNeed(angularSpeed, less, windingC))
+                .isCloseTo(need, within(ROUNDING * need));
+    }
+
     @Property(tries = 100)
     void thePowerOfAllPhasesIsTorqueTimesSpeed(
             @ForAll Motor motor,

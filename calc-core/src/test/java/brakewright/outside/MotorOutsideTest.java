@@ -2,6 +2,7 @@ package brakewright.outside;
 
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 import static brakewright.spec.CurrentBasis.PHASE_PEAK;
+import static brakewright.spec.CurrentBasis.PHASE_RMS;
 
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
@@ -20,6 +21,9 @@ class MotorOutsideTest {
     private static final double ANY_RESISTANCE = 0.05;
     private static final double DATA_SHEET_C = 25.0;
 
+    /** [N·m]. */
+    private static final double INCH_POUND = 0.0254 * 4.4482216152605;
+
     @OutsideCheck(quantity = "torque constant dc-equivalent", source = "motor-constants")
     void hasTheTorqueConstantOfItsKv(OutsideCase check) {
         check.agreesWith(torqueConstant(check, DC_EQUIVALENT));
@@ -32,16 +36,25 @@ class MotorOutsideTest {
 
     @OutsideCheck(quantity = "torque constant for effective amperes", source = "motor-constants")
     void hasMoreTorquePerEffectiveAmpere(OutsideCase check) {
-        check.agreesWith(Math.sqrt(2.0) * torqueConstant(check, PHASE_PEAK));
+        check.agreesWith(torqueConstant(check, PHASE_RMS));
     }
 
     @OutsideCheck(quantity = "torque constant of a servo motor", source = "motor-constants")
     void agreesWithTheServoMakersRule(OutsideCase check) {
         double peakEmf = Math.sqrt(2.0) * check.in("emf");
-        MotorModel motor =
-                new MotorModel(
-                        Machines.motor(Machines.kvOf(peakEmf), ANY_RESISTANCE, 0.0), PHASE_PEAK);
-        check.agreesWith(Math.sqrt(2.0) * motor.torqueConstant());
+        check.agreesWith(effectiveTorqueConstant(peakEmf));
+    }
+
+    @OutsideCheck(quantity = "torque constant from the EMF of a phase", source = "servo-constants")
+    void agreesWithTheRuleOfAnotherServoMaker(OutsideCase check) {
+        double peakBetweenTerminals = Math.sqrt(2.0) * Math.sqrt(3.0) * check.in("emf");
+        check.agreesWith(effectiveTorqueConstant(peakBetweenTerminals));
+    }
+
+    /** A motor of 1000 rpm/V has an EMF of 1 V at 1000 rpm. */
+    @OutsideCheck(quantity = "EMF constant over torque constant", source = "servo-constants")
+    void agreesWithAGlossaryOnSinusoidalMotors(OutsideCase check) {
+        check.agreesWith(INCH_POUND / torqueConstant(check, PHASE_PEAK));
     }
 
     @OutsideCheck(quantity = "torque constant dc-equivalent", source = "motor-published")
@@ -179,6 +192,12 @@ class MotorOutsideTest {
                         .orElseThrow()
                         .limit();
         check.agreesWith(Machines.rpm(speed));
+    }
+
+    private static double effectiveTorqueConstant(double peakEmf) {
+        return new MotorModel(
+                        Machines.motor(Machines.kvOf(peakEmf), ANY_RESISTANCE, 0.0), PHASE_RMS)
+                .torqueConstant();
     }
 
     private static double torqueConstant(OutsideCase check, CurrentBasis basis) {

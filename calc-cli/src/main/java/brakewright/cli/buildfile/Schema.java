@@ -264,7 +264,7 @@ final class Schema {
                 entry(Input.CONTROLLER_COUNT, Kind.COUNT, OPTIONAL, 1, 16, "2"),
                 entry(
                         Input.CONTROLLER_CURRENT_BASIS,
-                        Kind.words("phase-peak", "dc-equivalent"),
+                        Kind.words("phase-peak", "phase-rms", "dc-equivalent"),
                         REQUIRED,
                         0,
                         0,

@@ -70,6 +70,7 @@ final class SettingsTable {
                 mark(now.speedCap(), single.of(cap.id())),
                 units.speedDown(single.of(cap.id())),
                 LimitWords.brief(cap.binding().id()));
+        page.paragraph("", 2, LimitWords.motorCurrents(build.controllers().basis()));
         page.paragraph("", 2, "Entered together, " + new DecisionText(set, units).of(set));
     }
 

@@ -3,6 +3,7 @@ package brakewright.cli.words;
 import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
+import brakewright.spec.CurrentBasis;
 
 /** What limits and constraints are called in a sentence. */
 public final class LimitWords {
@@ -124,5 +125,21 @@ public final class LimitWords {
             case PACK_BACK_EMF -> "back-EMF above the pack";
             case LOOP_GAIN -> "the taper's loop gain";
         };
+    }
+
+    /**
+     * Says what the motor currents are.
+     *
+     * @param basis of settings and ratings
+     * @return a sentence
+     */
+    public static String motorCurrents(CurrentBasis basis) {
+        String told =
+                switch (basis) {
+                    case PHASE_PEAK -> "peaks of the phase current";
+                    case PHASE_RMS -> "effective values of the phase current, 1/√2 of its peak";
+                    case DC_EQUIVALENT -> "direct currents through two phases";
+                };
+        return "Motor currents, set and rated, are " + told + " (" + basis.key() + ").";
     }
 }
