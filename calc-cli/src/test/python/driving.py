@@ -1112,7 +1112,8 @@ def compare_packs(c, v, sheet):
         one_load(c, v, load)
     pieces = len(battery.packs) * 2
     c.rule(len(packs["loads"]) == 3 * pieces, "packs has not three loads each way of each pack")
-    c.rule(len(packs["losses"]) == pieces, "packs has not one loss each way of each pack")
+    opening = 2 * sum(pack.guarded for pack in battery.packs)
+    c.rule(len(packs["losses"]) == opening, "packs has not one loss each way of each that opens")
     joints = len(battery.packs) if battery.parallel else 0
     c.rule(len(packs["joints"]) == joints, "packs has not one joint of each parallel pack")
     for joint in packs["joints"]:

@@ -11,6 +11,11 @@ class Pack:
     """One pack; its inputs stand under `pack.` or, of several, under `packs.1.`, `packs.2.`, ..."""
 
     def __init__(self, inputs, prefix):
+        guard = prefix + "protection."
+        self.guarded = inputs[guard + "path"]["value"] != "charge-lead"
+        if not self.guarded:
+            # what braking returns and driving draws goes past it: while riding it has no trip
+            inputs = {k: v for k, v in inputs.items() if not k.startswith(guard)}
         self.inputs = inputs
         self.prefix = prefix
         self.series = self["series"]

@@ -37,7 +37,8 @@ class RecomputeTest {
                     "trip-near-empty",
                     "cruise-never-reached",
                     "charged-fast-to-a-charge",
-                    "effective-currents");
+                    "effective-currents",
+                    "guarded-on-the-charge-lead");
 
     @Test
     void agreesWithTheSecondImplementation(@TempDir Path folder)

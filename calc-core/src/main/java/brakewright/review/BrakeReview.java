@@ -70,7 +70,9 @@ final class BrakeReview {
         if (build.vehicle().frictionBrake().isEmpty()) {
             findings.add(Finding.of(Topic.ONLY_BRAKE, Signal.CAUTION).build());
         }
-        busRise();
+        if (build.battery().isGuarded()) {
+            busRise();
+        }
         forcedReturn();
         return findings;
     }

@@ -50,6 +50,7 @@ public record Review(
         findings.addAll(new FuseReview(build).findings());
         findings.addAll(new PlugReview(build).findings());
         findings.addAll(new FactReview(build, operation).findings());
+        findings.addAll(new BypassReview(build, limits, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));
         return new Review(verdict, brake, findings, limits.brakingTime(), checks.safeCharge());
     }

@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  *
  * @param loads the shares over the charge in use, drawing and returning
  * @param joints how each pack may be joined to the others, in parallel only
- * @param losses what the others carry when one pack's protection opens
+ * @param losses what the others carry when one pack's protection opens, of those that can
  */
 public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
 
@@ -165,8 +165,10 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
                 if (parallel) {
                     joints.add(joint(place));
                 }
-                losses.add(loss(place, true));
-                losses.add(loss(place, false));
+                if (!model.packs().get(place).pack().protection().isBypassed()) {
+                    losses.add(loss(place, true));
+                    losses.add(loss(place, false));
+                }
             }
             return new Sharing(loads, joints, losses);
         }

@@ -32,8 +32,16 @@ final class SharingReview {
         sharing.joints().stream()
                 .limit(sharing.joints().size() == 2 ? 1 : Long.MAX_VALUE)
                 .forEach(this::review);
-        sharing.losses().forEach(this::review);
+        // in series the loss of any is the loss of all
+        sharing.losses().stream()
+                .filter(loss -> !isSeries() || !loss.isDraw())
+                .limit(isSeries() ? 1 : Long.MAX_VALUE)
+                .forEach(this::review);
         return findings;
+    }
+
+    private boolean isSeries() {
+        return build.battery().joining() == Joining.SERIES;
     }
 
     private void review(Sharing.Joint joint) {
@@ -57,12 +65,8 @@ final class SharingReview {
         if (!loss.isAllLost()) {
             return;
         }
-        boolean series = build.battery().joining() == Joining.SERIES;
-        if (series && (loss.isDraw() || loss.pack() > 1)) {
-            return;
-        }
         Finding.Builder finding =
-                Finding.of(Topic.PACK_LOSS_CASCADES, series ? Signal.CAUTION : Signal.DANGER)
+                Finding.of(Topic.PACK_LOSS_CASCADES, isSeries() ? Signal.CAUTION : Signal.DANGER)
                         .about(
                                 loss.isDraw()
                                         ? LimitId.PACK_DISCHARGE_CURRENT

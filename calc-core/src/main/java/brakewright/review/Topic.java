@@ -78,6 +78,8 @@ public enum Topic {
     WINDING_TIME("winding-time"),
     /** The motor's thermal figures are not given. */
     MOTOR_HEAT_UNKNOWN("motor-heat-unknown"),
+    /** The protection sits on the charge lead alone, and guards against nothing while riding. */
+    PROTECTION_BYPASSED("protection-bypassed"),
     /** Trips of the protection are not given. */
     PROTECTION_UNKNOWN("protection-unknown"),
     /** A part of the wiring is not given. */

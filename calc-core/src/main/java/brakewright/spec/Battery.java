@@ -88,7 +88,7 @@ public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double tr
     }
 
     /**
-     * Returns whether every trip of every pack is known.
+     * Returns whether every trip of every pack that can open while riding is known.
      *
      * @return false where one is missing
      */
@@ -106,14 +106,24 @@ public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double tr
                 && (isOnePack() || trunk.isKnown());
     }
 
+    /**
+     * Returns whether a protection can open while riding.
+     *
+     * @return false where those of all packs sit on the charge lead alone
+     */
+    public boolean isGuarded() {
+        return packs.stream().map(Pack::protection).anyMatch(each -> !each.isBypassed());
+    }
+
     private static boolean isKnown(Protection protection) {
-        return List.of(
-                        protection.dischargeTrip(),
-                        protection.chargeTrip(),
-                        protection.cellOvervoltageTrip(),
-                        protection.cellUndervoltageTrip())
-                .stream()
-                .allMatch(OptionalDouble::isPresent);
+        return protection.isBypassed()
+                || List.of(
+                                protection.dischargeTrip(),
+                                protection.chargeTrip(),
+                                protection.cellOvervoltageTrip(),
+                                protection.cellUndervoltageTrip())
+                        .stream()
+                        .allMatch(OptionalDouble::isPresent);
     }
 
     private static double emptyVoltage(Pack pack) {

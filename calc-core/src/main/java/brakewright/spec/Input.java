@@ -153,6 +153,8 @@ public enum Input {
     CELL_CHARGE_PULSE("pack.cell.charge_pulse", "A"),
     /** {@code pack.cell.pulse_time}. */
     CELL_PULSE_TIME("pack.cell.pulse_time", "s"),
+    /** {@code pack.protection.path}. */
+    PROTECTION_PATH("pack.protection.path", ""),
     /** {@code pack.protection.discharge_trip}. */
     PROTECTION_DISCHARGE_TRIP("pack.protection.discharge_trip", "A"),
     /** {@code pack.protection.charge_trip}. */

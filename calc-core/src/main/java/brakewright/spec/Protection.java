@@ -1,21 +1,27 @@
 package brakewright.spec;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * The values at which the pack's protection disconnects it. An empty value is one that is not
- * known, which is a reason for caution and not a permission.
+ * The values at which the pack's protection disconnects it while riding. An empty value is one that
+ * is not known, which is a reason for caution and not a permission.
+ *
+ * <p>A protection on the charge lead alone has no such value: what braking returns and driving
+ * draws goes past it, so that it opens at nothing and protects from nothing.
  *
  * @param dischargeTrip pack current out [A], positive
  * @param chargeTrip pack current in [A], positive
  * @param cellOvervoltageTrip [V], positive
  * @param cellUndervoltageTrip [V], positive
+ * @param path which currents pass through it
  */
 public record Protection(
         OptionalDouble dischargeTrip,
         OptionalDouble chargeTrip,
         OptionalDouble cellOvervoltageTrip,
-        OptionalDouble cellUndervoltageTrip) {
+        OptionalDouble cellUndervoltageTrip,
+        Path path) {
 
     /** Nothing is known of the protection. */
     public static final Protection UNKNOWN =
@@ -25,15 +31,80 @@ public record Protection(
                     OptionalDouble.empty(),
                     OptionalDouble.empty());
 
+    /** It sits on the charge lead alone: nothing opens while riding. */
+    public static final Protection BYPASSED =
+            new Protection(
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Path.CHARGE_LEAD);
+
+    /** Which currents pass through a protection. */
+    public enum Path {
+        /** The charger's and those of riding, either way. */
+        BOTH("both"),
+        /** The charger's alone; the controllers are wired past it. */
+        CHARGE_LEAD("charge-lead");
+
+        private final String key;
+
+        Path(String key) {
+            this.key = key;
+        }
+
+        /**
+         * Returns the word a build file uses.
+         *
+         * @return the key
+         */
+        public String key() {
+            return key;
+        }
+    }
+
+    /**
+     * A protection that all currents pass through.
+     *
+     * @param dischargeTrip pack current out [A], positive
+     * @param chargeTrip pack current in [A], positive
+     * @param cellOvervoltageTrip [V], positive
+     * @param cellUndervoltageTrip [V], positive
+     */
+    public Protection(
+            OptionalDouble dischargeTrip,
+            OptionalDouble chargeTrip,
+            OptionalDouble cellOvervoltageTrip,
+            OptionalDouble cellUndervoltageTrip) {
+        this(dischargeTrip, chargeTrip, cellOvervoltageTrip, cellUndervoltageTrip, Path.BOTH);
+    }
+
     /**
      * Validates the trips.
      *
-     * @throws IllegalArgumentException if a number is not positive
+     * @throws IllegalArgumentException if a number is not positive, or there is a trip though no
+     *     current of riding passes through it
      */
     public Protection {
+        if (path == Path.CHARGE_LEAD
+                && List.of(dischargeTrip, chargeTrip, cellOvervoltageTrip, cellUndervoltageTrip)
+                        .stream()
+                        .anyMatch(OptionalDouble::isPresent)) {
+            throw new IllegalArgumentException(
+                    "a protection on the charge lead has no trip while riding");
+        }
         Require.positive("discharge trip", dischargeTrip, "A");
         Require.positive("charge trip", chargeTrip, "A");
         Require.positive("cell over-voltage trip", cellOvervoltageTrip, "V");
         Require.positive("cell under-voltage trip", cellUndervoltageTrip, "V");
+    }
+
+    /**
+     * Returns whether the currents of riding go past it.
+     *
+     * @return true where it opens at nothing
+     */
+    public boolean isBypassed() {
+        return path == Path.CHARGE_LEAD;
     }
 }

@@ -11,6 +11,7 @@ import brakewright.ride.Surroundings;
 import brakewright.road.FrictionBrake;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -73,15 +74,19 @@ public record LeftBraking(
         double full = build.use().chargeFrom();
         double coldest = Arrays.stream(build.cellTemperatures()).min().orElseThrow();
         double cold = coldest < own ? coldest : Math.min(own, lowestChargingC(build) - OUTSIDE);
-        return List.of(
-                held(Refusal.FULL, build, limits, operation, full, own),
-                held(Refusal.COLD, build, limits, operation, middle(build), cold),
-                new LeftBraking(
-                        Refusal.TRIPPED,
-                        full,
-                        own,
-                        0.0,
-                        stop(build, with(operation.brake(), 0.0, 0.0), operation, full, own)));
+        List<LeftBraking> all = new ArrayList<>();
+        all.add(held(Refusal.FULL, build, limits, operation, full, own));
+        all.add(held(Refusal.COLD, build, limits, operation, middle(build), cold));
+        if (build.battery().isGuarded()) {
+            all.add(
+                    new LeftBraking(
+                            Refusal.TRIPPED,
+                            full,
+                            own,
+                            0.0,
+                            stop(build, with(operation.brake(), 0.0, 0.0), operation, full, own)));
+        }
+        return all;
     }
 
     /**

@@ -240,7 +240,13 @@ public class AnyBattery extends DomainContextBase {
                 .as(Companion::new);
     }
 
+    /** One of ten sits on the charge lead alone. */
     private Arbitrary<Protection> protections() {
+        return Arbitraries.frequencyOf(
+                Tuple.of(9, trips()), Tuple.of(1, Arbitraries.just(Protection.BYPASSED)));
+    }
+
+    private Arbitrary<Protection> trips() {
         return Combinators.combine(
                         between(20.0, 200.0).optional(),
                         between(5.0, 80.0).optional(),

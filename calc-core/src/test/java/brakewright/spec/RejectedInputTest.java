@@ -132,6 +132,20 @@ class RejectedInputTest {
     }
 
     @Test
+    void aProtectionOnTheChargeLeadHasNoTripWhileRiding() {
+        assertThatThrownBy(
+                        () ->
+                                new Protection(
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.of(20.0),
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.empty(),
+                                        Protection.Path.CHARGE_LEAD))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("charge lead");
+    }
+
+    @Test
     void tapersMustRunTheRightWay() {
         Taper rising = new Taper(30.0, 40.0);
         Settings none = Settings.NONE;

@@ -113,11 +113,7 @@ final class PackAssembler {
                 values.number(Input.PACK_TEMPERATURE),
                 values.optional(Input.PACK_TO_AIR),
                 values.optional(Input.PACK_CHARGE),
-                new Protection(
-                        values.optional(Input.PROTECTION_DISCHARGE_TRIP),
-                        values.optional(Input.PROTECTION_CHARGE_TRIP),
-                        values.optional(Input.PROTECTION_OVERVOLTAGE_TRIP),
-                        values.optional(Input.PROTECTION_UNDERVOLTAGE_TRIP)),
+                protection(),
                 new Wiring(
                         values.optional(Input.WIRING_FUSE),
                         new FuseBreaking(
@@ -126,6 +122,19 @@ final class PackAssembler {
                         values.optional(Input.WIRING_WIRE_AMPACITY),
                         values.optional(Input.WIRING_PLUG_RATING),
                         values.isYes(Input.WIRING_PLUG_ANTI_SPARK)));
+    }
+
+    /** What the file says of the trips of a protection that is bypassed concerns the charger. */
+    private Protection protection() {
+        Protection.Path path =
+                values.word(Input.PROTECTION_PATH, Protection.Path.values(), Protection.Path::key);
+        return path == Protection.Path.CHARGE_LEAD
+                ? Protection.BYPASSED
+                : new Protection(
+                        values.optional(Input.PROTECTION_DISCHARGE_TRIP),
+                        values.optional(Input.PROTECTION_CHARGE_TRIP),
+                        values.optional(Input.PROTECTION_OVERVOLTAGE_TRIP),
+                        values.optional(Input.PROTECTION_UNDERVOLTAGE_TRIP));
     }
 
     private <T> @Nullable T attempt(Supplier<T> part, Input blamed) {

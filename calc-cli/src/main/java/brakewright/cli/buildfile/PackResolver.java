@@ -1,6 +1,7 @@
 package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
+import brakewright.spec.Protection;
 import brakewright.tables.CellEntry;
 import brakewright.tables.ChemistryEntry;
 import brakewright.tables.CurveEntry;
@@ -73,6 +74,10 @@ final class PackResolver {
         inputs.assumePair(Input.CELL_CHARGE_TEMPERATURE);
         inputs.assumePair(Input.CELL_DISCHARGE_TEMPERATURE);
         inputs.derive(Input.PACK_TEMPERATURE, ambient, "use.ambient");
+        inputs.derive(
+                Input.PROTECTION_PATH,
+                new Value.Word(Protection.Path.BOTH.key()),
+                "the usual place, in the way of all currents");
         inputs.derive(Input.PACK_JOINT_RESISTANCE, joints(), "joints of the tables and the leads");
         if (inputs.has(Input.CELL_MASS)) {
             inputs.derive(Input.PACK_TO_AIR, toAir(), "a box as small as the cells allow");

@@ -470,6 +470,13 @@ final class Schema {
                         600,
                         "10 s"),
                 entry(
+                        Input.PROTECTION_PATH,
+                        Kind.words("both", "charge-lead"),
+                        OPTIONAL,
+                        0,
+                        0,
+                        "both"),
+                entry(
                         Input.PROTECTION_DISCHARGE_TRIP,
                         Kind.quantity(Dimension.CURRENT),
                         OPTIONAL,

@@ -76,7 +76,10 @@ final class FirstStopText {
                             + unopened
                             + (stop.isSafe()
                                     ? " All within limits."
-                                    : " No trip that is described is reached, but a limit is.");
+                                    : sheet.build().battery().isGuarded()
+                                            ? " No trip that is described is reached, but a limit is."
+                                            : " The protection is on the charge lead alone: nothing"
+                                                    + " opens, and a limit is exceeded.");
             case CHARGE_TRIP ->
                     opened(stop, "charge trip opens, typically within ") + unopened + " U" + flow;
             case OVERVOLTAGE_TRIP ->

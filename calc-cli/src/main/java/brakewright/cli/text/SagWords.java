@@ -9,11 +9,13 @@ import brakewright.limit.Term;
 import brakewright.review.Sag;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
+import brakewright.spec.Protection;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /** Says what a falling voltage meets, and why the low-voltage taper lies where it does. */
 final class SagWords {
@@ -130,10 +132,11 @@ final class SagWords {
     }
 
     private long withTrip() {
-        return sheet.build().battery().packs().stream()
-                .map(Pack::protection)
-                .filter(protection -> protection.cellUndervoltageTrip().isPresent())
-                .count();
+        return protections(each -> each.cellUndervoltageTrip().isPresent());
+    }
+
+    private long protections(Predicate<Protection> which) {
+        return sheet.build().battery().packs().stream().map(Pack::protection).filter(which).count();
     }
 
     private void unknown() {
@@ -141,7 +144,15 @@ final class SagWords {
             page.paragraph("", 2, "No low-voltage taper is set: nothing fades the draw in time.");
         }
         int packs = sheet.build().battery().packs().size();
-        if (withTrip() < packs) {
+        if (protections(Protection::isBypassed) > 0) {
+            page.paragraph(
+                    "",
+                    2,
+                    "No trip opens "
+                            + (sheet.build().battery().isGuarded() ? "in every pack" : "at all")
+                            + " while riding: the protection is on the charge lead alone.");
+        }
+        if (withTrip() + protections(Protection::isBypassed) < packs) {
             page.paragraph(
                     "",
                     2,

@@ -144,7 +144,9 @@ final class SharingTable {
 
     private void losses(List<Sharing.Loss> losses, boolean parallel) {
         if (!parallel) {
-            page.paragraph("  one opens", LABEL, "The current of all is interrupted.");
+            if (!losses.isEmpty()) {
+                page.paragraph("  one opens", LABEL, "The current of all is interrupted.");
+            }
             return;
         }
         for (int pack = 1; pack <= sheet.build().battery().packs().size(); pack++) {
@@ -154,7 +156,12 @@ final class SharingTable {
                     both.add((loss.isDraw() ? "driving: " : "braking: ") + consequence(loss));
                 }
             }
-            page.paragraph("  pack " + pack + " opens", LABEL, String.join("; ", both) + ".");
+            page.paragraph(
+                    "  pack " + pack + " opens",
+                    LABEL,
+                    both.isEmpty()
+                            ? "Not while riding: its protection is on the charge lead alone."
+                            : String.join("; ", both) + ".");
         }
     }
 

@@ -15,6 +15,7 @@ import brakewright.spec.Protection;
 import brakewright.spec.Wiring;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
@@ -208,6 +209,7 @@ public final class FindingWords {
                     RANGE_SHORT,
                     SPEED_STABILITY ->
                     new DrivingWords(build, units).of(finding);
+            case PROTECTION_BYPASSED -> bypassed(finding);
             case WIRING_UNKNOWN ->
                     "Parts of the wiring are not given ("
                             + missingWiring()
@@ -282,6 +284,36 @@ public final class FindingWords {
                 + cells(finding)
                 + "."
                 + vanishing(finding);
+    }
+
+    private static String bypassed(Finding finding) {
+        String where =
+                "The protection"
+                        + (finding.pack() > 0 ? " of pack " + finding.pack() : "")
+                        + " is on the charge lead alone: ";
+        if (finding.subject().equals(Optional.of(LimitId.PACK_DISCHARGE_CURRENT))) {
+            return where
+                    + "what driving draws goes past it, so that nothing but the controller's"
+                    + " low-voltage taper and current limit keeps riding from emptying the cells"
+                    + " below "
+                    + volts(finding.limit())
+                    + " or from overloading them. It protects neither way.";
+        }
+        double reached = finding.value().orElseThrow();
+        double highest = finding.limit().orElseThrow();
+        return where
+                + "it cannot open while braking, and nothing stops the cells from being"
+                + " overcharged by it. As set, braking brings them to "
+                + Numbers.up(reached, 2)
+                + " V at "
+                + charge(finding)
+                + cells(finding)
+                + (reached > highest ? ", above the " : ", within the ")
+                + volts(finding.limit())
+                + " that they bear"
+                + (reached > highest
+                        ? ": overcharged cells can burn. Lower the charge or the pack regen current."
+                        : "; a wrong setting or a fault of the controller goes unnoticed.");
     }
 
     private static String taperEnds(Finding finding) {
