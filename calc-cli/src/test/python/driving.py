@@ -860,6 +860,9 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
         now -= force / inertia * dt
     dv = now / steps
     edges = [now - dv * i for i in range(1, steps)] + [0.0]
+    ends = v["controller.brake_ends_below"]
+    if 0 < ends < now:  # the force jumps where the brake ends
+        edges = sorted({*edges, ends}, reverse=True)
     while edges:
         step = now - edges[0]
         force, power = at(now - step / 2, 1.0)
@@ -1142,7 +1145,8 @@ def whole(v, charge, drawing, trusted=False):
         limit = v.set_pack("settings.pack_regen_current")
     emf = v.torque_constant * v.motor_speed(top)
     loss = v.loss_resistance(v.ambient)
-    best = min(v["settings.motor_brake_current"], emf / (2 * loss))
+    set_current = v["settings.motor_brake_current"] if top >= v["controller.brake_ends_below"] else 0
+    best = min(set_current, emf / (2 * loss))
     power = v.motors * (emf * best - loss * best**2) * v.controller_efficiency
     return min(limit, pulse_return(u, r, max(0.0, power)))
 

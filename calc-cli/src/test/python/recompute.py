@@ -329,7 +329,10 @@ class Vehicle:
         # where braking draws, it draws no more than the pack can give
         most = u * u / (4 * r) * self.controller_efficiency / self.motors
         supplied = (emf + math.sqrt(emf**2 + 4 * loss * most)) / (2 * loss)
-        current = min(share * self["settings.motor_brake_current"], supplied)
+        top = self["settings.motor_brake_current"]
+        if speed < self["controller.brake_ends_below"]:
+            top = 0.0  # the controllers have ended the brake: only the motors' drag is left of it
+        current = min(share * top, supplied)
         asked = pack_current(current)
         if limit is None:
             limit = self.set_pack("settings.pack_regen_current")

@@ -19,7 +19,7 @@ class ChargeLeadTest {
                 .contains("nothing stops the cells from being overcharged by it")
                 .contains("voltage ceiling")
                 .contains("It protects neither way.")
-                .doesNotContain("trip opens")
+                .doesNotContain("trip opens, typically")
                 .doesNotContain("the protection opens while braking")
                 .doesNotContain("brake vanishes");
     }

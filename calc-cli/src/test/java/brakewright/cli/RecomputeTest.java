@@ -38,7 +38,8 @@ class RecomputeTest {
                     "cruise-never-reached",
                     "charged-fast-to-a-charge",
                     "effective-currents",
-                    "guarded-on-the-charge-lead");
+                    "guarded-on-the-charge-lead",
+                    "brake-that-ends");
 
     @Test
     void agreesWithTheSecondImplementation(@TempDir Path folder)

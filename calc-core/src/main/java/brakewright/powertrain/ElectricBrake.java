@@ -5,15 +5,55 @@ import java.util.Optional;
 
 /**
  * The electric brake as it is set: a current per motor, held back by a limit on what goes into the
- * pack.
+ * pack, down to the speed at which the controllers end it. Below that no current flows, and what
+ * the motors drag is all that they brake with.
  *
  * @param powertrain motors and controllers
  * @param motorCurrent the brake current set, per motor [A]
  * @param packCurrent the pack regen current set, of all controllers together [A]
  * @param taper fades the pack regen current as the pack's voltage rises; empty where none is set
+ * @param endsBelow the speed below which it does not act [m/s], not negative
  */
 public record ElectricBrake(
-        Powertrain powertrain, double motorCurrent, double packCurrent, Optional<Taper> taper) {
+        Powertrain powertrain,
+        double motorCurrent,
+        double packCurrent,
+        Optional<Taper> taper,
+        double endsBelow) {
+
+    /**
+     * An electric brake that acts down to a standstill.
+     *
+     * @param powertrain motors and controllers
+     * @param motorCurrent the brake current set, per motor [A]
+     * @param packCurrent the pack regen current set, of all controllers together [A]
+     * @param taper fades the pack regen current as the pack's voltage rises; empty where none is
+     *     set
+     */
+    public ElectricBrake(
+            Powertrain powertrain, double motorCurrent, double packCurrent, Optional<Taper> taper) {
+        this(powertrain, motorCurrent, packCurrent, taper, 0.0);
+    }
+
+    /**
+     * Returns this brake with another taper.
+     *
+     * @param replacement the taper that fades it; empty for none
+     * @return a changed copy
+     */
+    public ElectricBrake withTaper(Optional<Taper> replacement) {
+        return new ElectricBrake(powertrain, motorCurrent, packCurrent, replacement, endsBelow);
+    }
+
+    /**
+     * Returns the brake current that is set for a speed.
+     *
+     * @param speed [m/s]
+     * @return the current per motor; 0 below the speed at which the controllers end the brake [A]
+     */
+    public double motorCurrentAt(double speed) {
+        return speed < endsBelow ? 0.0 : motorCurrent;
+    }
 
     /**
      * Returns what the brake would send back if nothing held it. Where it draws, it draws no more
@@ -40,7 +80,7 @@ public record ElectricBrake(
     }
 
     private double supplied(double speed, PackState pack) {
-        return powertrain.suppliedBrakeCurrent(motorCurrent, speed, pack.greatestPower());
+        return powertrain.suppliedBrakeCurrent(motorCurrentAt(speed), speed, pack.greatestPower());
     }
 
     /**
@@ -55,13 +95,14 @@ public record ElectricBrake(
     }
 
     /**
-     * Returns the speed above which the pack regen limit weakens the brake.
+     * Returns the speed above which the pack regen limit weakens the brake, the taper left out.
      *
      * @param pack the pack
-     * @return the speed [m/s]
+     * @return the speed, not below that at which the brake ends [m/s]
      */
     public double fadeSpeed(PackState pack) {
-        return powertrain.fadeSpeed(motorCurrent, pack.powerReturnedBy(packCurrent));
+        return Math.max(
+                endsBelow, powertrain.fadeSpeed(motorCurrent, pack.powerReturnedBy(packCurrent)));
     }
 
     /**
@@ -97,7 +138,11 @@ public record ElectricBrake(
         return taper.isEmpty()
                 ? this
                 : new ElectricBrake(
-                        powertrain, motorCurrent, settledPackLimit(pack), Optional.empty());
+                        powertrain,
+                        motorCurrent,
+                        settledPackLimit(pack),
+                        Optional.empty(),
+                        endsBelow);
     }
 
     /**
@@ -134,7 +179,7 @@ public record ElectricBrake(
      * @return the pack current, not negative [A]
      */
     public double greatestAsked(double topSpeed, PackState pack) {
-        double most = powertrain.mostReturningCurrent(motorCurrent, topSpeed);
+        double most = powertrain.mostReturningCurrent(motorCurrentAt(topSpeed), topSpeed);
         return pack.currentInto(powertrain.returnedPower(most, topSpeed));
     }
 
@@ -149,6 +194,7 @@ public record ElectricBrake(
         if (current > settledPackLimit(pack) || motorCurrent == 0.0) {
             return Double.POSITIVE_INFINITY;
         }
-        return powertrain.fadeSpeed(motorCurrent, pack.powerReturnedBy(current));
+        return Math.max(
+                endsBelow, powertrain.fadeSpeed(motorCurrent, pack.powerReturnedBy(current)));
     }
 }

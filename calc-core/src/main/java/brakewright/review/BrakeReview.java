@@ -63,6 +63,7 @@ final class BrakeReview {
     List<Finding> findings() {
         fade();
         crossover();
+        end();
         weakness();
         bothBrakes();
         lighterAxle();
@@ -78,9 +79,7 @@ final class BrakeReview {
     }
 
     private void fade() {
-        double speed =
-                powertrain.fadeSpeed(
-                        brake.motorCurrent(), full.powerReturnedBy(brake.settledPackLimit(full)));
+        double speed = brake.settled(full).fadeSpeed(full);
         if (speed < operation.topSpeed()) {
             findings.add(
                     Finding.of(Topic.BRAKE_FADES, Signal.CAUTION)
@@ -94,9 +93,28 @@ final class BrakeReview {
 
     private void crossover() {
         double speed = powertrain.crossoverSpeed(brake.motorCurrent());
-        if (speed > 0.0) {
+        if (speed > brake.endsBelow()) {
             findings.add(Finding.of(Topic.BRAKE_DRAWS_POWER, Signal.NOTICE).atSpeed(speed).build());
         }
+    }
+
+    /** Below it the vehicle coasts: how steep a descent then still ends in a standstill. */
+    private void end() {
+        double speed = brake.endsBelow();
+        if (!(speed > 0.0)) {
+            return;
+        }
+        boolean hasFriction = build.vehicle().frictionBrake().isPresent();
+        findings.add(
+                Finding.of(Topic.BRAKE_ENDS, hasFriction ? Signal.CAUTION : Signal.WARNING)
+                        .valued(
+                                (powertrain.brakeForce(0.0, speed)
+                                                + load.force(speed, 0.0, 0.0)
+                                                + frictionForce())
+                                        / build.inertia(),
+                                "m/s2")
+                        .atSpeed(speed)
+                        .build());
     }
 
     private void weakness() {
@@ -130,7 +148,7 @@ final class BrakeReview {
         }
         double speed = operation.topSpeed();
         double road = load.force(speed, 0.0, 0.0);
-        double asked = powertrain.brakeForce(brake.motorCurrent(), speed) + frictionForce();
+        double asked = powertrain.brakeForce(brake.motorCurrentAt(speed), speed) + frictionForce();
         limits.motorBrake().constraints().stream()
                 .filter(each -> FELT.contains(each.id()))
                 .min(Comparator.comparingDouble(Constraint::limit))
@@ -159,8 +177,8 @@ final class BrakeReview {
                 Gravity.STANDARD
                         * new LoadTransfer(build.vehicle().axles())
                                 .evenBrakingGrip(build.vehicle().grip());
-        double asked =
-                powertrain.brakeForce(brake.motorCurrent(), operation.topSpeed()) / build.mass();
+        double speed = operation.topSpeed();
+        double asked = powertrain.brakeForce(brake.motorCurrentAt(speed), speed) / build.mass();
         if (asked > slides) {
             findings.add(
                     Finding.of(Topic.LIGHTER_AXLE_SLIDES, Signal.CAUTION)
@@ -228,7 +246,9 @@ final class BrakeReview {
 
     private double motorCurrent(double speed) {
         return powertrain.limitedBrakeCurrent(
-                brake.motorCurrent(), speed, full.powerReturnedBy(brake.settledPackLimit(full)));
+                brake.motorCurrentAt(speed),
+                speed,
+                full.powerReturnedBy(brake.settledPackLimit(full)));
     }
 
     private double brakeForce(double speed) {

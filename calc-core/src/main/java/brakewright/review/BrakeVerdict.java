@@ -234,9 +234,9 @@ public record BrakeVerdict(
             double first = FIRST_PART * top;
             double[] bends = {
                 powertrain.crossoverSpeed(brake.motorCurrent()),
-                powertrain.fadeSpeed(
-                        brake.motorCurrent(),
-                        at.state().powerReturnedBy(brake.settledPackLimit(at.state())))
+                brake.settled(at.state()).fadeSpeed(at.state()),
+                Math.nextDown(brake.endsBelow()),
+                brake.endsBelow()
             };
             double[] corners = Pieces.of(bends, first, top);
             DoubleUnaryOperator weakness = speed -> -felt.at(speed, at);

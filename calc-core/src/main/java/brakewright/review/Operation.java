@@ -43,11 +43,7 @@ public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpee
      */
     public Operation trusted(Limits limits) {
         return new Operation(
-                new ElectricBrake(
-                        brake.powertrain(),
-                        brake.motorCurrent(),
-                        brake.packCurrent(),
-                        brake.taper().filter(limits.highVoltageTaper()::isWideEnough)),
+                brake.withTaper(brake.taper().filter(limits.highVoltageTaper()::isWideEnough)),
                 new ElectricDrive(
                         drive.powertrain(),
                         drive.motorCurrent(),
@@ -75,7 +71,8 @@ public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpee
                         settings.packRegenCurrent().isPresent()
                                 ? count * settings.packRegenCurrent().getAsDouble()
                                 : limits.packRegen().staticPart(temperature).value(),
-                        settings.highVoltageTaper());
+                        settings.highVoltageTaper(),
+                        build.controllers().brakeEndsBelow());
         ElectricDrive drive =
                 new ElectricDrive(
                         powertrain,

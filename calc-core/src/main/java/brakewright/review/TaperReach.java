@@ -24,12 +24,7 @@ public final class TaperReach {
      *     so nowhere [1]
      */
     public static OptionalDouble from(Build build, ElectricBrake set, Taper taper) {
-        ElectricBrake brake =
-                new ElectricBrake(
-                        set.powertrain(),
-                        set.motorCurrent(),
-                        set.packCurrent(),
-                        Optional.of(taper));
+        ElectricBrake brake = set.withTaper(Optional.of(taper));
         BatteryModel model = new BatteryModel(build.battery());
         double cellsC = build.battery().temperatureC();
         return new ChargeSearch(build, model)

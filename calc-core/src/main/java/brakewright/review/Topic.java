@@ -56,6 +56,8 @@ public enum Topic {
     BRAKE_FADES("brake-fades"),
     /** Below a speed the electric brake draws power. */
     BRAKE_DRAWS_POWER("brake-draws-power"),
+    /** Below a speed the controllers do not brake electrically. */
+    BRAKE_ENDS("brake-ends"),
     /** The brakes stay below the deceleration wanted. */
     BRAKE_WEAK("brake-weak"),
     /** Both brakes together reach more than rider or vehicle bear. */

@@ -112,7 +112,7 @@ final class Braking {
     private double currentBeforeGrip(double speed, PackState state, double share) {
         double asked =
                 powertrain.suppliedBrakeCurrent(
-                        share * brake.motorCurrent(), speed, state.greatestPower());
+                        share * brake.motorCurrentAt(speed), speed, state.greatestPower());
         return powertrain.limitedBrakeCurrent(
                 asked, speed, state.powerReturnedBy(brake.settledPackLimit(state)));
     }
@@ -174,7 +174,8 @@ final class Braking {
      * Returns a force that the brakes exceed at all speeds up to one.
      *
      * <p>Up to the fade speed the current does not fall with speed, beyond it does not rise; so it
-     * is least at one of both ends, and drag and air at standstill.
+     * is least at one of both ends, and drag and air at standstill. Where the brake ends between
+     * them it is nothing at the lower end.
      *
      * @param low the lowest speed, above standstill [m/s]
      * @param high the highest [m/s]
@@ -240,8 +241,12 @@ final class Braking {
     }
 
     double fadeSpeed(PackState state) {
-        return powertrain.fadeSpeed(
-                brake.motorCurrent(), state.powerReturnedBy(brake.settledPackLimit(state)));
+        return brake.settled(state).fadeSpeed(state);
+    }
+
+    /** The speed below which the electric brake does not act [m/s]. */
+    double endsBelow() {
+        return brake.endsBelow();
     }
 
     double crossoverSpeed() {

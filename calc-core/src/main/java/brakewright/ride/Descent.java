@@ -195,7 +195,8 @@ public record Descent(
     private static double settingsLeave(ElectricBrake brake, double speed, PackState pack) {
         Powertrain powertrain = brake.powertrain();
         return powertrain.limitedBrakeCurrent(
-                powertrain.suppliedBrakeCurrent(brake.motorCurrent(), speed, pack.greatestPower()),
+                powertrain.suppliedBrakeCurrent(
+                        brake.motorCurrentAt(speed), speed, pack.greatestPower()),
                 speed,
                 pack.powerReturnedBy(brake.settledPackLimit(pack)));
     }

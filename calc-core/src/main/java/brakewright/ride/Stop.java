@@ -233,10 +233,11 @@ public final class Stop {
     /**
      * The highest speed at which the brakes are no stronger than the slope, if there is one.
      *
-     * <p>Up to the fade speed the force grows with speed. Beyond it the force that the pack limit
-     * leaves bends upwards, so it has one least place, and grip takes off what lies above a force
-     * that grows with speed. So a window in which the slope is stronger contains the start, that
-     * least place, or the fade speed, or reaches down to standstill.
+     * <p>Up to the fade speed the force grows with speed, and jumps up where the electric brake
+     * begins to act. Beyond it the force that the pack limit leaves bends upwards, so it has one
+     * least place, and grip takes off what lies above a force that grows with speed. So a window in
+     * which the slope is stronger contains the start, that least place, or the fade speed, or
+     * reaches down to standstill.
      */
     private static OptionalDouble heldAt(
             Braking braking, double start, double fade, PackState state) {
@@ -269,9 +270,28 @@ public final class Stop {
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(CREEP);
         }
-        return braking.slowing(below, state) > 0.0
-                ? crossing(braking, CREEP, below, state)
-                : OptionalDouble.of(below);
+        return heldBelow(braking, below, state);
+    }
+
+    /**
+     * The same between creeping, where the slope is stronger, and a speed up to which force grows.
+     */
+    private static OptionalDouble heldBelow(
+            Braking braking, double speed, PackState state) {
+        if (braking.slowing(speed, state) <= 0.0) {
+            return OptionalDouble.of(speed);
+        }
+        double ends = braking.endsBelow();
+        if (ends <= CREEP || ends > speed) {
+            return crossing(braking, CREEP, speed, state);
+        }
+        if (braking.slowing(ends, state) <= 0.0) {
+            return crossing(braking, ends, speed, state);
+        }
+        double coasting = Math.nextDown(ends);
+        return braking.slowing(coasting, state) > 0.0
+                ? crossing(braking, CREEP, coasting, state)
+                : OptionalDouble.of(ends);
     }
 
     private static OptionalDouble crossing(
@@ -287,7 +307,7 @@ public final class Stop {
      */
     private double[] marks(double start, double fade, double... others) {
         DoubleStream bends =
-                DoubleStream.of(fade, braking.crossoverSpeed()).filter(mark -> mark >= CREEP);
+                DoubleStream.of(fade, braking.crossoverSpeed(), braking.endsBelow()).filter(mark -> mark >= CREEP);
         DoubleStream standstill = DoubleStream.of(0.0);
         return DoubleStream.concat(DoubleStream.of(others), DoubleStream.concat(bends, standstill))
                 .filter(mark -> mark < start)

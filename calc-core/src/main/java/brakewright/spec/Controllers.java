@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param voltageRating highest supply voltage [V], positive
  * @param efficiency power out over power in, the same both ways [1], above 0 to 1
  * @param busCapacitance across the supply terminals of one controller [F]; empty where unknown
+ * @param brakeEndsBelow the speed below which they do not brake electrically [m/s], not negative
  */
 public record Controllers(
         int count,
@@ -20,7 +21,38 @@ public record Controllers(
         double packCurrentRating,
         double voltageRating,
         double efficiency,
-        OptionalDouble busCapacitance) {
+        OptionalDouble busCapacitance,
+        double brakeEndsBelow) {
+
+    /**
+     * Controllers that brake down to a standstill.
+     *
+     * @param count how many, at least one
+     * @param basis what their motor current means
+     * @param motorCurrentRating highest motor current of a motor, in that basis [A], positive
+     * @param packCurrentRating highest pack current of one controller [A], positive
+     * @param voltageRating highest supply voltage [V], positive
+     * @param efficiency power out over power in, the same both ways [1], above 0 to 1
+     * @param busCapacitance across the supply terminals of one controller [F]; empty where unknown
+     */
+    public Controllers(
+            int count,
+            CurrentBasis basis,
+            double motorCurrentRating,
+            double packCurrentRating,
+            double voltageRating,
+            double efficiency,
+            OptionalDouble busCapacitance) {
+        this(
+                count,
+                basis,
+                motorCurrentRating,
+                packCurrentRating,
+                voltageRating,
+                efficiency,
+                busCapacitance,
+                0.0);
+    }
 
     /**
      * Validates the controllers.
@@ -35,5 +67,6 @@ public record Controllers(
         Require.positive("controller efficiency", efficiency, "");
         Require.within("controller efficiency", efficiency, 0.0, 1.0, "");
         Require.positive("bus capacitance", busCapacitance, "F");
+        Require.notNegative("speed at which the brake ends", brakeEndsBelow, "m/s");
     }
 }

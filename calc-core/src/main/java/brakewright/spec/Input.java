@@ -87,6 +87,8 @@ public enum Input {
     CONTROLLER_EFFICIENCY("controller.efficiency", "1"),
     /** {@code controller.bus_capacitance}. */
     CONTROLLER_BUS_CAPACITANCE("controller.bus_capacitance", "F"),
+    /** {@code controller.brake_ends_below}. */
+    CONTROLLER_BRAKE_ENDS_BELOW("controller.brake_ends_below", "m/s"),
     /** {@code pack.series}. */
     PACK_SERIES("pack.series", "1"),
     /** {@code pack.parallel}. */

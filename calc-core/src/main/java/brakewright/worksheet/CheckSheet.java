@@ -213,11 +213,7 @@ public record CheckSheet(
             return OptionalDouble.empty();
         }
         PackState full = fullest(proposed.build());
-        double speed =
-                before.powertrain()
-                        .fadeSpeed(
-                                before.motorCurrent(),
-                                full.powerReturnedBy(after.settledPackLimit(full)));
+        double speed = before.speedReturning(after.settledPackLimit(full), full);
         return speed < proposed.operation().topSpeed()
                 ? OptionalDouble.of(speed)
                 : OptionalDouble.empty();

@@ -77,6 +77,7 @@ public record HardestBraking(double deceleration, double brakeForce, double tyre
     private static double[] corners(ElectricBrake brake, PackState pack, double top) {
         return DoubleStream.of(
                         0.0,
+                        brake.endsBelow(),
                         brake.powertrain().crossoverSpeed(brake.motorCurrent()),
                         brake.fadeSpeed(pack),
                         top)

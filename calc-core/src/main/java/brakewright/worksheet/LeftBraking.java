@@ -136,7 +136,8 @@ public record LeftBraking(
     }
 
     private static ElectricBrake with(ElectricBrake brake, double motor, double pack) {
-        return new ElectricBrake(brake.powertrain(), motor, pack, Optional.empty());
+        return new ElectricBrake(
+                brake.powertrain(), motor, pack, Optional.empty(), brake.endsBelow());
     }
 
     private static StopOutcome stop(

@@ -95,7 +95,8 @@ class EffectiveCurrentProperties {
                         old.packCurrentRating(),
                         old.voltageRating(),
                         old.efficiency(),
-                        old.busCapacitance());
+                        old.busCapacitance(),
+                        old.brakeEndsBelow());
         Motor told =
                 new Motor(
                         motor.kvRpmPerVolt(),

@@ -94,7 +94,8 @@ public final class SetBuild extends DomainContextBase {
                                 old.packCurrentRating(),
                                 3.0 * full,
                                 old.efficiency(),
-                                old.busCapacitance()))
+                                old.busCapacitance(),
+                                old.brakeEndsBelow()))
                 .withUse(
                         new Use(
                                 tame.full,

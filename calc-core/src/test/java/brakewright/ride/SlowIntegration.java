@@ -81,7 +81,9 @@ final class SlowIntegration {
         double current =
                 Math.min(
                         train.limitedBrakeCurrent(
-                                share * brake.motorCurrent(),
+                                speed < build.controllers().brakeEndsBelow()
+                                        ? 0.0
+                                        : share * brake.motorCurrent(),
                                 speed,
                                 state.powerReturnedBy(brake.settledPackLimit(state))),
                         train.brakeCurrent(grip(share), speed));

@@ -103,7 +103,8 @@ class StopProperties {
                         full.powertrain(),
                         share * full.motorCurrent(),
                         full.packCurrent(),
-                        full.taper());
+                        full.taper(),
+                        full.endsBelow());
         double harder = distance(new Stop(build, full, level(build)).from(speed, charge));
         double softer = distance(new Stop(build, less, level(build)).from(speed, charge));
         assertThat(harder).isLessThanOrEqualTo(softer * (1.0 + QUADRATURE));

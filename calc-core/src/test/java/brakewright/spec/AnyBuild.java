@@ -139,9 +139,10 @@ public final class AnyBuild extends AnyBattery {
                         between(5.0, 150.0),
                         between(15.0, 130.0),
                         between(0.85, 1.0),
-                        between(1e-4, 5e-3).optional())
+                        between(1e-4, 5e-3).optional(),
+                        between(0.2, 5.0).optional(0.3))
                 .as(
-                        (count, basis, motor, pack, voltage, efficiency, capacitance) ->
+                        (count, basis, motor, pack, voltage, efficiency, capacitance, ends) ->
                                 new Controllers(
                                         count,
                                         basis,
@@ -149,7 +150,8 @@ public final class AnyBuild extends AnyBattery {
                                         pack,
                                         voltage,
                                         efficiency,
-                                        present(capacitance)));
+                                        present(capacitance),
+                                        ends.orElse(0.0)));
     }
 
     private Arbitrary<Use> uses() {
@@ -220,6 +222,7 @@ public final class AnyBuild extends AnyBattery {
                 controllers.packCurrentRating(),
                 controllers.voltageRating(),
                 controllers.efficiency(),
-                controllers.busCapacitance());
+                controllers.busCapacitance(),
+                controllers.brakeEndsBelow());
     }
 }

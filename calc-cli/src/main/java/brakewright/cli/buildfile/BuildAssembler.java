@@ -194,7 +194,8 @@ final class BuildAssembler {
                 values.number(Input.CONTROLLER_PACK_CURRENT_RATING),
                 values.number(Input.CONTROLLER_VOLTAGE_RATING),
                 values.number(Input.CONTROLLER_EFFICIENCY),
-                values.optional(Input.CONTROLLER_BUS_CAPACITANCE));
+                values.optional(Input.CONTROLLER_BUS_CAPACITANCE),
+                values.number(Input.CONTROLLER_BRAKE_ENDS_BELOW));
     }
 
     private Margins margins() {

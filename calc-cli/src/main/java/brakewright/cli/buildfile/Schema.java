@@ -298,6 +298,13 @@ final class Schema {
                         1e-07,
                         10,
                         "2.2 mF"),
+                entry(
+                        Input.CONTROLLER_BRAKE_ENDS_BELOW,
+                        Kind.quantity(Dimension.SPEED),
+                        OPTIONAL,
+                        0,
+                        30,
+                        "3 km/h"),
                 entry(Input.PACK_SERIES, Kind.COUNT, REQUIRED, 1, 250, "10"),
                 entry(Input.PACK_PARALLEL, Kind.COUNT, REQUIRED, 1, 500, "4"),
                 entry(

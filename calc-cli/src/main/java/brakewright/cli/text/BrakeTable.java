@@ -48,6 +48,12 @@ final class BrakeTable {
         } else if (sheet.operation().brake().taper().isPresent()) {
             page.line("  (the high-voltage taper, too narrow to hold, is left out)");
         }
+        if (brake.endsBelow() > 0.0) {
+            page.line(
+                    "  (below "
+                            + units.speedText(brake.endsBelow())
+                            + " the controllers do not brake)");
+        }
         StringBuilder head =
                 new StringBuilder(String.format(Locale.ROOT, "  %6s %9s  |", "charge", "may take"));
         for (double speed : speeds) {
@@ -80,7 +86,9 @@ final class BrakeTable {
             String mark =
                     Severity.isExceeded(current, mayTake)
                             ? "!"
-                            : settled.motorCurrent(speed, state) < brake.motorCurrent() ? "~" : " ";
+                            : settled.motorCurrent(speed, state) < brake.motorCurrentAt(speed)
+                                    ? "~"
+                                    : " ";
             row.append(String.format(Locale.ROOT, "%7s%s", Numbers.nearest(current, 1), mark));
         }
         return row.toString();

@@ -115,6 +115,14 @@ public final class FindingWords {
                             + constraint(finding)
                             + ".";
             case BRAKE_FADES -> fades(finding);
+            case BRAKE_ENDS ->
+                    "Below "
+                            + units.speedText(finding.speed().orElseThrow())
+                            + " the controllers do not brake electrically: on level road the vehicle"
+                            + " then slows by "
+                            + Numbers.down(finding.value().orElseThrow(), 2)
+                            + " m/s² alone, and on a descent that is stronger it rolls on at that"
+                            + " speed and does not stop.";
             case BRAKE_DRAWS_POWER ->
                     "Below "
                             + units.speedText(finding.speed().orElseThrow())
