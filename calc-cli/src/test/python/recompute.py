@@ -576,6 +576,39 @@ class Vehicle:
             else:  # pulling away, where the motors hardly turn
                 torque = force * lever / self.efficiency + self.drag_torque(0.0)
             bounds[name] = max(0.0, torque / self.torque_constant)
+        if braking:
+            bounds.update(self.overshoots())
+        return bounds
+
+    def overshoots(self):
+        """Motor brake current that just meets a charge trip quicker than the regen limiter.
+
+        Until the limiter acts the pack takes what the motors return at the highest speed; the
+        smaller root of n (emf I - R_e I^2) eta_c = I_t (U + I_t R), least over charge and cells.
+        """
+        bounds = {}
+        top = max(self["use.speed_max"], self.get("settings.speed_cap", 0.0))
+        emf = self.torque_constant * self.motor_speed(top)
+        loss = self.loss_resistance(self.ambient)
+        low, high = self["use.charge_to"], self["use.charge_from"]
+        charges = [low, high, *(s for s in self.battery.knots() if low < s < high)]
+        coldest, warmest = self["use.pack_temperature"]
+        own = self.pack_temperature
+        for i, pack in enumerate(self.battery.packs):
+            delay = pack.get("protection.charge_trip_delay", math.inf)
+            if "protection.charge_trip" not in pack or delay >= self["controller.regen_response"]:
+                continue
+            least = math.inf
+            for t in {own, min(own, coldest), max(own, warmest)}:
+                permitted = (1 - self.margins["trip"]) * pack["protection.charge_trip"]
+                permitted /= self.battery.greatest_share(i, t)
+                for s in charges:
+                    u, r = self.open_circuit(s), self.resistance(s, t)
+                    least = min(least, permitted * (u + permitted * r))
+            each = least / (self.motors * self.controller_efficiency)
+            under = emf**2 - 4 * loss * each
+            name = self.battery.label("regen-overshoot", i)
+            bounds[name] = 2 * each / (emf + math.sqrt(under)) if under >= 0 else NOTHING
         return bounds
 
     def low_taper(self):

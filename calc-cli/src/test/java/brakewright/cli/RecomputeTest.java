@@ -39,7 +39,8 @@ class RecomputeTest {
                     "charged-fast-to-a-charge",
                     "effective-currents",
                     "guarded-on-the-charge-lead",
-                    "brake-that-ends");
+                    "brake-that-ends",
+                    "late-regen-limiter");
 
     @Test
     void agreesWithTheSecondImplementation(@TempDir Path folder)

@@ -111,6 +111,12 @@ public enum ConstraintId {
             Margin.NONE),
     /** The driven wheels must not slide or spin. */
     GRIP("grip", "the driven wheels must not slide or spin", Signal.DANGER, Margin.KEPT),
+    /** What braking returns before the regen limiter acts must not open the protection. */
+    REGEN_OVERSHOOT(
+            "regen-overshoot",
+            "what braking returns before the regen limiter acts must stay below the charge trip",
+            Signal.DANGER,
+            Margin.KEPT),
     /** No wheel may lift. */
     TIPPING("tipping", "no wheel may lift", Signal.DANGER, Margin.NONE),
     /** A standing rider must not tip over their feet. */

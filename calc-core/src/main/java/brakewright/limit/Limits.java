@@ -60,7 +60,7 @@ public final class Limits {
     public Limit motorBrake() {
         Limit found = motorBrake;
         if (found == null) {
-            found = new MotorConstraints(build).braking();
+            found = new MotorConstraints(build).braking(packRegen());
             motorBrake = found;
         }
         return found;

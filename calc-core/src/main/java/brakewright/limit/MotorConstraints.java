@@ -53,7 +53,7 @@ final class MotorConstraints {
         this.torqueConstant = motor.torqueConstant();
     }
 
-    Limit braking() {
+    Limit braking(PackLimit regen) {
         List<Constraint> all = common(build.use().effort().hardBrake(), Input.USE_HARD_BRAKE);
         Braking braking = new Braking();
         all.add(
@@ -73,6 +73,7 @@ final class MotorConstraints {
                             ground.riderTip()));
         }
         all.add(braking.tolerated());
+        all.addAll(new Overshoot(build, motor).constraints(regen));
         return new Limit(LimitId.MOTOR_BRAKE_CURRENT, all);
     }
 

@@ -69,6 +69,26 @@ final class MotorSteps {
                         List.of(voltageConstant.result())));
     }
 
+    /** Re of a winding at the temperature of the air. */
+    Term lossResistance(Steps steps) {
+        return steps.add(
+                Term.computed(
+                        "R_e",
+                        "resistance of copper loss",
+                        powertrain.motor().lossResistance(build.use().climate().ambientC()),
+                        "Ω"),
+                BasisFormulas.lossShare(build.controllers().basis())
+                        + "R_20·(1 + 0.00393·(T_a − 20))",
+                "IEC 60028:1925, temperature coefficient of copper; " + MACHINE,
+                Term.given(
+                        "R_20",
+                        "between terminals at 20 °C",
+                        build.motor().resistanceAt20C(),
+                        "Ω",
+                        Input.MOTOR_RESISTANCE),
+                air());
+    }
+
     /** The current that makes the torque of the drag. */
     Step currentOfDrag(Term drag, Term torqueConstant) {
         return new Step(

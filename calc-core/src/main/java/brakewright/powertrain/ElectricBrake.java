@@ -184,6 +184,22 @@ public record ElectricBrake(
     }
 
     /**
+     * Returns the lowest speed at which the motors would return a current if nothing held them
+     * back.
+     *
+     * @param current into the pack [A]
+     * @param pack the pack
+     * @return the speed [m/s]; infinite without a brake current
+     */
+    public double speedAsking(double current, PackState pack) {
+        return motorCurrent == 0.0
+                ? Double.POSITIVE_INFINITY
+                : Math.max(
+                        endsBelow,
+                        powertrain.fadeSpeed(motorCurrent, pack.powerReturnedBy(current)));
+    }
+
+    /**
      * Returns the lowest speed at which a current reaches the pack, braking in full or in part.
      *
      * @param current into the pack [A]
@@ -191,10 +207,8 @@ public record ElectricBrake(
      * @return the speed [m/s]; infinite where the settings keep it below at any speed
      */
     public double speedReturning(double current, PackState pack) {
-        if (current > settledPackLimit(pack) || motorCurrent == 0.0) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return Math.max(
-                endsBelow, powertrain.fadeSpeed(motorCurrent, pack.powerReturnedBy(current)));
+        return current > settledPackLimit(pack)
+                ? Double.POSITIVE_INFINITY
+                : speedAsking(current, pack);
     }
 }

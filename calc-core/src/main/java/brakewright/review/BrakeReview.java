@@ -64,6 +64,7 @@ final class BrakeReview {
         fade();
         crossover();
         end();
+        overshoot();
         weakness();
         bothBrakes();
         lighterAxle();
@@ -95,6 +96,24 @@ final class BrakeReview {
         double speed = powertrain.crossoverSpeed(brake.motorCurrent());
         if (speed > brake.endsBelow()) {
             findings.add(Finding.of(Topic.BRAKE_DRAWS_POWER, Signal.NOTICE).atSpeed(speed).build());
+        }
+    }
+
+    /** What outlasts a delay that is known bears on the verdict, and is told by its check. */
+    private void overshoot() {
+        for (RegenOvershoot each : RegenOvershoot.of(build, limits, operation)) {
+            if (!each.opens()) {
+                findings.add(
+                        Finding.of(Topic.REGEN_OVERSHOOT, Signal.CAUTION)
+                                .about(LimitId.MOTOR_BRAKE_CURRENT)
+                                .against(each.trip())
+                                .ofPack(each.pack())
+                                .valued(each.current(), each.permitted(), "A")
+                                .atCharge(each.charge())
+                                .atSpeed(each.speed())
+                                .atTemperature(each.cellsC())
+                                .build());
+            }
         }
     }
 

@@ -107,6 +107,13 @@ final class Checks {
             packs.addDrawing(all, isAsked(LimitId.PACK_DISCHARGE_CURRENT));
         }
         safeCharge = packs.safeCharge();
+        if (isAsked(LimitId.MOTOR_BRAKE_CURRENT, LimitId.SPEED_CAP)) {
+            safeCharge =
+                    Math.min(
+                            safeCharge,
+                            new OvershootChecks(build, limits, operation, model, search)
+                                    .addTo(all));
+        }
     }
 
     private void settings(Predicate<ConstraintId> counts) {

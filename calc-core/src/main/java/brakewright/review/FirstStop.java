@@ -30,6 +30,8 @@ import java.util.OptionalDouble;
  * @param cellVoltage at that current [V]
  * @param mayTake what the pack may take then [A]
  * @param opening what opens first; {@code NOTHING} where all stays below the trips
+ * @param opensAfter how soon: the delay that is known, or the typical one; infinite where nothing
+ *     opens [s]
  * @param leftDeceleration what road and friction brake give once the electric brake is gone, at the
  *     speed of the beginning [m/s²]
  * @param leftSlow the same at a crawl, where it is least [m/s²]
@@ -49,6 +51,7 @@ public record FirstStop(
         double cellVoltage,
         double mayTake,
         Opening opening,
+        double opensAfter,
         double leftDeceleration,
         double leftSlow,
         Optional<Opened> opened,
@@ -103,6 +106,15 @@ public record FirstStop(
     public record Opened(double after, StopOutcome outcome) {}
 
     /**
+     * Returns whether the delay is the typical one of such a trip.
+     *
+     * @return false where the build tells it
+     */
+    public boolean isDelayTypical() {
+        return opensAfter == opening.typicalDelay();
+    }
+
+    /**
      * Returns whether the pack may take what this stop sends.
      *
      * @return true if no constraint is exceeded
@@ -130,10 +142,11 @@ public record FirstStop(
         double current = trusted.greatestReturn(speed, state);
         double cellVoltage = pack.cellVoltage(current, charge, cellsC);
         double mayTake = limits.packRegen().valueAt(charge, cellsC);
+        Trip trip = opening(pack, current, charge, cellsC);
         OptionalDouble safe = SafeCharge.firstExcess(build, limits, operation, cellsC);
         RoadLoad load = RoadLoad.of(build);
         Stop stop = new Stop(build, brake, Surroundings.of(build).withCells(cellsC));
-        Opening opening = opening(pack, current, charge, cellsC);
+        Opening opening = trip.opening();
         return new FirstStop(
                 speed,
                 charge,
@@ -143,6 +156,7 @@ public record FirstStop(
                 cellVoltage,
                 mayTake,
                 opening,
+                trip.delay().orElse(opening.typicalDelay()),
                 left(build, load, speed),
                 left(build, load, 0.0),
                 opening == Opening.NOTHING
@@ -150,7 +164,7 @@ public record FirstStop(
                         : Optional.of(
                                 opened(
                                         stop,
-                                        opening,
+                                        trip,
                                         speed,
                                         charge,
                                         build.use().effort().buildUp()
@@ -170,8 +184,8 @@ public record FirstStop(
     }
 
     private static Opened opened(
-            Stop stop, Opening opening, double speed, double charge, double tripPassed) {
-        double after = tripPassed + opening.typicalDelay();
+            Stop stop, Trip trip, double speed, double charge, double tripPassed) {
+        double after = tripPassed + trip.delay().orElse(trip.opening().typicalDelay());
         return new Opened(after, stop.from(speed, charge, after));
     }
 
@@ -196,9 +210,11 @@ public record FirstStop(
                                     brake.powertrain(),
                                     share * brake.motorCurrent(),
                                     brake.packCurrent(),
-                                    brake.taper())
+                                    brake.taper(),
+                                    brake.endsBelow())
                             .greatestReturn(speed, state);
-            if (opening(pack, current, state.charge(), state.temperatureC()) == opening) {
+            if (opening(pack, current, state.charge(), state.temperatureC()).opening()
+                    == opening) {
                 passed = share;
             } else {
                 below = share;
@@ -207,10 +223,18 @@ public record FirstStop(
         return passed;
     }
 
+    /**
+     * What opens.
+     *
+     * @param opening which trip
+     * @param delay how long it waits, where that is known [s]
+     */
+    private record Trip(Opening opening, OptionalDouble delay) {}
+
     /** The bare trips, without margin: what really opens. */
-    private static Opening opening(
+    private static Trip opening(
             BatteryModel battery, double current, double charge, double cellsC) {
-        Opening first = Opening.NOTHING;
+        Trip first = new Trip(Opening.NOTHING, OptionalDouble.empty());
         for (int place = 0; place < battery.packs().size() && current > 0.0; place++) {
             PackModel pack = battery.packs().get(place);
             double own = current * battery.share(place, charge, cellsC);
@@ -218,10 +242,10 @@ public record FirstStop(
                     pack.highestCellVoltage(own, battery.chargeOf(place, charge), cellsC, 0.0);
             Protection protection = pack.pack().protection();
             if (own > protection.chargeTrip().orElse(Double.POSITIVE_INFINITY)) {
-                return Opening.CHARGE_TRIP;
+                return new Trip(Opening.CHARGE_TRIP, protection.chargeTripDelay());
             }
             if (cellVoltage > protection.cellOvervoltageTrip().orElse(Double.POSITIVE_INFINITY)) {
-                first = Opening.OVERVOLTAGE_TRIP;
+                first = new Trip(Opening.OVERVOLTAGE_TRIP, protection.overvoltageTripDelay());
             }
         }
         return first;

@@ -56,6 +56,10 @@ public enum Topic {
     BRAKE_FADES("brake-fades"),
     /** Below a speed the electric brake draws power. */
     BRAKE_DRAWS_POWER("brake-draws-power"),
+    /**
+     * Until the regen limiter acts, a hard grab sends more than a trip of the protection permits.
+     */
+    REGEN_OVERSHOOT("regen-overshoot"),
     /** Below a speed the controllers do not brake electrically. */
     BRAKE_ENDS("brake-ends"),
     /** The brakes stay below the deceleration wanted. */

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
  * @param voltageRating highest supply voltage [V], positive
  * @param efficiency power out over power in, the same both ways [1], above 0 to 1
  * @param busCapacitance across the supply terminals of one controller [F]; empty where unknown
+ * @param regenResponse how long the limiter of the pack regen current takes to act [s], not
+ *     negative
  * @param brakeEndsBelow the speed below which they do not brake electrically [m/s], not negative
  */
 public record Controllers(
@@ -22,10 +24,11 @@ public record Controllers(
         double voltageRating,
         double efficiency,
         OptionalDouble busCapacitance,
+        double regenResponse,
         double brakeEndsBelow) {
 
     /**
-     * Controllers that brake down to a standstill.
+     * Controllers that limit the pack regen current at once and brake down to a standstill.
      *
      * @param count how many, at least one
      * @param basis what their motor current means
@@ -51,6 +54,7 @@ public record Controllers(
                 voltageRating,
                 efficiency,
                 busCapacitance,
+                0.0,
                 0.0);
     }
 
@@ -67,6 +71,7 @@ public record Controllers(
         Require.positive("controller efficiency", efficiency, "");
         Require.within("controller efficiency", efficiency, 0.0, 1.0, "");
         Require.positive("bus capacitance", busCapacitance, "F");
+        Require.notNegative("response of the regen limiter", regenResponse, "s");
         Require.notNegative("speed at which the brake ends", brakeEndsBelow, "m/s");
     }
 }

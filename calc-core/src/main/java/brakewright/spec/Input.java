@@ -87,6 +87,8 @@ public enum Input {
     CONTROLLER_EFFICIENCY("controller.efficiency", "1"),
     /** {@code controller.bus_capacitance}. */
     CONTROLLER_BUS_CAPACITANCE("controller.bus_capacitance", "F"),
+    /** {@code controller.regen_response}. */
+    CONTROLLER_REGEN_RESPONSE("controller.regen_response", "s"),
     /** {@code controller.brake_ends_below}. */
     CONTROLLER_BRAKE_ENDS_BELOW("controller.brake_ends_below", "m/s"),
     /** {@code pack.series}. */
@@ -165,6 +167,10 @@ public enum Input {
     PROTECTION_OVERVOLTAGE_TRIP("pack.protection.cell_overvoltage_trip", "V"),
     /** {@code pack.protection.cell_undervoltage_trip}. */
     PROTECTION_UNDERVOLTAGE_TRIP("pack.protection.cell_undervoltage_trip", "V"),
+    /** {@code pack.protection.charge_trip_delay}. */
+    PROTECTION_CHARGE_TRIP_DELAY("pack.protection.charge_trip_delay", "s"),
+    /** {@code pack.protection.cell_overvoltage_trip_delay}. */
+    PROTECTION_OVERVOLTAGE_TRIP_DELAY("pack.protection.cell_overvoltage_trip_delay", "s"),
     /** {@code pack.wiring.fuse}. */
     WIRING_FUSE("pack.wiring.fuse", "A"),
     /** {@code pack.wiring.fuse_family}. */

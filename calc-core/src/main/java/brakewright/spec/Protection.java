@@ -15,13 +15,17 @@ import java.util.OptionalDouble;
  * @param cellOvervoltageTrip [V], positive
  * @param cellUndervoltageTrip [V], positive
  * @param path which currents pass through it
+ * @param chargeTripDelay how long the charge trip waits [s]; empty where not known
+ * @param overvoltageTripDelay how long the over-voltage trip waits [s]; empty where not known
  */
 public record Protection(
         OptionalDouble dischargeTrip,
         OptionalDouble chargeTrip,
         OptionalDouble cellOvervoltageTrip,
         OptionalDouble cellUndervoltageTrip,
-        Path path) {
+        Path path,
+        OptionalDouble chargeTripDelay,
+        OptionalDouble overvoltageTripDelay) {
 
     /** Nothing is known of the protection. */
     public static final Protection UNKNOWN =
@@ -38,7 +42,9 @@ public record Protection(
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
-                    Path.CHARGE_LEAD);
+                    Path.CHARGE_LEAD,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty());
 
     /** Which currents pass through a protection. */
     public enum Path {
@@ -64,7 +70,7 @@ public record Protection(
     }
 
     /**
-     * A protection that all currents pass through.
+     * A protection that all currents pass through, its delays not known.
      *
      * @param dischargeTrip pack current out [A], positive
      * @param chargeTrip pack current in [A], positive
@@ -76,7 +82,14 @@ public record Protection(
             OptionalDouble chargeTrip,
             OptionalDouble cellOvervoltageTrip,
             OptionalDouble cellUndervoltageTrip) {
-        this(dischargeTrip, chargeTrip, cellOvervoltageTrip, cellUndervoltageTrip, Path.BOTH);
+        this(
+                dischargeTrip,
+                chargeTrip,
+                cellOvervoltageTrip,
+                cellUndervoltageTrip,
+                Path.BOTH,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     /**
@@ -97,6 +110,9 @@ public record Protection(
         Require.positive("charge trip", chargeTrip, "A");
         Require.positive("cell over-voltage trip", cellOvervoltageTrip, "V");
         Require.positive("cell under-voltage trip", cellUndervoltageTrip, "V");
+        chargeTripDelay.ifPresent(value -> Require.notNegative("charge-trip delay", value, "s"));
+        overvoltageTripDelay.ifPresent(
+                value -> Require.notNegative("over-voltage-trip delay", value, "s"));
     }
 
     /**

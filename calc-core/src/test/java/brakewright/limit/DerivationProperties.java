@@ -60,7 +60,16 @@ class DerivationProperties {
                 Builds.parcelTrike(),
                 Builds.dockCart(),
                 joined(board, Joining.PARALLEL),
-                joined(board, Joining.SERIES));
+                joined(board, Joining.SERIES),
+                late(board),
+                late(Builds.dockCart()),
+                late(joined(board, Joining.PARALLEL)),
+                late(joined(board, Joining.SERIES)));
+    }
+
+    /** A regen limiter that the charge trip does not wait for. */
+    private static Build late(Build build) {
+        return Builds.withLateLimiter(build, 0.02, 0.009);
     }
 
     /** A second pack like the first, but with fewer cells and other joints. */

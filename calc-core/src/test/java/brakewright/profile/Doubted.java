@@ -91,7 +91,9 @@ record Doubted(Build build, List<Uncertain> inputs) implements Variation {
                                 controllers.packCurrentRating(),
                                 controllers.voltageRating(),
                                 values[4],
-                                controllers.busCapacitance()));
+                                controllers.busCapacitance(),
+                                controllers.regenResponse(),
+                                controllers.brakeEndsBelow()));
         // cells of several packs change alike
         double resistance = values[2] / inputs.get(2).nominal();
         double capacity = values[3] / inputs.get(3).nominal();

@@ -96,6 +96,7 @@ class EffectiveCurrentProperties {
                         old.voltageRating(),
                         old.efficiency(),
                         old.busCapacitance(),
+                        old.regenResponse(),
                         old.brakeEndsBelow());
         Motor told =
                 new Motor(

@@ -95,6 +95,7 @@ public final class SetBuild extends DomainContextBase {
                                 3.0 * full,
                                 old.efficiency(),
                                 old.busCapacitance(),
+                                old.regenResponse(),
                                 old.brakeEndsBelow()))
                 .withUse(
                         new Use(

@@ -166,6 +166,7 @@ class BrakeEndProperties {
                         old.voltageRating(),
                         old.efficiency(),
                         old.busCapacitance(),
+                        old.regenResponse(),
                         end));
     }
 }

@@ -251,14 +251,19 @@ public class AnyBattery extends DomainContextBase {
                         between(20.0, 200.0).optional(),
                         between(5.0, 80.0).optional(),
                         between(4.15, 4.35).optional(),
-                        between(2.3, 3.0).optional())
+                        between(2.3, 3.0).optional(),
+                        between(0.0, 0.3).optional(),
+                        between(0.0, 0.3).optional())
                 .as(
-                        (discharge, charge, over, under) ->
+                        (discharge, charge, over, under, chargeDelay, overDelay) ->
                                 new Protection(
                                         present(discharge),
                                         present(charge),
                                         present(over),
-                                        present(under)));
+                                        present(under),
+                                        Protection.Path.BOTH,
+                                        present(chargeDelay),
+                                        present(overDelay)));
     }
 
     /** Fuses that break the voltage of any of these: what else is asked is not drowned by one. */

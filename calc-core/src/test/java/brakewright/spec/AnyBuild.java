@@ -140,9 +140,10 @@ public final class AnyBuild extends AnyBattery {
                         between(15.0, 130.0),
                         between(0.85, 1.0),
                         between(1e-4, 5e-3).optional(),
-                        between(0.2, 5.0).optional(0.3))
+                        Combinators.combine(between(0.0, 0.3), between(0.2, 5.0).optional(0.3))
+                                .as((late, ends) -> new double[] {late, ends.orElse(0.0)}))
                 .as(
-                        (count, basis, motor, pack, voltage, efficiency, capacitance, ends) ->
+                        (count, basis, motor, pack, voltage, efficiency, capacitance, brake) ->
                                 new Controllers(
                                         count,
                                         basis,
@@ -151,7 +152,8 @@ public final class AnyBuild extends AnyBattery {
                                         voltage,
                                         efficiency,
                                         present(capacitance),
-                                        ends.orElse(0.0)));
+                                        brake[0],
+                                        brake[1]));
     }
 
     private Arbitrary<Use> uses() {
@@ -223,6 +225,7 @@ public final class AnyBuild extends AnyBattery {
                 controllers.voltageRating(),
                 controllers.efficiency(),
                 controllers.busCapacitance(),
+                controllers.regenResponse(),
                 controllers.brakeEndsBelow());
     }
 }

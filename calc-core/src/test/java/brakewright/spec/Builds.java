@@ -498,6 +498,55 @@ public final class Builds {
                 build.settings());
     }
 
+    /** Its regen limiter that late, and its charge and over-voltage trips that quick [s]. */
+    public static Build withLateLimiter(Build build, double response, double delay) {
+        Controllers old = build.controllers();
+        Battery battery = build.battery();
+        Controllers late =
+                new Controllers(
+                        old.count(),
+                        old.basis(),
+                        old.motorCurrentRating(),
+                        old.packCurrentRating(),
+                        old.voltageRating(),
+                        old.efficiency(),
+                        old.busCapacitance(),
+                        response,
+                        old.brakeEndsBelow());
+        return withControllers(build, late)
+                .withBattery(
+                        new Battery(
+                                battery.packs().stream()
+                                        .map(pack -> withDelay(pack, delay))
+                                        .toList(),
+                                battery.joining(),
+                                battery.trunk(),
+                                battery.trunkResistance()));
+    }
+
+    private static Pack withDelay(Pack pack, double delay) {
+        Protection old = pack.protection();
+        OptionalDouble told = old.isBypassed() ? OptionalDouble.empty() : OptionalDouble.of(delay);
+        return new Pack(
+                pack.cell(),
+                pack.series(),
+                pack.parallel(),
+                pack.jointResistance(),
+                pack.resistanceSpread(),
+                pack.temperatureC(),
+                pack.toAir(),
+                pack.joinedAt(),
+                new Protection(
+                        old.dischargeTrip(),
+                        old.chargeTrip(),
+                        old.cellOvervoltageTrip(),
+                        old.cellUndervoltageTrip(),
+                        old.path(),
+                        told,
+                        told),
+                pack.wiring());
+    }
+
     public static Build withControllers(Build build, Controllers controllers) {
         return new Build(
                 build.title(),

@@ -140,7 +140,9 @@ class RejectedInputTest {
                                         OptionalDouble.of(20.0),
                                         OptionalDouble.empty(),
                                         OptionalDouble.empty(),
-                                        Protection.Path.CHARGE_LEAD))
+                                        Protection.Path.CHARGE_LEAD,
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.empty()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("charge lead");
     }

@@ -195,6 +195,7 @@ final class BuildAssembler {
                 values.number(Input.CONTROLLER_VOLTAGE_RATING),
                 values.number(Input.CONTROLLER_EFFICIENCY),
                 values.optional(Input.CONTROLLER_BUS_CAPACITANCE),
+                values.number(Input.CONTROLLER_REGEN_RESPONSE),
                 values.number(Input.CONTROLLER_BRAKE_ENDS_BELOW));
     }
 

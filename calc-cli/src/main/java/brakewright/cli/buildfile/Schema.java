@@ -299,6 +299,13 @@ final class Schema {
                         10,
                         "2.2 mF"),
                 entry(
+                        Input.CONTROLLER_REGEN_RESPONSE,
+                        Kind.quantity(Dimension.TIME),
+                        OPTIONAL,
+                        0,
+                        5,
+                        "20 ms"),
+                entry(
                         Input.CONTROLLER_BRAKE_ENDS_BELOW,
                         Kind.quantity(Dimension.SPEED),
                         OPTIONAL,
@@ -511,6 +518,20 @@ final class Schema {
                         0.5,
                         5,
                         "2.8 V"),
+                entry(
+                        Input.PROTECTION_CHARGE_TRIP_DELAY,
+                        Kind.quantity(Dimension.TIME),
+                        OPTIONAL,
+                        0,
+                        60,
+                        "9 ms"),
+                entry(
+                        Input.PROTECTION_OVERVOLTAGE_TRIP_DELAY,
+                        Kind.quantity(Dimension.TIME),
+                        OPTIONAL,
+                        0,
+                        60,
+                        "1.2 s"),
                 entry(
                         Input.WIRING_FUSE,
                         Kind.quantity(Dimension.CURRENT),

@@ -354,7 +354,7 @@ public final class WorksheetJson {
             json.number("cell_voltage_V", stop.cellVoltage());
             json.number("may_take_A", stop.mayTake());
             json.text("opens", stop.opening().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            json.number("opens_after_s", stop.opening().typicalDelay());
+            json.number("opens_after_s", stop.opensAfter());
             json.number("left_m_per_s2", stop.leftDeceleration());
             stop.chargeTo().ifPresent(charge -> json.number("safe_charge", charge));
             stop.rideFirst().ifPresent(metres -> json.number("ride_first_m", metres));

@@ -81,19 +81,23 @@ final class FirstStopText {
                                             : " The protection is on the charge lead alone: nothing"
                                                     + " opens, and a limit is exceeded.");
             case CHARGE_TRIP ->
-                    opened(stop, "charge trip opens, typically within ") + unopened + " U" + flow;
+                    opened(stop, "charge trip opens, " + typically(stop) + "within ") + unopened + " U" + flow;
             case OVERVOLTAGE_TRIP ->
-                    opened(stop, "over-voltage trip opens, typically after ")
+                    opened(stop, "over-voltage trip opens, " + typically(stop) + "after ")
                             + unopened
                             + " U"
                             + flow;
         };
     }
 
+    private static String typically(FirstStop stop) {
+        return stop.isDelayTypical() ? "typically " : "";
+    }
+
     /** The stop on which the protection opens, and what is left of all braking then. */
     private String opened(FirstStop stop, String trip) {
         FirstStop.Opened opened = stop.opened().orElseThrow();
-        String opens = "the protection's " + trip + Numbers.time(stop.opening().typicalDelay());
+        String opens = "the protection's " + trip + Numbers.time(stop.opensAfter());
         if (!(opened.outcome() instanceof StopOutcome.Stopped stopped)) {
             return "it does not stop: " + opens + ", and then nothing slows it on level road.";
         }

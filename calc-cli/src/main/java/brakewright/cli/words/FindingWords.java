@@ -8,7 +8,9 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Condition;
 import brakewright.review.Finding;
+import brakewright.review.FirstStop;
 import brakewright.review.Operation;
+import brakewright.review.RegenOvershoot;
 import brakewright.spec.Build;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
@@ -54,7 +56,8 @@ public final class FindingWords {
                             + " permits "
                             + limit(finding)
                             + "."
-                            + hazard(finding);
+                            + hazard(finding)
+                            + grabbed(finding);
             case PACK_RETURN_OVER -> packCurrent(finding, true);
             case PACK_DRAW_OVER -> packCurrent(finding, false);
             case SPEED_CAP_OVER ->
@@ -115,6 +118,7 @@ public final class FindingWords {
                             + constraint(finding)
                             + ".";
             case BRAKE_FADES -> fades(finding);
+            case REGEN_OVERSHOOT -> overshoot(finding);
             case BRAKE_ENDS ->
                     "Below "
                             + units.speedText(finding.speed().orElseThrow())
@@ -292,6 +296,80 @@ public final class FindingWords {
                 + cells(finding)
                 + "."
                 + vanishing(finding);
+    }
+
+    /** What a hard grab does to a charge trip that is quicker than the limiter. */
+    private String grabbed(Finding finding) {
+        if (!finding.constraint().equals(Optional.of(ConstraintId.REGEN_OVERSHOOT))) {
+            return "";
+        }
+        Limits limits = Limits.of(build);
+        return RegenOvershoot.of(build, limits, Operation.of(build, limits)).stream()
+                .filter(each -> each.trip() == ConstraintId.PROTECTION_CHARGE_TRIP)
+                .filter(each -> each.pack() == finding.pack())
+                .map(each -> " " + surge(each) + opening(each))
+                .findFirst()
+                .orElse(" The protection may open, and the electric brake vanishes.");
+    }
+
+    private String overshoot(Finding finding) {
+        Limits limits = Limits.of(build);
+        return RegenOvershoot.of(build, limits, Operation.of(build, limits)).stream()
+                .filter(each -> finding.constraint().equals(Optional.of(each.trip())))
+                .filter(each -> each.pack() == finding.pack())
+                .map(each -> surge(each) + opening(each))
+                .findFirst()
+                .orElse(
+                        "Until the regen limiter acts ("
+                                + Numbers.time(build.controllers().regenResponse())
+                                + ") a hard grab sends up to "
+                                + amperes(finding.value())
+                                + " into the pack; "
+                                + constraint(finding)
+                                + " permits "
+                                + limit(finding)
+                                + cells(finding)
+                                + ", and opens sooner: the electric brake vanishes.");
+    }
+
+    private String surge(RegenOvershoot surge) {
+        return "In a hard grab the regen limiter is late: for "
+                + Numbers.time(surge.response())
+                + " up to "
+                + Numbers.nearest(surge.current(), 1)
+                + " A go into the pack, "
+                + Numbers.nearest(surge.current() - surge.let(), 1)
+                + " A more than it then lets through, at "
+                + Numbers.percent(surge.charge())
+                + " charge ("
+                + Numbers.nearest(surge.cellsC(), 0)
+                + " °C) and top speed. "
+                + "The"
+                + LimitWords.of(surge.trip(), surge.pack()).substring("the".length())
+                + " permits "
+                + Numbers.down(surge.permitted(), 1)
+                + " A, passed from "
+                + units.speedDown(surge.speed())
+                + " on";
+    }
+
+    private static String opening(RegenOvershoot surge) {
+        if (surge.opens()) {
+            return ", and opens after "
+                    + Numbers.time(surge.delay().orElseThrow())
+                    + ": the electric brake vanishes.";
+        }
+        return surge.delay().isPresent()
+                ? "; it waits "
+                        + Numbers.time(surge.delay().getAsDouble())
+                        + ", no less than that, and should not open."
+                : "; how long it waits is not given (typically "
+                        + Numbers.time(
+                                (surge.trip() == ConstraintId.PROTECTION_CHARGE_TRIP
+                                                ? FirstStop.Opening.CHARGE_TRIP
+                                                : FirstStop.Opening.OVERVOLTAGE_TRIP)
+                                        .typicalDelay())
+                        + "). If that is less, it opens and the electric brake vanishes: look it up.";
     }
 
     private static String bypassed(Finding finding) {

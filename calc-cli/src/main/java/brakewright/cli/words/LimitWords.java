@@ -55,6 +55,7 @@ public final class LimitWords {
             case MOTOR_CURRENT_RATING -> "motor rating";
             case CONTROLLER_MOTOR_RATING -> "controller (motor)";
             case WINDING_HEAT -> "winding heat";
+            case REGEN_OVERSHOOT -> "late regen limiter";
             case GRIP -> "tyre grip";
             case TIPPING -> "vehicle tipping";
             case RIDER_BALANCE -> "rider's balance";
@@ -115,6 +116,7 @@ public final class LimitWords {
             case MOTOR_CURRENT_RATING -> "the motor's rating";
             case CONTROLLER_MOTOR_RATING -> "the controller's motor rating";
             case WINDING_HEAT -> "the winding's heat";
+            case REGEN_OVERSHOOT -> "the lateness of the regen limiter";
             case GRIP -> "the grip of the tyres";
             case TIPPING -> "the vehicle's tipping";
             case RIDER_BALANCE -> "the rider's balance";

@@ -223,6 +223,7 @@ public final class VerdictWords {
                     VOLTAGE_CEILING,
                     VOLTAGE_FLOOR,
                     PROTECTION_CHARGE_TRIP,
+                    REGEN_OVERSHOOT,
                     PROTECTION_DISCHARGE_TRIP,
                     PROTECTION_OVERVOLTAGE_TRIP,
                     PROTECTION_UNDERVOLTAGE_TRIP,

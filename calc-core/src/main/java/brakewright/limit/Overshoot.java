@@ -1,0 +1,170 @@
+package brakewright.limit;
+
+import brakewright.battery.BatteryModel;
+import brakewright.powertrain.PackState;
+import brakewright.powertrain.Powertrain;
+import brakewright.spec.Build;
+import brakewright.spec.Input;
+import brakewright.spec.Protection;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * In a hard grab the brake current is there before the limiter of the pack regen current acts, and
+ * the pack takes what the motors return. Where the charge trip waits less long than that, it opens;
+ * so the motor brake current must return no more than the trip permits, whatever pack regen current
+ * is set.
+ *
+ * <p>Assumption: the whole brake current is there at once, as if the brakes had no build-up, and no
+ * limiter holds back any of it until the end of its response. Both err on the side of more.
+ *
+ * <p>Assumption: the resistance of a pulse of 10 s. That of the first instant is less, and lets
+ * some per cent more current in.
+ */
+final class Overshoot {
+
+    private final Build build;
+    private final MotorSteps motor;
+    private final BatteryModel model;
+
+    Overshoot(Build build, MotorSteps motor) {
+        this.build = build;
+        this.motor = motor;
+        this.model = new BatteryModel(build.battery());
+    }
+
+    /** One for every pack whose charge trip is known to be quicker than the limiter. */
+    List<Constraint> constraints(PackLimit regen) {
+        List<Constraint> all = new ArrayList<>();
+        for (PackConstraint trip : regen.constraints()) {
+            if (trip.id() == ConstraintId.PROTECTION_CHARGE_TRIP && isQuicker(trip)) {
+                all.add(constraint(trip));
+            }
+        }
+        return all;
+    }
+
+    private boolean isQuicker(PackConstraint trip) {
+        Protection protection =
+                build.battery().packs().get(Math.max(0, trip.pack() - 1)).protection();
+        return protection.chargeTripDelay().orElse(Double.POSITIVE_INFINITY)
+                < build.controllers().regenResponse();
+    }
+
+    /** At the state in use in which the least power makes the current that is permitted. */
+    private Constraint constraint(PackConstraint trip) {
+        PackState worst =
+                PackState.of(model, build.use().chargeTo(), build.battery().temperatureC());
+        double least = power(trip, worst);
+        for (double cellsC : build.cellTemperatures()) {
+            for (double charge : charges()) {
+                PackState state = PackState.of(model, charge, cellsC);
+                double power = power(trip, state);
+                if (power < least) {
+                    worst = state;
+                    least = power;
+                }
+            }
+        }
+        return at(trip, worst, least);
+    }
+
+    private static double power(PackConstraint trip, PackState state) {
+        return state.powerReturnedBy(trip.limitAt(state.charge(), state.temperatureC()));
+    }
+
+    private List<Double> charges() {
+        double from = build.use().chargeFrom();
+        double to = build.use().chargeTo();
+        List<Double> all = new ArrayList<>(List.of(to, from));
+        for (double point : model.points()) {
+            if (point > to && point < from) {
+                all.add(point);
+            }
+        }
+        return all;
+    }
+
+    private Constraint at(PackConstraint trip, PackState pack, double power) {
+        Powertrain powertrain = Powertrain.of(build);
+        Constraint permitted = trip.at(pack.charge(), pack.temperatureC());
+        Steps steps = new Steps().with(permitted.steps());
+        Term current =
+                steps.add(
+                        Term.computed(
+                                "I_t", "return that the trip permits", permitted.limit(), "A"),
+                        permitted.derivation().formula(),
+                        permitted.derivation().source(),
+                        permitted.derivation().terms().toArray(Term[]::new));
+        BatterySteps battery = new BatterySteps(build.battery(), model);
+        Term voltage = battery.voltage(steps, "U", "packs at rest", pack.charge());
+        Term resistance =
+                battery.resistance(
+                        steps, "resistance of the packs", pack.charge(), pack.temperatureC());
+        Term whole =
+                steps.add(
+                        Term.computed("P_t", "power at which it opens", power, "W"),
+                        "I_t·(U + I_t·R)",
+                        PackTerms.KIRCHHOFF,
+                        current,
+                        voltage,
+                        resistance);
+        double perMotor = power / (build.drive().motors() * build.controllers().efficiency());
+        Term each =
+                steps.add(
+                        Term.computed("p", "the same, of one motor", perMotor, "W"),
+                        "P_t/(n·ηc)",
+                        "conservation of energy",
+                        whole,
+                        motor.motors(),
+                        Term.given(
+                                "ηc",
+                                "efficiency of controllers",
+                                build.controllers().efficiency(),
+                                "",
+                                Input.CONTROLLER_EFFICIENCY));
+        Term speed = fastest();
+        Step torque = motor.torqueConstant();
+        Step turning = motor.turning(speed);
+        steps.with(List.of(motor.voltageConstant(), torque, turning));
+        double backEmf = powertrain.motor().torqueConstant() * turning.result().value();
+        Term emf =
+                steps.add(
+                        Term.computed("E", "power per current, no loss", backEmf, "V"),
+                        "kt·ω",
+                        MotorSteps.MACHINE,
+                        torque.result(),
+                        turning.result());
+        Term loss = motor.lossResistance(steps);
+        double limit =
+                powertrain.limitedBrakeCurrent(Double.POSITIVE_INFINITY, speed.value(), power);
+        boolean isFree = Double.isInfinite(limit);
+        return new Constraint(
+                ConstraintId.REGEN_OVERSHOOT,
+                limit,
+                Input.PROTECTION_CHARGE_TRIP,
+                List.of(
+                        Term.given(
+                                "t_r",
+                                "response of the regen limiter",
+                                build.controllers().regenResponse(),
+                                "s",
+                                Input.CONTROLLER_REGEN_RESPONSE)),
+                steps.all(),
+                new Derivation(
+                        isFree
+                                ? Constraint.NO_BOUND + "E² − 4·R_e·p ≤ 0"
+                                : "2·p/(E + √(E² − 4·R_e·p))",
+                        "conservation of energy, the smaller root",
+                        List.of(emf, loss, each)),
+                trip.pack());
+    }
+
+    /** A cap above the highest speed in use lets the vehicle go that fast. */
+    private Term fastest() {
+        double cap = build.settings().speedCap().orElse(0.0);
+        return cap > build.use().speedMax()
+                ? Term.given("v", "speed cap", cap, "m/s", Input.SETTINGS_SPEED_CAP)
+                : motor.fastest();
+    }
+}

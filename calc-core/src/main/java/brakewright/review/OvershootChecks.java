@@ -1,0 +1,110 @@
+package brakewright.review;
+
+import brakewright.battery.BatteryModel;
+import brakewright.limit.ConstraintId;
+import brakewright.limit.LimitId;
+import brakewright.limit.Limits;
+import brakewright.limit.PackConstraint;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Holds what a hard grab sends before the regen limiter acts against every over-voltage trip that
+ * is known to wait less long than that. A charge trip does not depend on the charge, and bounds the
+ * motor brake current itself ({@link ConstraintId#REGEN_OVERSHOOT}).
+ */
+final class OvershootChecks {
+
+    private final Build build;
+    private final Limits limits;
+    private final Operation operation;
+    private final BatteryModel model;
+    private final ChargeSearch search;
+
+    OvershootChecks(
+            Build build,
+            Limits limits,
+            Operation trusted,
+            BatteryModel model,
+            ChargeSearch search) {
+        this.build = build;
+        this.limits = limits;
+        this.operation = trusted;
+        this.model = model;
+        this.search = search;
+    }
+
+    /** Adds them, and returns up to which charge state all of them are kept [1]. */
+    double addTo(List<Check> checks) {
+        double safe = build.use().chargeFrom();
+        for (PackConstraint trip : limits.packRegen().constraints()) {
+            if (trip.id() == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP
+                    && RegenOvershoot.delay(build, trip).orElse(Double.POSITIVE_INFINITY)
+                            < build.controllers().regenResponse()) {
+                for (double cellsC : build.cellTemperatures()) {
+                    ChargeCheck check = check(trip, cellsC);
+                    checks.add(check);
+                    if (check.isExceeded()) {
+                        safe = Math.min(safe, check.isEverywhere() ? 0.0 : check.begins());
+                    }
+                }
+            }
+        }
+        return safe;
+    }
+
+    private ChargeCheck check(PackConstraint trip, double cellsC) {
+        double[] charges = search.charges();
+        double[] asked = new double[charges.length];
+        double[] permitted = new double[charges.length];
+        for (int i = 0; i < charges.length; i++) {
+            asked[i] = asked(charges[i], cellsC);
+            permitted[i] = trip.limitAt(charges[i], cellsC);
+        }
+        return new ChargeCheck(
+                new Held(
+                        Topic.REGEN_OVERSHOOT,
+                        Optional.of(LimitId.MOTOR_BRAKE_CURRENT),
+                        trip.id(),
+                        trip.pack(),
+                        cellsC),
+                search,
+                asked,
+                permitted,
+                new ChargeCheck.Course(
+                        charge -> asked(charge, cellsC), charge -> trip.limitAt(charge, cellsC)),
+                ChargeCheck.Harm.FULL,
+                () -> false,
+                check -> tell(check, cellsC));
+    }
+
+    private double asked(double charge, double cellsC) {
+        return operation
+                .brake()
+                .greatestAsked(operation.topSpeed(), PackState.of(model, charge, cellsC));
+    }
+
+    private Finding tell(ChargeCheck check, double cellsC) {
+        double worst = check.mostAt();
+        Finding.Builder finding =
+                check.held()
+                        .finding()
+                        .valued(check.value(), check.limit(), "A")
+                        .atCharge(check.begins())
+                        .worstAt(worst)
+                        .atTemperature(cellsC)
+                        .atSpeed(
+                                operation
+                                        .brake()
+                                        .speedAsking(
+                                                check.limit(), PackState.of(model, worst, cellsC)));
+        return finding.unless(
+                        check.isNever()
+                                ? new Condition.Never()
+                                : new Condition.ChargeBelow(
+                                        check.begins(), worst, finding.build().speed(), cellsC))
+                .build();
+    }
+}
