@@ -581,10 +581,11 @@ class Vehicle:
         return bounds
 
     def overshoots(self):
-        """Motor brake current that just meets a charge trip quicker than the regen limiter.
+        """Motor brake current that just meets a trip quicker than the regen limiter.
 
         Until the limiter acts the pack takes what the motors return at the highest speed; the
-        smaller root of n (emf I - R_e I^2) eta_c = I_t (U + I_t R), least over charge and cells.
+        smaller root of n (emf I - R_e I^2) eta_c = I_t (U + I_t R), least over cells and, for a
+        charge trip, over the charge; an over-voltage trip bounds it at the lowest charge in use.
         """
         bounds = {}
         top = max(self["use.speed_max"], self.get("settings.speed_cap", 0.0))
@@ -595,16 +596,31 @@ class Vehicle:
         coldest, warmest = self["use.pack_temperature"]
         own = self.pack_temperature
         for i, pack in enumerate(self.battery.packs):
-            delay = pack.get("protection.charge_trip_delay", math.inf)
-            if "protection.charge_trip" not in pack or delay >= self["controller.regen_response"]:
+            quick = {
+                name
+                for name in ("charge_trip", "cell_overvoltage_trip")
+                if "protection." + name in pack
+                and pack.get(f"protection.{name}_delay", math.inf)
+                < self["controller.regen_response"]
+            }
+            if not quick:
                 continue
             least = math.inf
+
+            def power(permitted, s, t):
+                return permitted * (self.open_circuit(s) + permitted * self.resistance(s, t))
+
             for t in {own, min(own, coldest), max(own, warmest)}:
-                permitted = (1 - self.margins["trip"]) * pack["protection.charge_trip"]
-                permitted /= self.battery.greatest_share(i, t)
-                for s in charges:
-                    u, r = self.open_circuit(s), self.resistance(s, t)
-                    least = min(least, permitted * (u + permitted * r))
+                if "charge_trip" in quick:
+                    permitted = (1 - self.margins["trip"]) * pack["protection.charge_trip"]
+                    permitted /= self.battery.greatest_share(i, t)
+                    least = min(least, *(power(permitted, s, t) for s in charges))
+                if "cell_overvoltage_trip" in quick:
+                    gap, resistance = self.battery.gaps(True, t, self.margins)[
+                        self.battery.label("protection-overvoltage-trip", i)
+                    ]
+                    permitted = max(0.0, gap(low) / resistance(low))
+                    least = min(least, power(permitted, low, t))
             each = least / (self.motors * self.controller_efficiency)
             under = emf**2 - 4 * loss * each
             name = self.battery.label("regen-overshoot", i)
@@ -783,6 +799,18 @@ def compare_least(c, group, limit, least, tolerance=TOLERANCE):
     c.rule(limit["limit"] <= least * (1 + tolerance), f"{group} is above its nominal value")
 
 
+def compare_wet(c, v, group, limit, dry):
+    """Where the grip of a wet road is what holds the brake current down, it is told beside."""
+    bounds = v.changed({"vehicle.grip": v["vehicle.grip_wet"]}).motor_bounds(True)
+    least = min(b for b in bounds.values() if b is not NOTHING)
+    if "limit_nominal" in limit:
+        c.rule(limit.get("limit_wet", 0.0) <= least * (1 + HEAT_TOLERANCE), f"{group} is high in wet")
+    elif abs(least - dry) > HEAT_TOLERANCE * dry:
+        c.number(group, "limit_wet", limit.get("limit_wet"), least if least < dry else None)
+        if least < dry:
+            c.binds(group, "bound_by_wet", limit.get("bound_by_wet"), bounds)
+
+
 def compare_limits(c, v, sheet):
     limits = sheet["limits"]
     t = v.pack_temperature
@@ -795,6 +823,8 @@ def compare_limits(c, v, sheet):
         least = min(b for b in bounds.values() if b is not NOTHING)
         loose = limit["bound_by"] == "winding-heat"
         compare_least(c, group, limit, least, HEAT_TOLERANCE if loose else TOLERANCE)
+        if braking:
+            compare_wet(c, v, group, limit, least)
         c.rule(limit["bound_by"] in bounds, f"{name} is bound by an unknown constraint")
         if not loose:
             c.binds(group, "bound_by", limit["bound_by"], bounds)
@@ -923,6 +953,7 @@ UNITLESS = {
     "tolerance",
     "limit",
     "limit_nominal",
+    "limit_wet",
     "set",
     "set_per_controller",
     "per_controller",

@@ -11,6 +11,7 @@ import brakewright.cli.text.WorksheetText;
 import brakewright.profile.Entry;
 import brakewright.profile.Recommendation;
 import brakewright.profile.Situation;
+import brakewright.profile.WetRoad;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -99,9 +100,22 @@ final class WorksheetCommand implements Callable<Integer> {
         Recommendation recommended =
                 Recommendation.of(
                         vehicle, format == Format.JSON ? Entry.METRIC : page.units.entry());
+        WetRoad wet =
+                WetRoad.of(
+                        vehicle,
+                        file.build().settings(),
+                        recommended,
+                        format == Format.JSON ? Entry.METRIC : page.units.entry());
         String text =
                 format == Format.JSON
-                        ? new WorksheetJson(file, sheet, tolerated, unmeasured, judged, recommended)
+                        ? new WorksheetJson(
+                                        file,
+                                        sheet,
+                                        tolerated,
+                                        unmeasured,
+                                        judged,
+                                        recommended,
+                                        wet)
                                 .text()
                         : new WorksheetText(
                                         file,
@@ -110,6 +124,7 @@ final class WorksheetCommand implements Callable<Integer> {
                                         unmeasured,
                                         judged,
                                         recommended,
+                                        wet,
                                         page.units,
                                         output.ink(page))
                                 .text();

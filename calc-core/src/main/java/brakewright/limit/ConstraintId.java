@@ -114,7 +114,7 @@ public enum ConstraintId {
     /** What braking returns before the regen limiter acts must not open the protection. */
     REGEN_OVERSHOOT(
             "regen-overshoot",
-            "what braking returns before the regen limiter acts must stay below the charge trip",
+            "what braking returns before the regen limiter acts must stay below the trips",
             Signal.DANGER,
             Margin.KEPT),
     /** No wheel may lift. */

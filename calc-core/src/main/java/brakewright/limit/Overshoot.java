@@ -8,12 +8,16 @@ import brakewright.spec.Input;
 import brakewright.spec.Protection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /**
  * In a hard grab the brake current is there before the limiter of the pack regen current acts, and
- * the pack takes what the motors return. Where the charge trip waits less long than that, it opens;
- * so the motor brake current must return no more than the trip permits, whatever pack regen current
- * is set.
+ * the pack takes what the motors return. Where a trip waits less long than that, it opens; so the
+ * motor brake current must return no more than the trip permits, whatever pack regen current is
+ * set: a charge trip at any charge state in use, an over-voltage trip at least at the lowest, above
+ * which the charge is what counts.
  *
  * <p>Assumption: the whole brake current is there at once, as if the brakes had no build-up, and no
  * limiter holds back any of it until the end of its response. Both err on the side of more.
@@ -33,22 +37,30 @@ final class Overshoot {
         this.model = new BatteryModel(build.battery());
     }
 
-    /** One for every pack whose charge trip is known to be quicker than the limiter. */
+    /** One for every pack with a trip that is known to be quicker than the limiter. */
     List<Constraint> constraints(PackLimit regen) {
-        List<Constraint> all = new ArrayList<>();
+        Map<Integer, Constraint> ofPacks = new TreeMap<>();
         for (PackConstraint trip : regen.constraints()) {
-            if (trip.id() == ConstraintId.PROTECTION_CHARGE_TRIP && isQuicker(trip)) {
-                all.add(constraint(trip));
+            if (isQuicker(trip)) {
+                ofPacks.merge(
+                        trip.pack(),
+                        constraint(trip),
+                        (one, other) -> other.limit() < one.limit() ? other : one);
             }
         }
-        return all;
+        return List.copyOf(ofPacks.values());
     }
 
     private boolean isQuicker(PackConstraint trip) {
         Protection protection =
                 build.battery().packs().get(Math.max(0, trip.pack() - 1)).protection();
-        return protection.chargeTripDelay().orElse(Double.POSITIVE_INFINITY)
-                < build.controllers().regenResponse();
+        OptionalDouble delay =
+                switch (trip.id()) {
+                    case PROTECTION_CHARGE_TRIP -> protection.chargeTripDelay();
+                    case PROTECTION_OVERVOLTAGE_TRIP -> protection.overvoltageTripDelay();
+                    default -> OptionalDouble.empty();
+                };
+        return delay.orElse(Double.POSITIVE_INFINITY) < build.controllers().regenResponse();
     }
 
     /** At the state in use in which the least power makes the current that is permitted. */
@@ -57,7 +69,7 @@ final class Overshoot {
                 PackState.of(model, build.use().chargeTo(), build.battery().temperatureC());
         double least = power(trip, worst);
         for (double cellsC : build.cellTemperatures()) {
-            for (double charge : charges()) {
+            for (double charge : charges(trip)) {
                 PackState state = PackState.of(model, charge, cellsC);
                 double power = power(trip, state);
                 if (power < least) {
@@ -73,9 +85,12 @@ final class Overshoot {
         return state.powerReturnedBy(trip.limitAt(state.charge(), state.temperatureC()));
     }
 
-    private List<Double> charges() {
+    private List<Double> charges(PackConstraint trip) {
         double from = build.use().chargeFrom();
         double to = build.use().chargeTo();
+        if (trip.variesWithCharge()) {
+            return List.of(to);
+        }
         List<Double> all = new ArrayList<>(List.of(to, from));
         for (double point : model.points()) {
             if (point > to && point < from) {
@@ -142,7 +157,7 @@ final class Overshoot {
         return new Constraint(
                 ConstraintId.REGEN_OVERSHOOT,
                 limit,
-                Input.PROTECTION_CHARGE_TRIP,
+                permitted.decisive(),
                 List.of(
                         Term.given(
                                 "t_r",

@@ -68,6 +68,7 @@ final class BrakeReview {
         weakness();
         bothBrakes();
         lighterAxle();
+        wetGrip();
         slope();
         if (build.vehicle().frictionBrake().isEmpty()) {
             findings.add(Finding.of(Topic.ONLY_BRAKE, Signal.CAUTION).build());
@@ -185,6 +186,28 @@ final class BrakeReview {
                                                 .build());
                             }
                         });
+    }
+
+    /** The verdict is about a dry road; what a wet one bears is told beside it. */
+    private void wetGrip() {
+        Limits wet = Limits.of(build.onWetRoad());
+        double dry = gripBound(limits);
+        double bound = gripBound(wet);
+        if (bound < dry && Severity.isExceeded(brake.motorCurrent(), bound)) {
+            findings.add(
+                    Finding.of(Topic.WET_GRIP, Signal.CAUTION)
+                            .about(LimitId.MOTOR_BRAKE_CURRENT)
+                            .valued(brake.motorCurrent(), bound, "A")
+                            .build());
+        }
+    }
+
+    private static double gripBound(Limits limits) {
+        return limits.motorBrake().constraints().stream()
+                .filter(each -> each.id() == ConstraintId.GRIP)
+                .mapToDouble(Constraint::limit)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Motors on both axles that all brake alike make the lighter axle slide first. */

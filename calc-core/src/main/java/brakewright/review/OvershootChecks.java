@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /**
  * Holds what a hard grab sends before the regen limiter acts against every over-voltage trip that
- * is known to wait less long than that. A charge trip does not depend on the charge, and bounds the
+ * is known to wait less long than that, over the charge. What holds whatever the charge bounds the
  * motor brake current itself ({@link ConstraintId#REGEN_OVERSHOOT}).
  */
 final class OvershootChecks {

@@ -66,6 +66,8 @@ public enum Topic {
     BRAKE_WEAK("brake-weak"),
     /** Both brakes together reach more than rider or vehicle bear. */
     BOTH_BRAKES_HARD("both-brakes-hard"),
+    /** On a wet road the wheels slide below the motor brake current that is set. */
+    WET_GRIP("wet-grip"),
     /** With equal motors on both axles the lighter axle slides before the limit is reached. */
     LIGHTER_AXLE_SLIDES("lighter-axle-slides"),
     /** The electric brake does not hold the steepest slope. */

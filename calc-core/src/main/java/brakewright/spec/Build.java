@@ -112,6 +112,26 @@ public record Build(
     }
 
     /**
+     * Returns this vehicle where the road is wet.
+     *
+     * @return a changed copy, its grip that of the wet road
+     */
+    public Build onWetRoad() {
+        return new Build(
+                title,
+                rider,
+                vehicle.onWetRoad(),
+                drive,
+                motor,
+                controllers,
+                battery,
+                use,
+                margins,
+                criteria,
+                settings);
+    }
+
+    /**
      * Returns this vehicle with another rider.
      *
      * @param replacement what takes its place

@@ -39,6 +39,8 @@ public enum Input {
     VEHICLE_GRIP("vehicle.grip", "1"),
     /** {@code vehicle.grip_wet}. */
     VEHICLE_GRIP_WET("vehicle.grip_wet", "1"),
+    /** {@code vehicle.tyres}. */
+    VEHICLE_TYRES("vehicle.tyres", ""),
     /** {@code vehicle.rotating_share}. */
     VEHICLE_ROTATING_SHARE("vehicle.rotating_share", "1"),
     /** {@code vehicle.friction_brake.deceleration}. */

@@ -48,6 +48,25 @@ public record Vehicle(
     }
 
     /**
+     * Returns this vehicle where the road is wet.
+     *
+     * @return a changed copy, its grip that of the wet road
+     */
+    public Vehicle onWetRoad() {
+        return new Vehicle(
+                mass,
+                cargo,
+                wheelDiameter,
+                axles,
+                rollingResistance,
+                dragArea,
+                gripWet,
+                gripWet,
+                rotatingShare,
+                frictionBrake);
+    }
+
+    /**
      * Returns the radius of the driven wheels.
      *
      * @return half the wheel diameter [m]

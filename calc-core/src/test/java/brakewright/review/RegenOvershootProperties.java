@@ -10,9 +10,13 @@ import brakewright.limit.PackConstraint;
 import brakewright.limit.Signal;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
+import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Pack;
+import brakewright.spec.Protection;
 import java.util.List;
+import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -37,7 +41,7 @@ class RegenOvershootProperties {
      */
     @Property(tries = 200)
     void theBoundIsTheCurrentThatJustOpensNothing(@ForAll Build any) {
-        Build build = Builds.withLateLimiter(any, LATE, QUICK);
+        Build build = withoutOvervoltage(Builds.withLateLimiter(any, LATE, QUICK));
         Limits limits = Limits.of(build);
         for (Constraint bound : bounds(limits)) {
             PackConstraint trip = chargeTrip(limits, bound.pack());
@@ -56,7 +60,11 @@ class RegenOvershootProperties {
         Build build = Builds.withLateLimiter(any, LATE, delay);
         long trips =
                 build.battery().packs().stream()
-                        .filter(pack -> pack.protection().chargeTrip().isPresent())
+                        .map(Pack::protection)
+                        .filter(
+                                each ->
+                                        each.chargeTrip().isPresent()
+                                                || each.cellOvervoltageTrip().isPresent())
                         .count();
         assertThat(bounds(Limits.of(build))).hasSize(delay < LATE ? (int) trips : 0);
     }
@@ -114,6 +122,66 @@ class RegenOvershootProperties {
         assertThat(late.severity()).isGreaterThanOrEqualTo(soon.severity());
         assertThat(late.outcome()).isGreaterThanOrEqualTo(soon.outcome());
         assertThat(late.safeCharge()).isLessThanOrEqualTo(soon.safeCharge());
+    }
+
+    /** At the lowest charge in use, set at the bound, a quick over-voltage trip stays closed. */
+    @Property(tries = 200)
+    void anOvervoltageTripIsKeptAtTheLowestCharge(@ForAll Build any) {
+        Build build = Builds.withLateLimiter(any, LATE, QUICK);
+        Limits limits = Limits.of(build);
+        BatteryModel model = new BatteryModel(build.battery());
+        Powertrain train = Powertrain.of(build);
+        double top = Math.max(build.use().speedMax(), build.settings().speedCap().orElse(0.0));
+        double low = build.use().chargeTo();
+        for (Constraint bound : bounds(limits)) {
+            double set = Math.min(1e6, bound.limit());
+            for (PackConstraint trip : limits.packRegen().constraints()) {
+                for (double cellsC : build.cellTemperatures()) {
+                    if (trip.id() == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP
+                            && trip.pack() == bound.pack()) {
+                        PackState state = PackState.of(model, low, cellsC);
+                        double most = train.mostReturningCurrent(set, top);
+                        assertThat(state.currentInto(train.returnedPower(most, top)))
+                                .isLessThanOrEqualTo(
+                                        trip.limitAt(low, cellsC) * (1.0 + ROUNDING) + ROUNDING);
+                    }
+                }
+            }
+        }
+    }
+
+    private static Build withoutOvervoltage(Build build) {
+        Battery battery = build.battery();
+        return build.withBattery(
+                new Battery(
+                        battery.packs().stream()
+                                .map(RegenOvershootProperties::withoutOvervoltage)
+                                .toList(),
+                        battery.joining(),
+                        battery.trunk(),
+                        battery.trunkResistance()));
+    }
+
+    private static Pack withoutOvervoltage(Pack pack) {
+        Protection old = pack.protection();
+        return new Pack(
+                pack.cell(),
+                pack.series(),
+                pack.parallel(),
+                pack.jointResistance(),
+                pack.resistanceSpread(),
+                pack.temperatureC(),
+                pack.toAir(),
+                pack.joinedAt(),
+                new Protection(
+                        old.dischargeTrip(),
+                        old.chargeTrip(),
+                        OptionalDouble.empty(),
+                        old.cellUndervoltageTrip(),
+                        old.path(),
+                        old.chargeTripDelay(),
+                        OptionalDouble.empty()),
+                pack.wiring());
     }
 
     private static List<Constraint> bounds(Limits limits) {

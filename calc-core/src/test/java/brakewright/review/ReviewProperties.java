@@ -33,9 +33,14 @@ import net.jqwik.api.domains.DomainContext;
 @Domain(DomainContext.Global.class)
 class ReviewProperties {
 
+    /** The cap comes first, as it says how fast one brakes. */
     @Property(tries = 300)
     void settingsAtTheirLimitsAreNeverOutside(@ForAll Build any) {
-        Build build = inSteadyClimate(any);
+        Build steady = inSteadyClimate(any);
+        Build build =
+                steady.withSettings(
+                        Settings.NONE.withSpeedCap(
+                                OptionalDouble.of(Limits.of(steady).speedCap().value())));
         Limits limits = Limits.of(build);
         double full =
                 new BatteryModel(build.battery()).openCircuitVoltage(build.use().chargeFrom());

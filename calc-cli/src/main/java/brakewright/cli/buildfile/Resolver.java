@@ -2,6 +2,7 @@ package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
+import brakewright.spec.Stance;
 import brakewright.tables.ReferenceTables;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,12 @@ import java.util.stream.DoubleStream;
  * tables' default for what is still missing. Nothing that the file says is replaced.
  */
 final class Resolver {
+
+    /**
+     * Assumption: our own choice; wheels of a board that are smaller are of urethane as a rule, and
+     * those that are greater have tyres of rubber [m].
+     */
+    private static final double LEAST_TYRE = 0.12;
 
     /** Assumption: a steady speed in everyday riding, our own choice. */
     private static final double CRUISE_SHARE = 0.6;
@@ -68,6 +75,7 @@ final class Resolver {
         if (isDirect()) {
             inputs.derive(Input.DRIVE_EFFICIENCY, 1.0, "direct drive: no belt, chain or gears");
         }
+        completeTyres();
         for (Schema.Entry entry : Schema.all()) {
             if (!PackPlace.holds(entry.input()) && entry.kind().isSingleNumber()) {
                 inputs.assume(entry.input());
@@ -81,6 +89,20 @@ final class Resolver {
         packs.forEach(pack -> pack.complete(inputs.number(Input.USE_AMBIENT)));
         completeBattery();
         completeUse();
+    }
+
+    /** What the wheels roll on says how they grip on a wet road. */
+    private void completeTyres() {
+        boolean isBoard =
+                inputs.word(Input.RIDER_STANCE)
+                        .filter(Stance.STANDING_SIDEWAYS.key()::equals)
+                        .isPresent();
+        boolean isSmall = isBoard && inputs.number(Input.VEHICLE_WHEEL_DIAMETER) < LEAST_TYRE;
+        inputs.derive(
+                Input.VEHICLE_TYRES,
+                new Value.Word(isSmall ? "urethane" : "rubber"),
+                isSmall ? "a board on wheels below 120 mm" : "the usual tyres");
+        inputs.word(Input.VEHICLE_TYRES).ifPresent(tyres -> inputs.facts().put("tyres", tyres));
     }
 
     /** A motor that turns as often as the wheel, exactly. */

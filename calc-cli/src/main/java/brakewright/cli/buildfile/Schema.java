@@ -172,6 +172,13 @@ final class Schema {
                         "0.65 m²"),
                 entry(Input.VEHICLE_GRIP, Kind.RATIO, OPTIONAL, 0.02, 1.5, "0.65"),
                 entry(Input.VEHICLE_GRIP_WET, Kind.RATIO, OPTIONAL, 0.02, 1.5, "0.5"),
+                entry(
+                        Input.VEHICLE_TYRES,
+                        Kind.words("rubber", "urethane"),
+                        OPTIONAL,
+                        0,
+                        0,
+                        "rubber"),
                 entry(Input.VEHICLE_ROTATING_SHARE, Kind.RATIO, OPTIONAL, 0, 0.5, "3 %"),
                 entry(
                         Input.VEHICLE_FRICTION_BRAKE_DECELERATION,

@@ -1,6 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.profile.Recommendation;
+import brakewright.profile.WetRoad;
 import brakewright.review.BrakeVerdict;
 import brakewright.spec.Settings;
 import java.util.OptionalDouble;
@@ -15,7 +16,11 @@ final class DecisionJson {
     }
 
     void brake(BrakeVerdict brake) {
-        json.startObject("brake_verdict");
+        brake("brake_verdict", brake);
+    }
+
+    void brake(String name, BrakeVerdict brake) {
+        json.startObject(name);
         json.text("word", brake.word().key());
         json.number("deceleration_m_per_s2", brake.deceleration());
         json.number("wanted_m_per_s2", brake.wanted());
@@ -30,6 +35,16 @@ final class DecisionJson {
     /** A set that needs no condition but the use as it is. */
     void recommended(Recommendation set) {
         set("recommended", set, OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /** What of the recommended set is another on a wet road. */
+    void recommendedOnWetRoad(WetRoad wet) {
+        json.startObject("recommended_wet");
+        json.startObject("settings");
+        number("motor_brake_current", OptionalDouble.of(wet.enter()), "A");
+        json.endObject();
+        brake(wet.entered());
+        json.endObject();
     }
 
     void set(String name, Recommendation set, OptionalDouble chargeFrom, OptionalDouble coldestC) {

@@ -14,9 +14,11 @@ import brakewright.cli.words.VerdictWords;
 import brakewright.limit.Constraint;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
+import brakewright.limit.Limits;
 import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
 import brakewright.profile.Recommendation;
+import brakewright.profile.WetRoad;
 import brakewright.review.Finding;
 import brakewright.review.FirstStop;
 import brakewright.ride.StopOutcome;
@@ -42,6 +44,7 @@ public final class WorksheetJson {
     private final Optional<Unmeasured> unmeasured;
     private final Judged judged;
     private final Recommendation recommended;
+    private final WetRoad wet;
     private final JsonText json = new JsonText();
 
     /**
@@ -53,6 +56,7 @@ public final class WorksheetJson {
      * @param unmeasured what values from tables and assumptions could do; empty where not asked for
      * @param judged both verdicts
      * @param recommended the set that holds together
+     * @param wet what a wet road leaves
      */
     public WorksheetJson(
             BuildFile file,
@@ -60,13 +64,15 @@ public final class WorksheetJson {
             Optional<Tolerated> tolerated,
             Optional<Unmeasured> unmeasured,
             Judged judged,
-            Recommendation recommended) {
+            Recommendation recommended,
+            WetRoad wet) {
         this.file = file;
         this.sheet = sheet;
         this.tolerated = tolerated;
         this.unmeasured = unmeasured;
         this.judged = judged;
         this.recommended = recommended;
+        this.wet = wet;
     }
 
     /**
@@ -84,7 +90,13 @@ public final class WorksheetJson {
                 new VerdictWords(judged.build(), UnitSystem.SI).of(judged.review()));
         DecisionJson decision = new DecisionJson(json);
         decision.brake(judged.brake());
+        if (wet.bindsBrake(judged.brake())) {
+            decision.brake("brake_verdict_wet", wet.brake());
+        }
         decision.recommended(recommended);
+        if (isWetLess()) {
+            decision.recommendedOnWetRoad(wet);
+        }
         json.text("table_version", file.tableVersion());
         inputs();
         limits();
@@ -195,9 +207,19 @@ public final class WorksheetJson {
         json.text("unit", limit.id().unit());
         limit(limit.id(), limit.value());
         json.text("bound_by", limit.binding().id().key());
+        if (limit.id() == LimitId.MOTOR_BRAKE_CURRENT && isWetLess()) {
+            json.number("limit_wet", wet.motorBrake());
+            json.text(
+                    "bound_by_wet",
+                    Limits.of(file.build().onWetRoad()).motorBrake().binding().id().key());
+        }
         set.ifPresent(value -> json.number("set", value));
         constraints("constraints", limit.constraints());
         json.endObject();
+    }
+
+    private boolean isWetLess() {
+        return wet.bindsCurrent(judged.limits().of(LimitId.MOTOR_BRAKE_CURRENT));
     }
 
     /** With tolerances the least within them, and beside it the nominal one. */

@@ -1,9 +1,11 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.LimitWords;
+import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
 import brakewright.profile.Recommendation;
+import brakewright.profile.WetRoad;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Verdict;
 
@@ -30,6 +32,16 @@ final class DecisionText {
                                     + ")";
                 };
         return parts + "; the brake is " + brake(set.brake()) + ". " + words.of(set.brake());
+    }
+
+    /** What becomes of the brake on a wet road, with the current that it bears. */
+    String wet(WetRoad wet) {
+        return "On a wet road, with a motor brake current of "
+                + Numbers.down(wet.enter(), 1)
+                + " A, the brake is "
+                + brake(wet.entered())
+                + ". "
+                + words.of(wet.entered());
     }
 
     /** The word for the brake. */

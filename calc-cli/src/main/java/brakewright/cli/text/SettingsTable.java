@@ -11,6 +11,7 @@ import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
 import brakewright.profile.Recommendation;
 import brakewright.profile.SingleLimits;
+import brakewright.profile.WetRoad;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
@@ -32,6 +33,7 @@ final class SettingsTable {
     private final Recommendation set;
     private final Limits limits;
     private final SingleLimits single;
+    private final WetRoad wet;
     private final Build build;
     private final UnitSystem units;
     private final Page page;
@@ -39,7 +41,13 @@ final class SettingsTable {
     private final int controllers;
 
     SettingsTable(
-            Worksheet sheet, Recommendation set, SingleLimits single, UnitSystem units, Page page) {
+            Worksheet sheet,
+            Recommendation set,
+            SingleLimits single,
+            WetRoad wet,
+            UnitSystem units,
+            Page page) {
+        this.wet = wet;
         this.single = single;
         this.set = set;
         this.limits = sheet.limits();
@@ -56,6 +64,16 @@ final class SettingsTable {
         Settings enter = set.settings();
         motor(limits.motorDrive(), enter.motorDriveCurrent(), now.motorDriveCurrent());
         motor(limits.motorBrake(), enter.motorBrakeCurrent(), now.motorBrakeCurrent());
+        boolean isWetLess = wet.bindsCurrent(single.of(LimitId.MOTOR_BRAKE_CURRENT));
+        if (isWetLess) {
+            row(
+                    "  on a wet road",
+                    Numbers.down(wet.enter(), 1) + " A",
+                    "",
+                    mark(now.motorBrakeCurrent(), wet.motorBrake()),
+                    Numbers.down(wet.motorBrake(), 1) + " A",
+                    LimitWords.brief(Limits.of(build.onWetRoad()).motorBrake().binding().id()));
+        }
         pack(limits.packDischarge(), enter.packDischargeCurrent(), now.packDischargeCurrent());
         pack(limits.packRegen(), enter.packRegenCurrent(), now.packRegenCurrent());
         taper(limits.lowVoltageTaper(), enter.lowVoltageTaper(), now.lowVoltageTaper());
@@ -71,7 +89,11 @@ final class SettingsTable {
                 units.speedDown(single.of(cap.id())),
                 LimitWords.brief(cap.binding().id()));
         page.paragraph("", 2, LimitWords.motorCurrents(build.controllers().basis()));
-        page.paragraph("", 2, "Entered together, " + new DecisionText(set, units).of(set));
+        DecisionText words = new DecisionText(set, units);
+        page.paragraph("", 2, "Entered together, " + words.of(set));
+        if (isWetLess) {
+            page.paragraph("", 2, words.wet(wet));
+        }
     }
 
     private void motor(Limit limit, OptionalDouble enter, OptionalDouble current) {

@@ -15,6 +15,7 @@ import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
 import brakewright.limit.Signal;
 import brakewright.profile.Recommendation;
+import brakewright.profile.WetRoad;
 import brakewright.review.Finding;
 import brakewright.review.Topic;
 import brakewright.spec.Input;
@@ -34,6 +35,7 @@ public final class WorksheetText {
     private final Optional<Unmeasured> unmeasured;
     private final Judged judged;
     private final Recommendation recommended;
+    private final WetRoad wet;
     private final UnitSystem units;
     private final Ink ink;
     private final Page page;
@@ -47,6 +49,7 @@ public final class WorksheetText {
      * @param unmeasured what values from tables and assumptions could do; empty where not asked for
      * @param judged both verdicts
      * @param recommended the set that holds together
+     * @param wet what a wet road leaves
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
@@ -57,6 +60,7 @@ public final class WorksheetText {
             Optional<Unmeasured> unmeasured,
             Judged judged,
             Recommendation recommended,
+            WetRoad wet,
             UnitSystem units,
             Ink ink) {
         this.file = file;
@@ -65,6 +69,7 @@ public final class WorksheetText {
         this.unmeasured = unmeasured;
         this.judged = judged;
         this.recommended = recommended;
+        this.wet = wet;
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
@@ -80,7 +85,7 @@ public final class WorksheetText {
         verdict();
         notes();
         page.blank();
-        new SettingsTable(sheet, recommended, judged.limits(), units, page).print(ink);
+        new SettingsTable(sheet, recommended, judged.limits(), wet, units, page).print(ink);
         page.blank();
         new PackTable(sheet, page).print(ink);
         if (!sheet.build().battery().isOnePack()) {
@@ -154,6 +159,18 @@ public final class WorksheetText {
                 2,
                 "");
         page.paragraph("", 2, new VerdictWords(judged.build(), units).of(judged.brake()));
+        if (wet.bindsBrake(judged.brake())) {
+            page.paragraph(
+                    "  On a wet road, grip "
+                            + Numbers.significant(sheet.build().vehicle().gripWet())
+                            + ": "
+                            + ink.paint(
+                                    DecisionText.tone(wet.brake().word()),
+                                    wet.brake().word().key().toUpperCase(Locale.ROOT)),
+                    2,
+                    "");
+            page.paragraph("", 2, new VerdictWords(judged.build(), units).of(wet.brake()));
+        }
         for (Finding finding : sheet.review().findings()) {
             if (finding.topic() == Topic.SETTING_NOT_GIVEN && finding.signal() == Signal.WARNING) {
                 page.paragraph(

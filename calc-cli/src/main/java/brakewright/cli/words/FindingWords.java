@@ -157,6 +157,14 @@ public final class FindingWords {
                             + " m/s² on; the motor brake current set reaches "
                             + Numbers.nearest(finding.value().orElseThrow(), 2)
                             + " m/s². Give that axle less, or lower it for both.";
+            case WET_GRIP ->
+                    "On a wet road the wheels slide from "
+                            + limit(finding)
+                            + " of motor brake current per motor on (grip "
+                            + Numbers.significant(build.vehicle().gripWet())
+                            + ", less its margin); "
+                            + amperes(finding.value())
+                            + " are set. Brake softly there, or ride on a profile for the wet.";
             case SLOPE_NOT_HELD ->
                     "On the steepest slope ("
                             + Numbers.percent(build.use().slope())

@@ -6,6 +6,8 @@ import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Vehicles;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Recommendation;
+import brakewright.profile.Situation;
+import brakewright.profile.WetRoad;
 import brakewright.tables.ReferenceTables;
 import brakewright.worksheet.Worksheet;
 import java.io.IOException;
@@ -47,14 +49,21 @@ record Printed(Worksheet sheet, List<String> lines) {
             throw new IllegalArgumentException(problem.getMessage(), problem);
         }
         Worksheet sheet = Worksheet.of(file.build());
+        Situation situation = Vehicles.of(file).situation();
+        Recommendation recommended = Recommendation.of(situation, units.entry());
         String text =
                 new WorksheetText(
                                 file,
                                 sheet,
                                 Optional.empty(),
                                 Optional.empty(),
-                                Judged.of(Vehicles.of(file).situation(), sheet, Optional.empty()),
-                                Recommendation.of(Vehicles.of(file).situation(), units.entry()),
+                                Judged.of(situation, sheet, Optional.empty()),
+                                recommended,
+                                WetRoad.of(
+                                        situation,
+                                        file.build().settings(),
+                                        recommended,
+                                        units.entry()),
                                 units,
                                 new Ink(false, plain))
                         .text();

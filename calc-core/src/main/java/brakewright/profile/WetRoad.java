@@ -1,0 +1,74 @@
+package brakewright.profile;
+
+import brakewright.limit.Limits;
+import brakewright.review.BrakeVerdict;
+import brakewright.spec.Build;
+import brakewright.spec.Settings;
+
+/**
+ * The motor brake current and the verdict on the brake where the road is wet, beside those on a dry
+ * one: the grip alone is another. Each is at the unfavourable side of the tolerances.
+ *
+ * @param motorBrake the highest motor brake current by itself, per motor [A]
+ * @param brake the verdict on the brake with the settings as they are
+ * @param enter the motor brake current of the recommended set that a wet road bears, per motor [A]
+ * @param entered the verdict on the brake with the recommended set and that current
+ */
+public record WetRoad(double motorBrake, BrakeVerdict brake, double enter, BrakeVerdict entered) {
+
+    /**
+     * Looks at a vehicle.
+     *
+     * @param situation the vehicle in its use
+     * @param settings as they are
+     * @param recommended the set that is recommended for a dry road
+     * @param entry how finely settings are entered
+     * @return what a wet road leaves
+     */
+    public static WetRoad of(
+            Situation situation, Settings settings, Recommendation recommended, Entry entry) {
+        Settings set = recommended.settings();
+        double enter =
+                Math.min(
+                        set.motorBrakeCurrent().orElse(Double.POSITIVE_INFINITY),
+                        entry.currentDown(situation.least(set, WetRoad::highest)));
+        return new WetRoad(
+                situation.least(settings, WetRoad::highest),
+                verdict(situation, settings),
+                enter,
+                verdict(situation, set.withMotorBrakeCurrent(enter)));
+    }
+
+    /**
+     * Returns whether a wet road bears a lower motor brake current.
+     *
+     * @param dry the highest on a dry road, by itself [A]
+     * @return true where it does
+     */
+    public boolean bindsCurrent(double dry) {
+        return motorBrake < dry;
+    }
+
+    /**
+     * Returns whether a wet road leaves less of the brake.
+     *
+     * @param dry the verdict on a dry road
+     * @return true where it does
+     */
+    public boolean bindsBrake(BrakeVerdict dry) {
+        return brake.deceleration() < dry.deceleration()
+                || brake.left() < dry.left()
+                || brake.word() != dry.word();
+    }
+
+    private static double highest(Build build) {
+        return Limits.of(build.onWetRoad()).motorBrake().value();
+    }
+
+    private static BrakeVerdict verdict(Situation situation, Settings settings) {
+        return BrakeVerdict.of(
+                situation
+                        .worst(settings, build -> BrakeVerdict.of(build.onWetRoad()).badness())
+                        .onWetRoad());
+    }
+}
