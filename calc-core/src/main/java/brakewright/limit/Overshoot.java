@@ -115,7 +115,11 @@ final class Overshoot {
         Term voltage = battery.voltage(steps, "U", "packs at rest", pack.charge());
         Term resistance =
                 battery.resistance(
-                        steps, "resistance of the packs", pack.charge(), pack.temperatureC());
+                        steps,
+                        "resistance of the packs",
+                        pack.charge(),
+                        pack.temperatureC(),
+                        Lasting.pulse(build, model));
         Term whole =
                 steps.add(
                         Term.computed("P_t", "power at which it opens", power, "W"),

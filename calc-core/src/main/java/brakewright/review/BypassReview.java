@@ -43,7 +43,7 @@ final class BypassReview {
         return findings;
     }
 
-    /** The highest voltage of an average cell that the settings make, at any charge in use. */
+    /** The highest voltage of the fullest group that the settings make, at any charge in use. */
     private void overcharge(int place) {
         double highest = Double.NEGATIVE_INFINITY;
         double worst = build.use().chargeFrom();
@@ -85,7 +85,7 @@ final class BypassReview {
 
     private double cellVoltage(int place, double current, double charge, double cellsC) {
         double own = current * model.share(place, charge, cellsC);
-        return pack(place).cellVoltage(own, model.chargeOf(place, charge), cellsC);
+        return pack(place).highestCellVoltage(own, model.chargeOf(place, charge), cellsC, 0.0);
     }
 
     private PackModel pack(int place) {
