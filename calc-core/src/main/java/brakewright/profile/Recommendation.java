@@ -1,5 +1,6 @@
 package brakewright.profile;
 
+import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.TaperLimit;
@@ -45,6 +46,7 @@ public record Recommendation(
         Settings settings, Build build, Evaluation evaluation, BrakeVerdict brake) {
 
     private static final Set<LimitId> DRAWING = Set.of(LimitId.PACK_DISCHARGE_CURRENT);
+    private static final Set<LimitId> SETTINGS = Set.of(LimitId.values());
     private static final Set<LimitId> RETURNING = Set.of(LimitId.PACK_REGEN_CURRENT);
 
     /**
@@ -145,14 +147,28 @@ public record Recommendation(
         }
 
         /** The bare set only where it is within limits, and the tapered one is not or is worse. */
-        private static Recommendation chosen(
+        private Recommendation chosen(
                 Recommendation tapered,
                 Recommendation bare,
                 BiPredicate<Recommendation, Recommendation> isBetter) {
-            return bare.isWithinLimits()
-                            && (!tapered.isWithinLimits() || isBetter.test(bare, tapered))
+            return isKept(bare) && (!isKept(tapered) || isBetter.test(bare, tapered))
                     ? bare
                     : tapered;
+        }
+
+        /**
+         * Whether a set keeps within all that a setting can mend. That a ride warms the cells too
+         * far to be charged is mended by no brake alone, and that is no reason to recommend none.
+         */
+        private boolean isKept(Recommendation set) {
+            return set.isWithinLimits()
+                    || (set.evaluation().outcome() == Verdict.Outcome.CONDITIONAL
+                            && set.evaluation().worst() == ConstraintId.TEMPERATURE_WINDOW
+                            && situation
+                                    .positive(
+                                            set.settings(),
+                                            build -> Evaluation.of(build, SETTINGS).severity())
+                                    .isEmpty());
         }
 
         private Recommendation tapered(Settings driven) {

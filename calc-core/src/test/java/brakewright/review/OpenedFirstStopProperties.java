@@ -158,7 +158,8 @@ class OpenedFirstStopProperties {
             PackModel pack = model.packs().get(place);
             Protection protection = pack.pack().protection();
             double own = current * model.share(place, stop.charge(), cellsC);
-            double voltage = pack.cellVoltage(own, model.chargeOf(place, stop.charge()), cellsC);
+            double voltage =
+                    pack.highestCellVoltage(own, model.chargeOf(place, stop.charge()), cellsC, 0.0);
             boolean passed =
                     stop.opening() == FirstStop.Opening.CHARGE_TRIP
                             ? own > protection.chargeTrip().orElse(Double.POSITIVE_INFINITY)

@@ -73,7 +73,9 @@ class HeatTextTest {
                 .contains("Charging is permitted to 45 °C; after about ")
                 .contains("at 19.2 km/h the cells are there, as is predicted from 38 °C");
         assertThat(String.join(" ", printed.lines()).replaceAll(" +", " "))
-                .contains("Braking is safe for the pack until the cells are warmer than 45 °C");
+                .contains("Braking is safe for the pack until the cells are warmer than 45 °C")
+                .contains("Entered together, pack and parts are conditional (the cells'")
+                .doesNotContainPattern("Pack regen, each +0\\.0");
     }
 
     @Test
