@@ -5,7 +5,6 @@ import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.ChangeReader;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.InputPlace;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -26,11 +25,11 @@ final class SituationOptions {
                     "Put in a setting or a key of [use], over the proposal, for example"
                             + " motor_brake_current=42A or use.charge_from=90%%; may be repeated."
                             + " Pairs are written with a comma: high_voltage_taper=40V,42V.")
-    List<String> with = new ArrayList<>();
+    String[] with = {};
 
     /** Whether the question is asked of the file as it stands. */
     boolean isNone() {
-        return proposal == null && with.isEmpty();
+        return proposal == null && with.length == 0;
     }
 
     /** What changes. */
@@ -42,7 +41,7 @@ final class SituationOptions {
     /** What {@code --with} changes. */
     Changes typed() {
         try {
-            return ChangeReader.read(with);
+            return ChangeReader.read(List.of(with));
         } catch (BuildFileException wrong) {
             throw new Unusable("--with", wrong);
         }
