@@ -213,8 +213,7 @@ public record FirstStop(
                                     brake.taper(),
                                     brake.endsBelow())
                             .greatestReturn(speed, state);
-            if (opening(pack, current, state.charge(), state.temperatureC()).opening()
-                    == opening) {
+            if (opening(pack, current, state.charge(), state.temperatureC()).opening() == opening) {
                 passed = share;
             } else {
                 below = share;

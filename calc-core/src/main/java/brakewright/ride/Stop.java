@@ -276,8 +276,7 @@ public final class Stop {
     /**
      * The same between creeping, where the slope is stronger, and a speed up to which force grows.
      */
-    private static OptionalDouble heldBelow(
-            Braking braking, double speed, PackState state) {
+    private static OptionalDouble heldBelow(Braking braking, double speed, PackState state) {
         if (braking.slowing(speed, state) <= 0.0) {
             return OptionalDouble.of(speed);
         }
@@ -307,7 +306,8 @@ public final class Stop {
      */
     private double[] marks(double start, double fade, double... others) {
         DoubleStream bends =
-                DoubleStream.of(fade, braking.crossoverSpeed(), braking.endsBelow()).filter(mark -> mark >= CREEP);
+                DoubleStream.of(fade, braking.crossoverSpeed(), braking.endsBelow())
+                        .filter(mark -> mark >= CREEP);
         DoubleStream standstill = DoubleStream.of(0.0);
         return DoubleStream.concat(DoubleStream.of(others), DoubleStream.concat(bends, standstill))
                 .filter(mark -> mark < start)

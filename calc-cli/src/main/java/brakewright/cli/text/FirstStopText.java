@@ -81,7 +81,10 @@ final class FirstStopText {
                                             : " The protection is on the charge lead alone: nothing"
                                                     + " opens, and a limit is exceeded.");
             case CHARGE_TRIP ->
-                    opened(stop, "charge trip opens, " + typically(stop) + "within ") + unopened + " U" + flow;
+                    opened(stop, "charge trip opens, " + typically(stop) + "within ")
+                            + unopened
+                            + " U"
+                            + flow;
             case OVERVOLTAGE_TRIP ->
                     opened(stop, "over-voltage trip opens, " + typically(stop) + "after ")
                             + unopened
