@@ -100,7 +100,8 @@ class WarmCellsTest {
                 .withUse(
                         board.use()
                                 .withChargeFrom(0.7)
-                                .withClimate(new Climate(airC, airC, airC, climate.altitude())))
+                                .withClimate(
+                                        new Climate(airC, airC, airC, climate.altitude(), airC)))
                 .withSettings(
                         new Settings(
                                 OptionalDouble.of(20.0),
