@@ -158,17 +158,19 @@ final class Overshoot {
         double limit =
                 powertrain.limitedBrakeCurrent(Double.POSITIVE_INFINITY, speed.value(), power);
         boolean isFree = Double.isInfinite(limit);
+        List<Term> conditions = new ArrayList<>(permitted.conditions());
+        conditions.add(
+                Term.given(
+                        "t_r",
+                        "response of the regen limiter",
+                        build.controllers().regenResponse(),
+                        "s",
+                        Input.CONTROLLER_REGEN_RESPONSE));
         return new Constraint(
                 ConstraintId.REGEN_OVERSHOOT,
                 limit,
                 permitted.decisive(),
-                List.of(
-                        Term.given(
-                                "t_r",
-                                "response of the regen limiter",
-                                build.controllers().regenResponse(),
-                                "s",
-                                Input.CONTROLLER_REGEN_RESPONSE)),
+                conditions,
                 steps.all(),
                 new Derivation(
                         isFree
