@@ -177,7 +177,7 @@ public final class Stop {
         double[] own = tally.clone();
         SpeedIntegral integral = new SpeedIntegral(braking, new Tally.Peak(own[Tally.CHARGE]));
         double here = developed;
-        for (double mark : marks(developed, speed, fade)) {
+        for (double mark : marks(developed, fade, speed)) {
             if (mark >= speed) {
                 integral.add(here, mark, own);
                 here = mark;
@@ -207,7 +207,7 @@ public final class Stop {
         double distanceFrom = tally[Tally.DISTANCE];
         double distanceTo = tally[Tally.DISTANCE];
         double here = developed;
-        for (double mark : marks(developed, vb, ve, fade, vanishes)) {
+        for (double mark : marks(developed, fade, vb, ve, vanishes)) {
             (here > vanishes ? acting : without).add(here, mark, tally);
             here = mark;
             if (mark == vb) {

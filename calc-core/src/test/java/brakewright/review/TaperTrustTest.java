@@ -75,7 +75,7 @@ class TaperTrustTest {
                 OptionalDouble.of(20.0),
                 OptionalDouble.of(20.0),
                 OptionalDouble.of(10.0),
-                OptionalDouble.of(2.0),
+                OptionalDouble.of(1.9),
                 Optional.empty(),
                 Optional.of(high),
                 OptionalDouble.empty());
