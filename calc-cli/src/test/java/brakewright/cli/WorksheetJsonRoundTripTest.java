@@ -14,7 +14,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WorksheetJsonRoundTripTest {
 
     /** What rightly differs: all values of the second file come from the file. */
-    private static final Set<String> ORIGIN = Set.of("from", "source", "kind");
+    /** What is typed in is not known from a table: how well it is known is another matter. */
+    private static final Set<String> ORIGIN =
+            Set.of("from", "source", "kind", "pack_end_cruise_low_C", "pack_end_cruise_high_C");
 
     /** Of one pack; a list of packs is not written with dotted keys. */
     @ParameterizedTest
