@@ -85,9 +85,13 @@ public final class VerdictWords {
     }
 
     private List<String> conditions(Review review) {
-        List<Condition> conditions = review.verdict().conditions();
-        List<String> sentences = new ArrayList<>(conditions(conditions));
-        if (conditions.stream().anyMatch(Condition.ChargeBelow.class::isInstance)
+        return counted(conditions(review.verdict().conditions()), review);
+    }
+
+    /** Beside charges up to which braking is safe: how long it is taken to last. */
+    private static List<String> counted(List<String> told, Review review) {
+        List<String> sentences = new ArrayList<>(told);
+        if (review.verdict().conditions().stream().anyMatch(Condition.ChargeBelow.class::isInstance)
                 && review.braking().seconds() > Cell.PULSE) {
             sentences.add(lasting(review.braking()));
         }
@@ -178,7 +182,7 @@ public final class VerdictWords {
         return all.isEmpty()
                 ? List.of(
                         "It stays within its limits over the charge, speed and temperature in use.")
-                : all;
+                : counted(all, review);
     }
 
     /**
