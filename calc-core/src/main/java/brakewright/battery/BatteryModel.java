@@ -26,9 +26,9 @@ public final class BatteryModel {
 
     /**
      * Assumption: our own choice. Between knots the shares of unlike packs bend but gently: between
-     * two of eight points they lie within a thousandth of a straight line, which a law holds.
+     * two of ten points they lie within a thousandth of a straight line, which a law holds.
      */
-    private static final int PIECES = 8;
+    private static final int PIECES = 10;
 
     private final Battery battery;
     private final List<PackModel> packs;

@@ -36,7 +36,12 @@ final class BatteryConstraints {
      * @param current that is set, of all controllers [A]
      */
     PackLimit taking(double current) {
-        Lasting lasting = Lasting.of(build, model, current);
+        return taking(Lasting.of(build, model, current))
+                .passing(() -> taking(Lasting.pulse(build, model)))
+                .lasting(() -> sustained().taking(current));
+    }
+
+    private PackLimit taking(Lasting lasting) {
         List<PackConstraint> all =
                 ofPacks(
                         (pack, place) ->
@@ -60,8 +65,7 @@ final class BatteryConstraints {
                         build.margins().controllerVoltage(),
                         lasting));
         all.addAll(common());
-        return PackLimit.taking(all, model.points(WorstGroup.End.FULLEST))
-                .lasting(() -> sustained().taking(current));
+        return PackLimit.taking(all, model.points(WorstGroup.End.FULLEST));
     }
 
     PackLimit giving() {

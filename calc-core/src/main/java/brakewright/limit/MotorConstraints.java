@@ -73,7 +73,7 @@ final class MotorConstraints {
                             ground.riderTip()));
         }
         all.add(braking.tolerated());
-        all.addAll(new Overshoot(build, motor).constraints(regen));
+        all.addAll(new Overshoot(build, motor).constraints(regen.brief()));
         return new Limit(LimitId.MOTOR_BRAKE_CURRENT, all);
     }
 

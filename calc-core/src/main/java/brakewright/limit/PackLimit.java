@@ -28,31 +28,41 @@ public final class PackLimit {
     private final List<PackConstraint> constraints;
     private final double[] knots;
     private final @Nullable Supplier<PackLimit> sustained;
+    private final @Nullable Supplier<PackLimit> brief;
 
     private PackLimit(
             LimitId id,
             Side side,
             List<PackConstraint> constraints,
             double[] knots,
-            @Nullable Supplier<PackLimit> sustained) {
+            @Nullable Supplier<PackLimit> sustained,
+            @Nullable Supplier<PackLimit> brief) {
         this.id = id;
         this.side = side;
         this.constraints = List.copyOf(constraints);
         this.knots = knots;
         this.sustained = sustained;
+        this.brief = brief;
     }
 
     static PackLimit taking(List<PackConstraint> constraints, double[] knots) {
-        return new PackLimit(LimitId.PACK_REGEN_CURRENT, Side.TAKING, constraints, knots, null);
+        return new PackLimit(
+                LimitId.PACK_REGEN_CURRENT, Side.TAKING, constraints, knots, null, null);
     }
 
     static PackLimit giving(List<PackConstraint> constraints, double[] knots) {
-        return new PackLimit(LimitId.PACK_DISCHARGE_CURRENT, Side.GIVING, constraints, knots, null);
+        return new PackLimit(
+                LimitId.PACK_DISCHARGE_CURRENT, Side.GIVING, constraints, knots, null, null);
     }
 
     /** The same limit, which is another one for a current that lasts. */
     PackLimit lasting(Supplier<PackLimit> other) {
-        return new PackLimit(id, side, constraints, knots, other);
+        return new PackLimit(id, side, constraints, knots, other, brief);
+    }
+
+    /** The same limit, which is another one for a current that is over within a pulse. */
+    PackLimit passing(Supplier<PackLimit> other) {
+        return new PackLimit(id, side, constraints, knots, sustained, other);
     }
 
     /**
@@ -73,6 +83,16 @@ public final class PackLimit {
      */
     public PackLimit sustained() {
         return sustained == null ? this : sustained.get();
+    }
+
+    /**
+     * Forms the same limit for a current that is over within the pulse that cell resistances are
+     * given for, however long braking in use lasts.
+     *
+     * @return the limit; this one where none of its conditions asks how long the current flows
+     */
+    public PackLimit brief() {
+        return brief == null ? this : brief.get();
     }
 
     /**

@@ -39,7 +39,7 @@ final class OvershootChecks {
     /** Adds them, and returns up to which charge state all of them are kept [1]. */
     double addTo(List<Check> checks) {
         double safe = build.use().chargeFrom();
-        for (PackConstraint trip : limits.packRegen().constraints()) {
+        for (PackConstraint trip : limits.packRegen().brief().constraints()) {
             if (trip.id() == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP
                     && RegenOvershoot.delay(build, trip).orElse(Double.POSITIVE_INFINITY)
                             < build.controllers().regenResponse()) {

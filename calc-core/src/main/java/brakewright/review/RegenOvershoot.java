@@ -64,7 +64,7 @@ public record RegenOvershoot(
             BatteryModel model = new BatteryModel(build.battery());
             Operation trusted = operation.trusted(limits);
             double[] charges = Operation.bends(build, model, limits, trusted);
-            for (PackConstraint constraint : limits.packRegen().constraints()) {
+            for (PackConstraint constraint : limits.packRegen().brief().constraints()) {
                 if (isTrip(constraint.id())) {
                     worst(build, model, trusted, charges, constraint).ifPresent(all::add);
                 }

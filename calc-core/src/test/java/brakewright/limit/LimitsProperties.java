@@ -15,10 +15,12 @@ import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Taper;
 import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -75,6 +77,34 @@ class LimitsProperties {
                 .isLessThanOrEqualTo(narrow.highVoltageTaper().binding().limit() + 1e-9);
         assertThat(wide.lowVoltageTaper().binding().limit())
                 .isGreaterThanOrEqualTo(narrow.lowVoltageTaper().binding().limit() - 1e-9);
+    }
+
+    /** A cold pack takes and gives less, and one warmer than its window nothing at all. */
+    @Property
+    void noTemperatureIsBetterThanTheWarmestOfTheWindow(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(3) @DoubleRange(min = -40.0, max = 80.0) double cells,
+            @ForAll @Scale(3) @DoubleRange(min = -40.0, max = 80.0) double other) {
+        Assume.that(any.battery().isOnePack());
+        Limits limits = Limits.of(any);
+        Cell cell = Builds.pack(any).cell();
+        double colder = Math.min(cells, other);
+        double warmer = Math.max(cells, other);
+        if (warmer <= cell.charging().highestC()) {
+            assertThat(limits.packRegen().valueAt(charge, colder))
+                    .isLessThanOrEqualTo(
+                            limits.packRegen().valueAt(charge, warmer) * (1.0 + 1e-12));
+        } else {
+            assertThat(limits.packRegen().valueAt(charge, warmer)).isZero();
+        }
+        if (warmer <= cell.discharging().highestC()) {
+            assertThat(limits.packDischarge().valueAt(charge, colder))
+                    .isLessThanOrEqualTo(
+                            limits.packDischarge().valueAt(charge, warmer) * (1.0 + 1e-12));
+        } else {
+            assertThat(limits.packDischarge().valueAt(charge, warmer)).isZero();
+        }
     }
 
     private static Build spread(Build build, GroupSpread spread) {

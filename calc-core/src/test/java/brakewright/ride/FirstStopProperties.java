@@ -37,8 +37,11 @@ class FirstStopProperties {
                 .isCloseTo(stop.mayTake() / build.controllers().count(), within(1e-12));
     }
 
-    /** A pack that rests above its trip is left out: it is open before anything flows. */
-    @Property(tries = 300)
+    /**
+     * A pack that rests above its trip is left out: it is open before anything flows. Few vehicles
+     * are safe with their fullest group full, so many are passed over.
+     */
+    @Property(tries = 300, maxDiscardRatio = 30)
     void whatIsSafeOpensNothing(@ForAll Build build) {
         FirstStop stop = first(build, Limits.of(build));
         Assume.that(stop.isSafe() && stop.packCurrent() > 0.0);

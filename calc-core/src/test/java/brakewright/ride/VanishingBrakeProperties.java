@@ -28,6 +28,9 @@ import net.jqwik.api.domains.DomainContext;
 @Domain(DomainContext.Global.class)
 class VanishingBrakeProperties {
 
+    /** To which the build-up is integrated; where it ends its steps are other ones [1]. */
+    private static final double BUILD_UP = 1e-7;
+
     /** The quadrature's own relative tolerance, with room for its sum over many panels. */
     private static final double QUADRATURE = 1e-6;
 
@@ -111,7 +114,12 @@ class VanishingBrakeProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         Stop stop = stop(build);
         StopOutcome.Stopped whole = stopped(stop.from(speed, charge));
-        assertThat(stop.from(speed, charge, 1.001 * whole.time())).isEqualTo(whole);
+        StopOutcome.Stopped outlasted = stopped(stop.from(speed, charge, 1.001 * whole.time()));
+        assertThat(outlasted.distance())
+                .isCloseTo(whole.distance(), within(BUILD_UP * whole.distance()));
+        assertThat(outlasted.time()).isCloseTo(whole.time(), within(BUILD_UP * whole.time()));
+        assertThat(outlasted.peakPackCurrent())
+                .isCloseTo(whole.peakPackCurrent(), within(BUILD_UP * whole.peakPackCurrent()));
     }
 
     /** While the brakes build up, the speed is integrated and not counted. */

@@ -110,7 +110,7 @@ public final class VerdictWords {
         String counted =
                 Double.isInfinite(braking.seconds())
                         ? "Counted is braking without end"
-                        : "Counted is braking for " + Numbers.up(braking.seconds(), 0) + " s";
+                        : "Counted is braking for " + Numbers.time(braking.seconds());
         return counted
                 + switch (braking.reason()) {
                     case HARD_BRAKE -> ", the longest in use.";
