@@ -745,8 +745,7 @@ def compare_first_stops(c, v, sheet):
         c.rule(("opened" in row) == (opens != "nothing"), f"first stop {at}: opened or not")
         asked = [("first stop", row, math.inf)]
         if passed and "opened" in row:
-            share = passed[1]
-            after = v.get("use.brake_build_up", 0.0) * share + DELAYS[opens]
+            after = v.get("use.brake_build_up", 0.0) * passed[1] + passed[2]
             c.number("first stop", f"after_s {at}", row["opened"]["after_s"], after, ITERATED)
             asked.append(("first stop opened", row["opened"], after))
         for group, told, lasts in asked:
@@ -759,7 +758,7 @@ def compare_first_stops(c, v, sheet):
 
 
 def trip_passed(v, speed, charge):
-    """Which trip opens first, and the share of the brake from which on it is passed; or None.
+    """Which trip opens first, from which share of the brake on it is passed, its delay; or None.
 
     The speed is that of the beginning; a taper too narrow to be stable holds nothing back.
     """
@@ -775,14 +774,14 @@ def trip_passed(v, speed, charge):
         power = v.motors * (emf * current - loss * current**2) * v.controller_efficiency
         into = min(limit, pulse_return(u, r, power))
         voltages = v.battery.cell_voltages(-into, charge, v.pack_temperature, taking=True)
-        found = set()
+        found = {}
         for i, pack in enumerate(v.battery.packs):
             own = into * v.battery.share(i, charge, v.pack_temperature)
             if own > pack.get("protection.charge_trip", math.inf):
-                found.add("charge-trip")
+                found.setdefault("charge-trip", pack.get("protection.charge_trip_delay"))
             trip = pack.get("protection.cell_overvoltage_trip", math.inf)
             if into > 0 and voltages[i] > trip:
-                found.add("overvoltage-trip")
+                found["overvoltage-trip"] = pack.get("protection.cell_overvoltage_trip_delay")
         return found
 
     full = passed(1.0)
@@ -793,7 +792,8 @@ def trip_passed(v, speed, charge):
     while high - low > 1e-12:
         middle = 0.5 * (low + high)
         low, high = (low, middle) if opens in passed(middle) else (middle, high)
-    return opens, high
+    told = full[opens]
+    return opens, high, DELAYS[opens] if told is None else told
 
 
 def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts=math.inf):

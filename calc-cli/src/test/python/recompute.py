@@ -616,7 +616,7 @@ class Vehicle:
                     permitted /= self.battery.greatest_share(i, t)
                     least = min(least, *(power(permitted, s, t) for s in charges))
                 if "cell_overvoltage_trip" in quick:
-                    gap, resistance = self.battery.gaps(True, t, self.margins)[
+                    gap, resistance = self.battery.gaps(True, t, self.margins, self.braking_time)[
                         self.battery.label("protection-overvoltage-trip", i)
                     ]
                     permitted = max(0.0, gap(low) / resistance(low))

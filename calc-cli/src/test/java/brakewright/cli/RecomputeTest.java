@@ -40,7 +40,8 @@ class RecomputeTest {
                     "effective-currents",
                     "guarded-on-the-charge-lead",
                     "brake-that-ends",
-                    "late-regen-limiter");
+                    "late-regen-limiter",
+                    "quick-trips");
 
     @Test
     void agreesWithTheSecondImplementation(@TempDir Path folder)
