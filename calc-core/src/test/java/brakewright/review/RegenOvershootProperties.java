@@ -135,7 +135,7 @@ class RegenOvershootProperties {
         double low = build.use().chargeTo();
         for (Constraint bound : bounds(limits)) {
             double set = Math.min(1e6, bound.limit());
-            for (PackConstraint trip : limits.packRegen().constraints()) {
+            for (PackConstraint trip : limits.packRegen().brief().constraints()) {
                 for (double cellsC : build.cellTemperatures()) {
                     if (trip.id() == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP
                             && trip.pack() == bound.pack()) {
