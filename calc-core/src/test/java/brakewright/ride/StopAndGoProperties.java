@@ -10,7 +10,9 @@ import brakewright.powertrain.PackState;
 import brakewright.review.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Riding;
 import brakewright.spec.Settings;
+import brakewright.spec.Use;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
@@ -142,6 +144,44 @@ class StopAndGoProperties {
         assertThat(more.distance()).isLessThan(fewer.distance());
         assertThat(more.meanSpeed()).isLessThan(fewer.meanSpeed());
         assertThat(more.consumption()).isGreaterThan(fewer.consumption());
+    }
+
+    /** As long as the speed is reached against it; a slower ride spares the air. */
+    @Property(tries = 100)
+    void moreHeadwindNeverLengthensTheRide(
+            @ForAll @Scale(6) @DoubleRange(min = 2.0, max = 7.0) double speed,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0005, max = 0.003) double stops,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 4.0) double wind,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 4.0) double stronger,
+            @ForAll @Scale(6) @DoubleRange(min = 5.0, max = 20.0) double regenCurrent) {
+        Build build = board(40.0, 30.0, 40.0, regenCurrent);
+        Optional<StopAndGo> mild = ride(against(build, wind), speed, stops);
+        Optional<StopAndGo> windy = ride(against(build, wind + stronger), speed, stops);
+        Assume.that(windy.isPresent() && windy.get().reached() == speed);
+        assertThat(windy.get().distance()).isLessThan(mild.orElseThrow().distance());
+        assertThat(windy.get().consumption()).isGreaterThan(mild.get().consumption());
+        assertThat(windy.get().returnedShare()).isLessThan(mild.get().returnedShare() + ROUNDING);
+    }
+
+    private static Build against(Build build, double headwind) {
+        Use use = build.use();
+        Riding riding = use.riding();
+        return Builds.withUse(
+                build,
+                new Use(
+                        use.chargeFrom(),
+                        use.chargeTo(),
+                        use.speedMax(),
+                        use.climate(),
+                        use.slope(),
+                        use.slopeLength(),
+                        new Riding(
+                                riding.cruiseSpeed(),
+                                headwind,
+                                riding.idlePower(),
+                                riding.stopsPerMetre(),
+                                riding.measured()),
+                        use.effort()));
     }
 
     /** Rolling out costs nothing that a brake could save, so only the share that returns grows. */
