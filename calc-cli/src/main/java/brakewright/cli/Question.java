@@ -136,10 +136,7 @@ record Question(
     /** A little beyond all that is set and all that back-EMF permits, so that what binds shows. */
     private static double fastest(BuildFile file) {
         Build build = file.build();
-        return BEYOND
-                * Math.max(
-                        Limits.of(build).speedCap().value(),
-                        Math.max(build.settings().speedCap().orElse(0.0), build.use().speedMax()));
+        return BEYOND * Math.max(Limits.of(build).speedCap().value(), build.highestSpeed());
     }
 
     /** As many as weigh no more than the whole vehicle, but never fewer than there are. */

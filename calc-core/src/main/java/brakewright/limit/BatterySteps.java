@@ -47,7 +47,7 @@ final class BatterySteps {
     private Term own(Steps steps, Term result, int place, double charge) {
         PackModel pack = model.packs().get(place);
         return steps.add(
-                number(place),
+                battery.number(place),
                 result,
                 "S·u",
                 MODEL,
@@ -122,15 +122,11 @@ final class BatterySteps {
                         "Ω",
                         Input.PACK_JOINT_RESISTANCE));
         return steps.add(
-                number(place),
+                battery.number(place),
                 result,
                 "S·r·f_s·f_T" + lasting.formula(pack.pack().cell()) + "/P + R_j",
                 MODEL,
                 terms);
-    }
-
-    private int number(int place) {
-        return battery.isOnePack() ? 0 : place + 1;
     }
 
     private static List<String> symbols(List<Term> terms) {

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** How the cells of a pack's worst group come by their voltage and resistance. */
-final class GroupTerms {
+public final class GroupTerms {
 
     private static final String CONSERVED = "Kirchhoff's current law; charge is conserved";
 
@@ -18,7 +18,13 @@ final class GroupTerms {
     private final WorstGroup group;
     private final GroupSpread spread;
 
-    GroupTerms(PackModel model, WorstGroup.End end) {
+    /**
+     * Makes the terms of a pack.
+     *
+     * @param model the pack
+     * @param end which of its groups
+     */
+    public GroupTerms(PackModel model, WorstGroup.End end) {
         this.model = model;
         this.end = end;
         this.group = model.worst(end);
@@ -30,10 +36,19 @@ final class GroupTerms {
         if (group.isMean()) {
             return constraint;
         }
-        Term pack = Term.computed("s", "charge state of the pack", charge, "");
         return read(
-                constraint,
-                Term.computed("s_g", "charge of its " + word(), group.chargeAt(charge), ""),
+                constraint, chargeAt(Term.computed("s", "charge state of the pack", charge, "")));
+    }
+
+    /**
+     * Returns the step to the charge state of the group.
+     *
+     * @param pack charge state of the pack
+     * @return the step
+     */
+    public Step chargeAt(Term pack) {
+        return step(
+                Term.computed("s_g", "charge of its " + word(), group.chargeAt(pack.value()), ""),
                 end == WorstGroup.End.FULLEST ? "s + d" : "1 − d − (1 − s)/(1 − κ)",
                 pack);
     }
@@ -46,23 +61,30 @@ final class GroupTerms {
         double own = group.chargeWhere(cellVoltage);
         return read(
                 constraint,
-                Term.computed("s_m", "charge of the pack then", group.packChargeWhere(own), ""),
-                end == WorstGroup.End.FULLEST ? "s_g − d" : "1 − (1 − d − s_g)·(1 − κ)",
-                Term.given(
-                        "s_g",
-                        "its " + word() + ", from curve",
-                        own,
-                        "",
-                        Input.CELL_OPEN_CIRCUIT_VOLTAGE));
+                step(
+                        Term.computed(
+                                "s_m", "charge of the pack then", group.packChargeWhere(own), ""),
+                        end == WorstGroup.End.FULLEST ? "s_g − d" : "1 − (1 − d − s_g)·(1 − κ)",
+                        Term.given(
+                                "s_g",
+                                "its " + word() + ", from curve",
+                                own,
+                                "",
+                                Input.CELL_OPEN_CIRCUIT_VOLTAGE)));
     }
 
-    private Constraint read(Constraint constraint, Term where, String formula, Term from) {
+    private Step step(Term where, String formula, Term from) {
         List<Term> terms = new ArrayList<>(List.of(from, shift()));
         if (end == WorstGroup.End.EMPTIEST) {
             terms.add(capacity());
         }
+        return new Step(where, new Derivation(formula, CONSERVED, terms));
+    }
+
+    /** With the step to where its curves are read. */
+    private static Constraint read(Constraint constraint, Step where) {
         List<Step> steps = new ArrayList<>(constraint.steps());
-        steps.add(new Step(where, new Derivation(formula, CONSERVED, terms)));
+        steps.add(where);
         return new Constraint(
                         constraint.id(),
                         constraint.limit(),
@@ -71,7 +93,7 @@ final class GroupTerms {
                         steps,
                         constraint.derivation(),
                         constraint.pack())
-                .under(where);
+                .under(where.result());
     }
 
     Term openCircuitVoltage(double charge) {

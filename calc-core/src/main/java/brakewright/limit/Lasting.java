@@ -71,7 +71,7 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
         Step mass = motor.mass();
         steps.with(List.of(mass));
         List<Term> terms = new ArrayList<>(List.of(mass.result()));
-        terms.addAll(isStop ? motion() : slope());
+        terms.addAll(isStop ? motion(motor) : slope());
         Settings settings = build.settings();
         Step set =
                 SetCurrent.step(
@@ -96,8 +96,7 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
                 terms);
     }
 
-    private List<Term> motion() {
-        boolean isCap = build.highestSpeed() > build.use().speedMax();
+    private List<Term> motion(MotorSteps motor) {
         return List.of(
                 Term.given(
                         "j",
@@ -105,12 +104,7 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
                         build.vehicle().rotatingShare(),
                         "",
                         Input.VEHICLE_ROTATING_SHARE),
-                Term.given(
-                        "v",
-                        "highest speed",
-                        build.highestSpeed(),
-                        "m/s",
-                        isCap ? Input.SETTINGS_SPEED_CAP : Input.USE_SPEED_MAX));
+                motor.highest());
     }
 
     private List<Term> slope() {

@@ -254,6 +254,14 @@ final class MotorSteps {
                 "v", "highest speed in use", build.use().speedMax(), "m/s", Input.USE_SPEED_MAX);
     }
 
+    /** The highest that will be met: that in use, or a speed cap above it. */
+    Term highest() {
+        return build.highestSpeed() > build.use().speedMax()
+                ? Term.given(
+                        "v", "speed cap", build.highestSpeed(), "m/s", Input.SETTINGS_SPEED_CAP)
+                : fastest();
+    }
+
     Term air() {
         return Term.given(
                 "T_a",

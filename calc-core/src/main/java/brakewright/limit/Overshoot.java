@@ -5,11 +5,9 @@ import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
-import brakewright.spec.Protection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -41,7 +39,7 @@ final class Overshoot {
     List<Constraint> constraints(PackLimit regen) {
         Map<Integer, Constraint> ofPacks = new TreeMap<>();
         for (PackConstraint trip : regen.constraints()) {
-            if (isQuicker(trip)) {
+            if (TripDelay.isQuicker(build, trip)) {
                 ofPacks.merge(
                         trip.pack(),
                         constraint(trip),
@@ -49,18 +47,6 @@ final class Overshoot {
             }
         }
         return List.copyOf(ofPacks.values());
-    }
-
-    private boolean isQuicker(PackConstraint trip) {
-        Protection protection =
-                build.battery().packs().get(Math.max(0, trip.pack() - 1)).protection();
-        OptionalDouble delay =
-                switch (trip.id()) {
-                    case PROTECTION_CHARGE_TRIP -> protection.chargeTripDelay();
-                    case PROTECTION_OVERVOLTAGE_TRIP -> protection.overvoltageTripDelay();
-                    default -> OptionalDouble.empty();
-                };
-        return delay.orElse(Double.POSITIVE_INFINITY) < build.controllers().regenResponse();
     }
 
     /** At the state in use in which the least power makes the current that is permitted. */
@@ -142,7 +128,7 @@ final class Overshoot {
                                 build.controllers().efficiency(),
                                 "",
                                 Input.CONTROLLER_EFFICIENCY));
-        Term speed = fastest();
+        Term speed = motor.highest();
         Step torque = motor.torqueConstant();
         Step turning = motor.turning(speed);
         steps.with(List.of(motor.voltageConstant(), torque, turning));
@@ -182,10 +168,4 @@ final class Overshoot {
     }
 
     /** A cap above the highest speed in use lets the vehicle go that fast. */
-    private Term fastest() {
-        double cap = build.settings().speedCap().orElse(0.0);
-        return cap > build.use().speedMax()
-                ? Term.given("v", "speed cap", cap, "m/s", Input.SETTINGS_SPEED_CAP)
-                : motor.fastest();
-    }
 }

@@ -203,7 +203,7 @@ final class TaperRule {
                                 "S·" + formula + (inSeries ? " + U_o" : ""),
                                 "own choice, nothing flows any more at the bound of a cell",
                                 terms),
-                        build.battery().isOnePack() ? 0 : place + 1);
+                        build.battery().number(place));
         return new GroupTerms(pack, worst).where(constraint, bound);
     }
 

@@ -1,5 +1,7 @@
 package brakewright.profile;
 
+import brakewright.limit.ConstraintId;
+import brakewright.limit.Limit;
 import brakewright.limit.Limits;
 import brakewright.review.BrakeVerdict;
 import brakewright.spec.Build;
@@ -10,11 +12,17 @@ import brakewright.spec.Settings;
  * one: the grip alone is another. Each is at the unfavourable side of the tolerances.
  *
  * @param motorBrake the highest motor brake current by itself, per motor [A]
+ * @param heldBy what holds it down, at nominal inputs
  * @param brake the verdict on the brake with the settings as they are
  * @param enter the motor brake current of the recommended set that a wet road bears, per motor [A]
  * @param entered the verdict on the brake with the recommended set and that current
  */
-public record WetRoad(double motorBrake, BrakeVerdict brake, double enter, BrakeVerdict entered) {
+public record WetRoad(
+        double motorBrake,
+        ConstraintId heldBy,
+        BrakeVerdict brake,
+        double enter,
+        BrakeVerdict entered) {
 
     /**
      * Looks at a vehicle.
@@ -34,6 +42,7 @@ public record WetRoad(double motorBrake, BrakeVerdict brake, double enter, Brake
                         entry.currentDown(situation.least(set, WetRoad::highest)));
         return new WetRoad(
                 situation.least(settings, WetRoad::highest),
+                limit(situation.nominal(settings)).binding().id(),
                 verdict(situation, settings),
                 enter,
                 verdict(situation, set.withMotorBrakeCurrent(enter)));
@@ -62,7 +71,11 @@ public record WetRoad(double motorBrake, BrakeVerdict brake, double enter, Brake
     }
 
     private static double highest(Build build) {
-        return Limits.of(build.onWetRoad()).motorBrake().value();
+        return limit(build).value();
+    }
+
+    private static Limit limit(Build build) {
+        return Limits.of(build.onWetRoad()).motorBrake();
     }
 
     private static BrakeVerdict verdict(Situation situation, Settings settings) {

@@ -66,7 +66,7 @@ final class BypassReview {
             findings.add(
                     Finding.of(Topic.PROTECTION_BYPASSED, Signal.DANGER)
                             .about(LimitId.PACK_REGEN_CURRENT)
-                            .ofPack(number(place))
+                            .ofPack(build.battery().number(place))
                             .valued(highest, pack(place).pack().cell().voltageMax(), "V")
                             .atCharge(worst)
                             .atTemperature(worstC)
@@ -78,7 +78,7 @@ final class BypassReview {
         findings.add(
                 Finding.of(Topic.PROTECTION_BYPASSED, Signal.WARNING)
                         .about(LimitId.PACK_DISCHARGE_CURRENT)
-                        .ofPack(number(place))
+                        .ofPack(build.battery().number(place))
                         .held(pack(place).pack().cell().voltageMin(), "V")
                         .build());
     }
@@ -90,9 +90,5 @@ final class BypassReview {
 
     private PackModel pack(int place) {
         return model.packs().get(place);
-    }
-
-    private int number(int place) {
-        return build.battery().isOnePack() ? 0 : place + 1;
     }
 }

@@ -1,16 +1,12 @@
 package brakewright.review;
 
-import brakewright.battery.ShortCircuit;
+import brakewright.battery.FuseDuty;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Signal;
-import brakewright.spec.Battery;
 import brakewright.spec.Build;
-import brakewright.spec.FuseBreaking;
-import brakewright.spec.Wiring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Looks whether each fuse can interrupt a short circuit of its packs.
@@ -22,36 +18,16 @@ import java.util.stream.IntStream;
  */
 final class FuseReview {
 
-    /** A fuse and what may be asked of it; the pack counts from 1, 0 for what is common to all. */
-    private record Fuse(int pack, FuseBreaking breaking, double voltage, double current) {}
-
-    private final List<Fuse> fuses;
+    private final List<FuseDuty> fuses;
 
     FuseReview(Build build) {
-        Battery battery = build.battery();
-        ShortCircuit fault = new ShortCircuit(battery);
-        this.fuses = new ArrayList<>();
-        IntStream.range(0, battery.packs().size())
-                .forEach(
-                        place ->
-                                add(
-                                        battery.isOnePack() ? 0 : place + 1,
-                                        battery.packs().get(place).wiring(),
-                                        fault.voltage(),
-                                        fault.currentThrough(place)));
-        add(0, battery.trunk(), fault.voltage(), fault.current());
-    }
-
-    private void add(int pack, Wiring wiring, double voltage, double current) {
-        if (wiring.fuseRating().isPresent()) {
-            fuses.add(new Fuse(pack, wiring.fuseBreaking(), voltage, current));
-        }
+        this.fuses = FuseDuty.of(build.battery());
     }
 
     /** What bears on the verdict. */
     List<Check> checks() {
         List<Check> checks = new ArrayList<>();
-        for (Fuse fuse : fuses) {
+        for (FuseDuty fuse : fuses) {
             fuse.breaking()
                     .voltage()
                     .ifPresent(
@@ -63,7 +39,7 @@ final class FuseReview {
         return checks;
     }
 
-    private static Held held(Fuse fuse) {
+    private static Held held(FuseDuty fuse) {
         return new Held(
                 Topic.FUSE_VOLTAGE_OVER,
                 Optional.empty(),
@@ -75,7 +51,7 @@ final class FuseReview {
     /** What stands beside it. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        for (Fuse fuse : fuses) {
+        for (FuseDuty fuse : fuses) {
             if (!fuse.breaking().isKnown()) {
                 findings.add(
                         Finding.of(Topic.FUSE_BREAKING_UNKNOWN, Signal.CAUTION)

@@ -5,6 +5,7 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
+import brakewright.limit.TripDelay;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import java.util.List;
@@ -41,8 +42,7 @@ final class OvershootChecks {
         double safe = build.use().chargeFrom();
         for (PackConstraint trip : limits.packRegen().brief().constraints()) {
             if (trip.id() == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP
-                    && RegenOvershoot.delay(build, trip).orElse(Double.POSITIVE_INFINITY)
-                            < build.controllers().regenResponse()) {
+                    && TripDelay.isQuicker(build, trip)) {
                 for (double cellsC : build.cellTemperatures()) {
                     ChargeCheck check = check(trip, cellsC);
                     checks.add(check);

@@ -4,10 +4,10 @@ import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
+import brakewright.limit.TripDelay;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
-import brakewright.spec.Protection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,19 +73,6 @@ public record RegenOvershoot(
         return all;
     }
 
-    /**
-     * How long a trip of one pack waits.
-     *
-     * @return the delay [s]; empty where not known
-     */
-    static OptionalDouble delay(Build build, PackConstraint trip) {
-        Protection protection =
-                build.battery().packs().get(Math.max(0, trip.pack() - 1)).protection();
-        return trip.id() == ConstraintId.PROTECTION_CHARGE_TRIP
-                ? protection.chargeTripDelay()
-                : protection.overvoltageTripDelay();
-    }
-
     private static boolean isTrip(ConstraintId id) {
         return id == ConstraintId.PROTECTION_CHARGE_TRIP
                 || id == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP;
@@ -122,7 +109,7 @@ public record RegenOvershoot(
                                             charge,
                                             cellsC,
                                             build.controllers().regenResponse(),
-                                            delay(build, trip)));
+                                            TripDelay.of(build, trip)));
                 }
             }
         }

@@ -45,7 +45,7 @@ final class WarmthCheck extends Check {
                 Topic.RETURN_INTO_WARM_CELLS,
                 Optional.of(LimitId.PACK_REGEN_CURRENT),
                 ConstraintId.TEMPERATURE_WINDOW,
-                build.battery().isOnePack() ? 0 : heat.pack(),
+                build.battery().number(heat.pack() - 1),
                 heat.highestC());
     }
 

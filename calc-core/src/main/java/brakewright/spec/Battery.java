@@ -88,6 +88,16 @@ public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double tr
     }
 
     /**
+     * Returns how a pack is numbered where something is told of it.
+     *
+     * @param place of the pack, from 0
+     * @return from 1; 0 where there is a single one
+     */
+    public int number(int place) {
+        return isOnePack() ? 0 : place + 1;
+    }
+
+    /**
      * Returns whether every trip of every pack that can open while riding is known.
      *
      * @return false where one is missing

@@ -5,6 +5,8 @@ import static brakewright.limit.Term.given;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.limit.Derivation;
+import brakewright.limit.GroupTerms;
 import brakewright.limit.Term;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.review.Sag;
@@ -138,18 +140,13 @@ final class WorkingSag {
         WorstGroup group = model.worst(WorstGroup.End.EMPTIEST);
         double own = group.chargeAt(charge);
         double cells = build.battery().temperatureC();
+        Derivation charged =
+                new GroupTerms(model, WorstGroup.End.EMPTIEST).chargeAt(rest).derivation();
         steps.add(
                 computed("s_g", "charge of its emptiest group", own, ""),
-                "1 − d − (1 − s)/(1 − κ)",
-                "Kirchhoff's current law; charge is conserved",
-                rest,
-                given("d", "charge among groups", spread.charge(), "", Input.PACK_GROUP_CHARGE),
-                given(
-                        "κ",
-                        "capacity among groups",
-                        spread.capacity(),
-                        "",
-                        Input.PACK_GROUP_CAPACITY));
+                charged.formula(),
+                charged.source(),
+                charged.terms().toArray(Term[]::new));
         steps.add(
                 computed(
                         "u_l",

@@ -86,7 +86,7 @@ final class WorkingWarming {
         double each = warmest.pack().cell().heatCapacity().orElseThrow();
         double all = warmest.pack().series() * warmest.pack().parallel() * each;
         return steps.add(
-                build.battery().isOnePack() ? 0 : heat.pack(),
+                build.battery().number(heat.pack() - 1),
                 computed("C", "heat capacity of its cells", all, "J/K"),
                 "S·P·c",
                 "sum over its cells",

@@ -90,7 +90,12 @@ class RoundFiguresTest {
     void aChargeRatingMayHoldOnlyUpToACharge(double charge, double permitted) {
         Cell cell = Builds.rated(Builds.flatCell(3.75, 0.001, 3.0, 4.25), 30.0, 6.0);
         Curve share = Curve.of(new double[] {0.6, 0.8}, new double[] {1.0, 0.5});
-        Build build = Builds.withCellMargin(fedBy(charging(cell, share)), 0.2);
+        Build build =
+                Builds.withCellMargin(
+                        fedBy(
+                                Builds.charged(
+                                        cell, new ChargingWindow(-60.0, 100.0, 0.0, 0.0, share))),
+                        0.2);
         PackLimit taking = Limits.of(build).packRegen();
         assertThat(taking.valueAt(charge, ROOM_C)).isCloseTo(permitted, ROUNDING);
         assertThat(taking.staticPart(ROOM_C).value()).isCloseTo(4.8, ROUNDING);
@@ -105,24 +110,6 @@ class RoundFiguresTest {
                 .isCloseTo(permitted, ROUNDING);
         assertThat(OnePack.taking(joined, 1).valueAt(charge, ROOM_C))
                 .isCloseTo(permitted, ROUNDING);
-    }
-
-    private static Cell charging(Cell cell, Curve share) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                new ChargingWindow(-60.0, 100.0, 0.0, 0.0, share),
-                cell.discharging(),
-                cell.pulse());
     }
 
     /**

@@ -14,7 +14,6 @@ import brakewright.cli.words.VerdictWords;
 import brakewright.limit.Constraint;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
-import brakewright.limit.Limits;
 import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
 import brakewright.profile.Recommendation;
@@ -209,9 +208,7 @@ public final class WorksheetJson {
         json.text("bound_by", limit.binding().id().key());
         if (limit.id() == LimitId.MOTOR_BRAKE_CURRENT && isWetLess()) {
             json.number("limit_wet", wet.motorBrake());
-            json.text(
-                    "bound_by_wet",
-                    Limits.of(file.build().onWetRoad()).motorBrake().binding().id().key());
+            json.text("bound_by_wet", wet.heldBy().key());
         }
         set.ifPresent(value -> json.number("set", value));
         constraints("constraints", limit.constraints());

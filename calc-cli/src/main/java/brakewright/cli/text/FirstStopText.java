@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.cli.words.Initial;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.review.FirstStop;
@@ -171,7 +172,8 @@ final class FirstStopText {
                                         + " V")
                 .ifPresent(ways::add);
         String start = isBesides ? "besides, " : "";
-        String list = ways.isEmpty() ? "" : capital(start + String.join("; or ", ways)) + ".";
+        String list =
+                ways.isEmpty() ? "" : Initial.capital(start + String.join("; or ", ways)) + ".";
         return (list
                         + (none
                                 ? " At "
@@ -203,9 +205,5 @@ final class FirstStopText {
                                                 + " charge, the more the fuller the pack is")
                 .findFirst()
                 .orElse("");
-    }
-
-    private static String capital(String sentence) {
-        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }
 }

@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.cli.words.Initial;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.ride.Climb;
@@ -55,7 +56,7 @@ final class HeatText {
                                         "From "
                                                 + Numbers.nearest(ride.heat().startC(), 0)
                                                 + " °C, the warmest in use: "
-                                                + lower(warms(ride.heat(), cruising()))));
+                                                + Initial.small(warms(ride.heat(), cruising()))));
         charging(isCruising() ? cruising : Optional.empty(), pulling);
     }
 
@@ -222,10 +223,6 @@ final class HeatText {
                 + " K, to "
                 + Numbers.nearest(heat.endC(), 0)
                 + " °C.";
-    }
-
-    private static String lower(String sentence) {
-        return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     private boolean isWayKnown(PackHeat heat) {

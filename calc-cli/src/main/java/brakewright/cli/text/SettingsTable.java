@@ -72,7 +72,7 @@ final class SettingsTable {
                     "",
                     mark(now.motorBrakeCurrent(), wet.motorBrake()),
                     Numbers.down(wet.motorBrake(), 1) + " A",
-                    LimitWords.brief(Limits.of(build.onWetRoad()).motorBrake().binding().id()));
+                    LimitWords.brief(wet.heldBy()));
         }
         pack(limits.packDischarge(), enter.packDischargeCurrent(), now.packDischargeCurrent());
         pack(limits.packRegen(), enter.packRegenCurrent(), now.packRegenCurrent());

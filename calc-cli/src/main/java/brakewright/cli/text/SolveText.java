@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.words.ChangeWords;
+import brakewright.cli.words.Initial;
 import brakewright.cli.words.InputWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
@@ -92,7 +93,7 @@ public final class SolveText {
                                 "",
                                 2,
                                 "With the tolerances stated, at their unfavourable corner: "
-                                        + lowerFirst(answer(solution))));
+                                        + Initial.small(answer(solution))));
         if (!beside.isEmpty()) {
             page.paragraph(
                     "", 2, "Mend that, too, which is no part of this answer: " + list(beside));
@@ -245,10 +246,6 @@ public final class SolveText {
 
     private String shown(double value) {
         return InputWords.down(input, value, units);
-    }
-
-    private static String lowerFirst(String text) {
-        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
     }
 
     /**

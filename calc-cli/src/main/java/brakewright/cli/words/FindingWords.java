@@ -311,22 +311,14 @@ public final class FindingWords {
         if (!finding.constraint().equals(Optional.of(ConstraintId.REGEN_OVERSHOOT))) {
             return "";
         }
-        Limits limits = Limits.of(build);
-        return RegenOvershoot.of(build, limits, Operation.of(build, limits)).stream()
-                .filter(each -> each.trip() == ConstraintId.PROTECTION_CHARGE_TRIP)
-                .filter(each -> each.pack() == finding.pack())
-                .map(each -> " " + surge(each) + opening(each))
-                .findFirst()
+        return surge(ConstraintId.PROTECTION_CHARGE_TRIP, finding.pack())
+                .map(told -> " " + told)
                 .orElse(" The protection may open, and the electric brake vanishes.");
     }
 
     private String overshoot(Finding finding) {
-        Limits limits = Limits.of(build);
-        return RegenOvershoot.of(build, limits, Operation.of(build, limits)).stream()
-                .filter(each -> finding.constraint().equals(Optional.of(each.trip())))
-                .filter(each -> each.pack() == finding.pack())
-                .map(each -> surge(each) + opening(each))
-                .findFirst()
+        return finding.constraint()
+                .flatMap(trip -> surge(trip, finding.pack()))
                 .orElse(
                         "Until the regen limiter acts ("
                                 + Numbers.time(build.controllers().regenResponse())
@@ -338,6 +330,14 @@ public final class FindingWords {
                                 + limit(finding)
                                 + cells(finding)
                                 + ", and opens sooner: the electric brake vanishes.");
+    }
+
+    private Optional<String> surge(ConstraintId trip, int pack) {
+        Limits limits = Limits.of(build);
+        return RegenOvershoot.of(build, limits, Operation.of(build, limits)).stream()
+                .filter(each -> each.trip() == trip && each.pack() == pack)
+                .map(each -> surge(each) + opening(each))
+                .findFirst();
     }
 
     private String surge(RegenOvershoot surge) {

@@ -31,7 +31,7 @@ final class FuseWords {
                             + " A through it, and it may burst.";
             default ->
                     "What "
-                            + lower(fuse(finding))
+                            + Initial.small(fuse(finding))
                             + " can break is not given. It must be rated for at least "
                             + Numbers.up(new ShortCircuit(build.battery()).voltage(), 1)
                             + " V of direct voltage and break "
@@ -47,9 +47,5 @@ final class FuseWords {
                 : finding.pack() > 0
                         ? "The fuse of pack " + finding.pack()
                         : "The fuse common to all packs";
-    }
-
-    private static String lower(String text) {
-        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
     }
 }

@@ -1,0 +1,46 @@
+package brakewright.battery;
+
+import brakewright.spec.Battery;
+import brakewright.spec.FuseBreaking;
+import brakewright.spec.Wiring;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A fuse, and what a short circuit asks of it ({@link ShortCircuit}).
+ *
+ * @param pack whose fuse it is, from 1; 0 for what is common to all, or where there is one
+ * @param breaking what it can interrupt
+ * @param voltage of full packs [V]
+ * @param current prospective, through it [A]
+ */
+public record FuseDuty(int pack, FuseBreaking breaking, double voltage, double current) {
+
+    /**
+     * Lists the fuses of a battery.
+     *
+     * @param battery its packs
+     * @return those that are described, of the packs in order and then the common one
+     */
+    public static List<FuseDuty> of(Battery battery) {
+        ShortCircuit fault = new ShortCircuit(battery);
+        List<FuseDuty> all = new ArrayList<>();
+        for (int place = 0; place < battery.packs().size(); place++) {
+            add(
+                    all,
+                    battery.number(place),
+                    battery.packs().get(place).wiring(),
+                    fault.voltage(),
+                    fault.currentThrough(place));
+        }
+        add(all, 0, battery.trunk(), fault.voltage(), fault.current());
+        return all;
+    }
+
+    private static void add(
+            List<FuseDuty> all, int pack, Wiring wiring, double voltage, double current) {
+        if (wiring.fuseRating().isPresent()) {
+            all.add(new FuseDuty(pack, wiring.fuseBreaking(), voltage, current));
+        }
+    }
+}
