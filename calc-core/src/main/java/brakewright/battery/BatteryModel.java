@@ -8,6 +8,7 @@ import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Require;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -25,18 +26,25 @@ public final class BatteryModel {
     private static final double ACCURACY = 1e-10;
 
     /**
-     * Assumption: our own choice. Between knots the shares of unlike packs bend but gently: between
-     * two of eight points they nearly always lie within a thousandth of a straight line; a law
-     * holds what was measured.
+     * Assumption: our own choice. Between knots the shares of unlike packs bend, the more the more
+     * a resistance changes: in a piece over which none changes by more than this they lie within
+     * its square of a straight line. A law holds what was measured.
      */
-    private static final int PIECES = 8;
+    private static final double CHANGE = 0.05;
+
+    private static final int MOST_PIECES = 8;
 
     private final Battery battery;
     private final List<PackModel> packs;
     private final ChargeMap map;
+    private final boolean isEven;
 
-    /** The last found: several constraints ask at one charge state, one after the other. */
-    private volatile Branching branching = new Branching(Double.NaN, Double.NaN, new double[0]);
+    // What was found last is kept, as whoever asks goes on asking at the same place. Records whose
+    // fields are final may be handed from thread to thread without more: each sees a whole one.
+
+    private Standing standing = new Standing(Double.NaN, new double[0]);
+    private Branching branching = new Branching(Double.NaN, Double.NaN, 0.0, new double[0]);
+    private GreatestShares greatest = new GreatestShares(Double.NaN, new double[0]);
 
     /** Found when they are first asked for, as each limit and each search asks. */
     private volatile double @Nullable [] knots;
@@ -45,8 +53,15 @@ public final class BatteryModel {
     private volatile double @Nullable [] pointsOfFullest;
     private volatile double @Nullable [] pointsOfEmptiest;
 
-    /** How the packs divide the current at a charge state and a temperature. */
-    private record Branching(double charge, double temperatureC, double[] shares) {}
+    /** The charge state of each pack at one of all together. */
+    private record Standing(double charge, double[] own) {}
+
+    /** How packs in parallel divide the current, and what pulse resistance they have together. */
+    private record Branching(
+            double charge, double temperatureC, double resistance, double[] shares) {}
+
+    /** The greatest share of each pack at a temperature. */
+    private record GreatestShares(double temperatureC, double[] shares) {}
 
     /**
      * Makes the model of a battery.
@@ -57,6 +72,7 @@ public final class BatteryModel {
         this.battery = battery;
         this.packs = battery.packs().stream().map(PackModel::new).toList();
         this.map = ChargeMap.of(battery);
+        this.isEven = isEven(battery);
     }
 
     /**
@@ -87,7 +103,20 @@ public final class BatteryModel {
      */
     public double chargeOf(int pack, double charge) {
         Require.number("charge state", charge, "");
-        return packs.size() == 1 ? charge : map.charges().get(pack).at(charge);
+        return packs.size() == 1 ? charge : ownCharges(charge)[pack];
+    }
+
+    private double[] ownCharges(double charge) {
+        Standing there = standing;
+        if (there.charge() != charge) {
+            double[] own = new double[packs.size()];
+            for (int k = 0; k < own.length; k++) {
+                own[k] = map.charges().get(k).at(charge);
+            }
+            there = new Standing(charge, own);
+            standing = there;
+        }
+        return there.own();
     }
 
     /**
@@ -102,21 +131,31 @@ public final class BatteryModel {
         if (packs.size() == 1 || battery.joining() == Joining.SERIES) {
             return 1.0;
         }
+        return branching(charge, temperatureC).shares()[pack];
+    }
+
+    private Branching branching(double charge, double temperatureC) {
         Branching there = branching;
         if (there.charge() != charge || there.temperatureC() != temperatureC) {
             there = branchingAt(charge, temperatureC);
             branching = there;
         }
-        return there.shares()[pack];
+        return there;
     }
 
     private Branching branchingAt(double charge, double temperatureC) {
-        double[] shares = new double[packs.size()];
-        double together = ofPacks(charge, temperatureC, 0.0);
+        double[] charges = ownCharges(charge);
+        double[] shares = new double[charges.length];
+        double conductances = 0.0;
         for (int k = 0; k < shares.length; k++) {
-            shares[k] = together / packs.get(k).resistance(chargeOf(k, charge), temperatureC);
+            shares[k] = packs.get(k).resistance(charges[k], temperatureC);
+            conductances += 1.0 / shares[k];
         }
-        return new Branching(charge, temperatureC, shares);
+        double together = 1.0 / conductances;
+        for (int k = 0; k < shares.length; k++) {
+            shares[k] = together / shares[k];
+        }
+        return new Branching(charge, temperatureC, together, shares);
     }
 
     /**
@@ -127,26 +166,41 @@ public final class BatteryModel {
      * @return w where it is greatest [1]
      */
     public double greatestShare(int pack, double temperatureC) {
-        if (isEven()) {
+        if (isEven) {
             return share(pack, 1.0, temperatureC);
         }
+        GreatestShares found = greatest;
+        if (found.temperatureC() != temperatureC) {
+            found = new GreatestShares(temperatureC, greatestShares(temperatureC));
+            greatest = found;
+        }
+        return found.shares()[pack];
+    }
+
+    private double[] greatestShares(double temperatureC) {
         double[] points = points();
-        int best = 0;
-        double found = share(pack, points[0], temperatureC);
+        int[] places = new int[packs.size()];
+        double[] greatest = branchingAt(points[0], temperatureC).shares();
         for (int i = 1; i < points.length; i++) {
-            double here = share(pack, points[i], temperatureC);
-            if (here > found) {
-                best = i;
-                found = here;
+            double[] shares = branchingAt(points[i], temperatureC).shares();
+            for (int k = 0; k < shares.length; k++) {
+                if (shares[k] > greatest[k]) {
+                    places[k] = i;
+                    greatest[k] = shares[k];
+                }
             }
         }
-        double refined =
-                Greatest.between(
-                        charge -> share(pack, charge, temperatureC),
-                        points[Math.max(0, best - 1)],
-                        points[Math.min(points.length - 1, best + 1)],
-                        ACCURACY);
-        return Math.max(found, share(pack, refined, temperatureC));
+        for (int k = 0; k < greatest.length; k++) {
+            int pack = k;
+            double refined =
+                    Greatest.between(
+                            charge -> share(pack, charge, temperatureC),
+                            points[Math.max(0, places[k] - 1)],
+                            points[Math.min(points.length - 1, places[k] + 1)],
+                            ACCURACY);
+            greatest[k] = Math.max(greatest[k], share(k, refined, temperatureC));
+        }
+        return greatest;
     }
 
     /**
@@ -192,6 +246,9 @@ public final class BatteryModel {
     private double ofPacks(double charge, double temperatureC, double seconds) {
         if (packs.size() == 1) {
             return packs.get(0).resistance(charge, temperatureC, seconds);
+        }
+        if (seconds <= Cell.PULSE && battery.joining() == Joining.PARALLEL) {
+            return branching(charge, temperatureC).resistance();
         }
         double resistances = 0.0;
         double conductances = 0.0;
@@ -321,17 +378,30 @@ public final class BatteryModel {
 
     private double[] foundPoints() {
         double[] knots = knots();
-        if (isEven()) {
+        if (isEven) {
             return knots;
         }
-        double[] points = new double[(knots.length - 1) * PIECES + 1];
+        double[] points = new double[(knots.length - 1) * MOST_PIECES + 1];
+        int count = 0;
         for (int i = 0; i + 1 < knots.length; i++) {
-            for (int piece = 0; piece < PIECES; piece++) {
-                points[i * PIECES + piece] = knots[i] + (knots[i + 1] - knots[i]) * piece / PIECES;
+            int pieces = pieces(knots[i], knots[i + 1]);
+            for (int piece = 0; piece < pieces; piece++) {
+                points[count++] = knots[i] + (knots[i + 1] - knots[i]) * piece / pieces;
             }
         }
-        points[points.length - 1] = 1.0;
-        return points;
+        points[count++] = 1.0;
+        return Arrays.copyOf(points, count);
+    }
+
+    private int pieces(double low, double high) {
+        double change = 0.0;
+        for (int k = 0; k < packs.size(); k++) {
+            Curve resistance = packs.get(k).pack().cell().resistanceByCharge();
+            double one = resistance.at(chargeOf(k, low));
+            double other = resistance.at(chargeOf(k, high));
+            change = Math.max(change, Math.abs(other - one) / Math.min(one, other));
+        }
+        return (int) Math.max(1.0, Math.min(MOST_PIECES, Math.ceil(change / CHANGE)));
     }
 
     /**
@@ -381,7 +451,11 @@ public final class BatteryModel {
      * @return true for one pack, for packs in series, and for packs in parallel that are alike
      */
     public boolean isEven() {
-        return packs.size() == 1
+        return isEven;
+    }
+
+    private static boolean isEven(Battery battery) {
+        return battery.isOnePack()
                 || battery.joining() == Joining.SERIES
                 || battery.packs().stream().allMatch(pack -> isLike(battery.packs().get(0), pack));
     }

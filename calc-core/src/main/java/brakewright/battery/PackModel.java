@@ -24,10 +24,16 @@ public final class PackModel {
     private final WorstGroup emptiest;
 
     /** The last found: one duration is asked about at many charge states. */
-    private volatile Lasting lasting = new Lasting(0.0, 1.0);
+    private Lasting lasting = new Lasting(0.0, 1.0);
+
+    /** The last found, likewise. */
+    private Warmth warmth = new Warmth(Double.NaN, Double.NaN);
 
     /** By how much a current that flows for a time meets more resistance than a pulse. */
     private record Lasting(double seconds, double factor) {}
+
+    /** By how much the resistance of a cell changes with its temperature. */
+    private record Warmth(double temperatureC, double factor) {}
 
     /**
      * Makes the model of a pack.
@@ -68,9 +74,12 @@ public final class PackModel {
      * @return r(s,T) [Ω]
      */
     public double cellResistance(double charge, double temperatureC) {
-        return cell.resistance()
-                * cell.resistanceByCharge().at(charge)
-                * cell.resistanceByTemperature().at(temperatureC);
+        Warmth found = warmth;
+        if (found.temperatureC() != temperatureC) {
+            found = new Warmth(temperatureC, cell.resistanceByTemperature().at(temperatureC));
+            warmth = found;
+        }
+        return cell.resistance() * cell.resistanceByCharge().at(charge) * found.factor();
     }
 
     /**

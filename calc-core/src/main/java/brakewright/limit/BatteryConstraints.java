@@ -9,7 +9,6 @@ import brakewright.spec.Controllers;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Collects what limits the current of all packs together: what each pack bears, told as the current
@@ -19,15 +18,10 @@ final class BatteryConstraints {
 
     private final Build build;
     private final BatteryModel model;
-    private final List<GreatestShare> shares;
 
     BatteryConstraints(Build build, BatteryModel model) {
         this.build = build;
         this.model = model;
-        this.shares =
-                IntStream.range(0, model.packs().size())
-                        .mapToObj(place -> new GreatestShare(model, place))
-                        .toList();
     }
 
     /**
@@ -45,18 +39,7 @@ final class BatteryConstraints {
         List<PackConstraint> all =
                 ofPacks(
                         (pack, place) ->
-                                pack.taking(
-                                        lasting,
-                                        own ->
-                                                BrakingTime.of(
-                                                                build,
-                                                                model,
-                                                                own
-                                                                        / shares.get(place)
-                                                                                .at(
-                                                                                        build.battery()
-                                                                                                .temperatureC()))
-                                                        .seconds()));
+                                pack.taking(lasting, own -> seconds(own / greatestShare(place))));
         all.add(
                 new ControllerVoltage(
                         build.battery(),
@@ -66,6 +49,15 @@ final class BatteryConstraints {
                         lasting));
         all.addAll(common());
         return PackLimit.taking(all, model.points(WorstGroup.End.FULLEST));
+    }
+
+    private double greatestShare(int place) {
+        return model.greatestShare(place, build.battery().temperatureC());
+    }
+
+    /** How long braking at a current of all packs lasts. */
+    private double seconds(double current) {
+        return BrakingTime.of(build, model, current).seconds();
     }
 
     PackLimit giving() {
@@ -89,20 +81,19 @@ final class BatteryConstraints {
         List<PackConstraint> all = new ArrayList<>();
         for (int k = 0; k < model.packs().size(); k++) {
             PackModel pack = model.packs().get(k);
-            GreatestShare share = shares.get(k);
             List<PackConstraint> own =
                     which.of(new PackConstraints(pack, build.use(), build.margins()), k);
             for (PackConstraint constraint : own) {
-                all.add(build.battery().isOnePack() ? constraint : ofBranch(constraint, share, k));
+                all.add(build.battery().isOnePack() ? constraint : ofBranch(constraint, k));
             }
         }
         return all;
     }
 
-    private PackConstraint ofBranch(PackConstraint own, GreatestShare share, int place) {
+    private PackConstraint ofBranch(PackConstraint own, int place) {
         return own instanceof VoltageConstraint voltage
                 ? new BranchVoltage(voltage, model, place)
-                : new BranchRating(own, share, place);
+                : new BranchRating(own, model, place);
     }
 
     private List<PackConstraint> common() {

@@ -1,14 +1,16 @@
 package brakewright.limit;
 
+import brakewright.battery.BatteryModel;
+
 /**
  * A rating of one of several packs, told as the current of all: {@code I_k,max/w_k}, with the
  * greatest share w that the pack carries at any charge state.
  *
  * @param own the rating, told as the current of the pack
- * @param share of the pack
+ * @param model all packs
  * @param place of the pack, from 0
  */
-record BranchRating(PackConstraint own, GreatestShare share, int place) implements PackConstraint {
+record BranchRating(PackConstraint own, BatteryModel model, int place) implements PackConstraint {
 
     @Override
     public ConstraintId id() {
@@ -27,7 +29,7 @@ record BranchRating(PackConstraint own, GreatestShare share, int place) implemen
 
     @Override
     public double limitAt(double charge, double temperatureC) {
-        return own.limitAt(charge, temperatureC) / share.at(temperatureC);
+        return own.limitAt(charge, temperatureC) / share(temperatureC);
     }
 
     @Override
@@ -35,7 +37,11 @@ record BranchRating(PackConstraint own, GreatestShare share, int place) implemen
         return PackTerms.shared(
                 own.at(charge, temperatureC),
                 limitAt(charge, temperatureC),
-                Term.computed("w", "greatest share of all current", share.at(temperatureC), ""),
+                Term.computed("w", "greatest share of all current", share(temperatureC), ""),
                 pack());
+    }
+
+    private double share(double temperatureC) {
+        return model.greatestShare(place, temperatureC);
     }
 }

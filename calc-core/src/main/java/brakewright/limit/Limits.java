@@ -39,6 +39,16 @@ public final class Limits {
     }
 
     /**
+     * Returns the packs that the limits are derived for. What was found of them at one charge state
+     * is remembered, so whoever asks on asks this model.
+     *
+     * @return the model of all packs
+     */
+    public BatteryModel battery() {
+        return model;
+    }
+
+    /**
      * Returns the limit of the motor current when driving.
      *
      * @return per motor

@@ -42,7 +42,7 @@ final class Gauge {
         this.build = build;
         this.limits = Limits.of(build);
         this.operation = Operation.of(build, limits);
-        this.model = new BatteryModel(build.battery());
+        this.model = limits.battery();
         this.full = PackState.of(model, build.use().chargeFrom(), build.battery().temperatureC());
     }
 

@@ -55,7 +55,7 @@ final class BrakeReview {
         this.brake = operation.brake();
         this.powertrain = brake.powertrain();
         this.load = RoadLoad.of(build);
-        BatteryModel model = new BatteryModel(build.battery());
+        BatteryModel model = limits.battery();
         this.full = PackState.of(model, build.use().chargeFrom(), build.battery().temperatureC());
         this.empty = PackState.of(model, build.use().chargeTo(), build.battery().temperatureC());
     }

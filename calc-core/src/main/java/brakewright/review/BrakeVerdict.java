@@ -100,7 +100,7 @@ public record BrakeVerdict(
      * @return the verdict
      */
     public static BrakeVerdict of(Build build, Limits limits, Operation operation) {
-        BatteryModel model = new BatteryModel(build.battery());
+        BatteryModel model = limits.battery();
         return new Work(build, operation)
                 .verdict(model, ChargeSearch.of(build, model, limits, operation).charges());
     }

@@ -26,7 +26,7 @@ final class BypassReview {
     BypassReview(Build build, Limits limits, Operation operation) {
         this.build = build;
         this.trusted = operation.trusted(limits);
-        this.model = new BatteryModel(build.battery());
+        this.model = limits.battery();
         this.charges =
                 build.battery().packs().stream().anyMatch(pack -> pack.protection().isBypassed())
                         ? Operation.bends(build, model, limits, trusted)

@@ -36,7 +36,7 @@ final class Checks {
         this.build = build;
         this.limits = limits;
         this.operation = set.trusted(limits);
-        this.model = new BatteryModel(build.battery());
+        this.model = limits.battery();
         this.asked = asked;
     }
 

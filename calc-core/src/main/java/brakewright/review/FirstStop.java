@@ -133,7 +133,7 @@ public record FirstStop(
      * @return the first stop
      */
     public static FirstStop of(Build build, Limits limits, Operation operation, double cellsC) {
-        BatteryModel pack = new BatteryModel(build.battery());
+        BatteryModel pack = limits.battery();
         ElectricBrake brake = operation.brake();
         double speed = operation.topSpeed();
         double charge = build.use().chargeFrom();

@@ -61,7 +61,7 @@ public record RegenOvershoot(
     public static List<RegenOvershoot> of(Build build, Limits limits, Operation operation) {
         List<RegenOvershoot> all = new ArrayList<>();
         if (build.controllers().regenResponse() > 0.0) {
-            BatteryModel model = new BatteryModel(build.battery());
+            BatteryModel model = limits.battery();
             Operation trusted = operation.trusted(limits);
             double[] charges = Operation.bends(build, model, limits, trusted);
             for (PackConstraint constraint : limits.packRegen().brief().constraints()) {

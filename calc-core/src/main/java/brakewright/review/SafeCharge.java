@@ -15,7 +15,7 @@ final class SafeCharge {
     /** Where the pack begins to be sent more than it may take; empty if nowhere in use. */
     static OptionalDouble firstExcess(
             Build build, Limits limits, Operation operation, double cellsC) {
-        BatteryModel pack = new BatteryModel(build.battery());
+        BatteryModel pack = limits.battery();
         Operation trusted = operation.trusted(limits);
         ElectricBrake brake = trusted.brake();
         return ChargeSearch.of(build, pack, limits, trusted)

@@ -199,7 +199,9 @@ public record Sag(List<Case> cases) {
             }
         }
         return new Sag(
-                draws.stream().map(each -> new Meetings(build, operation, each).all()).toList());
+                draws.stream()
+                        .map(each -> new Meetings(build, limits.battery(), operation, each).all())
+                        .toList());
     }
 
     /** A pull at the set draw that lasts as long as the hardest in use. */
@@ -217,8 +219,8 @@ public record Sag(List<Case> cases) {
         private final Draw drawn;
         private final ChargeSearch search;
 
-        Meetings(Build build, Operation operation, Draw drawn) {
-            this.model = new BatteryModel(build.battery());
+        Meetings(Build build, BatteryModel model, Operation operation, Draw drawn) {
+            this.model = model;
             ElectricDrive set = operation.drive();
             this.drive =
                     new ElectricDrive(

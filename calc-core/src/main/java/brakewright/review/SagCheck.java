@@ -27,7 +27,8 @@ final class SagCheck {
 
     Check check() {
         Sag.Meetings pull =
-                new Sag.Meetings(build, operation, Sag.hardPull(build, operation, cellsC));
+                new Sag.Meetings(
+                        build, limits.battery(), operation, Sag.hardPull(build, operation, cellsC));
         double[] charges = pull.charges();
         double[] trips = new double[charges.length];
         double[] cells = new double[charges.length];

@@ -142,7 +142,7 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
             this.build = build;
             this.operation = operation;
             this.trusted = operation.trusted(limits);
-            this.model = new BatteryModel(build.battery());
+            this.model = limits.battery();
             this.charges = Operation.bends(build, model, limits, trusted);
             this.cellsC = build.battery().temperatureC();
             this.count = model.packs().size();

@@ -32,7 +32,7 @@ public record VerdictGrid(
         Limits limits = Limits.of(build);
         Operation operation = Operation.of(build, limits);
         ElectricBrake brake = operation.trusted(limits).brake();
-        BatteryModel model = new BatteryModel(build.battery());
+        BatteryModel model = limits.battery();
         double cellsC = build.battery().temperatureC();
         double[] charges = steps(build.use().chargeTo(), build.use().chargeFrom(), CHARGE_STEPS);
         double[] speeds = steps(0.0, operation.topSpeed(), SPEED_STEPS);

@@ -38,7 +38,7 @@ public record HardestBraking(double deceleration, double brakeForce, double tyre
      * @return the hardest of each
      */
     public static HardestBraking of(Build build, Limits limits, Operation operation) {
-        BatteryModel model = new BatteryModel(build.battery());
+        BatteryModel model = limits.battery();
         Operation trusted = operation.trusted(limits);
         double deceleration = 0.0;
         double force = 0.0;

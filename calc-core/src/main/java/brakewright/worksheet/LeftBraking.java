@@ -1,6 +1,5 @@
 package brakewright.worksheet;
 
-import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
@@ -123,7 +122,7 @@ public record LeftBraking(
             Operation operation,
             double charge,
             double cellsC) {
-        PackState pack = PackState.of(new BatteryModel(build.battery()), charge, cellsC);
+        PackState pack = PackState.of(limits.battery(), charge, cellsC);
         double mayTake = limits.packRegen().valueAt(charge, cellsC);
         ElectricBrake brake = operation.brake();
         double let = Math.min(mayTake, brake.settledPackLimit(pack));

@@ -17,7 +17,7 @@ public final class PackRows {
      * @return one row for each, in their order
      */
     public static List<PackRow> at(Worksheet sheet, double... charges) {
-        BatteryModel model = new BatteryModel(sheet.build().battery());
+        BatteryModel model = sheet.limits().battery();
         return Arrays.stream(charges)
                 .mapToObj(
                         charge ->

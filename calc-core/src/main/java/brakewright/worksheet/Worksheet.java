@@ -53,7 +53,7 @@ public record Worksheet(
     public static Worksheet of(Build build) {
         Limits limits = Limits.of(build);
         Operation operation = Operation.of(build, limits);
-        BatteryModel model = new BatteryModel(build.battery());
+        BatteryModel model = limits.battery();
         DriveSheet drive = DriveSheet.of(build, operation, build.use().chargeFrom());
         return new Worksheet(
                 build,
@@ -72,7 +72,7 @@ public record Worksheet(
      * @return the map, made anew each time
      */
     public BrakeMap brakeMap() {
-        return BrakeMap.of(build, new BatteryModel(build.battery()), limits, operation);
+        return BrakeMap.of(build, limits.battery(), limits, operation);
     }
 
     /**

@@ -14,6 +14,7 @@ import brakewright.spec.Relaxation;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
@@ -148,23 +149,30 @@ class RoundFiguresTest {
         assertThat(areEven(one, Builds.barePack(sloping(0.02), 10, 2, 0.01))).isFalse();
     }
 
-    /** A quarter and three quarters of the charge, each in eight pieces. */
+    /**
+     * Over a quarter of the charge the resistance is halved, which is more than eight twentieths;
+     * over a quarter it rises by 12 %, three pieces of a twentieth; over the last half it stays.
+     */
     @Test
-    void eightPiecesLieBetweenTheKnotsOfUnlikePacks() {
+    void theMorePiecesTheMoreAResistanceChangesBetweenTheKnotsOfUnlikePacks() {
         Cell bent =
-                Builds.withVoltage(
+                Builds.withResistanceByCharge(
                         sloping(0.01),
-                        Curve.of(new double[] {0.0, 0.25, 1.0}, new double[] {3.0, 3.5, 4.0}));
+                        Curve.of(
+                                new double[] {0.0, 0.25, 0.5, 1.0},
+                                new double[] {2.0, 1.0, 1.12, 1.12}));
         Pack one = Builds.barePack(bent, 10, 1, 0.0);
         Pack other = Builds.barePack(bent, 10, 1, 0.1);
         double[] expected =
-                IntStream.rangeClosed(0, 16)
-                        .mapToDouble(i -> i <= 8 ? i / 32.0 : 0.25 + 0.75 * (i - 8) / 8.0)
+                DoubleStream.concat(
+                                IntStream.range(0, 8).mapToDouble(i -> i / 32.0),
+                                DoubleStream.of(
+                                        0.25, 0.25 + 0.25 / 3.0, 0.5 - 0.25 / 3.0, 0.5, 1.0))
                         .toArray();
         assertThat(new BatteryModel(Builds.joined(Joining.PARALLEL, List.of(one, other))).points())
                 .containsExactly(expected, ROUNDING);
         assertThat(new BatteryModel(Builds.joined(Joining.PARALLEL, List.of(one, one))).points())
-                .containsExactly(new double[] {0.0, 0.25, 1.0}, ROUNDING);
+                .containsExactly(new double[] {0.0, 0.25, 0.5, 1.0}, ROUNDING);
     }
 
     private static boolean areEven(Pack one, Pack other) {

@@ -168,7 +168,8 @@ class SagProperties {
     }
 
     private static Sag.Meetings meetings(Build build, Sag.Draw drawn) {
-        return new Sag.Meetings(build, Operation.of(build, Limits.of(build)), drawn);
+        Limits limits = Limits.of(build);
+        return new Sag.Meetings(build, limits.battery(), Operation.of(build, limits), drawn);
     }
 
     /** How far a voltage lies beyond its mark, from Ohm's law and the line of the taper [V]. */
