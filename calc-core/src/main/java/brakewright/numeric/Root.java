@@ -24,6 +24,12 @@ public final class Root {
 
     private static final int ORDER = 5;
 
+    /** A quantity that touches zero is small on both sides long before the place is known. */
+    private static final double HOWEVER_SMALL = 0.0;
+
+    /** So small that it moves no root, and large enough that its square is no zero. */
+    private static final double BELOW = -1e-100;
+
     private Root() {}
 
     /** On which side of a root the answer must lie. */
@@ -74,6 +80,30 @@ public final class Root {
             double absolute) {
         return new BrentSolver(relative, absolute)
                 .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high);
+    }
+
+    /**
+     * Finds where a quantity begins to be positive that may be nothing over a whole stretch before.
+     *
+     * @param quantity continuous between the ends, and positive at one of them alone
+     * @param low one end
+     * @param high the other end, above {@code low}
+     * @param accuracy of the place, relative as well as in its own unit
+     * @return the place, or the nearest known where the quantity is not positive
+     * @throws IllegalArgumentException if it is positive at both ends, or at neither
+     */
+    public static double leaving(
+            DoubleUnaryOperator quantity, double low, double high, double accuracy) {
+        return new BracketingNthOrderBrentSolver(accuracy, accuracy, HOWEVER_SMALL, ORDER)
+                .solve(
+                        MOST_EVALUATIONS,
+                        place -> {
+                            double here = quantity.applyAsDouble(place);
+                            return here == 0.0 ? BELOW : here;
+                        },
+                        low,
+                        high,
+                        Side.NOT_POSITIVE.allowed);
     }
 
     /**

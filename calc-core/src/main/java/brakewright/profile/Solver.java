@@ -21,9 +21,6 @@ public final class Solver {
     /** Assumption: our own choice; as many values are looked at where nothing is known of order. */
     private static final int PROBES = 20;
 
-    /** So small that it moves no root, and large enough that its square is no zero. */
-    private static final double BELOW = -1e-100;
-
     private Solver() {}
 
     /**
@@ -48,12 +45,8 @@ public final class Solver {
         double root =
                 atLow.severity() == 0.0 && verdict.apply(low + step(low, high)).severity() > 0.0
                         ? low
-                        : Root.onSide(
-                                value -> signed(verdict.apply(value)),
-                                low,
-                                high,
-                                ACCURACY,
-                                Root.Side.NOT_POSITIVE);
+                        : Root.leaving(
+                                value -> verdict.apply(value).severity(), low, high, ACCURACY);
         return new Solution.Found(
                 root, verdict.apply(root), verdict.apply(Math.min(high, root + step(low, high))));
     }
@@ -121,10 +114,5 @@ public final class Solver {
 
     private static double step(double low, double high) {
         return 1e-6 * (high - low);
-    }
-
-    /** A check that sits on its limit is within it: nudged below, so that a root lies above. */
-    private static double signed(Evaluation evaluation) {
-        return evaluation.severity() == 0.0 ? BELOW : evaluation.severity();
     }
 }

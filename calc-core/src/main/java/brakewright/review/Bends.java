@@ -10,9 +10,8 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Taper;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * The charge states, between the points of the packs' curves, at which what flows or what is
@@ -58,7 +57,7 @@ final class Bends {
     private void bounds(List<PackConstraint> constraints) {
         for (PackConstraint constraint : constraints) {
             if (constraint.variesWithCharge()) {
-                straight(constraint::headroomAt);
+                straight(Arrays.stream(points).map(constraint::headroomAt).toArray());
             }
         }
     }
@@ -70,8 +69,8 @@ final class Bends {
         }
         ElectricBrake brake = operation.brake();
         ElectricDrive drive = operation.drive();
-        taper(brake.taper(), brake.packCurrent(), states);
-        taper(drive.taper(), -drive.packCurrent(), states);
+        brake.taper().ifPresent(taper -> taper(taper, brake.packCurrent(), states));
+        drive.taper().ifPresent(taper -> taper(taper, -drive.packCurrent(), states));
         double top = operation.topSpeed();
         meeting(states, state -> brake.greatestAsked(top, state) - brake.settledPackLimit(state));
         meeting(states, state -> drive.greatestAsked(top, state) - drive.settledPackLimit(state));
@@ -80,26 +79,17 @@ final class Bends {
     /**
      * Where the voltage under the whole current meets the taper's beginning, and at rest its end.
      */
-    private void taper(Optional<Taper> taper, double current, PackState[] states) {
-        if (taper.isEmpty()) {
-            return;
+    private void taper(Taper taper, double current, PackState[] states) {
+        Difference begins = state -> state.terminalVoltage(current) - taper.begins();
+        if (model.isEven()) {
+            straight(Arrays.stream(states).mapToDouble(begins::of).toArray());
+        } else {
+            meeting(states, begins);
         }
-        double[] begins = new double[states.length];
-        double[] ends = new double[states.length];
-        for (int i = 0; i < states.length; i++) {
-            begins[i] = states[i].terminalVoltage(current) - taper.get().begins();
-            ends[i] = states[i].voltage() - taper.get().ends();
-        }
-        straight(begins);
-        straight(ends);
-    }
-
-    private void straight(DoubleUnaryOperator reserve) {
-        double[] values = new double[points.length];
-        for (int i = 0; i < points.length; i++) {
-            values[i] = reserve.applyAsDouble(points[i]);
-        }
-        straight(values);
+        straight(
+                Arrays.stream(states)
+                        .mapToDouble(state -> state.voltage() - taper.ends())
+                        .toArray());
     }
 
     private void straight(double[] values) {

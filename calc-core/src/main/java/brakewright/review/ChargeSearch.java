@@ -74,11 +74,11 @@ final class ChargeSearch {
 
     /** Finds where an excess begins between two charge states, the harmless one first. */
     double crossing(DoubleUnaryOperator excess, double harmless, double harmful) {
-        if (excess.applyAsDouble(harmless) == 0.0) {
-            return harmless;
-        }
-        return Root.between(
-                excess, Math.min(harmless, harmful), Math.max(harmless, harmful), CHARGE_ACCURACY);
+        double low = Math.min(harmless, harmful);
+        double high = Math.max(harmless, harmful);
+        return excess.applyAsDouble(harmless) == 0.0
+                ? Root.leaving(excess, low, high, CHARGE_ACCURACY)
+                : Root.between(excess, low, high, CHARGE_ACCURACY);
     }
 
     /**

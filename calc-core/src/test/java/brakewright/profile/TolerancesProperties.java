@@ -25,7 +25,7 @@ import net.jqwik.api.domains.DomainContext;
 @Domain(DomainContext.Global.class)
 class TolerancesProperties {
 
-    private static final int SAMPLES = 2000;
+    private static final int SAMPLES = 500;
 
     /** Charge states are sought to 1e-9 each, and count five times in an order of verdicts. */
     private static final double BADNESS_ACCURACY = 1e-8;
@@ -102,7 +102,7 @@ class TolerancesProperties {
         }
     }
 
-    @Property(tries = 60, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 30, shrinking = ShrinkingMode.OFF)
     void knowingAnInputThatDecidesImprovesTheOutcome(
             @ForAll Build build,
             @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
