@@ -641,9 +641,12 @@ def town(c, v, row):
     states = [
         high - (high - low) * (1 - math.cos(math.pi * i / count)) / 2 for i in range(count + 1)
     ]
-    legs = [leg(v, drive, speed, length, s) for s in states]
-    if any(one is None for one in legs):
-        return
+    legs, reached = [], speed
+    for s in states:
+        one, reached = leg(v, drive, speed, length, s, reached)
+        if one is None:
+            return
+        legs.append(one)
     rides = time = out = back = 0.0
     for (s1, a), (s0, b) in zip(zip(states, legs), list(zip(states, legs))[1:]):
         n = 3600 * v.battery.capacity * (s1 - s0) * 2 / (a["charge"] + b["charge"])
@@ -659,12 +662,18 @@ def town(c, v, row):
     c.number("town", "returned share", row.get("returned_share"), back / out, ROUGH, 0.2)
 
 
-def leg(v, drive, speed, length, charge):
+def leg(v, drive, speed, length, charge, guess):
+    """What a leg takes, and the speed that it reaches; the search begins near a guess."""
     wind = v["use.headwind"]
 
     def ridden(top, steps=160):
         pull = drive.pull_away(top, charge, wind)
         return pull and (pull, stop(v, top, charge, steps, wind=wind))
+
+    def over(top):
+        """By how much pulling away and stopping are too long; None where it cannot pull."""
+        ride = ridden(top, 40)
+        return ride and ride[0][1] + ride[1]["distance"] - length
 
     whole = ridden(speed)
     reached = speed
@@ -673,34 +682,42 @@ def leg(v, drive, speed, length, charge):
         # where the speed is sought, few steps do, as a little less of it is ridden steadily
         low, high = 0.0, speed
         short, long = -length, whole and whole[0][1] + whole[1]["distance"] - length
-        reached = None
-        while high - low > 1e-8 * speed:
-            part = 0.5 if long is None else short / (short - long)
-            tried = math.sqrt(low**2 + min(0.99, max(0.01, part)) * (high**2 - low**2))
-            ride = ridden(tried, 40)
-            over = ride and ride[0][1] + ride[1]["distance"] - length
-            if over is not None and over <= 0:
-                low, short, reached = tried, over, tried
-                long = long and long / 2
-                if -over < 1e-8 * length:
+        tried = guess if guess < speed else None
+        reached = was_short = None
+        while high - low > 1e-6 * speed:
+            if tried is None:
+                part = 0.5 if long is None else short / (short - long)
+                tried = math.sqrt(low**2 + min(0.99, max(0.01, part)) * (high**2 - low**2))
+            miss = over(tried)
+            is_short = miss is not None and miss <= 0
+            # an end that stays a second time counts half, or the secant would not leave it
+            halved = 0.5 if is_short == was_short else 1.0
+            was_short = is_short
+            if is_short:
+                low, short, reached = tried, miss, tried
+                long = long and long * halved
+                # what is ridden steadily instead costs far less than the steps of the stop
+                if -miss < 1e-4 * length:
                     break
             else:
-                high, long, short = tried, over, short / 2
+                high, long, short = tried, miss, short * halved
+            tried = None
         whole = reached and ridden(reached)
-    if whole is None:
-        return None
+    if not whole:
+        return None, speed
     pull, braking = whole
     u, r, _ = drive.pack(charge)
     steady = max(0.0, length - pull[1] - braking["distance"]) / reached
     holding = drive.power(drive.current_for(max(0.0, v.resistance_force(reached, 0.0, wind)), reached), reached)
     holding += v["use.idle_power"]
     drawn = pulse_draw(u, r, holding)
-    return {
+    taken = {
         "time": pull[0] + steady + braking["time"],
         "out": pull[2] + holding * steady + braking["out"] + max(0.0, -braking["back"]),
         "back": max(0.0, braking["back"]),
         "charge": pull[3] + drawn * steady + braking["charge"],
     }
+    return taken, reached
 
 
 def compare_stops(c, v, sheet):

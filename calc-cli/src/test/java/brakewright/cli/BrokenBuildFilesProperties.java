@@ -240,7 +240,7 @@ class BrokenBuildFilesProperties {
         return changed(0, 1, 2, 3, 4, 5, 6);
     }
 
-    @Property(tries = 400)
+    @Property(tries = 150)
     void changedExamplesAreAnswered(@ForAll("changedExamples") String text) {
         assertAnswered(run(text));
     }
@@ -250,12 +250,12 @@ class BrokenBuildFilesProperties {
         return changed(6);
     }
 
-    @Property(tries = 500)
+    @Property(tries = 150)
     void examplesWithOtherNumbersAreAnswered(@ForAll("examplesWithOtherNumbers") String text) {
         assertAnswered(run(text));
     }
 
-    @Property(tries = 200)
+    @Property(tries = 60)
     void examplesWithOtherNumbersGiveSoundJson(@ForAll("examplesWithOtherNumbers") String text) {
         CommandRun run = run(text, "--format", "json");
         assertThat(run.status()).as(run.err()).isIn(0, 1, 2);
@@ -267,7 +267,7 @@ class BrokenBuildFilesProperties {
         }
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void everyLimitOfExamplesWithOtherNumbersIsExplained(
             @ForAll("examplesWithOtherNumbers") String text, @ForAll LimitId limit)
             throws IOException {
