@@ -637,7 +637,7 @@ def town(c, v, row):
     drive = Driving(v)
     low, high = v["use.charge_to"], v["use.charge_from"]
     # the full pack takes back least and the empty one gives least: closer at both ends
-    count = 32
+    count = 20
     states = [
         high - (high - low) * (1 - math.cos(math.pi * i / count)) / 2 for i in range(count + 1)
     ]

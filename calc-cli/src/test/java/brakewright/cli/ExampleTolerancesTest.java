@@ -20,7 +20,9 @@ import brakewright.spec.Build;
 import brakewright.worksheet.DriveSheet;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -44,7 +46,18 @@ class ExampleTolerancesTest {
     private static final Set<Quantity> READ =
             EnumSet.of(Quantity.STOP_DRY, Quantity.TOP_SPEED, Quantity.RANGE, Quantity.SAFE_CHARGE);
 
+    private static final Map<Doubted, Tolerances> KNOWN = new IdentityHashMap<>();
+    private static final List<Named<Doubted>> VEHICLES = made();
+
     static List<Named<Doubted>> vehicles() {
+        return VEHICLES;
+    }
+
+    private static Tolerances tolerances(Doubted doubted) {
+        return KNOWN.computeIfAbsent(doubted, each -> Tolerances.of(each.inputs(), each));
+    }
+
+    private static List<Named<Doubted>> made() {
         List<Named<Doubted>> vehicles = new ArrayList<>();
         for (Example example : Example.values()) {
             vehicles.add(Named.of(example + " as set", Doubted.of(example)));
@@ -80,7 +93,7 @@ class ExampleTolerancesTest {
     @ParameterizedTest
     @MethodSource("vehicles")
     void noReadingWithinTheTolerancesLiesOutsideItsSpread(Doubted doubted) {
-        Tolerances tolerances = Tolerances.of(doubted.inputs(), doubted);
+        Tolerances tolerances = tolerances(doubted);
         assertThat(tolerances.nominal()).isEqualTo(Evaluation.of(doubted.with(doubted.nominal())));
         int looked = 0;
         for (Tolerances.Spread spread : tolerances.spreads()) {
@@ -114,7 +127,7 @@ class ExampleTolerancesTest {
     @ParameterizedTest
     @MethodSource("vehicles")
     void knowingAnInputThatDecidesImprovesTheOutcome(Doubted doubted) {
-        Tolerances tolerances = Tolerances.of(doubted.inputs(), doubted);
+        Tolerances tolerances = tolerances(doubted);
         Verdict.Outcome worst = tolerances.worst().evaluation().outcome();
         for (Tolerances.Influence influence : tolerances.influences()) {
             int index = doubted.inputs().indexOf(influence.input());

@@ -30,7 +30,7 @@ class HeadroomProperties {
 
     private static final double STEP = 1e-3;
 
-    @Property(tries = 100)
+    @Property(tries = 50)
     void theWholeUseIsAnsweredAsSolvingDoes(@ForAll Build build) {
         agrees(
                 Headroom.ofMotorBrake(Situation.of(build), build.settings(), build.settings())
@@ -62,7 +62,7 @@ class HeadroomProperties {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void theHighestValueJustDoesWhereThePresentSettingsAreSafe(@ForAll Build build) {
         Headroom brake =
                 Headroom.ofMotorBrake(Situation.of(build), build.settings(), build.settings());
@@ -109,7 +109,7 @@ class HeadroomProperties {
     }
 
     /** Tapers and the cap are left out, whose checks depend on the fullest charge in use. */
-    @Property(tries = 200)
+    @Property(tries = 100)
     void thePresentSettingsAreSafeWhereTheyAreSaidToBe(@ForAll Build any) {
         Build build = plain(any);
         Limits limits = Limits.of(build);
@@ -141,7 +141,7 @@ class HeadroomProperties {
                 .isGreaterThanOrEqualTo(whole.climate().coldestPackC());
     }
 
-    @Property(tries = 100)
+    @Property(tries = 50)
     void lessUseNeverPermitsLess(@ForAll Build any) {
         Build build = plain(any);
         Headroom brake =

@@ -36,7 +36,7 @@ class SolverProperties {
     /** One part in a thousand. */
     private static final double STEP = 1e-3;
 
-    @Property(tries = 300)
+    @Property(tries = 150)
     void theHighestBrakeCurrentJustDoes(@ForAll Build build) {
         justDoes(
                 current -> overlaid(build, OptionalDouble.of(current), OptionalDouble.empty()),
@@ -44,7 +44,7 @@ class SolverProperties {
                 3.0 * Limits.of(build).motorBrake().value() + 1.0);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 150)
     void theHighestRegenCurrentJustDoes(@ForAll Build build) {
         justDoes(
                 current -> overlaid(build, OptionalDouble.empty(), OptionalDouble.of(current)),
@@ -56,7 +56,7 @@ class SolverProperties {
      * The speed cap is left out, whose check is milder the fuller the pack, and so are the tapers,
      * which let less flow the fuller or emptier it is.
      */
-    @Property(tries = 300)
+    @Property(tries = 150)
     void theHighestChargeJustDoes(@ForAll Build build) {
         Settings settings = build.settings();
         Build plain =
@@ -72,7 +72,7 @@ class SolverProperties {
         justDoes(charge -> chargedTo(plain, charge), build.use().chargeTo() + 0.01, 1.0);
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void theSmallestPackJustDoes(@ForAll Build build) {
         IntFunction<Build> with = count -> inParallel(build, count);
         Solution solution = Solver.smallest(count -> Evaluation.of(with.apply(count)), 1, 20);
@@ -123,7 +123,7 @@ class SolverProperties {
         assertThat(none.value()).isEqualTo(8.0);
     }
 
-    @Property(tries = 100)
+    @Property(tries = 50)
     void whereLowerIsMilderBothSearchesAgree(@ForAll Build build) {
         double high = 3.0 * Limits.of(build).motorBrake().value() + 1.0;
         DoubleFunction<Evaluation> verdict =

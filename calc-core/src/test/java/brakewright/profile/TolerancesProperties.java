@@ -47,7 +47,7 @@ class TolerancesProperties {
         }
     }
 
-    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
     void whatIsNominalLiesBetweenWorstAndBest(
             @ForAll Build build,
             @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
@@ -75,7 +75,7 @@ class TolerancesProperties {
         }
     }
 
-    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
     void theWeightiestInfluenceComesFirst(
             @ForAll Build build,
             @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
@@ -102,7 +102,7 @@ class TolerancesProperties {
         }
     }
 
-    @Property(tries = 30, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
     void knowingAnInputThatDecidesImprovesTheOutcome(
             @ForAll Build build,
             @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
@@ -119,7 +119,7 @@ class TolerancesProperties {
         }
     }
 
-    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
     void withoutTolerancesEverythingIsNominal(@ForAll Build build) {
         Doubted doubted = Doubted.of(build, 0.0);
         Tolerances tolerances = Tolerances.of(doubted.inputs(), doubted);
