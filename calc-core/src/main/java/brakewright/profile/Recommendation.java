@@ -184,12 +184,7 @@ public record Recommendation(
             Settings set = Settings.NONE;
             set = set.withSpeedCap(OptionalDouble.of(cap()));
             Settings capped = set;
-            set =
-                    set.withMotorBrakeCurrent(
-                            entry.currentDown(
-                                    situation.least(
-                                            capped,
-                                            build -> Limits.of(build).motorBrake().value())));
+            set = braking(capped);
             set =
                     set.withMotorDriveCurrent(
                             entry.currentDown(
@@ -197,6 +192,25 @@ public record Recommendation(
                                             capped,
                                             build -> Limits.of(build).motorDrive().value())));
             return drawing(set, ANY);
+        }
+
+        /**
+         * All that motor, tyres and rider bear, and that no trip opens at before a late limiter.
+         */
+        private Settings braking(Settings capped) {
+            Settings set =
+                    capped.withMotorBrakeCurrent(
+                            entry.currentDown(
+                                    situation.least(
+                                            capped,
+                                            build -> Limits.of(build).motorBrake().value())));
+            ToDoubleFunction<Build> overshoot = build -> Evaluation.ofHardGrab(build).severity();
+            return situation.positive(set, overshoot).isEmpty()
+                    ? set
+                    : greatest(
+                            set.motorBrakeCurrent().orElseThrow(),
+                            capped::withMotorBrakeCurrent,
+                            overshoot);
         }
 
         /** No faster than the use; a cap that ends below it would be another use. */
@@ -215,7 +229,7 @@ public record Recommendation(
             return greatest(
                     Math.min(most, rating),
                     current -> lowTapered(set.withPackDischargeCurrent(current)),
-                    DRAWING);
+                    build -> Evaluation.of(build, DRAWING).severity());
         }
 
         /** The greatest return up to one that is safe, with its taper or without one. */
@@ -231,19 +245,19 @@ public record Recommendation(
                                 ? highTapered(with)
                                 : with.withHighVoltageTaper(Optional.empty());
                     },
-                    RETURNING);
+                    build -> Evaluation.of(build, RETURNING).severity());
         }
 
         private interface At {
             Settings with(double current);
         }
 
-        private Settings greatest(double top, At at, Set<LimitId> about) {
+        private Settings greatest(double top, At at, ToDoubleFunction<Build> severity) {
             double[] steps = entry.currentsUpTo(top, false);
-            int best = highest(steps, at, about);
+            int best = highest(steps, at, severity);
             if (steps[best] < 1.0) {
                 steps = entry.currentsUpTo(Math.min(top, 1.0), true);
-                best = highest(steps, at, about);
+                best = highest(steps, at, severity);
             }
             return at.with(steps[best]);
         }
@@ -253,8 +267,7 @@ public record Recommendation(
          * so far permit is asked about everywhere; a place that forbids it is known from then on.
          * An exact vehicle is at one place.
          */
-        private int highest(double[] steps, At at, Set<LimitId> about) {
-            ToDoubleFunction<Build> severity = build -> Evaluation.of(build, about).severity();
+        private int highest(double[] steps, At at, ToDoubleFunction<Build> severity) {
             int best = steps.length - 1;
             Optional<double[]> worse;
             do {

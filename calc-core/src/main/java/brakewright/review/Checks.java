@@ -71,6 +71,16 @@ final class Checks {
         return checks;
     }
 
+    /** Makes the checks of a hard grab alone; none where no trip is quicker than the limiter. */
+    static Checks ofHardGrab(Build build, Limits limits, Operation set) {
+        Checks checks = new Checks(build, limits, set, EnumSet.of(LimitId.MOTOR_BRAKE_CURRENT));
+        checks.safeCharge = build.use().chargeFrom();
+        if (OvershootChecks.hasQuickTrip(build, limits)) {
+            checks.overshoot(ChargeSearch.of(build, checks.model, limits, checks.operation));
+        }
+        return checks;
+    }
+
     private boolean isAsked(LimitId... settings) {
         return Arrays.stream(settings).anyMatch(asked::contains);
     }
@@ -108,12 +118,15 @@ final class Checks {
         }
         safeCharge = packs.safeCharge();
         if (isAsked(LimitId.MOTOR_BRAKE_CURRENT, LimitId.SPEED_CAP)) {
-            safeCharge =
-                    Math.min(
-                            safeCharge,
-                            new OvershootChecks(build, limits, operation, model, search)
-                                    .addTo(all));
+            overshoot(search);
         }
+    }
+
+    private void overshoot(ChargeSearch search) {
+        safeCharge =
+                Math.min(
+                        safeCharge,
+                        new OvershootChecks(build, limits, operation, model, search).addTo(all));
     }
 
     private void settings(Predicate<ConstraintId> counts) {

@@ -70,6 +70,18 @@ public record Evaluation(
         return fold(Checks.about(build, limits, Operation.of(build, limits), settings));
     }
 
+    /**
+     * Evaluates what a hard grab sends before a late regen limiter acts, at every charge state.
+     *
+     * @param build the vehicle
+     * @return the evaluation; of no severity where every over-voltage trip waits longer, or is not
+     *     known to wait less long
+     */
+    public static Evaluation ofHardGrab(Build build) {
+        Limits limits = Limits.of(build);
+        return fold(Checks.ofHardGrab(build, limits, Operation.of(build, limits)));
+    }
+
     private static Evaluation fold(Checks checks) {
         double safeCharge = checks.safeCharge();
         Check worst = null;

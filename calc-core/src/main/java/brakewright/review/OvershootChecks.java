@@ -37,12 +37,23 @@ final class OvershootChecks {
         this.search = search;
     }
 
+    static boolean hasQuickTrip(Build build, Limits limits) {
+        return build.battery().packs().stream()
+                        .anyMatch(pack -> pack.protection().overvoltageTripDelay().isPresent())
+                && limits.packRegen().brief().constraints().stream()
+                        .anyMatch(trip -> isQuick(build, trip));
+    }
+
+    private static boolean isQuick(Build build, PackConstraint trip) {
+        return trip.id() == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP
+                && TripDelay.isQuicker(build, trip);
+    }
+
     /** Adds them, and returns up to which charge state all of them are kept [1]. */
     double addTo(List<Check> checks) {
         double safe = build.use().chargeFrom();
         for (PackConstraint trip : limits.packRegen().brief().constraints()) {
-            if (trip.id() == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP
-                    && TripDelay.isQuicker(build, trip)) {
+            if (isQuick(build, trip)) {
                 for (double cellsC : build.cellTemperatures()) {
                     ChargeCheck check = check(trip, cellsC);
                     checks.add(check);

@@ -126,6 +126,18 @@ public final class PullAway {
     }
 
     /**
+     * Returns the thrust at a speed: what the settings permit, the pack gives beside the
+     * electronics and the ground bears.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return of all driven wheels [N]
+     */
+    public double thrust(double speed, PackState pack) {
+        return pulling.thrust(pulling.fullCurrent(speed, pack), speed);
+    }
+
+    /**
      * Returns the acceleration at a speed.
      *
      * @param speed [m/s]
@@ -137,7 +149,7 @@ public final class PullAway {
     }
 
     private double accelerating(double speed, PackState pack) {
-        return pulling.thrust(pulling.fullCurrent(speed, pack), speed) - pulling.resistance(speed);
+        return thrust(speed, pack) - pulling.resistance(speed);
     }
 
     private Optional<Reached> refine(

@@ -108,8 +108,8 @@ final class WarmingCourse {
     }
 
     private boolean piece(double upper, double lower) {
-        flow(0.5 * (upper + lower), upper - lower, cellsC);
-        if (!(duration < Double.POSITIVE_INFINITY) || power == Double.POSITIVE_INFINITY) {
+        if (!flows(0.5 * (upper + lower), upper - lower, cellsC)
+                || !(duration < Double.POSITIVE_INFINITY)) {
             return false;
         }
         double change = Math.abs(after(duration) - cellsC);
@@ -121,9 +121,7 @@ final class WarmingCourse {
         double width = (upper - lower) / steps;
         for (int step = 0; step < steps; step++) {
             double middle = upper - (step + 0.5) * width;
-            flow(middle, width, cellsC);
-            flow(middle, width, after(0.5 * duration));
-            if (power == Double.POSITIVE_INFINITY) {
+            if (!flows(middle, width, cellsC) || !flows(middle, width, after(0.5 * duration))) {
                 return false;
             }
             advance();
@@ -131,14 +129,12 @@ final class WarmingCourse {
         return true;
     }
 
-    /** Works out power of heat and duration of a step. */
-    private void flow(double charge, double width, double atC) {
+    /** Works out power of heat and duration of a step, if the current can be drawn there. */
+    private boolean flows(double charge, double width, double atC) {
         PackState state = PackState.of(model, charge, atC, Double.POSITIVE_INFINITY);
         double whole = current.applyAsDouble(state);
         if (!(whole < Double.POSITIVE_INFINITY)) {
-            power = Double.POSITIVE_INFINITY;
-            duration = 0.0;
-            return;
+            return false;
         }
         double own = whole * model.share(place, charge, atC);
         double cells =
@@ -148,6 +144,7 @@ final class WarmingCourse {
                         / pack.pack().parallel();
         power = heatFactor * own * own * cells;
         duration = width * coulombs / whole;
+        return true;
     }
 
     private void advance() {

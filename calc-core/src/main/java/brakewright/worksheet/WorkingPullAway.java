@@ -37,11 +37,10 @@ final class WorkingPullAway {
         Term inertia = road.inertia(mass);
         Term rolling = road.rolling(mass);
         Term density = road.density();
-        double ground = WorkingGround.force(build);
         for (int part = 0; part <= PARTS; part++) {
             double speed = cruise * part / PARTS;
             double acceleration = pull.acceleration(speed, state);
-            double thrust = Math.min(ground, sheet.operation().drive().pull(speed, state).thrust());
+            double thrust = pull.thrust(speed, state);
             steps.add(
                     computed(
                             "a" + part,
@@ -61,8 +60,9 @@ final class WorkingPullAway {
         }
         steps.note(
                 "The thrust at each speed is the least of motor current, pack limit and sagged"
-                        + " voltage, as top-speed works them out, and no more than the ground"
-                        + " bears, as launch does.");
+                        + " voltage, as top-speed works them out, no more than the ground"
+                        + " bears, as launch does, and no more than the pack gives beside what"
+                        + " electronics draw.");
         List<Term> times = new ArrayList<>();
         double before = 0.0;
         for (int part = 1; part <= PARTS; part++) {

@@ -34,8 +34,16 @@ class SagReviewProperties {
 
     private static final int STEPS = 400;
 
-    /** So close to the trip the steps of the brute force cannot tell [V]. */
-    private static final double CLOSE = 1e-3;
+    /**
+     * How far the cells of the worst pack come beyond the trip, and by how much that changes from
+     * one step to the next at most: so close to the trip the steps cannot tell [V].
+     */
+    private record Deepest(double beyond, double change) {
+
+        Deepest and(Deepest other) {
+            return new Deepest(Math.max(beyond, other.beyond), Math.max(change, other.change));
+        }
+    }
 
     /** Looked for in many small steps of the charge, at the pack's own temperature and coldest. */
     @Property(tries = 300)
@@ -44,9 +52,8 @@ class SagReviewProperties {
         Operation operation = Operation.of(build, limits);
         double own = build.battery().temperatureC();
         double coldest = Math.min(own, build.use().climate().coldestPackC());
-        double beyond =
-                Math.max(deepest(build, operation, own), deepest(build, operation, coldest));
-        Assume.that(Math.abs(beyond) > CLOSE);
+        Deepest worst = deepest(build, operation, own).and(deepest(build, operation, coldest));
+        Assume.that(Math.abs(worst.beyond()) > worst.change());
         double emptiest =
                 new BatteryModel(build.battery()).openCircuitVoltage(build.use().chargeTo());
         // Where the taper leaves nothing near the end, a trip may hide between the points searched.
@@ -55,13 +62,14 @@ class SagReviewProperties {
                 Review.of(build, limits, operation).findings().stream()
                         .filter(each -> each.topic() == Topic.PROTECTION_BEFORE_TAPER)
                         .toList();
-        assertThat(findings.isEmpty()).isEqualTo(beyond <= 0.0);
+        assertThat(findings.isEmpty()).isEqualTo(worst.beyond() <= 0.0);
         for (Finding finding : findings) {
             assertThat(finding.topic()).isEqualTo(Topic.PROTECTION_BEFORE_TAPER);
             assertThat(finding.signal()).isEqualTo(Signal.DANGER);
             assertThat(finding.temperatureC().getAsDouble()).isIn(own, coldest);
             double at = finding.temperatureC().getAsDouble();
-            assertThat(deepest(build, operation, at)).isGreaterThan(-CLOSE);
+            Deepest there = deepest(build, operation, at);
+            assertThat(there.beyond()).isGreaterThan(-there.change());
         }
     }
 
@@ -96,20 +104,20 @@ class SagReviewProperties {
     }
 
     /** How far the lowest cell lies beyond its trip in the hard pull, at its worst [V]. */
-    private static double deepest(Build build, Operation operation, double cellsC) {
+    private static Deepest deepest(Build build, Operation operation, double cellsC) {
         BatteryModel model = new BatteryModel(build.battery());
         ElectricDrive drive = operation.drive();
         double from = build.use().chargeFrom();
         double to = build.use().chargeTo();
         double deepest = Double.NEGATIVE_INFINITY;
+        double change = 0.0;
+        double before = Double.NEGATIVE_INFINITY;
         for (int step = 0; step <= STEPS; step++) {
             double charge = to + (from - to) * step / STEPS;
             PackState pack = PackState.of(model, charge, cellsC, build.use().effort().hardPull());
             double flowing = drive.greatestDraw(operation.topSpeed(), pack);
-            if (flowing == 0.0) {
-                continue;
-            }
-            for (int place = 0; place < model.packs().size(); place++) {
+            double here = Double.NEGATIVE_INFINITY;
+            for (int place = 0; flowing > 0.0 && place < model.packs().size(); place++) {
                 PackModel each = model.packs().get(place);
                 double own = model.chargeOf(place, charge);
                 double cell =
@@ -124,10 +132,15 @@ class SagReviewProperties {
                                 .protection()
                                 .cellUndervoltageTrip()
                                 .orElse(Double.NEGATIVE_INFINITY);
-                deepest = Math.max(deepest, trip - cell);
+                here = Math.max(here, trip - cell);
             }
+            if (Double.isFinite(here) && Double.isFinite(before)) {
+                change = Math.max(change, Math.abs(here - before));
+            }
+            deepest = Math.max(deepest, here);
+            before = here;
         }
-        return deepest;
+        return new Deepest(deepest, change);
     }
 
     private static Build asked(Build build, Criteria criteria) {

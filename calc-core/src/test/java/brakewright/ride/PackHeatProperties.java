@@ -182,6 +182,31 @@ class PackHeatProperties {
         assertThat(heat.stoppedAfter()).isEmpty();
     }
 
+    /**
+     * In the middle of a piece of the charge it can be drawn, in the middle of a step it cannot.
+     */
+    @Example
+    void nothingIsToldOfAPowerThatTheEmptierPackCannotGive() {
+        Curve rising = Curve.of(new double[] {0.0, 1.0}, new double[] {10.0, 1.0});
+        Build build =
+                Builds.withCells(
+                        Builds.trailBoard(), cell -> Builds.withResistanceByCharge(cell, rising));
+        BatteryModel model = new BatteryModel(build.battery());
+        double cellsC = build.battery().temperatureC();
+        double full = greatestPower(model, build.use().chargeFrom(), cellsC);
+        double empty = greatestPower(model, build.use().chargeTo(), cellsC);
+        for (int i = 1; i < 500; i++) {
+            double power = empty + (full - empty) * i / 500;
+            assertThat(PackHeat.atPower(build, power).isPresent())
+                    .as("%s W", power)
+                    .isIn(power < 2.0 * empty, false);
+        }
+    }
+
+    private static double greatestPower(BatteryModel model, double charge, double cellsC) {
+        return PackState.of(model, charge, cellsC, Double.POSITIVE_INFINITY).greatestPower();
+    }
+
     @Property(tries = 60)
     void agreesWithManySmallSteps(
             @ForAll Build build,

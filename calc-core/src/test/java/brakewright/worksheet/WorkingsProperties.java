@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Term;
+import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.review.Sag;
 import brakewright.review.Sharing;
@@ -15,6 +16,7 @@ import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Wiring;
@@ -212,6 +214,37 @@ class WorkingsProperties {
     @Example
     void everyStepOfTheExampleBuildsFollowsFromItsTerms() {
         builds().forEach(build -> check(build, true));
+    }
+
+    /** Cells so soft that electronics leave less to the motors than the settings permit. */
+    @Example
+    void theStepsToCruiseSpeedFollowFromTheirTermsWherePowerIsShort() {
+        int shorts = 0;
+        for (double times = 5.0; times < 60.0; times *= 1.01) {
+            Curve factor = Curve.constant(times);
+            Build soft =
+                    Builds.withCells(
+                            Builds.trailBoard(),
+                            cell -> Builds.withResistanceByCharge(cell, factor));
+            working(Worksheet.of(soft), ResultId.TIME_TO_CRUISE)
+                    .ifPresent(each -> each.steps().forEach(step -> recompute(step, false)));
+            shorts += isShort(soft) ? 1 : 0;
+        }
+        assertThat(shorts).isPositive();
+    }
+
+    private static boolean isShort(Build build) {
+        Worksheet sheet = Worksheet.of(build);
+        double cruise = build.use().riding().cruiseSpeed();
+        PackState pack =
+                PackState.of(
+                        sheet.limits().battery(),
+                        sheet.drive().charge(),
+                        build.battery().temperatureC());
+        ElectricDrive drive = sheet.operation().drive();
+        PullAway pull = new PullAway(build, drive, Road.LEVEL);
+        return sheet.drive().toCruise().isPresent()
+                && pull.thrust(cruise, pack) < drive.pull(cruise, pack).thrust() - 1e-3;
     }
 
     @Property(tries = 100)
