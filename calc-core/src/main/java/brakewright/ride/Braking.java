@@ -235,11 +235,6 @@ final class Braking {
         return electricForce * speed * (1.0 - efficiency);
     }
 
-    /** The pack current that the settings let in at a charge state, the taper included [A]. */
-    double settledLimit(double charge) {
-        return brake.settledPackLimit(pack(charge));
-    }
-
     double fadeSpeed(PackState state) {
         return brake.settled(state).fadeSpeed(state);
     }

@@ -22,6 +22,11 @@ final class BuildUp {
     private static final int DEEPEST = 12;
     private static final int STANDSTILL_HALVINGS = 60;
 
+    /** How often what is returned is looked at in a step. */
+    private static final int PLACES = 8;
+
+    private static final int[] INTERPOLATED = {SPEED, Tally.CHARGE};
+
     private final Braking braking;
     private final double duration;
     private final Tally.Peak peak;
@@ -70,24 +75,43 @@ final class BuildUp {
     }
 
     /**
-     * The fastest the charge state rose, by a parabola through the ends and the middle of a step.
+     * The fastest the charge state rose in a step. What is returned is a parabola over the share of
+     * the brakes wherever nothing holds it back, so it is looked at where the parabola through the
+     * highest of some places and its neighbours is highest, too.
      */
     private void remember(double[] start, double[] half, double[] end, double from, double length) {
-        double first = slope(start, from)[Tally.CHARGE];
-        double second = slope(half, from + length / 2.0)[Tally.CHARGE];
-        double third = slope(end, from + length)[Tally.CHARGE];
-        peak.meet(first, start[Tally.CHARGE]);
-        peak.meet(second, half[Tally.CHARGE]);
-        peak.meet(third, end[Tally.CHARGE]);
-        double bend = first - 2.0 * second + third;
-        if (second >= first && second >= third && bend < 0.0) {
-            double lean = first - third;
-            double charge =
-                    half[Tally.CHARGE]
-                            + lean / (4.0 * bend) * (end[Tally.CHARGE] - start[Tally.CHARGE]);
-            double limit = braking.settledLimit(charge) * braking.chargePerCoulomb();
-            peak.meet(Math.min(limit, second - lean * lean / (8.0 * bend)), charge);
+        double[] rates = new double[PLACES + 1];
+        int highest = 0;
+        for (int place = 0; place <= PLACES; place++) {
+            double part = (double) place / PLACES;
+            rates[place] = met(between(start, half, end, part), from + part * length);
+            highest = rates[place] > rates[highest] ? place : highest;
         }
+        if (highest > 0 && highest < PLACES) {
+            double lean = rates[highest - 1] - rates[highest + 1];
+            double bend = rates[highest - 1] - 2.0 * rates[highest] + rates[highest + 1];
+            double part = (highest + lean / (2.0 * bend)) / PLACES;
+            met(between(start, half, end, part), from + part * length);
+        }
+    }
+
+    /** How fast the charge state rises, which is remembered. */
+    private double met(double[] state, double time) {
+        double rate = slope(state, time)[Tally.CHARGE];
+        peak.meet(rate, state[Tally.CHARGE]);
+        return rate;
+    }
+
+    /** Speed and charge state on a parabola through the beginning, the middle and the end. */
+    private static double[] between(double[] start, double[] half, double[] end, double part) {
+        double first = (2.0 * part - 1.0) * (part - 1.0);
+        double second = 4.0 * part * (1.0 - part);
+        double third = part * (2.0 * part - 1.0);
+        double[] state = new double[SIZE];
+        for (int i : INTERPOLATED) {
+            state[i] = first * start[i] + second * half[i] + third * end[i];
+        }
+        return state;
     }
 
     private static boolean agree(double[] whole, double[] halves) {

@@ -105,7 +105,10 @@ final class SpeedIntegral {
                 sums[i] += step * rates[i];
             }
         }
-        chargePerEnergy = sums[Tally.CHARGE] / (from * from - to * to);
+        double energy = from * from - to * to;
+        if (energy > 0.0) {
+            chargePerEnergy = sums[Tally.CHARGE] / energy;
+        }
         return sums;
     }
 }
