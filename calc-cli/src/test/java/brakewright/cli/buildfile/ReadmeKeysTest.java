@@ -59,7 +59,7 @@ class ReadmeKeysTest {
     }
 
     private static boolean isRequired(Schema.Entry entry) {
-        return entry.required() || RequiredKeys.OF_OWN_CELL.contains(entry.input());
+        return entry.need() != Schema.Need.OPTIONAL;
     }
 
     private static String example(Schema.Entry entry) {
