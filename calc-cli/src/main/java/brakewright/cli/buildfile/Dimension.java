@@ -1,5 +1,7 @@
 package brakewright.cli.buildfile;
 
+import org.jspecify.annotations.Nullable;
+
 /** What kind of quantity a build file asks for. */
 enum Dimension {
     MASS("a mass"),
@@ -32,5 +34,16 @@ enum Dimension {
 
     String text() {
         return text;
+    }
+
+    /** Finds a dimension by its name without the article; null if there is none of that name. */
+    static @Nullable Dimension named(String name) {
+        for (Dimension dimension : values()) {
+            String text = dimension.text;
+            if (text.endsWith(name) && text.indexOf(' ') + 1 == text.length() - name.length()) {
+                return dimension;
+            }
+        }
+        return null;
     }
 }

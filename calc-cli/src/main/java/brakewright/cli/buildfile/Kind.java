@@ -1,5 +1,6 @@
 package brakewright.cli.buildfile;
 
+import brakewright.tables.CurveQuantity;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,21 +39,51 @@ sealed interface Kind {
         return new Measured(dimension);
     }
 
-    static Kind pair(Dimension dimension) {
-        return new MeasuredPair(dimension, false);
+    /** Finds a kind by its name in the table of keys; empty if there is none of that name. */
+    static Optional<Kind> named(String name) {
+        int bracket = name.indexOf('(');
+        if (bracket > 0 && name.endsWith(")")) {
+            return of(name.substring(0, bracket), name.substring(bracket + 1, name.length() - 1));
+        }
+        return switch (name) {
+            case "share" -> Optional.of(RATIO);
+            case "number" -> Optional.of(NUMBER);
+            case "whole number" -> Optional.of(COUNT);
+            case "text" -> Optional.of(TEXT);
+            default -> {
+                Dimension dimension = Dimension.named(name);
+                yield dimension == null ? Optional.empty() : Optional.of(quantity(dimension));
+            }
+        };
     }
 
-    /** A pair that may be said not to be set. */
-    static Kind pairOrNone(Dimension dimension) {
-        return new MeasuredPair(dimension, true);
+    private static Optional<Kind> of(String form, String content) {
+        return switch (form) {
+            case "words" ->
+                    content.isBlank()
+                            ? Optional.empty()
+                            : Optional.of(new Words(List.of(content.split(" "))));
+            case "curve" -> curve(content);
+            case "pair" -> pair(content, false);
+            case "pair-or-none" -> pair(content, true);
+            default -> Optional.empty();
+        };
     }
 
-    static Kind words(String... allowed) {
-        return new Words(List.of(allowed));
+    private static Optional<Kind> curve(String name) {
+        for (CurveQuantity quantity : CurveQuantity.values()) {
+            if (quantity.text().equals(name)) {
+                return Optional.of(new Tabulated(name));
+            }
+        }
+        return Optional.empty();
     }
 
-    static Kind curve(String quantity) {
-        return new Tabulated(quantity);
+    private static Optional<Kind> pair(String name, boolean mayBeUnset) {
+        Dimension dimension = Dimension.named(name);
+        return dimension == null
+                ? Optional.empty()
+                : Optional.of(new MeasuredPair(dimension, mayBeUnset));
     }
 
     /** Whether a value is one number, so that the tables may hold a default for it. */

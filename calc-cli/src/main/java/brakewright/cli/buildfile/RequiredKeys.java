@@ -1,24 +1,11 @@
 package brakewright.cli.buildfile;
 
-import brakewright.spec.Input;
 import java.util.List;
-import java.util.Set;
 
 /** Tells which keys a build file must have and has not. */
 final class RequiredKeys {
 
     private static final String MISSING = "this required key is missing";
-
-    /** What a cell that is not in the tables must say of itself. */
-    static final Set<Input> OF_OWN_CELL =
-            Set.of(
-                    Input.CELL_CHEMISTRY,
-                    Input.CELL_CAPACITY,
-                    Input.CELL_DISCHARGE_CURRENT,
-                    Input.CELL_CHARGE_CURRENT,
-                    Input.CELL_VOLTAGE_MAX,
-                    Input.CELL_VOLTAGE_MIN,
-                    Input.CELL_RESISTANCE);
 
     private final TomlKeys keys;
     private final List<Problem> problems;
@@ -49,7 +36,8 @@ final class RequiredKeys {
                             + place.heading(GivenPack.CELL));
         }
         for (Schema.Entry entry : Schema.all()) {
-            boolean wanted = entry.required() || (ownCell && OF_OWN_CELL.contains(entry.input()));
+            boolean wanted =
+                    entry.required() || (ownCell && entry.need() == Schema.Need.OF_OWN_CELL);
             if (PackPlace.holds(entry.input()) && wanted) {
                 want(place.key(entry.input()), place.line(), expected(entry));
             }

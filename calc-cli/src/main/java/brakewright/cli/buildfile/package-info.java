@@ -3,7 +3,7 @@
  * problems of the file at once.
  *
  * <p>The entry class is {@link brakewright.cli.buildfile.BuildFile}. {@link
- * brakewright.cli.buildfile.Schema} lists every key with its kind, its range and an example; {@link
+ * brakewright.cli.buildfile.Schema} reads the table of all keys, {@code keys.csv}; {@link
  * brakewright.cli.buildfile.UnitTable} lists every unit. What the file leaves out is filled from
  * the reference tables, and each value remembers whether it came from the file, from a table or was
  * assumed.
