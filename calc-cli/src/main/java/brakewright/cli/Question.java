@@ -4,7 +4,9 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.InputPlace;
 import brakewright.cli.buildfile.Nearest;
+import brakewright.cli.buildfile.Spread;
 import brakewright.cli.buildfile.Variations;
+import brakewright.cli.doubt.Ranges;
 import brakewright.cli.text.SolveText;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
@@ -221,8 +223,8 @@ record Question(
 
     /** Answers at the unfavourable corner of the tolerances stated; empty where none is. */
     Optional<Solution> unfavourable(Held held) {
-        List<Variations.Spread> spreads =
-                file.variations().uncertain().stream()
+        List<Spread> spreads =
+                file.spreads().stated().stream()
                         .filter(each -> !places.contains(each.place()))
                         .filter(each -> !held.places().contains(each.place()))
                         .toList();
@@ -232,17 +234,14 @@ record Question(
         double emptiest =
                 spreads.stream()
                         .filter(each -> each.place().input() == Input.USE_CHARGE_TO)
-                        .mapToDouble(each -> each.range().high())
+                        .mapToDouble(Spread::high)
                         .findFirst()
                         .orElse(0.0);
         List<InputPlace> uncertain =
-                Stream.concat(
-                                held.places().stream(),
-                                spreads.stream().map(Variations.Spread::place))
-                        .toList();
+                Stream.concat(held.places().stream(), spreads.stream().map(Spread::place)).toList();
         return Optional.of(
                 Unfavourable.solve(
-                        spreads.stream().map(Variations.Spread::range).toList(),
+                        Ranges.of(spreads),
                         (values, value) ->
                                 judge(build(new Held(uncertain, held.values()), values, value)),
                         above(held).above(emptiest)::solve));
