@@ -4,7 +4,7 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Nearest;
-import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.json.ComparisonJson;
 import brakewright.cli.text.CompareSheet;
 import brakewright.cli.text.CompareText;

@@ -1,7 +1,7 @@
 package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.Vehicles;
+import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.ProposeJson;
 import brakewright.cli.text.ProposeText;
 import brakewright.profile.Proposals;

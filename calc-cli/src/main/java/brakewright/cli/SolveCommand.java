@@ -74,30 +74,30 @@ final class SolveCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         BuildFile file = situation.applied(BuildArgument.read(build));
-        Question question = Question.of(file, key);
-        situation.refuse(question.places(), "--for");
-        return against == null ? answer(file, question) : frontier(file, question, against);
+        SolveProblem problem = new SolveProblem(file, SoughtKey.of(file, key));
+        situation.refuse(problem.key().places(), "--for");
+        return against == null ? answer(problem) : frontier(problem, against);
     }
 
-    private int answer(BuildFile file, Question question) {
-        Solution nominal = question.nominal(Question.Held.NOTHING);
-        Optional<Solution> unfavourable = question.unfavourable(Question.Held.NOTHING);
-        List<Finding> beside = question.beside(unfavourable.orElse(nominal).value());
+    private int answer(SolveProblem problem) {
+        Solution nominal = problem.nominal(SolveProblem.Held.NOTHING);
+        Optional<Solution> unfavourable = problem.unfavourable(SolveProblem.Held.NOTHING);
+        List<Finding> beside = problem.beside(unfavourable.orElse(nominal).value());
         output.write(
                 format == Format.JSON
                         ? SolveJson.of(
-                                file.title(),
-                                question.place().name(),
-                                question.place().input().unit(),
-                                held(file, question),
-                                question.asked(),
+                                problem.file().title(),
+                                problem.key().place().name(),
+                                problem.key().place().input().unit(),
+                                held(problem),
+                                problem.asked(),
                                 nominal,
                                 unfavourable,
                                 beside)
-                        : text(file, question)
+                        : text(problem)
                                 .text(
-                                        file.title(),
-                                        question.asked(),
+                                        problem.file().title(),
+                                        problem.asked(),
                                         nominal,
                                         unfavourable,
                                         beside),
@@ -107,37 +107,36 @@ final class SolveCommand implements Callable<Integer> {
                 : ExitStatus.FINE;
     }
 
-    private int frontier(BuildFile file, Question question, String text) {
-        Varied held = Varied.parse(file.variations(), text);
+    private int frontier(SolveProblem problem, String text) {
+        KeyRange held = KeyRange.parse(problem.file().variations(), text);
         if (held.count() > MOST_ROWS) {
             throw new Unusable("--against takes at most " + MOST_ROWS + " values");
         }
-        if (question.places().contains(held.place())) {
+        if (problem.key().places().contains(held.place())) {
             throw new Unusable("--against must name another key than --for");
         }
         situation.refuse(List.of(held.place()), "--against");
         List<SolveText.Row> rows = new ArrayList<>();
         for (int i = 0; i < held.count(); i++) {
             double value = held.at(i);
-            Question.Held there = new Question.Held(List.of(held.place()), new double[] {value});
-            rows.add(
-                    new SolveText.Row(
-                            value, question.nominal(there), question.unfavourable(there)));
+            SolveProblem.Held there =
+                    new SolveProblem.Held(List.of(held.place()), new double[] {value});
+            rows.add(new SolveText.Row(value, problem.nominal(there), problem.unfavourable(there)));
         }
-        InputPlace place = question.place();
+        InputPlace place = problem.key().place();
         output.write(
                 format == Format.JSON
                         ? SolveJson.frontier(
-                                file.title(),
+                                problem.file().title(),
                                 place.name(),
                                 place.input().unit(),
-                                held(file, question),
+                                held(problem),
                                 held.place().name(),
                                 held.place().input().unit(),
                                 rows)
-                        : text(file, question)
+                        : text(problem)
                                 .frontier(
-                                        file.title(),
+                                        problem.file().title(),
                                         held.place().input(),
                                         InputWords.name(held.place().name()),
                                         rows),
@@ -148,20 +147,20 @@ final class SolveCommand implements Callable<Integer> {
     }
 
     /** What was put in and stays; what is solved for does not. */
-    private static Changes held(BuildFile file, Question question) {
-        Changes held = file.changes();
-        for (InputPlace place : question.places()) {
+    private static Changes held(SolveProblem problem) {
+        Changes held = problem.file().changes();
+        for (InputPlace place : problem.key().places()) {
             held = held.without(place.input());
         }
         return held;
     }
 
-    private SolveText text(BuildFile file, Question question) {
+    private SolveText text(SolveProblem problem) {
         return new SolveText(
-                question.place().input(),
-                InputWords.name(question.place().name()),
-                question.isCount(),
-                held(file, question),
+                problem.key().place().input(),
+                InputWords.name(problem.key().place().name()),
+                problem.key().isCount(),
+                held(problem),
                 page.units,
                 output.ink(page));
     }

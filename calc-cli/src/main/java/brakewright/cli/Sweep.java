@@ -25,14 +25,14 @@ final class Sweep {
     private static final int BATCH = 256;
 
     private final BuildFile file;
-    private final List<Varied> varied;
+    private final List<KeyRange> varied;
     private final int count;
 
-    Sweep(BuildFile file, List<Varied> varied) {
+    Sweep(BuildFile file, List<KeyRange> varied) {
         this.file = file;
         this.varied = List.copyOf(varied);
         long all = 1;
-        for (Varied each : varied) {
+        for (KeyRange each : varied) {
             all = Math.min(Integer.MAX_VALUE, all * each.count());
         }
         this.count = (int) all;
@@ -94,7 +94,7 @@ final class Sweep {
 
     /** Settings alone are laid over the vehicle of the case before; other keys make a new one. */
     private void batch(Evaluation[] all, int from, int to) {
-        List<InputPlace> places = varied.stream().map(Varied::place).toList();
+        List<InputPlace> places = varied.stream().map(KeyRange::place).toList();
         boolean onlySettings = places.stream().allMatch(Sweep::isSetting);
         for (int index = from; index < to; index++) {
             double[] values = values(index);

@@ -70,8 +70,8 @@ final class SweepCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         BuildFile file = situation.applied(BuildArgument.read(build));
-        List<Varied> varied = Varied.parseAll("--vary", file.variations(), vary);
-        situation.refuse(varied.stream().map(Varied::place).toList(), "--vary");
+        List<KeyRange> varied = KeyRange.parseAll("--vary", file.variations(), vary);
+        situation.refuse(varied.stream().map(KeyRange::place).toList(), "--vary");
         if (threads < 1 || threads > 1024) {
             throw new Unusable("--threads must be from 1 to 1024, was " + threads);
         }

@@ -2,10 +2,10 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.Judged;
-import brakewright.cli.buildfile.Tolerated;
-import brakewright.cli.buildfile.Unmeasured;
-import brakewright.cli.buildfile.Vehicles;
+import brakewright.cli.doubt.Judged;
+import brakewright.cli.doubt.Tolerated;
+import brakewright.cli.doubt.Unmeasured;
+import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.WorksheetJson;
 import brakewright.cli.text.WorksheetText;
 import brakewright.profile.Entry;

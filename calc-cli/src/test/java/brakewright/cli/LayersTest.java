@@ -1,5 +1,8 @@
 package brakewright.cli;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -31,6 +34,7 @@ class LayersTest {
                             "brakewright.cli.words..",
                             "brakewright.cli.text..",
                             "brakewright.cli.json..",
+                            "brakewright.cli.doubt..",
                             "brakewright.cli.buildfile..")
                     .should()
                     .dependOnClassesThat()
@@ -44,6 +48,33 @@ class LayersTest {
                     .should()
                     .dependOnClassesThat()
                     .resideInAPackage("brakewright.cli");
+
+    /** It fills the records that describe a vehicle, and calculates nothing with them. */
+    @ArchTest
+    static final ArchRule A_BUILD_FILE_IS_READ_WITHOUT_ANY_MODEL =
+            classes()
+                    .that()
+                    .resideInAPackage("brakewright.cli.buildfile..")
+                    .should()
+                    .onlyDependOnClassesThat(
+                            resideOutsideOfPackage("brakewright..")
+                                    .or(
+                                            resideInAnyPackage(
+                                                    "brakewright.cli.buildfile..",
+                                                    "brakewright.spec..",
+                                                    "brakewright.tables..")));
+
+    @ArchTest
+    static final ArchRule DOUBTS_DO_NOT_KNOW_HOW_THEY_ARE_TOLD =
+            noClasses()
+                    .that()
+                    .resideInAPackage("brakewright.cli.doubt..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(
+                            "brakewright.cli.words..",
+                            "brakewright.cli.text..",
+                            "brakewright.cli.json..");
 
     @ArchTest
     static final ArchRule ONLY_THE_COMMANDS_END_THE_PROCESS =

@@ -98,7 +98,7 @@ public final class Limits {
     public PackLimit packRegen() {
         PackLimit found = packRegen;
         if (found == null) {
-            found = new BatteryConstraints(build, model).taking(charging());
+            found = new BatteryConstraints(build, model).taking(packRegenInEffect());
             packRegen = found;
         }
         return found;
@@ -112,7 +112,7 @@ public final class Limits {
     public TaperLimit lowVoltageTaper() {
         TaperLimit found = lowVoltageTaper;
         if (found == null) {
-            found = new TaperRule(build, model).low(discharging());
+            found = new TaperRule(build, model).low(packDischargeInEffect());
             lowVoltageTaper = found;
         }
         return found;
@@ -126,7 +126,7 @@ public final class Limits {
     public TaperLimit highVoltageTaper() {
         TaperLimit found = highVoltageTaper;
         if (found == null) {
-            found = new TaperRule(build, model).high(charging());
+            found = new TaperRule(build, model).high(packRegenInEffect());
             highVoltageTaper = found;
         }
         return found;
@@ -154,20 +154,33 @@ public final class Limits {
     public BrakingTime brakingTime() {
         BrakingTime found = brakingTime;
         if (found == null) {
-            found = BrakingTime.of(build, model, charging());
+            found = BrakingTime.of(build, model, packRegenInEffect());
             brakingTime = found;
         }
         return found;
     }
 
-    private double discharging() {
+    /**
+     * Returns the current out of the pack in effect: what is set or, where nothing is, its limit at
+     * whatever charge.
+     *
+     * @return of all controllers together [A]
+     */
+    public double packDischargeInEffect() {
         Settings settings = build.settings();
         return settings.packDischargeCurrent().isPresent()
                 ? build.controllers().count() * settings.packDischargeCurrent().getAsDouble()
                 : packDischarge().staticPart(build.battery().temperatureC()).value();
     }
 
-    private double charging() {
+    /**
+     * Returns the current into the pack in effect: what is set or, where nothing is, its limit at
+     * whatever charge. That part of the limit is the same however long braking lasts, so it is
+     * asked before it is known for which current the rest is made.
+     *
+     * @return of all controllers together [A]
+     */
+    public double packRegenInEffect() {
         Settings settings = build.settings();
         return settings.packRegenCurrent().isPresent()
                 ? build.controllers().count() * settings.packRegenCurrent().getAsDouble()

@@ -109,10 +109,11 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
     public static Comparison of(Profile first, Profile... others) {
         List<Profile> profiles = new ArrayList<>(List.of(first));
         profiles.addAll(List.of(others));
-        List<Gauge> gauges = profiles.stream().map(each -> new Gauge(each.build())).toList();
+        List<ProfileResults> results =
+                profiles.stream().map(each -> new ProfileResults(each.build())).toList();
         List<Row> rows = new ArrayList<>();
-        for (Measure measure : measures(first.build(), gauges.get(0).operation())) {
-            rows.add(new Row(measure, gauges.stream().map(gauge -> gauge.read(measure)).toList()));
+        for (Measure measure : measures(first.build(), results.get(0).operation())) {
+            rows.add(new Row(measure, results.stream().map(each -> each.read(measure)).toList()));
         }
         return new Comparison(profiles, rows);
     }

@@ -152,7 +152,7 @@ public record Tolerances(
         private final List<Uncertain> inputs;
         private final Variation variation;
         private final CornerSearch search;
-        private final Map<List<Double>, Gauge> gauges = new HashMap<>();
+        private final Map<List<Double>, ProfileResults> results = new HashMap<>();
 
         Work(List<Uncertain> inputs, Variation variation) {
             this.inputs = inputs;
@@ -165,7 +165,7 @@ public record Tolerances(
             Corner worst = corner(search.greatest(this::badness));
             return new Tolerances(
                     inputs,
-                    gauge(nominal).evaluation(),
+                    results(nominal).evaluation(),
                     worst,
                     corner(search.greatest(values -> -badness(values))),
                     spreads(nominal),
@@ -173,12 +173,12 @@ public record Tolerances(
         }
 
         private double badness(double[] values) {
-            return Tolerances.badness(gauge(values).evaluation());
+            return Tolerances.badness(results(values).evaluation());
         }
 
-        private Gauge gauge(double[] values) {
-            return gauges.computeIfAbsent(
-                    boxed(values), each -> new Gauge(variation.with(values.clone())));
+        private ProfileResults results(double[] values) {
+            return results.computeIfAbsent(
+                    boxed(values), each -> new ProfileResults(variation.with(values.clone())));
         }
 
         private static List<Double> boxed(double[] values) {
@@ -186,18 +186,18 @@ public record Tolerances(
         }
 
         private Corner corner(double[] values) {
-            Gauge gauge = gauge(values);
-            return new Corner(boxed(values), gauge.build(), gauge.evaluation());
+            ProfileResults there = results(values);
+            return new Corner(boxed(values), there.build(), there.evaluation());
         }
 
         private List<Spread> spreads(double[] nominal) {
-            Gauge own = gauge(nominal);
+            ProfileResults own = results(nominal);
             List<Spread> spreads = new ArrayList<>();
             for (Measure measure : Comparison.measures(own.build(), own.operation())) {
                 if (RESULTS.contains(measure.quantity())) {
                     boolean more = measure.quantity().sense() == Quantity.Sense.HIGHER;
                     ToDoubleFunction<double[]> value =
-                            values -> gauge(values).read(measure).value().orElse(Double.NaN);
+                            values -> results(values).read(measure).value().orElse(Double.NaN);
                     spreads.add(
                             new Spread(
                                     measure,
@@ -245,13 +245,13 @@ public record Tolerances(
         private Evaluation alone(int index, double value) {
             double[] values = search.nominal();
             values[index] = value;
-            return gauge(values).evaluation();
+            return results(values).evaluation();
         }
 
         private boolean decides(int index, Corner worst) {
             double[] values = worst.values().stream().mapToDouble(Double::doubleValue).toArray();
             values[index] = inputs.get(index).nominal();
-            Verdict.Outcome without = gauge(values).evaluation().outcome();
+            Verdict.Outcome without = results(values).evaluation().outcome();
             return without.compareTo(worst.evaluation().outcome()) < 0;
         }
     }

@@ -56,30 +56,24 @@ public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpee
      * Resolves the settings of a vehicle.
      *
      * @param build the vehicle
-     * @param limits its limits
+     * @param limits its own, with these settings
      * @return the settings in effect
      */
     public static Operation of(Build build, Limits limits) {
         Settings settings = build.settings();
         Powertrain powertrain = Powertrain.of(build);
-        int count = build.controllers().count();
-        double temperature = build.battery().temperatureC();
         ElectricBrake brake =
                 new ElectricBrake(
                         powertrain,
                         settings.motorBrakeCurrent().orElseGet(limits.motorBrake()::value),
-                        settings.packRegenCurrent().isPresent()
-                                ? count * settings.packRegenCurrent().getAsDouble()
-                                : limits.packRegen().staticPart(temperature).value(),
+                        limits.packRegenInEffect(),
                         settings.highVoltageTaper(),
                         build.controllers().brakeEndsBelow());
         ElectricDrive drive =
                 new ElectricDrive(
                         powertrain,
                         settings.motorDriveCurrent().orElseGet(limits.motorDrive()::value),
-                        settings.packDischargeCurrent().isPresent()
-                                ? count * settings.packDischargeCurrent().getAsDouble()
-                                : limits.packDischarge().staticPart(temperature).value(),
+                        limits.packDischargeInEffect(),
                         settings.lowVoltageTaper());
         return new Operation(brake, drive, build.highestSpeed());
     }

@@ -17,6 +17,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
+import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +50,25 @@ class LimitsProperties {
         assertThat(regen.valueAt(Math.max(one, other), temperature))
                 .isLessThanOrEqualTo(
                         regen.valueAt(Math.min(one, other), temperature) * (1.0 + 1e-9));
+    }
+
+    @Property
+    void whatIsInEffectIsWhatIsSetOrElseTheLimitAtWhateverCharge(
+            @ForAll Build any, @ForAll @DoubleRange(min = 0.0, max = 200.0) double set) {
+        Limits unset = Limits.of(any.withSettings(Settings.NONE));
+        double temperature = any.battery().temperatureC();
+        assertThat(unset.packRegenInEffect())
+                .isEqualTo(unset.packRegen().staticPart(temperature).value());
+        assertThat(unset.packDischargeInEffect())
+                .isEqualTo(unset.packDischarge().staticPart(temperature).value());
+        Limits both =
+                Limits.of(
+                        any.withSettings(
+                                Settings.NONE
+                                        .withPackRegenCurrent(set)
+                                        .withPackDischargeCurrent(set)));
+        assertThat(both.packRegenInEffect()).isEqualTo(any.controllers().count() * set);
+        assertThat(both.packDischargeInEffect()).isEqualTo(any.controllers().count() * set);
     }
 
     @Property

@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param proposals what to compare with, by name: changes of the settings and of the use
  * @param tableVersion the edition of the reference tables
  * @param variations makes the vehicle anew from other numbers
+ * @param spreads of its numbers that are not known exactly
  */
 public record BuildFile(
         String title,
@@ -33,7 +34,8 @@ public record BuildFile(
         Build build,
         Map<String, Changes> proposals,
         String tableVersion,
-        Variations variations) {
+        Variations variations,
+        Spreads spreads) {
 
     private static final int LARGEST_BYTES = 1 << 20;
 
@@ -81,7 +83,8 @@ public record BuildFile(
                 assembly.build(),
                 given.proposals(),
                 tables.version(),
-                new Variations(given, assembly.inputs(), tables));
+                new Variations(given, assembly.inputs(), tables),
+                new Spreads(given, assembly.inputs(), tables));
     }
 
     /**

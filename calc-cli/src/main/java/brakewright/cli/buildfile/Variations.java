@@ -1,10 +1,8 @@
 package brakewright.cli.buildfile;
 
-import brakewright.profile.Uncertain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
-import brakewright.tables.SourceKind;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -20,9 +18,6 @@ public final class Variations {
     private static final List<String> PREFIXES =
             List.of("", "settings.", "use.", "pack.", "vehicle.", "motor.", "controller.");
 
-    /** What is derived from other inputs is known no better than a working rule. */
-    private static final String OF_DERIVED = SourceKind.COMMON_PRACTICE.text();
-
     private final Given given;
     private final Resolver.Completed completed;
     private final ReferenceTables tables;
@@ -31,93 +26,6 @@ public final class Variations {
         this.given = given;
         this.completed = completed;
         this.tables = tables;
-    }
-
-    /**
-     * One number and the range in which it lies.
-     *
-     * @param place where it stands
-     * @param range the range
-     */
-    public record Spread(InputPlace place, Uncertain range) {}
-
-    /**
-     * Returns every number of the file that carries a tolerance.
-     *
-     * @return with its range, cut to what is physically possible
-     */
-    public List<Spread> uncertain() {
-        List<Spread> all = new ArrayList<>();
-        given.values().forEach((input, value) -> add(all, input, 0, value));
-        for (int i = 0; i < given.packs().size(); i++) {
-            int pack = given.hasOnePack() ? 0 : i + 1;
-            given.packs().get(i).values().forEach((input, value) -> add(all, input, pack, value));
-        }
-        return all;
-    }
-
-    private static void add(List<Spread> all, Input input, int pack, Value value) {
-        if (value instanceof Value.Number number) {
-            add(all, new InputPlace(input, pack, InputPlace.Part.WHOLE), number.quantity());
-        } else if (value instanceof Value.Pair pair) {
-            add(all, new InputPlace(input, pack, InputPlace.Part.FIRST), pair.one());
-            add(all, new InputPlace(input, pack, InputPlace.Part.SECOND), pair.two());
-        }
-    }
-
-    private static void add(List<Spread> all, InputPlace place, Quantity quantity) {
-        if (quantity.tolerance() > 0.0) {
-            Schema.Entry entry = Schema.of(place.input());
-            double low = Math.max(entry.low(), quantity.value() - quantity.tolerance());
-            double high = Math.min(entry.high(), quantity.value() + quantity.tolerance());
-            all.add(new Spread(place, new Uncertain(place.input(), quantity.value(), low, high)));
-        }
-    }
-
-    /**
-     * Returns every number that the file does not give and of which a usual spread is known.
-     *
-     * @return with that spread, cut to what is physically possible
-     */
-    List<Unmeasured.Doubtful> doubtful() {
-        List<Unmeasured.Doubtful> all = new ArrayList<>();
-        completed.whole().forEach((input, resolved) -> addDoubtful(all, input, 0, resolved));
-        for (int i = 0; i < completed.packs().size(); i++) {
-            int pack = given.hasOnePack() ? 0 : i + 1;
-            completed
-                    .packs()
-                    .get(i)
-                    .forEach((input, resolved) -> addDoubtful(all, input, pack, resolved));
-        }
-        return all;
-    }
-
-    private void addDoubtful(
-            List<Unmeasured.Doubtful> all, Input input, int pack, Resolved resolved) {
-        if (resolved.from() == Resolved.From.FILE
-                || !(resolved.value() instanceof Value.Number number)) {
-            return;
-        }
-        double value = number.quantity().value();
-        Schema.Entry entry = Schema.of(input);
-        String kind = resolved.kind().isEmpty() ? OF_DERIVED : resolved.kind();
-        tables.usualSpread(input.key(), kind)
-                .map(spread -> spread.value() * Math.abs(value))
-                .filter(either -> either > 0.0)
-                .map(
-                        either ->
-                                new Uncertain(
-                                        input,
-                                        value,
-                                        Math.max(entry.low(), value - either),
-                                        Math.min(entry.high(), value + either)))
-                .ifPresent(
-                        range ->
-                                all.add(
-                                        new Unmeasured.Doubtful(
-                                                new InputPlace(input, pack, InputPlace.Part.WHOLE),
-                                                range,
-                                                kind)));
     }
 
     /**

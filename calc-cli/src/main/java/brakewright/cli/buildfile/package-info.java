@@ -6,7 +6,9 @@
  * brakewright.cli.buildfile.Schema} reads the table of all keys, {@code keys.csv}; {@link
  * brakewright.cli.buildfile.UnitTable} lists every unit. What the file leaves out is filled from
  * the reference tables, and each value remembers whether it came from the file, from a table or was
- * assumed.
+ * assumed. {@link brakewright.cli.buildfile.Variations} makes the vehicle anew from other numbers,
+ * {@link brakewright.cli.buildfile.Spreads} says which numbers are not known exactly. What follows
+ * from either is calculated elsewhere.
  */
 @NullMarked
 package brakewright.cli.buildfile;

@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.Judged;
+import brakewright.cli.doubt.Judged;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Limit;

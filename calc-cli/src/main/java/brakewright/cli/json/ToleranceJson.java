@@ -1,6 +1,6 @@
 package brakewright.cli.json;
 
-import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Tolerances;
 import brakewright.review.Evaluation;

@@ -1,6 +1,6 @@
 package brakewright.cli.json;
 
-import brakewright.cli.buildfile.Unmeasured;
+import brakewright.cli.doubt.Unmeasured;
 import brakewright.profile.Doubts;
 import brakewright.review.Evaluation;
 

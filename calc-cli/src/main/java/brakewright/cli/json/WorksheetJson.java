@@ -1,12 +1,12 @@
 package brakewright.cli.json;
 
 import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.HeatSpreads;
-import brakewright.cli.buildfile.Judged;
 import brakewright.cli.buildfile.Resolved;
-import brakewright.cli.buildfile.Tolerated;
-import brakewright.cli.buildfile.Unmeasured;
 import brakewright.cli.buildfile.Value;
+import brakewright.cli.doubt.HeatSpreads;
+import brakewright.cli.doubt.Judged;
+import brakewright.cli.doubt.Tolerated;
+import brakewright.cli.doubt.Unmeasured;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.UnitSystem;

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.Judged;
+import brakewright.cli.doubt.Judged;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;

@@ -3,7 +3,7 @@ package brakewright.cli.text;
 import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Changes;
-import brakewright.cli.buildfile.Judged;
+import brakewright.cli.doubt.Judged;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.EnteredWords;

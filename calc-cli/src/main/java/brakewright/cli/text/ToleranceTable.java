@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.Tolerated;
+import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.words.InputWords;
 import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.Numbers;

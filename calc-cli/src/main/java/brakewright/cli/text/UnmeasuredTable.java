@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.Unmeasured;
+import brakewright.cli.doubt.Unmeasured;
 import brakewright.cli.words.InputWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.MeasureWords;

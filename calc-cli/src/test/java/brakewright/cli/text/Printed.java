@@ -2,8 +2,8 @@ package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.Judged;
-import brakewright.cli.buildfile.Vehicles;
+import brakewright.cli.doubt.Judged;
+import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Recommendation;
 import brakewright.profile.Situation;

@@ -1,5 +1,8 @@
-package brakewright.cli.buildfile;
+package brakewright.cli.doubt;
 
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.InputPlace;
 import brakewright.profile.Distribution;
 import brakewright.profile.Tolerances;
 import brakewright.profile.Variation;

@@ -1,5 +1,9 @@
-package brakewright.cli.buildfile;
+package brakewright.cli.doubt;
 
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.InputPlace;
+import brakewright.cli.buildfile.UsualSpread;
 import brakewright.profile.Doubts;
 import brakewright.profile.Uncertain;
 import brakewright.spec.Build;
@@ -33,7 +37,12 @@ public record Unmeasured(List<Doubtful> values, Doubts doubts) {
      * @param range its usual spread
      * @param kind how well it is known
      */
-    public record Doubtful(InputPlace place, Uncertain range, String kind) {}
+    public record Doubtful(InputPlace place, Uncertain range, String kind) {
+
+        private static Doubtful of(UsualSpread usual) {
+            return new Doubtful(usual.spread().place(), Ranges.of(usual.spread()), usual.kind());
+        }
+    }
 
     /**
      * Weighs them.
@@ -51,7 +60,8 @@ public record Unmeasured(List<Doubtful> values, Doubts doubts) {
                         .mapToDouble(Double::doubleValue)
                         .toArray();
         List<Doubtful> values =
-                file.variations().doubtful().stream()
+                file.spreads().usual().stream()
+                        .map(Doubtful::of)
                         .filter(each -> isPossible(file, fixed, worst, each))
                         .toList();
         if (values.isEmpty()) {

@@ -1,5 +1,10 @@
-package brakewright.cli.buildfile;
+package brakewright.cli.doubt;
 
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.InputPlace;
+import brakewright.cli.buildfile.Resolved;
+import brakewright.cli.buildfile.Spread;
 import brakewright.profile.Situation;
 import brakewright.profile.Uncertain;
 import brakewright.profile.Variation;
@@ -76,9 +81,9 @@ public final class Vehicles {
 
     private Vehicles(BuildFile file) {
         this.file = file;
-        List<Variations.Spread> spreads = file.variations().uncertain();
-        this.places = spreads.stream().map(Variations.Spread::place).toList();
-        this.ranges = spreads.stream().map(Variations.Spread::range).toList();
+        List<Spread> spreads = file.spreads().stated();
+        this.places = spreads.stream().map(Spread::place).toList();
+        this.ranges = Ranges.of(spreads);
         this.capIsFollowed =
                 file.find(Input.USE_SPEED_MAX, 0)
                         .map(Resolved::from)

@@ -1,9 +1,13 @@
-package brakewright.cli.buildfile;
+package brakewright.cli.doubt;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.InputPlace;
+import brakewright.cli.buildfile.Problem;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.tables.ReferenceTables;

@@ -1,5 +1,8 @@
-package brakewright.cli.buildfile;
+package brakewright.cli.doubt;
 
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.Spread;
+import brakewright.cli.buildfile.UsualSpread;
 import brakewright.ride.DoubtedHeat;
 import brakewright.spec.Input;
 
@@ -22,14 +25,15 @@ public final class HeatSpreads {
     }
 
     private static double spread(BuildFile file, Input input) {
-        return file.variations().doubtful().stream()
+        return file.spreads().usual().stream()
+                .map(UsualSpread::spread)
                 .filter(each -> each.place().input() == input)
-                .mapToDouble(
-                        each ->
-                                (each.range().high() - each.range().low())
-                                        / 2.0
-                                        / each.range().nominal())
+                .mapToDouble(HeatSpreads::share)
                 .max()
                 .orElse(0.0);
+    }
+
+    private static double share(Spread spread) {
+        return (spread.high() - spread.low()) / 2.0 / spread.nominal();
     }
 }

@@ -23,8 +23,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
-/** Reads the measures of one profile; what several need is worked out once. */
-final class Gauge {
+/** What one profile comes to, measure by measure; what several need is worked out once. */
+final class ProfileResults {
 
     /** The speeds of a comparison are told to whole km/h [m/s]. */
     private static final double ROUNDING = 0.51 / 3.6;
@@ -38,7 +38,7 @@ final class Gauge {
     private @Nullable DriveSheet drive;
     private @Nullable Evaluation evaluation;
 
-    Gauge(Build build) {
+    ProfileResults(Build build) {
         this.build = build;
         this.limits = Limits.of(build);
         this.operation = Operation.of(build, limits);

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.cli.doubt;
 
 import brakewright.limit.Limits;
 import brakewright.profile.SingleLimits;

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  * @param high its last value
  * @param count how many values, at least two
  */
-record Varied(InputPlace place, double low, double high, int count) {
+record KeyRange(InputPlace place, double low, double high, int count) {
 
     private static final Pattern SHAPE = Pattern.compile("([^=]+)=(.+?)\\.\\.(.+)/([0-9]+)");
     private static final String EXAMPLE = "motor_brake_current=20A..60A/41";
@@ -27,26 +27,26 @@ record Varied(InputPlace place, double low, double high, int count) {
     private static final int DIGITS = 9;
 
     /** Understands the {@code KEY=LOW..HIGH/N} of {@code --against}. */
-    static Varied parse(Variations variations, String text) {
+    static KeyRange parse(Variations variations, String text) {
         return parseAll("--against", variations, List.of(text)).get(0);
     }
 
     /** Understands all that an option names, or says everything that is wrong with them. */
-    static List<Varied> parseAll(String option, Variations variations, List<String> texts) {
+    static List<KeyRange> parseAll(String option, Variations variations, List<String> texts) {
         List<Problem> problems = new ArrayList<>();
-        List<Varied> all = new ArrayList<>();
+        List<KeyRange> all = new ArrayList<>();
         for (String text : texts) {
             read(variations, text.strip(), problems)
                     .ifPresent(
-                            varied -> {
-                                if (all.stream().anyMatch(varied::isOfSameKey)) {
+                            range -> {
+                                if (all.stream().anyMatch(range::isOfSameKey)) {
                                     problems.add(
                                             problem(
-                                                    varied.place().name(),
+                                                    range.place().name(),
                                                     "this key is named twice",
                                                     "each key once, for example " + EXAMPLE));
                                 }
-                                all.add(varied);
+                                all.add(range);
                             });
         }
         if (!problems.isEmpty()) {
@@ -55,7 +55,7 @@ record Varied(InputPlace place, double low, double high, int count) {
         return all;
     }
 
-    private boolean isOfSameKey(Varied other) {
+    private boolean isOfSameKey(KeyRange other) {
         return place.equals(other.place);
     }
 
@@ -63,7 +63,7 @@ record Varied(InputPlace place, double low, double high, int count) {
         return new Problem(0, key, wrong, expected);
     }
 
-    private static Optional<Varied> read(
+    private static Optional<KeyRange> read(
             Variations variations, String text, List<Problem> problems) {
         Matcher shape = SHAPE.matcher(text);
         if (!shape.matches()) {
@@ -99,9 +99,9 @@ record Varied(InputPlace place, double low, double high, int count) {
         if (problems.size() > before) {
             return Optional.empty();
         }
-        Varied varied = new Varied(place.get(), low, high, count);
-        varied.findRepeats(key, problems);
-        return problems.size() > before ? Optional.empty() : Optional.of(varied);
+        KeyRange range = new KeyRange(place.get(), low, high, count);
+        range.findRepeats(key, problems);
+        return problems.size() > before ? Optional.empty() : Optional.of(range);
     }
 
     private void findRepeats(String key, List<Problem> problems) {
