@@ -85,6 +85,7 @@ class JoinedLimitsProperties {
             Constraint binding = limit.at(charge, temperature).binding();
             if (binding.pack() == 0
                     || binding.limit() == 0.0
+                    || binding.id() == ConstraintId.CELL_CHARGE_RATING_AT_CHARGE
                     || !(bindingOf(limit, binding) instanceof VoltageConstraint)) {
                 continue;
             }
