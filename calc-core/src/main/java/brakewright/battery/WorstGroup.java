@@ -90,18 +90,13 @@ public final class WorstGroup {
 
     /**
      * Returns the voltage of the mean cell of the pack, at rest, where the cells of this group have
-     * another. The mean of a pack is never above its fullest group nor below its emptiest one, not
-     * even where a curve does not lead to the voltage.
+     * another.
      *
      * @param cellVoltage of the group [V]
      * @return of the mean [V]
      */
     public double meanVoltageWhere(double cellVoltage) {
-        if (isMean()) {
-            return cellVoltage;
-        }
-        double mean = voltage.extended(packChargeWhere(chargeWhere(cellVoltage)));
-        return end == End.FULLEST ? Math.min(cellVoltage, mean) : Math.max(cellVoltage, mean);
+        return isMean() ? cellVoltage : voltage.extended(packChargeWhere(chargeWhere(cellVoltage)));
     }
 
     /**
