@@ -4,7 +4,6 @@ import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
 import brakewright.limit.Term;
-import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.spec.Axles;
@@ -29,16 +28,6 @@ final class WorkingGround {
         this.steps = steps;
         this.axles = build.vehicle().axles();
         this.transfer = new LoadTransfer(axles);
-    }
-
-    /** The greatest thrust that wheels, vehicle and rider bear on level road [N]. */
-    static double force(Build build) {
-        LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
-        return build.mass()
-                * Gravity.STANDARD
-                * Math.min(
-                        transfer.drivingGrip(build.vehicle().grip()),
-                        Math.min(transfer.drivingTip(), RiderBalance.tip(build.rider())));
     }
 
     /** What bounds an acceleration, each as a multiple of g; what never binds is left out. */
