@@ -90,13 +90,18 @@ public final class WorstGroup {
 
     /**
      * Returns the voltage of the mean cell of the pack, at rest, where the cells of this group have
-     * another.
+     * another. The mean of a pack is never above its fullest group nor below its emptiest one, not
+     * even where a curve does not lead to the voltage.
      *
      * @param cellVoltage of the group [V]
      * @return of the mean [V]
      */
     public double meanVoltageWhere(double cellVoltage) {
-        return isMean() ? cellVoltage : voltage.extended(packChargeWhere(chargeWhere(cellVoltage)));
+        if (isMean()) {
+            return cellVoltage;
+        }
+        double mean = voltage.extended(packChargeWhere(chargeWhere(cellVoltage)));
+        return end == End.FULLEST ? Math.min(cellVoltage, mean) : Math.max(cellVoltage, mean);
     }
 
     /**

@@ -16,6 +16,7 @@ import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
+import brakewright.spec.Curve;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
@@ -69,6 +70,21 @@ class LimitsProperties {
                                         .withPackDischargeCurrent(set)));
         assertThat(both.packRegenInEffect()).isEqualTo(any.controllers().count() * set);
         assertThat(both.packDischargeInEffect()).isEqualTo(any.controllers().count() * set);
+    }
+
+    /** Cells that rest at one voltage at every charge, just below what must not be passed. */
+    @Example
+    void groupsThatDifferNeverEndATaperLowerWhereNoChargeHasTheVoltage() {
+        Build board = Builds.trailBoard();
+        double bound =
+                Builds.pack(board).protection().cellUndervoltageTrip().orElseThrow()
+                        + board.margins().overvoltage();
+        Build level =
+                Builds.withCells(
+                        board, cell -> Builds.withVoltage(cell, Curve.constant(bound - 1e-3)));
+        Build spread = spread(level, new GroupSpread(0.0, 1e-6, 0.0));
+        assertThat(Limits.of(spread).lowVoltageTaper().binding().limit())
+                .isGreaterThanOrEqualTo(Limits.of(level).lowVoltageTaper().binding().limit());
     }
 
     @Property
