@@ -20,7 +20,7 @@ final class BuildUp {
     private static final int SPEED = Tally.SIZE;
     private static final int SIZE = Tally.SIZE + 1;
     private static final int DEEPEST = 12;
-    private static final int STANDSTILL_HALVINGS = 60;
+    private static final int ARRIVAL_HALVINGS = 60;
 
     /** How often what is returned is looked at in a step. */
     private static final int PLACES = 8;
@@ -38,7 +38,8 @@ final class BuildUp {
     }
 
     /**
-     * Adds to the tally what happens while the brakes build up.
+     * Adds to the tally what happens while the brakes build up. Where the electric brake ends, the
+     * force jumps, so the steps end there, too.
      *
      * @param from the time since the brakes began to act [s]
      * @param to likewise, at most the duration [s]
@@ -48,30 +49,41 @@ final class BuildUp {
         double[] state = new double[SIZE];
         System.arraycopy(tally, 0, state, 0, Tally.SIZE);
         state[SPEED] = speed;
-        state = advance(state, from, to - from, 0);
+        double ends = braking.endsBelow();
+        if (ends > 0.0 && speed >= ends) {
+            state = advance(state, from, to - from, ends, 0);
+            double passed = state[Tally.TIME] - tally[Tally.TIME];
+            if (state[SPEED] <= ends && passed < to - from) {
+                state[SPEED] = Math.nextDown(ends);
+                state = advance(state, from + passed, to - from - passed, 0.0, 0);
+            }
+        } else {
+            state = advance(state, from, to - from, 0.0, 0);
+        }
         System.arraycopy(state, 0, tally, 0, Tally.SIZE);
         return Math.max(0.0, state[SPEED]);
     }
 
-    private double[] advance(double[] state, double from, double length, int depth) {
-        double[] whole = step(state, from, length);
-        double[] half = step(state, from, length / 2.0);
-        double[] halves = step(half, from + length / 2.0, length / 2.0);
-        boolean stands = halves[SPEED] <= 0.0;
-        if (stands && depth >= DEEPEST) {
-            return standstill(state, from, length);
+    /** Goes on for some time, at most until the speed has fallen to the lowest. */
+    private double[] advance(double[] state, double from, double length, double lowest, int depth) {
+        double[] whole = step(state, from, length, lowest);
+        double[] half = step(state, from, length / 2.0, lowest);
+        double[] halves = step(half, from + length / 2.0, length / 2.0, lowest);
+        boolean arrives = halves[SPEED] <= lowest;
+        if (arrives && depth >= DEEPEST) {
+            return arrival(state, from, length, lowest);
         }
-        if (!stands && (depth >= DEEPEST || agree(whole, halves))) {
+        if (!arrives && (depth >= DEEPEST || agree(whole, halves))) {
             for (int i = 0; i < SIZE; i++) {
                 halves[i] += (halves[i] - whole[i]) / 15.0;
             }
             remember(state, half, halves, from, length);
             return halves;
         }
-        double[] middle = advance(state, from, length / 2.0, depth + 1);
-        return middle[SPEED] <= 0.0
+        double[] middle = advance(state, from, length / 2.0, lowest, depth + 1);
+        return middle[SPEED] <= lowest
                 ? middle
-                : advance(middle, from + length / 2.0, length / 2.0, depth + 1);
+                : advance(middle, from + length / 2.0, length / 2.0, lowest, depth + 1);
     }
 
     /**
@@ -97,7 +109,7 @@ final class BuildUp {
 
     /** How fast the charge state rises, which is remembered. */
     private double met(double[] state, double time) {
-        double rate = slope(state, time)[Tally.CHARGE];
+        double rate = slope(state, time, 0.0)[Tally.CHARGE];
         peak.meet(rate, state[Tally.CHARGE]);
         return rate;
     }
@@ -124,28 +136,28 @@ final class BuildUp {
         return true;
     }
 
-    /** Shortens the step until the vehicle just stands at its end. */
-    private double[] standstill(double[] state, double from, double length) {
-        double moving = 0.0;
-        double standing = length;
-        for (int i = 0; i < STANDSTILL_HALVINGS; i++) {
-            double middle = 0.5 * (moving + standing);
-            if (step(state, from, middle)[SPEED] > 0.0) {
-                moving = middle;
+    /** Shortens the step until the vehicle just has the lowest speed at its end. */
+    private double[] arrival(double[] state, double from, double length, double lowest) {
+        double before = 0.0;
+        double after = length;
+        for (int i = 0; i < ARRIVAL_HALVINGS; i++) {
+            double middle = 0.5 * (before + after);
+            if (step(state, from, middle, lowest)[SPEED] > lowest) {
+                before = middle;
             } else {
-                standing = middle;
+                after = middle;
             }
         }
-        double[] end = step(state, from, moving);
-        end[SPEED] = 0.0;
+        double[] end = step(state, from, before, lowest);
+        end[SPEED] = lowest;
         return end;
     }
 
-    private double[] step(double[] state, double time, double length) {
-        double[] first = slope(state, time);
-        double[] second = slope(moved(state, first, length / 2.0), time + length / 2.0);
-        double[] third = slope(moved(state, second, length / 2.0), time + length / 2.0);
-        double[] fourth = slope(moved(state, third, length), time + length);
+    private double[] step(double[] state, double time, double length, double lowest) {
+        double[] first = slope(state, time, lowest);
+        double[] second = slope(moved(state, first, length / 2.0), time + length / 2.0, lowest);
+        double[] third = slope(moved(state, second, length / 2.0), time + length / 2.0, lowest);
+        double[] fourth = slope(moved(state, third, length), time + length, lowest);
         double[] end = new double[SIZE];
         for (int i = 0; i < SIZE; i++) {
             end[i] =
@@ -165,12 +177,13 @@ final class BuildUp {
         return moved;
     }
 
-    private double[] slope(double[] state, double time) {
+    /** What changes how fast; a trial step below the lowest speed still brakes as at that. */
+    private double[] slope(double[] state, double time, double lowest) {
         double[] slope = new double[SIZE];
         double force =
                 Tally.rates(
                         braking,
-                        Math.max(0.0, state[SPEED]),
+                        Math.max(lowest, state[SPEED]),
                         state[Tally.CHARGE],
                         time / duration,
                         slope);

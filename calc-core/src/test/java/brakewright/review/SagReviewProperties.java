@@ -50,14 +50,15 @@ class SagReviewProperties {
     void warnsExactlyWhereAHardPullMeetsTheTrip(@ForAll Build build) {
         Limits limits = Limits.of(build);
         Operation operation = Operation.of(build, limits);
+        Operation trusted = operation.trusted(limits);
         double own = build.battery().temperatureC();
         double coldest = Math.min(own, build.use().climate().coldestPackC());
-        Deepest worst = deepest(build, operation, own).and(deepest(build, operation, coldest));
+        Deepest worst = deepest(build, trusted, own).and(deepest(build, trusted, coldest));
         Assume.that(Math.abs(worst.beyond()) > worst.change());
         double emptiest =
                 new BatteryModel(build.battery()).openCircuitVoltage(build.use().chargeTo());
         // Where the taper leaves nothing near the end, a trip may hide between the points searched.
-        Assume.that(build.settings().lowVoltageTaper().map(Taper::ends).orElse(0.0) < emptiest);
+        Assume.that(trusted.drive().taper().map(Taper::ends).orElse(0.0) < emptiest);
         List<Finding> findings =
                 Review.of(build, limits, operation).findings().stream()
                         .filter(each -> each.topic() == Topic.PROTECTION_BEFORE_TAPER)
@@ -68,7 +69,7 @@ class SagReviewProperties {
             assertThat(finding.signal()).isEqualTo(Signal.DANGER);
             assertThat(finding.temperatureC().getAsDouble()).isIn(own, coldest);
             double at = finding.temperatureC().getAsDouble();
-            Deepest there = deepest(build, operation, at);
+            Deepest there = deepest(build, trusted, at);
             assertThat(there.beyond()).isGreaterThan(-there.change());
         }
     }

@@ -34,6 +34,21 @@ class TaperTrustTest {
                 .containsExactly(Signal.WARNING);
     }
 
+    /**
+     * Both end far above the trip; the narrow one surges, and so may let through all that is set.
+     */
+    @Test
+    void aTaperTooNarrowToBeStableHidesNoTripInAHardPull() {
+        Taper narrow = new Taper(37.05, 37.0);
+        Taper wide = new Taper(49.0, 37.0);
+        assertThat(Limits.of(pulling(wide)).lowVoltageTaper().isWideEnough(wide)).isTrue();
+        assertThat(Limits.of(pulling(narrow)).lowVoltageTaper().isWideEnough(narrow)).isFalse();
+        assertThat(findings(pulling(wide), Topic.PROTECTION_BEFORE_TAPER)).isEmpty();
+        assertThat(findings(pulling(narrow), Topic.PROTECTION_BEFORE_TAPER))
+                .extracting(Finding::signal)
+                .containsExactly(Signal.DANGER);
+    }
+
     @Test
     void aTaperThatEndsBelowTheFullPackTakesTheOnlyBrakeAway() {
         Build board = board(new Taper(FULL - 3.0, FULL - 0.5));
@@ -68,6 +83,19 @@ class TaperTrustTest {
 
     private static Build board(Taper high) {
         return Builds.trailBoard().withSettings(settings(high));
+    }
+
+    private static Build pulling(Taper low) {
+        return Builds.trailBoard()
+                .withSettings(
+                        new Settings(
+                                OptionalDouble.of(60.0),
+                                OptionalDouble.of(20.0),
+                                OptionalDouble.of(40.0),
+                                OptionalDouble.of(1.9),
+                                Optional.of(low),
+                                Optional.empty(),
+                                OptionalDouble.empty()));
     }
 
     private static Settings settings(Taper high) {

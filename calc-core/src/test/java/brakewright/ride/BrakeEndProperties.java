@@ -15,6 +15,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Controllers;
 import java.util.Optional;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -82,6 +83,26 @@ class BrakeEndProperties {
         if (before instanceof StopOutcome.Unstoppable) {
             assertThat(after).isInstanceOf(StopOutcome.Unstoppable.class);
         }
+    }
+
+    /**
+     * The force jumps there, also while the brakes build up: a little faster is a little longer.
+     */
+    @Example
+    void aStopGrowsEvenlyWithTheSpeedWhereTheBrakeEndsWhileItBuildsUp() {
+        Build build = endingAt(Builds.trailBoard(), 2.9);
+        double step = 1e-5;
+        double last = Double.NaN;
+        double first = Double.NaN;
+        for (int i = 0; i <= 100; i++) {
+            StopOutcome outcome = stop(build, strong(build), 3.0 + i * step, 0.5);
+            double distance = ((StopOutcome.Stopped) outcome).distance();
+            double growth = distance - last;
+            first = i == 1 ? growth : first;
+            assertThat(i < 2 || Math.abs(growth - first) < 0.01 * first).as("step %d", i).isTrue();
+            last = distance;
+        }
+        assertThat(first).isPositive();
     }
 
     /** A descent that is steeper than road and drag is held at no speed below it. */
