@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * <p>{@code t = ∫ m·(1 + j)/(F(v) − R(v)) dv}, by adaptive Gauss-Legendre quadrature over speed
  * from corner to corner of the thrust: a panel is integrated once whole and once in two halves, and
- * halved further where time or distance differ. The charge state is that of the beginning
+ * halved further where time, distance or energy differ. The charge state is that of the beginning
  * throughout, as a pull takes a small part of it.
  *
  * <p>Source: Newton's second law.
@@ -58,7 +58,9 @@ public final class PullAway {
         }
 
         private boolean agrees(Reached other) {
-            return near(time, other.time) && near(distance, other.distance);
+            return near(time, other.time)
+                    && near(distance, other.distance)
+                    && near(spent.sum(), other.spent.sum());
         }
 
         private static boolean near(double one, double other) {

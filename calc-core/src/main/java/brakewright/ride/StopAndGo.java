@@ -40,11 +40,9 @@ public record StopAndGo(
         double returnedShare) {
 
     /** Assumption: our own choice; the full pack takes back least, so pieces are narrow there. */
-    private static final double[] PIECES = {
-        1.0, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0.0
-    };
+    static final double[] PIECES = {1.0, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0.0};
 
-    private static final GaussRule RULE = GaussRule.of(2);
+    static final GaussRule RULE = GaussRule.of(2);
     private static final double SPEED_ACCURACY = 1e-6;
     private static final double SLOWEST = 0.3;
 

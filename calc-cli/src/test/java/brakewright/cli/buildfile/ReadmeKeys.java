@@ -88,22 +88,22 @@ final class ReadmeKeys {
             String what) {
         int dot = key.lastIndexOf('.');
         String begin = dot < 0 ? "**Top**" : "**`[" + key.substring(0, dot) + "]`**";
-        String heading =
-                rows.keySet().stream()
-                        .filter(each -> each.startsWith(begin))
+        List<String> list =
+                rows.entrySet().stream()
+                        .filter(each -> each.getKey().startsWith(begin))
                         .findFirst()
-                        .orElseThrow(() -> new AssertionError("no heading for " + key));
-        rows.get(heading)
-                .add(
-                        "| `"
-                                + key.substring(dot + 1)
-                                + "` | `"
-                                + example
-                                + "` | "
-                                + without
-                                + " | "
-                                + what
-                                + " |\n");
+                        .orElseThrow(() -> new AssertionError("no heading for " + key))
+                        .getValue();
+        list.add(
+                "| `"
+                        + key.substring(dot + 1)
+                        + "` | `"
+                        + example
+                        + "` | "
+                        + without
+                        + " | "
+                        + what
+                        + " |\n");
     }
 
     static String example(Schema.Entry entry) {
