@@ -201,7 +201,9 @@ public final class WindingHeat {
 
     /**
      * The response to one constant current: {@code z(t) = e^(At)·z0 + ∫e^(Aτ)dτ·h}, written with
-     * the projections on the two eigenvectors.
+     * the projections on the two eigenvectors. The eigenvalue nearer to zero is the determinant
+     * over the other, and of the distances of a from both the smaller is bc over the larger:
+     * differences of nearly equal numbers would tell little of a very light winding.
      */
     private final class Response {
 
@@ -236,17 +238,27 @@ public final class WindingHeat {
                     lossResistanceAt20C * Copper.resistanceFactor(airC) * square / windingCapacity;
             double caseDrive = caseLoss / caseCapacity;
 
+            double determinant =
+                    (between * outward - lossPerKelvin * (between + outward))
+                            / (windingCapacity * caseCapacity);
             double mean = (a + d) / 2.0;
-            double half = Math.sqrt((a - d) * (a - d) / 4.0 + b * c);
-            slow = mean + half;
-            fast = mean - half;
-            double split = slow - fast;
-            slowAmplitudeStart = ((a - fast) * windingStartK + b * caseStartK) / split;
-            fastAmplitudeStart = -((a - slow) * windingStartK + b * caseStartK) / split;
-            slowAmplitudeDrive = ((a - fast) * windingDrive + b * caseDrive) / split;
-            fastAmplitudeDrive = -((a - slow) * windingDrive + b * caseDrive) / split;
-            caseFromSlow = (slow - a) / b;
-            caseFromFast = (fast - a) / b;
+            double apart = (a - d) / 2.0;
+            double half = Math.sqrt(apart * apart + b * c);
+            double farther = mean + Math.copySign(half, mean);
+            double nearer = determinant / farther;
+            slow = Math.max(farther, nearer);
+            fast = Math.min(farther, nearer);
+            double more = Math.abs(apart) + half;
+            double less = b * c / more;
+            double aboveFast = apart >= 0.0 ? more : less;
+            double belowSlow = apart >= 0.0 ? less : more;
+            double split = 2.0 * half;
+            slowAmplitudeStart = (aboveFast * windingStartK + b * caseStartK) / split;
+            fastAmplitudeStart = (belowSlow * windingStartK - b * caseStartK) / split;
+            slowAmplitudeDrive = (aboveFast * windingDrive + b * caseDrive) / split;
+            fastAmplitudeDrive = (belowSlow * windingDrive - b * caseDrive) / split;
+            caseFromSlow = belowSlow / b;
+            caseFromFast = -aboveFast / b;
         }
 
         Temperatures at(double time) {

@@ -58,6 +58,23 @@ class WindingHeatProperties {
                 INTEGRATED);
     }
 
+    /** A winding that holds next to nothing leaves a case that cools alone, by 1/e in its time. */
+    @Property
+    void aVeryLightWindingLosesNoDigits(
+            @ForAll MotorHeat heat,
+            @ForAll @Scale(6) @DoubleRange(min = 40.0, max = 120.0) double caseC) {
+        MotorHeat light =
+                new MotorHeat(
+                        heat.windingToCase(), heat.caseToAir(), 1e-12, heat.caseHeatCapacity());
+        WindingHeat model = new WindingHeat(light, RESISTANCE, LIMIT_C, AIR_C, 0.0);
+        Temperatures start = new Temperatures(caseC, caseC);
+        double time = heat.caseHeatCapacity() * heat.caseToAir();
+        Temperatures end = model.after(start, 0.0, time);
+        double expected = AIR_C + (caseC - AIR_C) / Math.E;
+        assertThat(end.caseC()).isCloseTo(expected, within(1e-9 * caseC));
+        assertThat(end.windingC()).isCloseTo(expected, within(1e-9 * caseC));
+    }
+
     @Property
     void twoTimesAreAsGoodAsTheirSum(
             @ForAll MotorHeat heat,
