@@ -31,6 +31,12 @@ def line_beyond(points, x):
     return known[1] + (y1 - y0) / (x1 - x0) * (x - known[0])
 
 
+def arrhenius_through(points, celsius):
+    """Reads a factor over temperature: ln f is straight over 1/T, and goes on beyond the ends."""
+    points = [(1 / (t + 273.15), math.log(f)) for t, f in reversed(points)]
+    return math.exp(line_beyond(points, 1 / (celsius + 273.15)))
+
+
 def root(function, low, high):
     """Narrows down to the last bits; function(low) and function(high) differ in sign.
 

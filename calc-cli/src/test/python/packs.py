@@ -4,7 +4,7 @@ import math
 from bisect import bisect_right
 from functools import lru_cache
 
-from formulas import NOTHING, PULSE, line_beyond, line_through
+from formulas import NOTHING, PULSE, arrhenius_through, line_beyond, line_through
 
 
 class Pack:
@@ -54,7 +54,7 @@ class Pack:
         if "cell.resistance_by_charge" in self:
             result *= line_through(self["cell.resistance_by_charge"], charge)
         if "cell.resistance_by_temperature" in self:
-            result *= line_through(self["cell.resistance_by_temperature"], temperature)
+            result *= arrhenius_through(self["cell.resistance_by_temperature"], temperature)
         if seconds > PULSE:
             passed = 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
             result *= 1 + self.get("cell.sustained_rise", 0.0) * passed
@@ -104,8 +104,12 @@ class Pack:
     def first_instant(self):
         """Least resistance: warm cells, the mildest charge, 0.6 of the pulse, no joints."""
         each = self["cell.resistance"]
-        for key in ("cell.resistance_by_charge", "cell.resistance_by_temperature"):
-            each *= min((factor for _, factor in self.get(key, [])), default=1.0)
+        each *= min((factor for _, factor in self.get("cell.resistance_by_charge", [])), default=1)
+        points = self.get("cell.resistance_by_temperature", [])
+        if points:
+            low, high = self["cell.discharge_temperature"]
+            asked = [low, high] + [t for t, _ in points if low < t < high]
+            each *= min(arrhenius_through(points, t) for t in asked)
         return 0.6 * self.series / self.parallel * each
 
     def open_circuit(self, charge):

@@ -148,8 +148,8 @@ public final class PackModel {
 
     /**
      * Returns the least resistance that the first instant of a current may meet: the ohmic share of
-     * the pulse resistance, cells warm and at the charge state where it is least, and nothing for
-     * joints and leads.
+     * the pulse resistance, cells as warm as they may be and at the charge state where it is least,
+     * and nothing for joints and leads.
      *
      * <p>{@code S/P·r·min f_s·min f_T·k} with the ohmic share k = {@value #OHMIC_SHARE}.
      *
@@ -163,8 +163,19 @@ public final class PackModel {
                 / (double) pack.parallel()
                 * cell.resistance()
                 * cell.resistanceByCharge().least()
-                * cell.resistanceByTemperature().least()
+                * leastFactorByTemperature()
                 * OHMIC_SHARE;
+    }
+
+    /**
+     * Returns the least factor that a temperature gives the resistance, where the cells may be
+     * discharged.
+     *
+     * @return min f_T [1]
+     */
+    public double leastFactorByTemperature() {
+        return cell.resistanceByTemperature()
+                .least(cell.discharging().lowestC(), cell.discharging().highestC());
     }
 
     /**

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * @param resistance for a pulse of about 10 s at mid charge and 25 °C [Ω], positive
  * @param openCircuitVoltage over charge state [V]; never falling
  * @param resistanceByCharge factor of {@code resistance} over charge state [1]; positive
- * @param resistanceByTemperature factor of {@code resistance} over temperature in °C [1]; positive
+ * @param resistanceByTemperature factor of {@code resistance} over temperature [1]
  * @param relaxation how its resistance goes on rising in a long pull
  * @param heatCapacity of one cell [J/K], positive; empty where unknown
  * @param charging the temperatures at which it may be charged
@@ -32,7 +32,7 @@ public record Cell(
         double resistance,
         Curve openCircuitVoltage,
         Curve resistanceByCharge,
-        Curve resistanceByTemperature,
+        ArrheniusCurve resistanceByTemperature,
         Relaxation relaxation,
         OptionalDouble heatCapacity,
         ChargingWindow charging,
@@ -50,7 +50,7 @@ public record Cell(
             double resistance,
             Curve openCircuitVoltage,
             Curve resistanceByCharge,
-            Curve resistanceByTemperature,
+            ArrheniusCurve resistanceByTemperature,
             Relaxation relaxation,
             OptionalDouble heatCapacity,
             ChargingWindow charging,
@@ -97,7 +97,6 @@ public record Cell(
         }
         Require.positive("open-circuit voltage", openCircuitVoltage.least(), "V");
         Require.positive("resistance factor by charge", resistanceByCharge.least(), "");
-        Require.positive("resistance factor by temperature", resistanceByTemperature.least(), "");
         Require.positive("taper floor", taperFloor, "V");
         Require.positive("cell heat capacity", heatCapacity, "J/K");
     }

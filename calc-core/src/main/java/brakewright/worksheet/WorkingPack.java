@@ -228,8 +228,8 @@ final class WorkingPack {
                         Input.CELL_RESISTANCE_BY_CHARGE),
                 given(
                         "f_T",
-                        "its least factor at any temperature",
-                        cell.resistanceByTemperature().least(),
+                        "its least factor, cells warm",
+                        pack.leastFactorByTemperature(),
                         "",
                         Input.CELL_RESISTANCE_BY_TEMPERATURE),
                 computed("k", "ohmic share, at the least", PackModel.OHMIC_SHARE, ""),

@@ -9,11 +9,13 @@ import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
 import brakewright.powertrain.PackState;
+import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
+import brakewright.spec.Curve;
 import brakewright.spec.FuseBreaking;
 import brakewright.spec.Margins;
 import brakewright.spec.Pack;
@@ -51,6 +53,18 @@ class BatteryOutsideTest {
     @OutsideCheck(quantity = "voltage-ceiling current", source = "pouch-cell-measurements")
     void takesWhatALaboratoryCouldStillPushIntoANearlyFullCell(OutsideCase check) {
         check.agreesWith(ceilingCurrent(check));
+    }
+
+    @OutsideCheck(quantity = "resistance between two temperatures", source = "cell-temperatures")
+    void readsResistanceBetweenTemperaturesAsItWasMeasured(OutsideCase check) {
+        check.agreesWith(resistanceAtTheTemperatureAsked(check));
+    }
+
+    @OutsideCheck(
+            quantity = "resistance above the warmest temperature",
+            source = "cell-temperatures")
+    void readsResistanceAboveTheWarmestTemperatureAsItWasMeasured(OutsideCase check) {
+        check.agreesWith(resistanceAtTheTemperatureAsked(check));
     }
 
     @OutsideCheck(quantity = "voltage-floor current", source = "pulse-power-course")
@@ -262,6 +276,14 @@ class BatteryOutsideTest {
                         new Relaxation(check.in("rise"), check.in("relaxation")));
         BatteryModel model = batteryOf(Builds.barePack(cell, 1, 1, 0.0));
         check.agreesWith(1e3 * model.resistance(MID_CHARGE, ROOM_C, check.in("time")));
+    }
+
+    private static double resistanceAtTheTemperatureAsked(OutsideCase check) {
+        Curve published =
+                Curve.of(
+                        new double[] {check.in("lower"), check.in("upper")},
+                        new double[] {check.in("resistanceLower"), check.in("resistanceUpper")});
+        return ArrheniusCurve.through(published).at(check.in("asked"));
     }
 
     private static double floorCurrent(OutsideCase check, int series, int parallel) {

@@ -12,6 +12,7 @@ import brakewright.ride.PackHeat;
 import brakewright.ride.PullAway;
 import brakewright.ride.Road;
 import brakewright.road.RoadLoad;
+import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Axles;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
@@ -206,7 +207,7 @@ class DrivingOutsideTest {
                 1e-9,
                 Curve.constant(voltage),
                 Curve.constant(1.0),
-                Curve.constant(1.0),
+                ArrheniusCurve.through(Curve.constant(1.0)),
                 new Relaxation(0.0, 60.0),
                 OptionalDouble.of(1.0),
                 new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),

@@ -3,6 +3,7 @@ package brakewright.outside;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.powertrain.PackState;
+import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Battery;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
@@ -77,7 +78,7 @@ class SagOutsideTest {
                 resistance,
                 voltage,
                 Curve.constant(1.0),
-                Curve.constant(1.0),
+                ArrheniusCurve.through(Curve.constant(1.0)),
                 new Relaxation(rise, constant),
                 OptionalDouble.empty(),
                 new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),

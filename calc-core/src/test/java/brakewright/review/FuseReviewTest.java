@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
-/** A board of 12 cells in series: 50.4 V when full, 2187.5 A into a short circuit. */
+/** A board of 12 cells in series: 50.4 V when full, 2540.9 A into a short circuit. */
 class FuseReviewTest {
 
     private static final Build BOARD = Builds.trailBoard();
@@ -67,7 +67,7 @@ class FuseReviewTest {
 
     @Test
     void aFuseThatBreaksBothIsNotMentioned() {
-        assertThat(told(with(breaking(50.4, 2188.0)))).isEmpty();
+        assertThat(told(with(breaking(50.4, 2541.0)))).isEmpty();
     }
 
     @Test
@@ -89,7 +89,7 @@ class FuseReviewTest {
 
     @Test
     void aFuseBelowTheFaultCurrentIsAWarningBesideTheVerdict() {
-        Review review = with(breaking(80.0, 2187.0));
+        Review review = with(breaking(80.0, 2540.0));
         assertThat(review.verdict()).isEqualTo(review(BOARD).verdict());
         assertThat(told(review))
                 .singleElement()
@@ -114,7 +114,7 @@ class FuseReviewTest {
                             finding -> {
                                 assertThat(finding.topic()).isEqualTo(Topic.FUSE_BREAKING_UNKNOWN);
                                 assertThat(finding.signal()).isEqualTo(Signal.CAUTION);
-                                assertThat(finding.limit().orElseThrow()).isBetween(2187.0, 2188.0);
+                                assertThat(finding.limit().orElseThrow()).isBetween(2540.0, 2541.0);
                             });
         }
     }
@@ -151,16 +151,16 @@ class FuseReviewTest {
 
     @Test
     void aCommonFuseMeetsWhatAllPacksDrive() {
-        Pack pack = withFuse(breaking(60.0, 2200.0));
+        Pack pack = withFuse(breaking(60.0, 2600.0));
         Battery parallel =
                 new Battery(
-                        List.of(pack, pack), Joining.PARALLEL, wiring(breaking(60.0, 4000.0)), 0.0);
+                        List.of(pack, pack), Joining.PARALLEL, wiring(breaking(60.0, 5000.0)), 0.0);
         assertThat(told(review(Builds.withBattery(BOARD, parallel))))
                 .singleElement()
                 .satisfies(
                         finding -> {
                             assertThat(finding.pack()).isZero();
-                            assertThat(finding.value().orElseThrow()).isBetween(4374.9, 4375.1);
+                            assertThat(finding.value().orElseThrow()).isBetween(5081.8, 5082.0);
                         });
     }
 }

@@ -7,6 +7,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.powertrain.AnyDriven;
 import brakewright.powertrain.PackState;
+import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
@@ -370,7 +371,7 @@ class PackHeatProperties {
     private static Cell evenlyResisting(Cell cell) {
         return changed(
                 Builds.evenResistance(cell),
-                Curve.constant(1.0),
+                ArrheniusCurve.through(Curve.constant(1.0)),
                 cell.charging(),
                 cell.discharging());
     }
@@ -389,7 +390,7 @@ class PackHeatProperties {
 
     private static Cell changed(
             Cell cell,
-            Curve byTemperature,
+            ArrheniusCurve byTemperature,
             ChargingWindow charging,
             DischargingWindow discharging) {
         return new Cell(

@@ -87,9 +87,10 @@ public class AnyBattery extends DomainContextBase {
                                                             1.0,
                                                             1.0 + coldShare / 2.0
                                                         }),
-                                                Curve.of(
-                                                        new double[] {-10.0, 25.0, 45.0},
-                                                        new double[] {4.0, 1.0, 0.7}),
+                                                ArrheniusCurve.through(
+                                                        Curve.of(
+                                                                new double[] {-10.0, 25.0, 45.0},
+                                                                new double[] {4.0, 1.0, 0.7})),
                                                 new Relaxation(0.0, 60.0),
                                                 OptionalDouble.empty(),
                                                 new ChargingWindow(

@@ -31,9 +31,10 @@ public final class Builds {
                         Curve.of(
                                 new double[] {0.0, 0.15, 0.9, 1.0},
                                 new double[] {1.4, 1.0, 1.0, 1.25}),
-                        Curve.of(
-                                new double[] {-10.0, 0.0, 25.0, 45.0},
-                                new double[] {4.0, 2.4, 1.0, 0.8}),
+                        ArrheniusCurve.through(
+                                Curve.of(
+                                        new double[] {-10.0, 0.0, 25.0, 45.0},
+                                        new double[] {4.0, 2.4, 1.0, 0.8})),
                         new Relaxation(0.9, 60.0),
                         OptionalDouble.of(65.0),
                         new ChargingWindow(
@@ -126,7 +127,8 @@ public final class Builds {
                                 new double[] {0.0, 0.1, 0.3, 0.5, 0.7, 0.9, 1.0},
                                 new double[] {2.2, 3.18, 3.28, 3.308, 3.33, 3.352, 3.59}),
                         Curve.constant(1.0),
-                        Curve.of(new double[] {0.0, 25.0}, new double[] {2.0, 1.0}),
+                        ArrheniusCurve.through(
+                                Curve.of(new double[] {0.0, 25.0}, new double[] {2.0, 1.0})),
                         new Relaxation(0.8, 90.0),
                         OptionalDouble.empty(),
                         new ChargingWindow(
@@ -270,7 +272,7 @@ public final class Builds {
                 resistance,
                 Curve.constant(voltage),
                 Curve.constant(1.0),
-                Curve.constant(1.0),
+                ArrheniusCurve.through(Curve.constant(1.0)),
                 new Relaxation(0.0, 60.0),
                 OptionalDouble.empty(),
                 new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),

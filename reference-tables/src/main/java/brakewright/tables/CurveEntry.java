@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param id short name used by cells and build files
  * @param quantity what it tells
- * @param curve the points, read by straight lines and constant beyond the ends
+ * @param curve the points, read by straight lines and constant beyond the ends; over temperature by
+ *     the rule of Arrhenius
  * @param sources ids of the {@link Source}s of its points, without repetition, never empty
  * @param kind how well its least known point is known
  */

@@ -1,5 +1,6 @@
 package brakewright.cli.buildfile;
 
+import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.DischargingWindow;
@@ -69,7 +70,7 @@ final class PackAssembler {
                 values.number(Input.CELL_RESISTANCE),
                 values.curve(Input.CELL_OPEN_CIRCUIT_VOLTAGE),
                 values.curve(Input.CELL_RESISTANCE_BY_CHARGE),
-                values.curve(Input.CELL_RESISTANCE_BY_TEMPERATURE),
+                ArrheniusCurve.through(values.curve(Input.CELL_RESISTANCE_BY_TEMPERATURE)),
                 new Relaxation(
                         values.number(Input.CELL_SUSTAINED_RISE),
                         values.number(Input.CELL_RELAXATION_TIME)),
