@@ -779,7 +779,7 @@ def trip_passed(v, speed, charge):
 
     The speed is that of the beginning; a taper too narrow to be stable holds nothing back.
     """
-    u, r = v.open_circuit(charge), v.resistance(charge, v.pack_temperature)
+    u, r = v.open_circuit(charge), v.resistance(charge, v.pack_temperature, into=True)
     emf = v.torque_constant * v.motor_speed(speed)
     loss = v.loss_resistance(v.ambient)
     limit = v.return_limit(charge)
@@ -793,7 +793,7 @@ def trip_passed(v, speed, charge):
         voltages = v.battery.cell_voltages(-into, charge, v.pack_temperature, taking=True)
         found = {}
         for i, pack in enumerate(v.battery.packs):
-            own = into * v.battery.share(i, charge, v.pack_temperature)
+            own = into * v.battery.share(i, charge, v.pack_temperature, True)
             if own > pack.get("protection.charge_trip", math.inf):
                 found.setdefault("charge-trip", pack.get("protection.charge_trip_delay"))
             trip = pack.get("protection.cell_overvoltage_trip", math.inf)
@@ -852,14 +852,15 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
         return force + v.mass * rubbing + v.resistance_force(x, 0.0, wind), into
 
     def add(x, dt, power):
-        _, u, r = pack()
+        s, u, r = pack()
         total["time"] += dt
         total["distance"] += x * dt
         # a stop brings back what it returns less what it draws at the end; electronics go on
         total["back"] += power * dt
         total["out"] += idle * dt
         if power > idle:
-            total["charge"] -= pulse_return(u, r, power - idle) * dt
+            back = v.resistance(s, v.pack_temperature, into=True)
+            total["charge"] -= pulse_return(u, back, power - idle) * dt
         else:
             total["charge"] += (pulse_draw(u, r, idle - power) or u / (2 * r)) * dt
 
@@ -1149,7 +1150,7 @@ def whole(v, charge, drawing, trusted=False):
     """
     top = max(v["use.speed_max"], v.get("settings.speed_cap", 0.0))
     t = v.pack_temperature
-    u, r = v.open_circuit(charge), v.resistance(charge, t)
+    u, r = v.open_circuit(charge), v.resistance(charge, t, into=not drawing)
     if drawing:
         drive = Driving(v)
         asked = pulse_draw(u, r, drive.power(drive.top, top))
@@ -1206,7 +1207,7 @@ def one_load(c, v, load):
     c.number("packs", "own_charge " + at, load["own_charge"], own, TIGHT, 1.0)
     current = whole(v, s, drawing)
     c.number("packs", "whole " + at, load["whole_A"], current, ITERATED, 1.0)
-    part = current * battery.share(place, s, v.pack_temperature)
+    part = current * battery.share(place, s, v.pack_temperature, not drawing)
     c.number("packs", "current " + at, load["current_A"], part, ITERATED, 1.0)
     bounds = own_bounds(v, pack, own, drawing)
     limit = min(bounds.values())
@@ -1265,7 +1266,7 @@ def carried(v, s, place, drawing):
     """Greatest use of a trip when one pack opens at a charge, and how many are left in the end."""
     battery = v.battery
     current = whole(v, s, drawing, trusted=True)
-    each = battery.resistances(s, v.pack_temperature)
+    each = battery.resistances(s, v.pack_temperature, into=not drawing)
     key = f"protection.{'discharge' if drawing else 'charge'}_trip"
     trips = [p.get(key) for p in battery.packs]
     closed = {i for i in range(len(each)) if i != place}

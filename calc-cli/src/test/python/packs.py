@@ -7,6 +7,15 @@ from functools import lru_cache
 from formulas import NOTHING, PULSE, arrhenius_through, line_beyond, line_through
 
 
+# what makes voltage and resistance of a cell bend over its charge
+BENDS = (
+    "cell.open_circuit_voltage",
+    "cell.resistance_by_charge",
+    "cell.resistance_into_by_charge",
+    "cell.sustained_rise_by_charge",
+)
+
+
 class Pack:
     """One pack; its inputs stand under `pack.` or, of several, under `packs.1.`, `packs.2.`, ..."""
 
@@ -48,16 +57,21 @@ class Pack:
     def cell_voltage(self, charge):
         return line_through(self["cell.open_circuit_voltage"], charge)
 
-    def cell_resistance(self, charge, temperature, seconds=PULSE):
-        """r(s,T); beyond 10 s it goes on rising towards (1 + x) r with one time constant."""
-        result = self["cell.resistance"]
-        if "cell.resistance_by_charge" in self:
-            result *= line_through(self["cell.resistance_by_charge"], charge)
-        if "cell.resistance_by_temperature" in self:
-            result *= arrhenius_through(self["cell.resistance_by_temperature"], temperature)
+    def by_charge(self, key, charge, otherwise):
+        return line_through(self[key], charge) if key in self else otherwise
+
+    def cell_resistance(self, charge, temperature, seconds=PULSE, into=False):
+        """r(s,T): more into the cell; beyond 10 s it goes on rising with one time constant."""
+        factor = self.by_charge("cell.resistance_by_charge", charge, 1.0)
+        if into:
+            factor += self.by_charge("cell.resistance_into_by_charge", charge, 0.0)
         if seconds > PULSE:
             passed = 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
-            result *= 1 + self.get("cell.sustained_rise", 0.0) * passed
+            shape = self.by_charge("cell.sustained_rise_by_charge", charge, 1.0)
+            factor += self.get("cell.sustained_rise", 0.0) * shape * passed
+        result = self["cell.resistance"] * factor
+        if "cell.resistance_by_temperature" in self:
+            result *= arrhenius_through(self["cell.resistance_by_temperature"], temperature)
         return result
 
     def group_charge(self, charge, taking):
@@ -80,7 +94,7 @@ class Pack:
     def group_resistance(self, charge, temperature, taking, seconds=PULSE):
         """Of one of its cells."""
         own = self.group_charge(charge, taking)
-        return (1 + self.uneven_resistance) * self.cell_resistance(own, temperature, seconds)
+        return (1 + self.uneven_resistance) * self.cell_resistance(own, temperature, seconds, taking)
 
     def mean_voltage(self, cell, taking):
         """Voltage of the mean cell at rest where the worst group has another."""
@@ -97,8 +111,7 @@ class Pack:
 
     def group_knots(self, taking):
         """Charge states of the pack at which the curves of its worst group bend."""
-        keys = ("cell.open_circuit_voltage", "cell.resistance_by_charge")
-        bends = [self.pack_charge(x, taking) for key in keys for x, _ in self.get(key, [])]
+        bends = [self.pack_charge(x, taking) for key in BENDS for x, _ in self.get(key, [])]
         return [s for s in bends if 0 < s < 1]
 
     def first_instant(self):
@@ -115,18 +128,14 @@ class Pack:
     def open_circuit(self, charge):
         return self.series * self.cell_voltage(charge)
 
-    def resistance(self, charge, temperature, seconds=PULSE):
-        cells = self.series / self.parallel * self.cell_resistance(charge, temperature, seconds)
-        return cells + self["joint_resistance"]
+    def resistance(self, charge, temperature, seconds=PULSE, into=False):
+        cells = self.cell_resistance(charge, temperature, seconds, into)
+        return self.series / self.parallel * cells + self["joint_resistance"]
 
     def find_knots(self):
         """Charge states between which both curves are straight."""
         knots = {0.0, 1.0}
-        for key in (
-            "cell.open_circuit_voltage",
-            "cell.resistance_by_charge",
-            "cell.charge_current_by_charge",
-        ):
+        for key in (*BENDS, "cell.charge_current_by_charge"):
             knots.update(x for x, _ in self.get(key, []) if 0 < x < 1)
         return sorted(knots)
 
@@ -315,25 +324,25 @@ class Battery:
         voltages = [pack.open_circuit(s) for pack, s in zip(self.packs, own)]
         return voltages[0] if self.parallel else sum(voltages)
 
-    def resistances(self, charge, temperature, seconds=PULSE):
+    def resistances(self, charge, temperature, seconds=PULSE, into=False):
         own = self.own_charges(charge)
-        return [p.resistance(s, temperature, seconds) for p, s in zip(self.packs, own)]
+        return [p.resistance(s, temperature, seconds, into) for p, s in zip(self.packs, own)]
 
-    def resistance(self, charge, temperature, seconds=PULSE):
-        each = self.resistances(charge, temperature, seconds)
+    def resistance(self, charge, temperature, seconds=PULSE, into=False):
+        each = self.resistances(charge, temperature, seconds, into)
         if not self.several:
             return each[0]
         return self.lead + (1 / sum(1 / r for r in each) if self.parallel else sum(each))
 
-    def share(self, place, charge, temperature):
+    def share(self, place, charge, temperature, into=False):
         """w: part of the current of all that one pack carries."""
         if not (self.several and self.parallel):
             return 1.0
-        each = self.resistances(charge, temperature)
+        each = self.resistances(charge, temperature, PULSE, into)
         return 1 / each[place] / sum(1 / r for r in each)
 
-    def greatest_share(self, place, temperature):
-        return max(self.share(place, s, temperature) for s in self.knots())
+    def greatest_share(self, place, temperature, into=False):
+        return max(self.share(place, s, temperature, into) for s in self.knots())
 
     def knots(self):
         """Charge states of all together between which the curves of every pack are straight."""
@@ -377,7 +386,7 @@ class Battery:
         return [
             (
                 p.group_voltage(s, taking),
-                self.share(i, charge, temperature)
+                self.share(i, charge, temperature, taking)
                 / p.parallel
                 * p.group_resistance(s, temperature, taking, seconds),
             )
@@ -394,14 +403,14 @@ class Battery:
         """
         bounds = {}
         for i, pack in enumerate(self.packs):
-            share = self.greatest_share(i, self.temperature)
+            share = self.greatest_share(i, self.temperature, taking)
             if taking:
                 own = pack.take_fixed(temperature, lambda x, w=share: lasting(x / w), margins)
             else:
                 own = pack.give_fixed(temperature, lasting, margins)
             for name, bound in own.items():
                 if bound is not NOTHING:
-                    bound /= self.greatest_share(i, temperature)
+                    bound /= self.greatest_share(i, temperature, taking)
                 bounds[self.label(name, i)] = bound
         if self.several:
             bounds.update(wiring(self.inputs, "battery.", margins))
@@ -414,14 +423,14 @@ class Battery:
         """
         result = {}
         for i, pack in enumerate(self.packs):
-            share = self.greatest_share(i, self.temperature)
+            share = self.greatest_share(i, self.temperature, taking)
             own_lasting = lambda current, w=share: lasting(current / w)
             if taking and pack.take_at_charge(0.5, own_lasting, margins) is not None:
                 result[self.label("cell-charge-rating-at-charge", i)] = (
                     lambda s, i=i, pack=pack, last=own_lasting: pack.take_at_charge(
                         self.own_charges(s)[i], last, margins
                     ),
-                    lambda s, i=i: self.share(i, s, temperature),
+                    lambda s, i=i: self.share(i, s, temperature, taking),
                 )
             ends = pack.ceilings(margins) if taking else pack.floors(margins)
             for name, end in ends.items():
@@ -429,7 +438,7 @@ class Battery:
                     lambda s, i=i, pack=pack, end=end: (1 if taking else -1)
                     * pack.parallel
                     * (end - pack.group_voltage(self.own_charges(s)[i], taking)),
-                    lambda s, i=i, pack=pack: self.share(i, s, temperature)
+                    lambda s, i=i, pack=pack: self.share(i, s, temperature, taking)
                     * pack.group_resistance(
                         self.own_charges(s)[i], temperature, taking, seconds
                     ),

@@ -98,8 +98,8 @@ class Vehicle:
     def open_circuit(self, charge):
         return self.battery.open_circuit(charge)
 
-    def resistance(self, charge, temperature, seconds=PULSE):
-        return self.battery.resistance(charge, temperature, seconds)
+    def resistance(self, charge, temperature, seconds=PULSE, into=False):
+        return self.battery.resistance(charge, temperature, seconds, into)
 
     def controllers_bound(self):
         return (
@@ -125,7 +125,7 @@ class Vehicle:
         ceiling = self.controller_ceiling()
         gaps["controller-voltage-rating"] = (
             lambda s: ceiling - self.open_circuit(s),
-            lambda s: self.resistance(s, temperature, seconds),
+            lambda s: self.resistance(s, temperature, seconds, True),
         )
         return gaps
 
@@ -304,7 +304,7 @@ class Vehicle:
             return limit
         begins, ends = taper
         u = self.open_circuit(charge)
-        r = self.resistance(charge, self.pack_temperature)
+        r = self.resistance(charge, self.pack_temperature, into=True)
         if u + limit * r <= begins:
             return limit
         return max(0.0, limit * (ends - u) / (ends - begins + limit * r))
@@ -316,13 +316,14 @@ class Vehicle:
         """
         u = self.open_circuit(charge)
         r = self.resistance(charge, self.pack_temperature)
+        back = self.resistance(charge, self.pack_temperature, into=True)
         emf = self.torque_constant * self.motor_speed(speed)
         loss = self.loss_resistance(self.ambient)
 
         def pack_current(motor_current):
             power = self.motors * (emf * motor_current - loss * motor_current**2)
             if power >= 0:
-                return pulse_return(u, r, power * self.controller_efficiency)
+                return pulse_return(u, back, power * self.controller_efficiency)
             drawn = pulse_draw(u, r, -power / self.controller_efficiency)
             return -math.inf if drawn is None else -drawn
 
@@ -340,7 +341,7 @@ class Vehicle:
         # The motor current builds up from 0 and stops where the returned power first reaches the
         # limit, also when it would fall below the limit again beyond its peak at emf / (2 loss).
         if pack_current(min(current, emf / (2 * loss))) > limit:
-            per_motor = limit * (u + limit * r) / (self.motors * self.controller_efficiency)
+            per_motor = limit * (u + limit * back) / (self.motors * self.controller_efficiency)
             current = 2 * per_motor / (emf + math.sqrt(emf**2 - 4 * loss * per_motor))
             flowing = limit
         return asked, flowing, current
@@ -608,12 +609,13 @@ class Vehicle:
             least = math.inf
 
             def power(permitted, s, t):
-                return permitted * (self.open_circuit(s) + permitted * self.resistance(s, t))
+                back = self.resistance(s, t, into=True)
+                return permitted * (self.open_circuit(s) + permitted * back)
 
             for t in {own, min(own, coldest), max(own, warmest)}:
                 if "charge_trip" in quick:
                     permitted = (1 - self.margins["trip"]) * pack["protection.charge_trip"]
-                    permitted /= self.battery.greatest_share(i, t)
+                    permitted /= self.battery.greatest_share(i, t, True)
                     least = min(least, *(power(permitted, s, t) for s in charges))
                 if "cell_overvoltage_trip" in quick:
                     gap, resistance = self.battery.gaps(True, t, self.margins, self.braking_time)[
@@ -641,7 +643,7 @@ class Vehicle:
         ends["controller-voltage-rating"] = self.controller_ceiling()
         coldest = self["use.pack_temperature"][0]
         band = self.set_pack("settings.pack_regen_current") * self.resistance(
-            self["use.charge_from"], coldest
+            self["use.charge_from"], coldest, into=True
         )
         end = min(ends.values())
         return [end - band, end], ends, band

@@ -7,16 +7,33 @@ import static brakewright.cli.JsonMaps.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What an independent simulation of the examples, stepped through time from first principles, gave
  * for what lies between the ends of the charge, against the wind, and in a long pull.
  */
 class SimulatedRidesTest {
+
+    /**
+     * The scooter's own cell, its resistance over charge and at 12 °C as the tables had it then.
+     */
+    private static final String SIMULATED_CELL =
+            "cell = { chemistry = 'nmc', capacity = '3.4 Ah', discharge_current = '10 A',"
+                    + " charge_current = '3.4 A', voltage_max = '4.2 V', voltage_min = '2.5 V',"
+                    + " resistance = '56 mohm', mass = '49 g',"
+                    + " resistance_by_charge = [[0.02, 1.3], [0.13, 1.04], [0.24, 1.02],"
+                    + " [0.34, 1], [0.66, 1], [0.77, 1.11], [0.88, 1.05], [0.99, 1.36]],"
+                    + " resistance_by_temperature = [[12, 1.5027], [25, 1]],"
+                    + " sustained_rise = '90 %', relaxation_time = '62.5 s',"
+                    + " sustained_rise_by_charge = [[0, 1], [1, 1]] }";
 
     private static Map<String, Object> sheet(Example example, String... options) {
         List<String> all = new ArrayList<>(List.of("worksheet", example.path()));
@@ -55,14 +72,17 @@ class SimulatedRidesTest {
                 .allSatisfy(finding -> assertThat(text(finding, "signal")).isEqualTo("danger"));
     }
 
-    /** A current that begins meets less resistance than one that has flowed for ten seconds. */
+    /**
+     * A current that begins meets less resistance than one that has flowed for ten seconds; at the
+     * 60 °C at which its cells may still be discharged, 0.94 at 40 °C have become 0.8731.
+     */
     @Test
     void thePacksAreJoinedByTheirLeastResistance() {
         Map<String, Object> joint =
                 objects(object(sheet(Example.TOUR_BOARD), "packs"), "joints").get(0);
         double ofPulse = 12 * 0.016 / 4 + 12 * 0.016 / 2;
         assertThat(number(joint, "difference_V"))
-                .isCloseTo(0.6 * 0.94 * ofPulse * number(joint, "permitted_A"), within(1e-9));
+                .isCloseTo(0.6 * 0.873101 * ofPulse * number(joint, "permitted_A"), within(1e-5));
     }
 
     @Test
@@ -87,13 +107,20 @@ class SimulatedRidesTest {
                 .orElseThrow();
     }
 
-    /** The scooter's cells are its own; those of the board have been measured anew since. */
+    /**
+     * With the resistance and its rise that the simulation was given; those of the tables moved.
+     */
     @Test
-    void aLastingTopSpeedIsLower() {
-        Map<String, Object> drive = object(sheet(Example.SCOOTER), "drive");
+    void aLastingTopSpeedIsLower(@TempDir Path folder) throws IOException {
+        BuildText scooter = BuildText.of(Example.SCOOTER);
+        scooter.replace("pack", "cell", SIMULATED_CELL);
+        Path file = folder.resolve("scooter.toml");
+        Files.writeString(file, scooter.text());
+        CommandRun run = CommandRun.of("worksheet", file.toString(), "--format", "json");
+        Map<String, Object> drive = object(JsonMaps.read(run.out()), "drive");
         assertThat(3.6 * number(drive, "top_speed_flat_m_per_s")).isCloseTo(24.3, within(0.05));
         assertThat(3.6 * number(drive, "top_speed_lasting_m_per_s")).isCloseTo(22.7, within(0.05));
-        assertThat(CommandRun.of("worksheet", Example.SCOOTER.path()).out())
+        assertThat(CommandRun.of("worksheet", file.toString()).out())
                 .contains("24.3 km/h  22.7 km/h");
     }
 

@@ -8,6 +8,7 @@ import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Require;
+import brakewright.spec.ResistanceByCharge;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +36,7 @@ public final class BatteryModel {
     private static final int MOST_PIECES = 8;
 
     private final Battery battery;
+    private final Direction direction;
     private final List<PackModel> packs;
     private final ChargeMap map;
     private final boolean isEven;
@@ -45,6 +47,8 @@ public final class BatteryModel {
     private Standing standing = new Standing(Double.NaN, new double[0]);
     private Branching branching = new Branching(Double.NaN, Double.NaN, 0.0, new double[0]);
     private GreatestShares greatest = new GreatestShares(Double.NaN, new double[0]);
+
+    private volatile @Nullable BatteryModel into;
 
     /** Found when they are first asked for, as each limit and each search asks. */
     private volatile double @Nullable [] knots;
@@ -64,15 +68,49 @@ public final class BatteryModel {
     private record GreatestShares(double temperatureC, double[] shares) {}
 
     /**
-     * Makes the model of a battery.
+     * Makes the model of a battery that is drawn from.
      *
      * @param battery its packs
      */
     public BatteryModel(Battery battery) {
+        this(battery, Direction.OUT, ChargeMap.of(battery));
+    }
+
+    private BatteryModel(Battery battery, Direction direction, ChargeMap map) {
         this.battery = battery;
-        this.packs = battery.packs().stream().map(PackModel::new).toList();
-        this.map = ChargeMap.of(battery);
+        this.direction = direction;
+        this.packs = battery.packs().stream().map(pack -> new PackModel(pack, direction)).toList();
+        this.map = map;
         this.isEven = isEven(battery);
+    }
+
+    /**
+     * Returns the same packs as a current into them finds them: with more resistance, which they
+     * share otherwise.
+     *
+     * @return the model for a current into the packs, always the same one
+     */
+    public BatteryModel into() {
+        if (direction == Direction.INTO) {
+            return this;
+        }
+        BatteryModel found = into;
+        if (found == null) {
+            found = new BatteryModel(battery, Direction.INTO, map);
+            into = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns a model of other packs for a current that flows the same way.
+     *
+     * @param other the packs
+     * @return their model
+     */
+    public BatteryModel sameWay(Battery other) {
+        BatteryModel model = new BatteryModel(other);
+        return direction == Direction.INTO ? model.into() : model;
     }
 
     /**
@@ -270,6 +308,9 @@ public final class BatteryModel {
      * @return the voltage of the average cell of that group [V]
      */
     public double cellVoltage(double current, double charge, double temperatureC) {
+        if (current >= 0.0 && direction == Direction.OUT) {
+            return into().cellVoltage(current, charge, temperatureC);
+        }
         double extreme = Double.NaN;
         for (int k = 0; k < packs.size(); k++) {
             double own = cellVoltage(k, current, charge, temperatureC);
@@ -355,7 +396,9 @@ public final class BatteryModel {
             var cell = packs.get(k).pack().cell();
             all = withInside(all, own.abscissas());
             all = withInside(all, mapped(own, cell.openCircuitVoltage().abscissas()));
-            all = withInside(all, mapped(own, cell.resistanceByCharge().abscissas()));
+            for (Curve curve : resistances(cell)) {
+                all = withInside(all, mapped(own, curve.abscissas()));
+            }
             all = withInside(all, mapped(own, cell.charging().shareByCharge().abscissas()));
         }
         return all;
@@ -396,9 +439,9 @@ public final class BatteryModel {
     private int pieces(double low, double high) {
         double change = 0.0;
         for (int k = 0; k < packs.size(); k++) {
-            Curve resistance = packs.get(k).pack().cell().resistanceByCharge();
-            double one = resistance.at(chargeOf(k, low));
-            double other = resistance.at(chargeOf(k, high));
+            PackModel pack = packs.get(k);
+            double one = pack.factorByCharge(chargeOf(k, low));
+            double other = pack.factorByCharge(chargeOf(k, high));
             change = Math.max(change, Math.abs(other - one) / Math.min(one, other));
         }
         return (int) Math.max(1.0, Math.min(MOST_PIECES, Math.ceil(change / CHANGE)));
@@ -434,15 +477,26 @@ public final class BatteryModel {
         for (int k = 0; k < packs.size(); k++) {
             WorstGroup group = packs.get(k).worst(end);
             Cell cell = packs.get(k).pack().cell();
-            for (Curve curve : List.of(cell.openCircuitVoltage(), cell.resistanceByCharge())) {
-                double[] own = curve.abscissas();
-                for (int i = 0; i < own.length; i++) {
-                    own[i] = group.packChargeWhere(own[i]);
-                }
-                all = withInside(all, mapped(map.charges().get(k), own));
+            all = withGroup(all, k, group, cell.openCircuitVoltage());
+            for (Curve curve : resistances(cell)) {
+                all = withGroup(all, k, group, curve);
             }
         }
         return all;
+    }
+
+    private double[] withGroup(double[] all, int pack, WorstGroup group, Curve curve) {
+        double[] own = curve.abscissas();
+        for (int i = 0; i < own.length; i++) {
+            own[i] = group.packChargeWhere(own[i]);
+        }
+        return withInside(all, mapped(map.charges().get(pack), own));
+    }
+
+    /** Whatever makes the resistance of a cell bend over its charge. */
+    private static List<Curve> resistances(Cell cell) {
+        ResistanceByCharge pulse = cell.resistanceByCharge();
+        return List.of(pulse.drawn(), pulse.moreCharged(), cell.relaxation().byCharge());
     }
 
     /**

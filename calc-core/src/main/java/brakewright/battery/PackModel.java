@@ -1,6 +1,7 @@
 package brakewright.battery;
 
 import brakewright.spec.Cell;
+import brakewright.spec.Curve;
 import brakewright.spec.Pack;
 import brakewright.spec.Relaxation;
 
@@ -9,6 +10,7 @@ import brakewright.spec.Relaxation;
  *
  * <p>{@code U(s) = S·u(s)} and {@code R(s,T) = S/P·r(s,T) + Rj}, with S cells in series, P in
  * parallel, the cell's open-circuit voltage u and pulse resistance r, and the joints and leads Rj.
+ * A cell resists more while it is charged.
  *
  * <p>Source: the pulse-power method, DOE/ID-11069 (2003) and INL/EXT-14-32849 rev. 3 (2014), which
  * take a cell as a voltage behind its pulse resistance.
@@ -20,29 +22,45 @@ public final class PackModel {
 
     private final Pack pack;
     private final Cell cell;
+    private final Curve drawn;
+    private final Curve charged;
+    private final Curve ownWay;
     private final WorstGroup fullest;
     private final WorstGroup emptiest;
 
     /** The last found: one duration is asked about at many charge states. */
-    private Lasting lasting = new Lasting(0.0, 1.0);
+    private Lasting lasting = new Lasting(0.0, 0.0);
 
     /** The last found, likewise. */
     private Warmth warmth = new Warmth(Double.NaN, Double.NaN);
 
-    /** By how much a current that flows for a time meets more resistance than a pulse. */
-    private record Lasting(double seconds, double factor) {}
+    /** By what share of the resistance at mid charge a current that flows for a time meets more. */
+    private record Lasting(double seconds, double rise) {}
 
     /** By how much the resistance of a cell changes with its temperature. */
     private record Warmth(double temperatureC, double factor) {}
 
     /**
-     * Makes the model of a pack.
+     * Makes the model of a pack that is drawn from.
      *
      * @param pack the pack
      */
     public PackModel(Pack pack) {
+        this(pack, Direction.OUT);
+    }
+
+    /**
+     * Makes the model of a pack for a current that flows one way.
+     *
+     * @param pack the pack
+     * @param direction of the current
+     */
+    PackModel(Pack pack, Direction direction) {
         this.pack = pack;
         this.cell = pack.cell();
+        this.drawn = cell.resistanceByCharge().drawn();
+        this.charged = cell.resistanceByCharge().charged();
+        this.ownWay = direction == Direction.OUT ? drawn : charged;
         this.fullest = new WorstGroup(pack, WorstGroup.End.FULLEST);
         this.emptiest = new WorstGroup(pack, WorstGroup.End.EMPTIEST);
     }
@@ -74,12 +92,54 @@ public final class PackModel {
      * @return r(s,T) [Ω]
      */
     public double cellResistance(double charge, double temperatureC) {
+        return cell.resistance() * ownWay.at(charge) * factorByTemperature(temperatureC);
+    }
+
+    private double factorByTemperature(double temperatureC) {
         Warmth found = warmth;
         if (found.temperatureC() != temperatureC) {
             found = new Warmth(temperatureC, cell.resistanceByTemperature().at(temperatureC));
             warmth = found;
         }
-        return cell.resistance() * cell.resistanceByCharge().at(charge) * found.factor();
+        return found.factor();
+    }
+
+    /**
+     * Returns the factor that a charge state gives the pulse resistance of a cell.
+     *
+     * @param charge the charge state [1]
+     * @return f_s [1]
+     */
+    public double factorByCharge(double charge) {
+        return ownWay.at(charge);
+    }
+
+    /**
+     * Returns the factor that a charge state gives the pulse resistance of the cells of a group:
+     * the fullest is charged, the emptiest drawn from.
+     *
+     * @param end which group
+     * @param groupCharge its own charge state [1]
+     * @return f_s [1]
+     */
+    public double factorByCharge(WorstGroup.End end, double groupCharge) {
+        return way(end).at(groupCharge);
+    }
+
+    private Curve way(WorstGroup.End end) {
+        return end == WorstGroup.End.FULLEST ? charged : drawn;
+    }
+
+    /**
+     * Returns by what share of the 10 s resistance an endless current exceeds it.
+     *
+     * @param charge the charge state [1]
+     * @param factorByCharge of the 10 s resistance there [1]
+     * @return {@code x_r = x·h_s/f_s}, with the rise x at mid charge and its factor h_s [1]
+     */
+    public double rise(double charge, double factorByCharge) {
+        Relaxation relaxation = cell.relaxation();
+        return relaxation.rise() * relaxation.byCharge().at(charge) / factorByCharge;
     }
 
     /**
@@ -107,8 +167,9 @@ public final class PackModel {
     /**
      * Returns the resistance of the pack at its terminals after a current has flowed for a time.
      *
-     * <p>{@code S/P·r(s,T)·(1 + x·(1 − e^(−(t − 10 s)/τ))) + Rj} beyond 10 s, and the pulse
-     * resistance up to then: a resistance that is there at once and a second that diffusion adds.
+     * <p>{@code S/P·r·(f_s + x·h_s·(1 − e^(−(t − 10 s)/τ)))·f_T + Rj} beyond 10 s, and the pulse
+     * resistance up to then: a resistance that is there at once and a second that diffusion adds,
+     * most of it near empty.
      *
      * <p>Source: first-order equivalent circuit, e.g. Plett, Battery Management Systems, vol. 1
      * (2015), chapter 2.
@@ -132,18 +193,29 @@ public final class PackModel {
      * @return r(s,T,t) [Ω]
      */
     public double cellResistance(double charge, double temperatureC, double seconds) {
-        Lasting found = lasting;
-        if (found.seconds() != seconds) {
-            found = new Lasting(seconds, rise(seconds));
-            lasting = found;
-        }
-        return cellResistance(charge, temperatureC) * found.factor();
+        return cellResistance(ownWay, charge, temperatureC, seconds);
     }
 
-    private double rise(double seconds) {
-        double beyond = Math.max(0.0, seconds - Cell.PULSE);
-        Relaxation relaxation = cell.relaxation();
-        return 1.0 - relaxation.rise() * Math.expm1(-beyond / relaxation.timeConstant());
+    private double cellResistance(Curve way, double charge, double temperatureC, double seconds) {
+        double risen = risen(seconds);
+        double factor = way.at(charge);
+        if (risen > 0.0) {
+            factor += risen * cell.relaxation().byCharge().at(charge);
+        }
+        return cell.resistance() * factor * factorByTemperature(temperatureC);
+    }
+
+    /** How much of the rise at mid charge is there after a time. */
+    private double risen(double seconds) {
+        Lasting found = lasting;
+        if (found.seconds() != seconds) {
+            double beyond = Math.max(0.0, seconds - Cell.PULSE);
+            Relaxation relaxation = cell.relaxation();
+            double passed = -Math.expm1(-beyond / relaxation.timeConstant());
+            found = new Lasting(seconds, relaxation.rise() * passed);
+            lasting = found;
+        }
+        return found.rise();
     }
 
     /**
@@ -162,7 +234,7 @@ public final class PackModel {
         return pack.series()
                 / (double) pack.parallel()
                 * cell.resistance()
-                * cell.resistanceByCharge().least()
+                * drawn.least()
                 * leastFactorByTemperature()
                 * OHMIC_SHARE;
     }
@@ -191,7 +263,8 @@ public final class PackModel {
     /**
      * Returns the resistance that the current of the pack meets in the cells of a group.
      *
-     * <p>{@code r(sg,T,t)·(1 + x_g)/P}, at the charge state of the group.
+     * <p>{@code r(sg,T,t)·(1 + x_g)/P}, at the charge state of the group; the fullest is charged,
+     * the emptiest drawn from.
      *
      * @param group which
      * @param charge of the pack [1]
@@ -202,7 +275,7 @@ public final class PackModel {
     public double groupResistance(
             WorstGroup group, double charge, double temperatureC, double seconds) {
         return group.resistanceFactor()
-                * cellResistance(group.chargeAt(charge), temperatureC, seconds)
+                * cellResistance(way(group.end()), group.chargeAt(charge), temperatureC, seconds)
                 / pack.parallel();
     }
 

@@ -5,6 +5,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Pack;
 import brakewright.spec.Relaxation;
+import brakewright.spec.ResistanceByCharge;
 import java.util.Optional;
 
 /**
@@ -61,15 +62,18 @@ public final class SustainedBattery {
 
     private static Cell of(Cell cell) {
         Relaxation relaxation = cell.relaxation();
+        ResistanceByCharge byCharge = cell.resistanceByCharge();
         return new Cell(
                 cell.capacityAh(),
                 cell.dischargeCurrent(),
                 cell.chargeCurrent(),
                 cell.voltageMax(),
                 cell.voltageMin(),
-                cell.resistance() * (1.0 + relaxation.rise()),
+                cell.resistance(),
                 cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
+                new ResistanceByCharge(
+                        byCharge.drawn().plus(relaxation.byCharge(), relaxation.rise()),
+                        byCharge.moreCharged()),
                 cell.resistanceByTemperature(),
                 new Relaxation(0.0, relaxation.timeConstant()),
                 cell.heatCapacity(),

@@ -42,6 +42,15 @@ public final class WorstGroup {
     }
 
     /**
+     * Returns which end of the charge it is nearest to.
+     *
+     * @return the end
+     */
+    public End end() {
+        return end;
+    }
+
+    /**
      * Returns the charge state of the group.
      *
      * @param charge of the pack, the mean of its groups [1]

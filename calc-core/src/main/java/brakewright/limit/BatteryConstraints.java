@@ -70,7 +70,7 @@ final class BatteryConstraints {
     /** The same for a current that flows for many minutes. */
     private BatteryConstraints sustained() {
         Build sustained = SustainedBattery.in(build);
-        return new BatteryConstraints(sustained, new BatteryModel(sustained.battery()));
+        return new BatteryConstraints(sustained, model.sameWay(sustained.battery()));
     }
 
     private interface Which {

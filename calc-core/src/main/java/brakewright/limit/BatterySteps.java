@@ -107,12 +107,12 @@ final class BatterySteps {
             double temperatureC,
             Lasting lasting) {
         PackModel pack = model.packs().get(place);
+        double ownCharge = model.chargeOf(place, charge);
+        double factor = pack.factorByCharge(ownCharge);
         List<Term> terms = new ArrayList<>();
         terms.add(PackTerms.series(pack));
-        terms.addAll(
-                PackTerms.cellResistance(
-                        pack.pack().cell(), model.chargeOf(place, charge), temperatureC));
-        terms.addAll(lasting.terms(steps, pack.pack().cell()));
+        terms.addAll(PackTerms.cellResistance(pack.pack().cell(), factor, temperatureC));
+        terms.addAll(lasting.terms(steps, pack.pack().cell(), pack.rise(ownCharge, factor)));
         terms.add(PackTerms.parallel(pack));
         terms.add(
                 Term.given(

@@ -52,7 +52,7 @@ record CellCeiling(
         terms.add(group.openCircuitVoltage(charge));
         Steps steps = new Steps();
         terms.addAll(group.resistance(charge, temperatureC));
-        terms.addAll(lasting.terms(steps, model.pack().cell()));
+        terms.addAll(lasting.terms(steps, model.pack().cell(), group.rise(charge)));
         Constraint constraint =
                 new Constraint(
                         id,

@@ -109,8 +109,7 @@ public final class GroupTerms {
     List<Term> resistance(double charge, double temperatureC) {
         Cell cell = model.pack().cell();
         List<Term> terms =
-                new ArrayList<>(
-                        PackTerms.cellResistance(cell, group.chargeAt(charge), temperatureC));
+                new ArrayList<>(PackTerms.cellResistance(cell, factor(charge), temperatureC));
         if (spread.resistance() > 0.0) {
             terms.add(
                     Term.given(
@@ -121,6 +120,15 @@ public final class GroupTerms {
                             Input.PACK_GROUP_RESISTANCE));
         }
         return terms;
+    }
+
+    /** By what share an endless current exceeds the pulse resistance of its cells. */
+    double rise(double charge) {
+        return model.rise(group.chargeAt(charge), factor(charge));
+    }
+
+    private double factor(double charge) {
+        return model.factorByCharge(end, group.chargeAt(charge));
     }
 
     /** The same as formulas write it, with what follows for a current that lasts. */

@@ -41,18 +41,18 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
         return rises(cell) ? "·(1 + x_r·(1 − exp(−(t_b − 10)/τ)))" : "";
     }
 
-    /** The terms of that; the steps to them are added. */
-    List<Term> terms(Steps steps, Cell cell) {
+    /**
+     * The terms of that; the steps to them are added.
+     *
+     * @param rise by what share an endless current exceeds the pulse resistance
+     */
+    List<Term> terms(Steps steps, Cell cell, double rise) {
         if (!rises(cell)) {
             return List.of();
         }
         return List.of(
                 Term.given(
-                        "x_r",
-                        "further rise in a long pull",
-                        cell.relaxation().rise(),
-                        "",
-                        Input.CELL_SUSTAINED_RISE),
+                        "x_r", "further rise in a long pull", rise, "", Input.CELL_SUSTAINED_RISE),
                 steps.found("t_b").orElseGet(() -> duration(steps)),
                 Term.given(
                         "τ",

@@ -98,7 +98,7 @@ public final class Limits {
     public PackLimit packRegen() {
         PackLimit found = packRegen;
         if (found == null) {
-            found = new BatteryConstraints(build, model).taking(packRegenInEffect());
+            found = new BatteryConstraints(build, model.into()).taking(packRegenInEffect());
             packRegen = found;
         }
         return found;
@@ -126,7 +126,7 @@ public final class Limits {
     public TaperLimit highVoltageTaper() {
         TaperLimit found = highVoltageTaper;
         if (found == null) {
-            found = new TaperRule(build, model).high(packRegenInEffect());
+            found = new TaperRule(build, model.into()).high(packRegenInEffect());
             highVoltageTaper = found;
         }
         return found;
@@ -184,7 +184,7 @@ public final class Limits {
         Settings settings = build.settings();
         return settings.packRegenCurrent().isPresent()
                 ? build.controllers().count() * settings.packRegenCurrent().getAsDouble()
-                : new BatteryConstraints(build, model)
+                : new BatteryConstraints(build, model.into())
                         .taking(0.0)
                         .staticPart(build.battery().temperatureC())
                         .value();

@@ -33,7 +33,7 @@ public final class OnePack {
      * @return the limit
      */
     public static PackLimit taking(Build build, int place) {
-        BatteryModel alone = alone(build, place);
+        BatteryModel alone = alone(build, place).into();
         return PackLimit.taking(
                         constraints(build, alone)
                                 .taking(

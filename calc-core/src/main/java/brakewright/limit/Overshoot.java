@@ -32,7 +32,7 @@ final class Overshoot {
     Overshoot(Build build, MotorSteps motor) {
         this.build = build;
         this.motor = motor;
-        this.model = new BatteryModel(build.battery());
+        this.model = new BatteryModel(build.battery()).into();
     }
 
     /** One for every pack with a trip that is known to be quicker than the limiter. */

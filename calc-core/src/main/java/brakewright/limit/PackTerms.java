@@ -46,7 +46,7 @@ final class PackTerms {
     }
 
     /** What makes up the resistance of a cell, in the order {@code r·f_s·f_T}. */
-    static List<Term> cellResistance(Cell cell, double charge, double temperatureC) {
+    static List<Term> cellResistance(Cell cell, double factorByCharge, double temperatureC) {
         return List.of(
                 Term.given(
                         "r",
@@ -57,7 +57,7 @@ final class PackTerms {
                 Term.given(
                         "f_s",
                         "its factor at that charge",
-                        cell.resistanceByCharge().at(charge),
+                        factorByCharge,
                         "",
                         Input.CELL_RESISTANCE_BY_CHARGE),
                 Term.given(

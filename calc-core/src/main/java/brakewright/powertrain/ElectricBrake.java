@@ -123,7 +123,7 @@ public record ElectricBrake(
         double settled =
                 packCurrent
                         * (band.ends() - pack.voltage())
-                        / (band.band() + packCurrent * pack.resistance());
+                        / (band.band() + packCurrent * pack.resistanceInto());
         return Math.max(0.0, Math.min(packCurrent, settled));
     }
 

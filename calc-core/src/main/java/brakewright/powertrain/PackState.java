@@ -9,9 +9,27 @@ import brakewright.battery.TerminalPower;
  * @param charge the charge state [1]
  * @param temperatureC the cell temperature [°C]
  * @param voltage open circuit [V]
- * @param resistance at the terminals [Ω]
+ * @param resistance at the terminals while it is drawn from [Ω]
+ * @param resistanceInto the same while it is charged [Ω]
  */
-public record PackState(double charge, double temperatureC, double voltage, double resistance) {
+public record PackState(
+        double charge,
+        double temperatureC,
+        double voltage,
+        double resistance,
+        double resistanceInto) {
+
+    /**
+     * A pack that resists alike either way.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @param voltage open circuit [V]
+     * @param resistance at the terminals [Ω]
+     */
+    public PackState(double charge, double temperatureC, double voltage, double resistance) {
+        this(charge, temperatureC, voltage, resistance, resistance);
+    }
 
     /**
      * Reads the pack model.
@@ -26,7 +44,8 @@ public record PackState(double charge, double temperatureC, double voltage, doub
                 charge,
                 temperatureC,
                 pack.openCircuitVoltage(charge),
-                pack.resistance(charge, temperatureC));
+                pack.resistance(charge, temperatureC),
+                pack.into().resistance(charge, temperatureC));
     }
 
     /**
@@ -44,7 +63,8 @@ public record PackState(double charge, double temperatureC, double voltage, doub
                 charge,
                 temperatureC,
                 pack.openCircuitVoltage(charge),
-                pack.resistance(charge, temperatureC, seconds));
+                pack.resistance(charge, temperatureC, seconds),
+                pack.into().resistance(charge, temperatureC, seconds));
     }
 
     /**
@@ -56,7 +76,7 @@ public record PackState(double charge, double temperatureC, double voltage, doub
      */
     public double currentInto(double power) {
         return power >= 0.0
-                ? TerminalPower.returnedCurrent(voltage, resistance, power)
+                ? TerminalPower.returnedCurrent(voltage, resistanceInto, power)
                 : -TerminalPower.drawnCurrent(voltage, resistance, -power);
     }
 
@@ -67,7 +87,7 @@ public record PackState(double charge, double temperatureC, double voltage, doub
      * @return the power [W]
      */
     public double powerReturnedBy(double current) {
-        return TerminalPower.returnedPower(voltage, resistance, current);
+        return TerminalPower.returnedPower(voltage, resistanceInto, current);
     }
 
     /**
@@ -100,6 +120,6 @@ public record PackState(double charge, double temperatureC, double voltage, doub
      * @return the voltage [V]
      */
     public double terminalVoltage(double current) {
-        return voltage + current * resistance;
+        return voltage + current * (current > 0.0 ? resistanceInto : resistance);
     }
 }

@@ -84,7 +84,7 @@ final class BypassReview {
     }
 
     private double cellVoltage(int place, double current, double charge, double cellsC) {
-        double own = current * model.share(place, charge, cellsC);
+        double own = current * model.into().share(place, charge, cellsC);
         return pack(place).highestCellVoltage(own, model.chargeOf(place, charge), cellsC, 0.0);
     }
 

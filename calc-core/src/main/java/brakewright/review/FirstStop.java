@@ -236,7 +236,7 @@ public record FirstStop(
         Trip first = new Trip(Opening.NOTHING, OptionalDouble.empty());
         for (int place = 0; place < battery.packs().size() && current > 0.0; place++) {
             PackModel pack = battery.packs().get(place);
-            double own = current * battery.share(place, charge, cellsC);
+            double own = current * battery.into().share(place, charge, cellsC);
             double cellVoltage =
                     pack.highestCellVoltage(own, battery.chargeOf(place, charge), cellsC, 0.0);
             Protection protection = pack.pack().protection();

@@ -192,7 +192,7 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
                     ownCharge,
                     draw,
                     whole,
-                    whole * model.share(place, charge, cellsC),
+                    whole * way(draw).share(place, charge, cellsC),
                     own.value(),
                     own.binding().id());
         }
@@ -295,7 +295,10 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
             double greatest = Double.NaN;
             for (int k = 0; k < count; k++) {
                 if (!open[k] && trip(k, draw).isPresent()) {
-                    double use = whole * shareOfLeft(open, k, charge) / trip(k, draw).getAsDouble();
+                    double use =
+                            whole
+                                    * shareOfLeft(open, k, charge, draw)
+                                    / trip(k, draw).getAsDouble();
                     greatest = Double.isNaN(greatest) ? use : Math.max(greatest, use);
                 }
             }
@@ -305,7 +308,7 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
         private boolean opensOne(boolean[] open, double whole, double charge, boolean draw) {
             for (int k = 0; k < count; k++) {
                 if (!open[k]
-                        && whole * shareOfLeft(open, k, charge)
+                        && whole * shareOfLeft(open, k, charge, draw)
                                 > trip(k, draw).orElse(Double.POSITIVE_INFINITY)) {
                     open[k] = true;
                     return true;
@@ -314,12 +317,16 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
             return false;
         }
 
-        private double shareOfLeft(boolean[] open, int place, double charge) {
+        private double shareOfLeft(boolean[] open, int place, double charge, boolean draw) {
             double left = 0.0;
             for (int k = 0; k < count; k++) {
-                left += open[k] ? 0.0 : model.share(k, charge, cellsC);
+                left += open[k] ? 0.0 : way(draw).share(k, charge, cellsC);
             }
-            return model.share(place, charge, cellsC) / left;
+            return way(draw).share(place, charge, cellsC) / left;
+        }
+
+        private BatteryModel way(boolean draw) {
+            return draw ? model : model.into();
         }
 
         private OptionalDouble trip(int place, boolean draw) {

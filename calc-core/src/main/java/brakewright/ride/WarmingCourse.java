@@ -20,10 +20,10 @@ import java.util.function.ToDoubleFunction;
 final class WarmingCourse {
 
     /** A step changes the temperature by no more than about this [K]. */
-    private static final double STEP_K = 1.0;
+    private static final double STEP_K = 0.5;
 
     /** No step is longer than this part of the charge [1]. */
-    private static final double STEP_CHARGE = 0.05;
+    private static final double STEP_CHARGE = 0.025;
 
     /** What is beyond all sense is not followed more finely. */
     private static final int MOST_STEPS = 400;

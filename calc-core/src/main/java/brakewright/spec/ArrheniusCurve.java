@@ -61,6 +61,7 @@ public final class ArrheniusCurve {
      * @throws IllegalArgumentException if the temperature is NaN or not above absolute zero
      */
     public double at(double temperatureC) {
+        Require.number("where a curve is read", temperatureC, "°C");
         Require.ascending("cell temperature", ABSOLUTE_ZERO_C, temperatureC, "°C");
         double place = reciprocal(temperatureC);
         int above = 1;

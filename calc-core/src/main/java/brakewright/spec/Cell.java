@@ -11,9 +11,10 @@ import java.util.OptionalDouble;
  * @param chargeCurrent highest continuous charge current [A], positive
  * @param voltageMax charging limit voltage [V], above {@code voltageMin}
  * @param voltageMin discharge cut-off voltage [V], positive
- * @param resistance for a pulse of about 10 s at mid charge and 25 °C [Ω], positive
+ * @param resistance while drawn from for a pulse of about 10 s, at mid charge and 25 °C [Ω],
+ *     positive
  * @param openCircuitVoltage over charge state [V]; never falling
- * @param resistanceByCharge factor of {@code resistance} over charge state [1]; positive
+ * @param resistanceByCharge factor of {@code resistance} over charge state, either way
  * @param resistanceByTemperature factor of {@code resistance} over temperature [1]
  * @param relaxation how its resistance goes on rising in a long pull
  * @param heatCapacity of one cell [J/K], positive; empty where unknown
@@ -31,7 +32,7 @@ public record Cell(
         double voltageMin,
         double resistance,
         Curve openCircuitVoltage,
-        Curve resistanceByCharge,
+        ResistanceByCharge resistanceByCharge,
         ArrheniusCurve resistanceByTemperature,
         Relaxation relaxation,
         OptionalDouble heatCapacity,
@@ -49,7 +50,7 @@ public record Cell(
             double voltageMin,
             double resistance,
             Curve openCircuitVoltage,
-            Curve resistanceByCharge,
+            ResistanceByCharge resistanceByCharge,
             ArrheniusCurve resistanceByTemperature,
             Relaxation relaxation,
             OptionalDouble heatCapacity,
@@ -96,7 +97,6 @@ public record Cell(
                             + openCircuitVoltage);
         }
         Require.positive("open-circuit voltage", openCircuitVoltage.least(), "V");
-        Require.positive("resistance factor by charge", resistanceByCharge.least(), "");
         Require.positive("taper floor", taperFloor, "V");
         Require.positive("cell heat capacity", heatCapacity, "J/K");
     }

@@ -2,6 +2,7 @@ package brakewright.spec;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 
 /**
  * A quantity tabulated over another, read by straight lines between the points.
@@ -217,6 +218,22 @@ public final class Curve {
         double share =
                 (ordinate - ordinates[above - 1]) / (ordinates[above] - ordinates[above - 1]);
         return abscissas[above - 1] + share * (abscissas[above] - abscissas[above - 1]);
+    }
+
+    /**
+     * Returns the sum of this curve and a multiple of another.
+     *
+     * @param other the curve to add
+     * @param factor by which it is multiplied
+     * @return a curve with the points of both, straight between them as both are
+     */
+    public Curve plus(Curve other, double factor) {
+        double[] all =
+                DoubleStream.concat(Arrays.stream(abscissas), Arrays.stream(other.abscissas))
+                        .sorted()
+                        .distinct()
+                        .toArray();
+        return new Curve(all, Arrays.stream(all).map(x -> at(x) + factor * other.at(x)).toArray());
     }
 
     /**

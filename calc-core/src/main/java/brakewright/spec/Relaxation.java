@@ -4,11 +4,12 @@ package brakewright.spec;
  * How a cell's resistance goes on rising when a pull lasts longer than the pulse its resistance is
  * given for.
  *
- * @param rise the resistance of an endless pull exceeds that of a 10 s pulse by this share [1],
- *     from 0 to 5
+ * @param rise by what share of the 10 s resistance at mid charge an endless pull exceeds it there
+ *     [1], from 0 to 5
  * @param timeConstant with which it rises [s], positive
+ * @param byCharge factor of the rise over charge state [1]; positive
  */
-public record Relaxation(double rise, double timeConstant) {
+public record Relaxation(double rise, double timeConstant, Curve byCharge) {
 
     /**
      * Validates the rise.
@@ -18,5 +19,16 @@ public record Relaxation(double rise, double timeConstant) {
     public Relaxation {
         Require.within("sustained rise of resistance", rise, 0.0, 5.0, "");
         Require.positive("relaxation time", timeConstant, "s");
+        Require.positive("sustained rise by charge", byCharge.least(), "");
+    }
+
+    /**
+     * A rise that is the same at every charge state.
+     *
+     * @param rise by what share of the 10 s resistance at mid charge an endless pull exceeds it [1]
+     * @param timeConstant with which it rises [s]
+     */
+    public Relaxation(double rise, double timeConstant) {
+        this(rise, timeConstant, Curve.constant(1.0));
     }
 }

@@ -166,7 +166,7 @@ final class WorkingPack {
                                 given(
                                         "f_s",
                                         "its factor at that charge",
-                                        cell.resistanceByCharge().at(ownCharge),
+                                        pack.factorByCharge(ownCharge),
                                         "",
                                         Input.CELL_RESISTANCE_BY_CHARGE),
                                 given(
@@ -181,7 +181,7 @@ final class WorkingPack {
                     given(
                             "x_r",
                             "further rise in a long pull",
-                            cell.relaxation().rise(),
+                            pack.rise(ownCharge, pack.factorByCharge(ownCharge)),
                             "",
                             Input.CELL_SUSTAINED_RISE));
         }
@@ -223,7 +223,7 @@ final class WorkingPack {
                 given(
                         "f_s",
                         "its least factor at any charge",
-                        cell.resistanceByCharge().least(),
+                        cell.resistanceByCharge().drawn().least(),
                         "",
                         Input.CELL_RESISTANCE_BY_CHARGE),
                 given(

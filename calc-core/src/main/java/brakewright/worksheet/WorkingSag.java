@@ -166,7 +166,7 @@ final class WorkingSag {
                 given(
                         "f_s",
                         "its factor at that charge",
-                        cell.resistanceByCharge().at(own),
+                        model.factorByCharge(WorstGroup.End.EMPTIEST, own),
                         "",
                         Input.CELL_RESISTANCE_BY_CHARGE),
                 given(

@@ -134,20 +134,82 @@ class PackModelProperties {
                 .isEqualTo(model.resistance(charge, temperature));
     }
 
+    /** More into a cell than out of it, by what its table says, whatever the time. */
+    @Property
+    void aPackResistsMoreWhileItIsCharged(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 5000.0) double seconds) {
+        BatteryModel model = new BatteryModel(Battery.of(pack));
+        double temperature = pack.temperatureC();
+        double out = model.resistance(charge, temperature, seconds);
+        double into = model.into().resistance(charge, temperature, seconds);
+        double more =
+                pack.cell().resistanceByCharge().moreCharged().at(charge)
+                        * pack.cell().resistance()
+                        * pack.cell().resistanceByTemperature().at(temperature)
+                        * pack.series()
+                        / pack.parallel();
+        assertThat(into).isGreaterThanOrEqualTo(out);
+        assertThat(into - out).isCloseTo(more, within(ROUNDING * into));
+        assertThat(model.into().into()).isSameAs(model.into());
+    }
+
+    @Property
+    void aColderPackNeverResistsLess(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = -60.0, max = 100.0) double one,
+            @ForAll @Scale(6) @DoubleRange(min = -60.0, max = 100.0) double other) {
+        PackModel model = new PackModel(pack);
+        double warm = model.resistance(charge, Math.max(one, other));
+        assertThat(warm).isPositive();
+        assertThat(model.resistance(charge, Math.min(one, other)))
+                .isGreaterThanOrEqualTo(warm * (1.0 - ROUNDING));
+    }
+
+    /** Where the cells of a pack are charged or drawn from, its worst groups resist likewise. */
+    @Property
+    void theGroupsResistAsTheirCellsDo(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 5000.0) double seconds) {
+        Pack alike = pack.withGroupSpread(GroupSpread.NONE);
+        BatteryModel model = new BatteryModel(Battery.of(alike));
+        PackModel one = model.packs().get(0);
+        double temperature = pack.temperatureC();
+        for (WorstGroup.End end : WorstGroup.End.values()) {
+            BatteryModel way = end == WorstGroup.End.FULLEST ? model.into() : model;
+            double cells = way.resistance(charge, temperature, seconds) - pack.jointResistance();
+            assertThat(
+                            pack.series()
+                                    * one.groupResistance(
+                                            one.worst(end), charge, temperature, seconds))
+                    .isCloseTo(cells, within(1e-9 * cells));
+        }
+    }
+
     /** Joints do not relax. */
     @Property
     void anEndlessPullMeetsTheWholeRise(
             @ForAll Pack pack, @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         PackModel model = new PackModel(pack);
         double temperature = pack.temperatureC();
-        double rise = pack.cell().relaxation().rise();
+        double rise = model.rise(charge, model.factorByCharge(charge));
         double cells = model.resistance(charge, temperature) - pack.jointResistance();
         double endless = model.resistance(charge, temperature, Double.POSITIVE_INFINITY);
         assertThat(endless - pack.jointResistance())
                 .isCloseTo((1.0 + rise) * cells, within(ROUNDING * endless));
         double cell = model.cellResistance(charge, temperature);
-        assertThat(model.cellResistance(charge, temperature, Double.POSITIVE_INFINITY))
-                .isCloseTo((1.0 + rise) * cell, within(ROUNDING * cell));
+        double lasting = model.cellResistance(charge, temperature, Double.POSITIVE_INFINITY);
+        assertThat(lasting).isCloseTo((1.0 + rise) * cell, within(ROUNDING * lasting));
+        assertThat(lasting - cell)
+                .isCloseTo(
+                        pack.cell().relaxation().rise()
+                                * pack.cell().relaxation().byCharge().at(charge)
+                                * pack.cell().resistance()
+                                * pack.cell().resistanceByTemperature().at(temperature),
+                        within(ROUNDING * lasting));
     }
 
     /** One time constant beyond the pulse, all but 1/e of the rise is there. */

@@ -25,6 +25,7 @@ import brakewright.spec.DischargingWindow;
 import brakewright.spec.Drive;
 import brakewright.spec.DrivenAxle;
 import brakewright.spec.Relaxation;
+import brakewright.spec.ResistanceByCharge;
 import brakewright.spec.Rider;
 import brakewright.spec.Riding;
 import brakewright.spec.Stance;
@@ -206,7 +207,7 @@ class DrivingOutsideTest {
                 0.5 * voltage,
                 1e-9,
                 Curve.constant(voltage),
-                Curve.constant(1.0),
+                ResistanceByCharge.alike(Curve.constant(1.0)),
                 ArrheniusCurve.through(Curve.constant(1.0)),
                 new Relaxation(0.0, 60.0),
                 OptionalDouble.of(1.0),

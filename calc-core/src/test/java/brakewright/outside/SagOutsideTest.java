@@ -11,6 +11,7 @@ import brakewright.spec.ChargingWindow;
 import brakewright.spec.Curve;
 import brakewright.spec.DischargingWindow;
 import brakewright.spec.Relaxation;
+import brakewright.spec.ResistanceByCharge;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -77,7 +78,7 @@ class SagOutsideTest {
                 1.5,
                 resistance,
                 voltage,
-                Curve.constant(1.0),
+                ResistanceByCharge.alike(Curve.constant(1.0)),
                 ArrheniusCurve.through(Curve.constant(1.0)),
                 new Relaxation(rise, constant),
                 OptionalDouble.empty(),

@@ -29,9 +29,9 @@ final class EmptiestGroup {
                                                 / cell.relaxation().timeConstant()));
         double resistance =
                 cell.resistance()
-                        * cell.resistanceByCharge().at(left)
+                        * (cell.resistanceByCharge().drawn().at(left)
+                                + longer * cell.relaxation().byCharge().at(left))
                         * cell.resistanceByTemperature().at(cellsC)
-                        * (1.0 + longer)
                         * (1.0 + spread.resistance());
         return rest - current / pack.parallel() * resistance;
     }

@@ -79,14 +79,20 @@ public class AnyBattery extends DomainContextBase {
                                                 2.5,
                                                 resistance,
                                                 voltage,
-                                                Curve.of(
-                                                        new double[] {0.0, 0.2, 0.9, 1.0},
-                                                        new double[] {
-                                                            emptyFactor,
-                                                            1.0,
-                                                            1.0,
-                                                            1.0 + coldShare / 2.0
-                                                        }),
+                                                new ResistanceByCharge(
+                                                        Curve.of(
+                                                                new double[] {0.0, 0.2, 0.9, 1.0},
+                                                                new double[] {
+                                                                    emptyFactor,
+                                                                    1.0,
+                                                                    1.0,
+                                                                    1.0 + coldShare / 2.0
+                                                                }),
+                                                        Curve.of(
+                                                                new double[] {0.1, 0.4, 1.0},
+                                                                new double[] {
+                                                                    0.1 * coldShare, 0.0, 0.1
+                                                                })),
                                                 ArrheniusCurve.through(
                                                         Curve.of(
                                                                 new double[] {-10.0, 25.0, 45.0},
@@ -133,7 +139,15 @@ public class AnyBattery extends DomainContextBase {
     }
 
     private Arbitrary<Relaxation> relaxations() {
-        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0)).as(Relaxation::new);
+        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0), between(0.8, 2.0))
+                .as(
+                        (rise, constant, nearEmpty) ->
+                                new Relaxation(
+                                        rise,
+                                        constant,
+                                        Curve.of(
+                                                new double[] {0.05, 0.5},
+                                                new double[] {nearEmpty, 1.0})));
     }
 
     @Provide

@@ -28,14 +28,23 @@ public final class Builds {
                         Curve.of(
                                 new double[] {0.0, 0.1, 0.3, 0.5, 0.7, 0.9, 1.0},
                                 new double[] {2.6, 3.3, 3.55, 3.7, 3.9, 4.08, 4.19}),
-                        Curve.of(
-                                new double[] {0.0, 0.15, 0.9, 1.0},
-                                new double[] {1.4, 1.0, 1.0, 1.25}),
+                        new ResistanceByCharge(
+                                Curve.of(
+                                        new double[] {0.0, 0.15, 0.9, 1.0},
+                                        new double[] {1.4, 1.0, 1.0, 1.25}),
+                                Curve.of(
+                                        new double[] {0.0, 0.5, 1.0},
+                                        new double[] {0.1, 0.03, 0.1})),
                         ArrheniusCurve.through(
                                 Curve.of(
                                         new double[] {-10.0, 0.0, 25.0, 45.0},
                                         new double[] {4.0, 2.4, 1.0, 0.8})),
-                        new Relaxation(0.9, 60.0),
+                        new Relaxation(
+                                0.9,
+                                60.0,
+                                Curve.of(
+                                        new double[] {0.06, 0.5, 0.8},
+                                        new double[] {1.5, 1.0, 0.9})),
                         OptionalDouble.of(65.0),
                         new ChargingWindow(
                                 0.0, 45.0, 10.0, 0.2, ChargingWindow.WHATEVER_THE_CHARGE),
@@ -126,7 +135,7 @@ public final class Builds {
                         Curve.of(
                                 new double[] {0.0, 0.1, 0.3, 0.5, 0.7, 0.9, 1.0},
                                 new double[] {2.2, 3.18, 3.28, 3.308, 3.33, 3.352, 3.59}),
-                        Curve.constant(1.0),
+                        ResistanceByCharge.alike(Curve.constant(1.0)),
                         ArrheniusCurve.through(
                                 Curve.of(new double[] {0.0, 25.0}, new double[] {2.0, 1.0})),
                         new Relaxation(0.8, 90.0),
@@ -271,7 +280,7 @@ public final class Builds {
                 lowest,
                 resistance,
                 Curve.constant(voltage),
-                Curve.constant(1.0),
+                ResistanceByCharge.alike(Curve.constant(1.0)),
                 ArrheniusCurve.through(Curve.constant(1.0)),
                 new Relaxation(0.0, 60.0),
                 OptionalDouble.empty(),
@@ -333,7 +342,7 @@ public final class Builds {
                 cell.voltageMin(),
                 cell.resistance(),
                 cell.openCircuitVoltage(),
-                factor,
+                ResistanceByCharge.alike(factor),
                 cell.resistanceByTemperature(),
                 cell.relaxation(),
                 cell.heatCapacity(),

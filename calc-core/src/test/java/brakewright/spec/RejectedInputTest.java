@@ -110,7 +110,7 @@ class RejectedInputTest {
     void aCellRejectsAVoltageThatFallsAndFactorsThatVanish() {
         Cell cell = Builds.pack(Builds.trailBoard()).cell();
         Curve falling = Curve.of(new double[] {0.0, 1.0}, new double[] {4.0, 3.0});
-        assertThatThrownBy(() -> withCurves(cell, falling, cell.resistanceByCharge()))
+        assertThatThrownBy(() -> withCurves(cell, falling, Curve.constant(1.0)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("open-circuit voltage must not fall");
         assertThatThrownBy(() -> withCurves(cell, cell.openCircuitVoltage(), Curve.constant(0.0)))
@@ -251,7 +251,7 @@ class RejectedInputTest {
                 cell.voltageMin(),
                 cell.resistance(),
                 voltage,
-                byCharge,
+                ResistanceByCharge.alike(byCharge),
                 cell.resistanceByTemperature(),
                 cell.relaxation(),
                 cell.heatCapacity(),

@@ -24,6 +24,8 @@ public enum CellQuantity {
     VOLTAGE_MIN("voltage_min", "V", true),
     /** Resistance after a pulse of about 10 s at mid charge and 25 °C [Ω]. */
     RESISTANCE("resistance", "ohm", true),
+    /** By what share an endless pull exceeds that resistance [1]. */
+    SUSTAINED_RISE("sustained_rise", "1", false),
     /** Lowest temperature at which it may be charged [°C]. */
     CHARGE_TEMPERATURE_LOW("charge_temperature_low", "degC", true),
     /** Highest temperature at which it may be charged [°C]. */

@@ -7,6 +7,8 @@ package brakewright.tables;
  * @param name in words
  * @param openCircuitVoltage id of its curve
  * @param resistanceByCharge id of its curve
+ * @param resistanceIntoByCharge id of its curve
+ * @param sustainedRiseByCharge id of its curve
  * @param resistanceByTemperature id of its curve
  * @param source id of the {@link Source} of this choice
  * @param kind how well the choice is founded
@@ -17,6 +19,8 @@ public record ChemistryEntry(
         String name,
         String openCircuitVoltage,
         String resistanceByCharge,
+        String resistanceIntoByCharge,
+        String sustainedRiseByCharge,
         String resistanceByTemperature,
         String source,
         SourceKind kind,

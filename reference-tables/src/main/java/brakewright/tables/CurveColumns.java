@@ -16,6 +16,15 @@ final class CurveColumns {
         return id(row, "resistance_by_charge", CurveQuantity.RESISTANCE_BY_CHARGE, curves);
     }
 
+    static String resistanceIntoByCharge(TableRow row, Map<String, CurveEntry> curves) {
+        return id(
+                row, "resistance_into_by_charge", CurveQuantity.RESISTANCE_INTO_BY_CHARGE, curves);
+    }
+
+    static String sustainedRiseByCharge(TableRow row, Map<String, CurveEntry> curves) {
+        return id(row, "sustained_rise_by_charge", CurveQuantity.SUSTAINED_RISE_BY_CHARGE, curves);
+    }
+
     static String resistanceByTemperature(TableRow row, Map<String, CurveEntry> curves) {
         return id(
                 row, "resistance_by_temperature", CurveQuantity.RESISTANCE_BY_TEMPERATURE, curves);

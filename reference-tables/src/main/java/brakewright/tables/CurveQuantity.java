@@ -8,6 +8,10 @@ public enum CurveQuantity {
     OPEN_CIRCUIT_VOLTAGE("open-circuit-voltage"),
     /** Factor of the mid-charge resistance [1] over charge fraction [1]. */
     RESISTANCE_BY_CHARGE("resistance-by-charge"),
+    /** Further share of the mid-charge resistance into a cell [1] over charge fraction [1]. */
+    RESISTANCE_INTO_BY_CHARGE("resistance-into-by-charge"),
+    /** Factor of the rise of resistance in a long pull [1] over charge fraction [1]. */
+    SUSTAINED_RISE_BY_CHARGE("sustained-rise-by-charge"),
     /** Share of the charge current [1] over charge fraction [1]. */
     CHARGE_CURRENT_BY_CHARGE("charge-current-by-charge"),
     /** Factor of the resistance at 25 °C [1] over cell temperature [°C]. */

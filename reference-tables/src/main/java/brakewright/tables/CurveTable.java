@@ -2,11 +2,13 @@ package brakewright.tables;
 
 import brakewright.spec.Curve;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Gathers the rows of each curve: one point per row, the points of a curve together. */
 final class CurveTable {
@@ -74,8 +76,9 @@ final class CurveTable {
         return row.oneOf(
                 "quantity",
                 CurveQuantity.parse(row.requiredText("quantity")),
-                "open-circuit-voltage, resistance-by-charge, charge-current-by-charge or"
-                        + " resistance-by-temperature");
+                Arrays.stream(CurveQuantity.values())
+                        .map(CurveQuantity::text)
+                        .collect(Collectors.joining(", ")));
     }
 
     private static void checkStep(

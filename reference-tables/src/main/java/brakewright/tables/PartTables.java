@@ -25,6 +25,8 @@ final class PartTables {
                             row.requiredText("name"),
                             CurveColumns.openCircuitVoltage(row, curves),
                             CurveColumns.resistanceByCharge(row, curves),
+                            CurveColumns.resistanceIntoByCharge(row, curves),
+                            CurveColumns.sustainedRiseByCharge(row, curves),
                             CurveColumns.resistanceByTemperature(row, curves),
                             source,
                             sources.kindIn(row, "kind", source),

@@ -39,8 +39,8 @@ class BadTablesTest {
             cell-figures.csv|samsung-40t,charge_current|samsung-40x,charge_current|cell|the id of a cell
             cells.csv|samsung-30q,Samsung|samsung-25r,Samsung|id|no earlier row
             cells.csv|samsung-30q,Samsung INR18650-30Q,nmc|samsung-30q,Samsung INR18650-30Q,tin|chemistry|a chemistry
-            cells.csv|30Q,nmc,nmc-p42a|30Q,nmc,nmc-p43a|open_circuit_voltage|open-circuit-voltage
-            cells.csv|30Q,nmc,nmc-p42a|30Q,nmc,nmc-resistance-by-charge|open_circuit_voltage|open-circuit-voltage
+            cells.csv|30Q,nmc,nmc-samsung-30q|30Q,nmc,nmc-p43a|open_circuit_voltage|open-circuit-voltage
+            cells.csv|30Q,nmc,nmc-samsung-30q|30Q,nmc,nmc-resistance-by-charge|open_circuit_voltage|open-circuit-voltage
             curves.csv|nmc-p42a,open-circuit-voltage,0.1,|nmc-p42a,open-circuit-voltage,0.05,|x|more than the row before
             curves.csv|nmc-p42a,open-circuit-voltage,0.1,3.334|nmc-p42a,open-circuit-voltage,0.1,3.1|y|does not fall
             curves.csv|nmc-p42a,open-circuit-voltage,1,|nmc-p42a,open-circuit-voltage,1.1,|x|from 0 to 1

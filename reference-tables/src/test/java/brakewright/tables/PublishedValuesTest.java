@@ -166,12 +166,13 @@ class PublishedValuesTest {
      * Mean over mid charge of what twice the current costs in volts, over the 10 s value.
      *
      * <p>Source: as above, files cell-discharge-bitrode-1c and -2c: volts after 9.18 to 24.48 Ah.
-     * Tolerance: the spread of the single values, 1.7 to 2.1.
+     * Tolerance: the spread of the single values, 1.5 to 1.9; the faster run warms the cell, so
+     * that the rise lies above.
      */
     @Test
     void resistanceOfALongPullIsThatOfTwoRuns() {
-        double[] at30A = {3.864, 3.822, 3.780, 3.734, 3.679, 3.611};
-        double[] at61A = {3.759, 3.714, 3.664, 3.613, 3.558, 3.476};
+        double[] at30A = {3.870, 3.829, 3.787, 3.742, 3.689, 3.623};
+        double[] at61A = {3.774, 3.730, 3.682, 3.630, 3.578, 3.508};
         double sum = 0.0;
         for (int i = 0; i < at30A.length; i++) {
             sum += (at30A[i] - at61A[i]) / 30.6;

@@ -124,7 +124,9 @@ class ShippedTablesTest {
             double reference =
                     switch (entry.quantity()) {
                         case OPEN_CIRCUIT_VOLTAGE -> 1.0;
-                        case RESISTANCE_BY_CHARGE -> entry.curve().at(0.5);
+                        case RESISTANCE_BY_CHARGE, SUSTAINED_RISE_BY_CHARGE ->
+                                entry.curve().at(0.5);
+                        case RESISTANCE_INTO_BY_CHARGE -> 1.0;
                         case CHARGE_CURRENT_BY_CHARGE -> entry.curve().at(0.0);
                         case RESISTANCE_BY_TEMPERATURE -> entry.curve().at(25.0);
                     };

@@ -11,6 +11,7 @@ import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.PulseRating;
 import brakewright.spec.Relaxation;
+import brakewright.spec.ResistanceByCharge;
 import brakewright.spec.Wiring;
 import java.util.Map;
 import java.util.Optional;
@@ -69,11 +70,14 @@ final class PackAssembler {
                 values.number(Input.CELL_VOLTAGE_MIN),
                 values.number(Input.CELL_RESISTANCE),
                 values.curve(Input.CELL_OPEN_CIRCUIT_VOLTAGE),
-                values.curve(Input.CELL_RESISTANCE_BY_CHARGE),
+                new ResistanceByCharge(
+                        values.curve(Input.CELL_RESISTANCE_BY_CHARGE),
+                        values.curve(Input.CELL_RESISTANCE_INTO_BY_CHARGE)),
                 ArrheniusCurve.through(values.curve(Input.CELL_RESISTANCE_BY_TEMPERATURE)),
                 new Relaxation(
                         values.number(Input.CELL_SUSTAINED_RISE),
-                        values.number(Input.CELL_RELAXATION_TIME)),
+                        values.number(Input.CELL_RELAXATION_TIME),
+                        values.curve(Input.CELL_SUSTAINED_RISE_BY_CHARGE)),
                 heatCapacity(),
                 charging,
                 discharging,

@@ -127,6 +127,7 @@ final class PackResolver {
         takeFigure(cell, "voltage_max", Input.CELL_VOLTAGE_MAX);
         takeFigure(cell, "voltage_min", Input.CELL_VOLTAGE_MIN);
         takeFigure(cell, "resistance", Input.CELL_RESISTANCE);
+        takeFigure(cell, "sustained_rise", Input.CELL_SUSTAINED_RISE);
         takeFigure(cell, "mass", Input.CELL_MASS);
         takeFigure(cell, "discharge_pulse", Input.CELL_DISCHARGE_PULSE);
         takeFigure(cell, "charge_pulse", Input.CELL_CHARGE_PULSE);
@@ -154,6 +155,8 @@ final class PackResolver {
     private void takeCurves(ChemistryEntry chemistry) {
         takeCurve(Input.CELL_OPEN_CIRCUIT_VOLTAGE, chemistry.openCircuitVoltage());
         takeCurve(Input.CELL_RESISTANCE_BY_CHARGE, chemistry.resistanceByCharge());
+        takeCurve(Input.CELL_RESISTANCE_INTO_BY_CHARGE, chemistry.resistanceIntoByCharge());
+        takeCurve(Input.CELL_SUSTAINED_RISE_BY_CHARGE, chemistry.sustainedRiseByCharge());
         takeCurve(Input.CELL_RESISTANCE_BY_TEMPERATURE, chemistry.resistanceByTemperature());
     }
 
