@@ -1,7 +1,7 @@
 package brakewright.cli.buildfile;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +32,15 @@ final class UnitTable {
         return BY_SYMBOL.getOrDefault(normal(symbol), List.of());
     }
 
+    /** Every spelling of every unit of a dimension. */
+    static List<String> symbols(Dimension dimension) {
+        return BY_SYMBOL.values().stream()
+                .flatMap(List::stream)
+                .filter(unit -> unit.dimension() == dimension)
+                .map(Unit::symbol)
+                .toList();
+    }
+
     private static String normal(String symbol) {
         return symbol.replace('\u2126', '\u03a9')
                 .replace('\u00b5', '\u03bc')
@@ -41,7 +50,7 @@ final class UnitTable {
     }
 
     private static Map<String, List<Unit>> build() {
-        Map<String, List<Unit>> table = new HashMap<>();
+        Map<String, List<Unit>> table = new LinkedHashMap<>();
         add(table, Dimension.MASS, 1.0, "kg");
         add(table, Dimension.MASS, 1e-3, "g");
         add(table, Dimension.MASS, 0.45359237, "lb", "lbs");
