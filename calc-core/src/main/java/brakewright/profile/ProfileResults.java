@@ -1,17 +1,17 @@
 package brakewright.profile;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
+import brakewright.driving.Cruise;
+import brakewright.driving.PullAway;
+import brakewright.driving.Road;
+import brakewright.heat.HardRiding;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.review.Evaluation;
-import brakewright.review.Operation;
-import brakewright.ride.Cruise;
-import brakewright.ride.HardRiding;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
@@ -139,7 +139,7 @@ final class ProfileResults {
     private Reading greatest(ToDoubleFunction<PackState> current) {
         double greatest = Double.NEGATIVE_INFINITY;
         double where = build.use().chargeFrom();
-        for (double charge : Operation.bends(build, model, limits, operation)) {
+        for (double charge : operation.bends(build, limits)) {
             double flows =
                     current.applyAsDouble(
                             PackState.of(model, charge, build.battery().temperatureC()));

@@ -1,13 +1,14 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.driving.Climb;
+import brakewright.driving.Cruise;
+import brakewright.driving.Road;
+import brakewright.heat.PackHeat;
 import brakewright.limit.LimitId;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
-import brakewright.ride.Climb;
-import brakewright.ride.Cruise;
-import brakewright.ride.PackHeat;
-import brakewright.ride.Road;
 import brakewright.spec.Build;
 import brakewright.spec.Stance;
 import java.util.ArrayList;

@@ -1,15 +1,15 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
+import brakewright.driving.Climb;
+import brakewright.driving.PullAway;
+import brakewright.driving.Road;
 import brakewright.limit.ConstraintId;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
-import brakewright.review.Operation;
-import brakewright.ride.Climb;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;

@@ -1,9 +1,9 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Pull;
-import brakewright.review.Operation;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 

@@ -3,10 +3,10 @@ package brakewright.worksheet;
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
+import brakewright.driving.PullAway;
+import brakewright.driving.Road;
 import brakewright.limit.Term;
 import brakewright.powertrain.PackState;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.ArrayList;

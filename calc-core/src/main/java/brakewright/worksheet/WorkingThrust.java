@@ -4,11 +4,11 @@ import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
 import brakewright.limit.Term;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
-import brakewright.review.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.CurrentBasis;
 import brakewright.spec.Input;

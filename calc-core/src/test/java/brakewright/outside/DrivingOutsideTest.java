@@ -2,15 +2,15 @@ package brakewright.outside;
 
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 
+import brakewright.driving.Cruise;
+import brakewright.driving.MeasuredRange;
+import brakewright.driving.PullAway;
+import brakewright.driving.Road;
+import brakewright.heat.PackHeat;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.TopSpeed;
-import brakewright.ride.Cruise;
-import brakewright.ride.MeasuredRange;
-import brakewright.ride.PackHeat;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Axles;
 import brakewright.spec.Battery;

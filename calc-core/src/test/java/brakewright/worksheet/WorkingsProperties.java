@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
+import brakewright.driving.PullAway;
+import brakewright.driving.Road;
 import brakewright.limit.Term;
+import brakewright.operation.Sag;
+import brakewright.operation.Sharing;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.review.Sag;
-import brakewright.review.Sharing;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;

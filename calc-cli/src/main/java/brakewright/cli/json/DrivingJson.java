@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
+import brakewright.driving.Climb;
 import brakewright.powertrain.Pull;
-import brakewright.ride.Climb;
 import brakewright.worksheet.DriveSheet;
 import brakewright.worksheet.ThrustMap;
 import brakewright.worksheet.Worksheet;

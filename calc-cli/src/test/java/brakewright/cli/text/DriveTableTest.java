@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.driving.PullAway;
 import brakewright.powertrain.Pull;
-import brakewright.ride.PullAway;
 import brakewright.worksheet.DriveSheet;
 import brakewright.worksheet.ThrustMap;
 import java.util.List;
