@@ -125,8 +125,9 @@ public record Descent(
         RoadLoad load = RoadLoad.of(build);
         double pull = -load.force(speed, -slope, 0.0);
         double current = pull > 0.0 ? powertrain.brakeCurrent(pull, speed) : 0.0;
-        Holding holding = new Holding(build, brake, limits, cellsC, speed, current);
-        PackState pack = holding.pack(charge);
+        EnduranceBraking braking =
+                new EnduranceBraking(build, brake, limits, cellsC, speed, current);
+        PackState pack = braking.pack(charge);
         PackState fresh = PackState.of(new BatteryModel(build.battery()), charge, cellsC);
         double set =
                 Math.min(settingsLeave(brake, speed, fresh), settingsLeave(brake, speed, pack));
@@ -139,7 +140,7 @@ public record Descent(
                         load.mass() * Gravity.STANDARD * grip / Math.hypot(1.0, slope));
         Course course =
                 available >= pull
-                        ? Course.along(holding, charge, build.use().chargeTo())
+                        ? Course.along(braking, charge, build.use().chargeTo())
                         : new Course(DescentEnd.NOT_HELD, charge, 0.0);
         return new Descent(
                 speed,
@@ -149,13 +150,13 @@ public record Descent(
                 Math.min(gripped, steepest(load, powertrain.brakeForce(set, speed), speed)),
                 Math.min(gripped, steepest(load, powertrain.brakeForce(borne, speed), speed)),
                 current,
-                holding.packCurrent(charge),
+                braking.packCurrent(charge),
                 course.end(),
                 course.end() == DescentEnd.PACK_REFUSES
-                        ? Optional.of(holding.binding(course.charge()))
+                        ? Optional.of(braking.binding(course.charge()))
                         : Optional.empty(),
                 course.charge(),
-                holding.cellVoltage(course.charge()),
+                braking.cellVoltage(course.charge()),
                 speed * course.time(),
                 MotorHeatBalance.at(build, speed)
                         .map(heat -> heat.timeToLimit(heat.cold(), current))
@@ -171,19 +172,20 @@ public record Descent(
      */
     private record Course(DescentEnd end, double charge, double time) {
 
-        static Course along(Holding holding, double from, double lowest) {
-            if (holding.power() == 0.0) {
+        static Course along(EnduranceBraking braking, double from, double lowest) {
+            if (braking.power() == 0.0) {
                 return new Course(DescentEnd.NEVER, from, Double.POSITIVE_INFINITY);
             }
-            boolean fills = holding.power() > 0.0;
+            boolean fills = braking.power() > 0.0;
             double to = fills ? 1.0 : Math.min(from, lowest);
-            double last = holding.lastHeld(from, to);
-            return new Course(end(holding, last, to, fills), last, holding.time(from, last));
+            double last = braking.lastHeld(from, to);
+            return new Course(end(braking, last, to, fills), last, braking.time(from, last));
         }
 
-        private static DescentEnd end(Holding holding, double last, double to, boolean fills) {
-            double brake = holding.brakeReserve(last);
-            double pack = holding.packReserve(last);
+        private static DescentEnd end(
+                EnduranceBraking braking, double last, double to, boolean fills) {
+            double brake = braking.brakeReserve(last);
+            double pack = braking.packReserve(last);
             if (last == to && brake >= 0.0 && pack >= 0.0) {
                 return fills ? DescentEnd.FULL : DescentEnd.LOWEST_CHARGE;
             }

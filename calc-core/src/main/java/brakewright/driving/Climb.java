@@ -66,7 +66,7 @@ public record Climb(
         double weight = build.mass() * Gravity.STANDARD;
         double crr = load.rollingResistance();
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
-        double thrust = drive.pull(0.0, pack).thrust();
+        double thrust = drive.at(0.0, pack).thrust();
         double steepest =
                 Math.max(
                         0.0,
@@ -121,7 +121,7 @@ public record Climb(
                         .orElse(Double.POSITIVE_INFINITY);
         return drive.powertrain()
                 .limitedDriveCurrent(
-                        Math.min(borne, drive.pull(0.0, lasting).motorCurrent()),
+                        Math.min(borne, drive.at(0.0, lasting).motorCurrent()),
                         0.0,
                         lasting.powerDrawnBy(given));
     }

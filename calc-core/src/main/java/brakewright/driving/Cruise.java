@@ -86,19 +86,19 @@ public record Cruise(
         private final Use use;
         private final double cellsC;
         private final BatteryModel model;
-        private final Pulling pulling;
+        private final Propulsion propulsion;
         private final ReserveWalk walk;
 
         Ride(Build build, ElectricDrive drive, Road road) {
             this.use = build.use();
             this.cellsC = build.battery().temperatureC();
             this.model = new BatteryModel(build.battery());
-            this.pulling = new Pulling(build, drive, road);
+            this.propulsion = new Propulsion(build, drive, road);
             this.walk = new ReserveWalk(model.knots());
         }
 
         Cruise at(double speed) {
-            if (pulling.terminalPower(pulling.holdingCurrent(speed), speed) <= 0.0) {
+            if (propulsion.terminalPower(propulsion.holdingCurrent(speed), speed) <= 0.0) {
                 return endless(speed);
             }
             ChargeIntegral integral = new ChargeIntegral(model);
@@ -141,18 +141,18 @@ public record Cruise(
 
         private ChargeIntegral.Moment moment(double speed, double charge) {
             PackState pack = pack(charge);
-            double current = pulling.holdingCurrent(speed);
-            double packCurrent = -pack.currentInto(-pulling.terminalPower(current, speed));
+            double current = propulsion.holdingCurrent(speed);
+            double packCurrent = -pack.currentInto(-propulsion.terminalPower(current, speed));
             return new ChargeIntegral.Moment(
-                    packCurrent, speed, pulling.spending(current, speed, pack));
+                    packCurrent, speed, propulsion.spending(current, speed, pack));
         }
 
         private double possible(double charge) {
-            return pulling.steadySpeed(pack(charge));
+            return propulsion.steadySpeed(pack(charge));
         }
 
         boolean isHeld(double speed, double charge) {
-            return !(pulling.reserve(speed, pack(charge)) < 0.0);
+            return !(propulsion.reserve(speed, pack(charge)) < 0.0);
         }
 
         /** As the charge falls, the first state at which the speed is too much. */
@@ -160,7 +160,7 @@ public record Cruise(
             return walk.whereGone(
                     use.chargeFrom(),
                     use.chargeTo(),
-                    charge -> pulling.reserve(speed, pack(charge)));
+                    charge -> propulsion.reserve(speed, pack(charge)));
         }
 
         private double movesDownTo(double held) {

@@ -84,8 +84,8 @@ public record StopAndGo(
         private final double idlePower;
         private final double length;
         private final BatteryModel model;
-        private final Pulling pulling;
-        private final PullAway pullAway;
+        private final Propulsion propulsion;
+        private final StandingStart start;
         private final Stop stop;
 
         Ride(Build build, ElectricDrive drive, ElectricBrake brake, double length) {
@@ -95,8 +95,8 @@ public record StopAndGo(
             this.length = length;
             this.model = new BatteryModel(build.battery());
             Road road = Road.ofUse(build);
-            this.pulling = new Pulling(build, drive, road);
-            this.pullAway = new PullAway(build, drive, road);
+            this.propulsion = new Propulsion(build, drive, road);
+            this.start = new StandingStart(build, drive, road);
             this.stop =
                     new Stop(
                             build,
@@ -142,7 +142,7 @@ public record StopAndGo(
         }
 
         /** Pulling away and stopping at a charge state. */
-        private record Ends(double speed, PullAway.Reached pull, StopOutcome.Stopped stopped) {
+        private record Ends(double speed, StandingStart.Reached pull, StopOutcome.Stopped stopped) {
 
             double distance() {
                 return pull.distance() + stopped.distance();
@@ -165,7 +165,7 @@ public record StopAndGo(
         }
 
         private Optional<Ends> ends(double speed, PackState pack) {
-            return pullAway.to(speed, pack)
+            return start.to(speed, pack)
                     .flatMap(
                             pull ->
                                     stop.from(speed, pack.charge())
@@ -181,11 +181,11 @@ public record StopAndGo(
 
         private Leg ridden(Ends ends, PackState pack) {
             double speed = ends.speed();
-            PullAway.Reached pull = ends.pull();
+            StandingStart.Reached pull = ends.pull();
             StopOutcome.Stopped stopped = ends.stopped();
             double steady = Math.max(0.0, length - pull.distance() - stopped.distance()) / speed;
-            double holding = pulling.holdingCurrent(speed);
-            double steadyPower = pulling.terminalPower(holding, speed);
+            double holding = propulsion.holdingCurrent(speed);
+            double steadyPower = propulsion.terminalPower(holding, speed);
             double pulled = pull.spent().atTerminals();
             double idleStopping = idlePower * stopped.time();
             double toPack = stopped.energy().pack();

@@ -4,8 +4,8 @@ import brakewright.battery.BatteryModel;
 import brakewright.braking.Stop;
 import brakewright.braking.StopOutcome;
 import brakewright.braking.Surroundings;
-import brakewright.driving.PullAway;
 import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.Copper;
 import brakewright.machine.WindingHeat;
@@ -139,7 +139,7 @@ public record RepeatedStops(int stops, double windingC, double limitC) {
         if (!(regained > 0.0)) {
             return OptionalDouble.empty();
         }
-        return new PullAway(build, drive, Road.LEVEL)
+        return new StandingStart(build, drive, Road.LEVEL)
                 .to(regained, pack)
                 .map(reached -> OptionalDouble.of(reached.time()))
                 .orElse(OptionalDouble.empty());

@@ -74,7 +74,7 @@ public record ElectricDrive(
      * @param pack the pack
      * @return currents, voltage and thrust
      */
-    public Pull pull(double speed, PackState pack) {
+    public DriveState at(double speed, PackState pack) {
         double limited =
                 powertrain.limitedDriveCurrent(
                         motorCurrent, speed, pack.powerDrawnBy(settledPackLimit(pack)));
@@ -88,7 +88,7 @@ public record ElectricDrive(
             current = voltageLimited(limited, speed, pack);
         }
         double packCurrent = -pack.currentInto(-powertrain.drawnPower(current, speed));
-        return new Pull(
+        return new DriveState(
                 current,
                 packCurrent,
                 pack.terminalVoltage(-packCurrent),

@@ -5,8 +5,8 @@ import brakewright.braking.Stop;
 import brakewright.braking.StopOutcome;
 import brakewright.braking.Surroundings;
 import brakewright.driving.Cruise;
-import brakewright.driving.PullAway;
 import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
 import brakewright.heat.HardRiding;
 import brakewright.limit.Limits;
 import brakewright.operation.Operation;
@@ -99,7 +99,7 @@ final class ProfileResults {
                     Reading.of(drive().lastingFlat().speed(), drive().lastingFlat().holder().key());
             case LAUNCH -> Reading.of(drive().launch(), drive().launchBoundBy());
             case TIME_TO_CRUISE ->
-                    new PullAway(build, operation.drive(), Road.LEVEL)
+                    new StandingStart(build, operation.drive(), Road.LEVEL)
                             .to(speed, full)
                             .map(reached -> Reading.of(reached.time()))
                             .orElse(Reading.NONE);

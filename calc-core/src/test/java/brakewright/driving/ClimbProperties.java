@@ -41,7 +41,7 @@ class ClimbProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         ElectricDrive drive = AnyDriven.drive(build);
         PackState pack = pack(build, charge);
-        double thrust = drive.pull(0.0, pack).thrust();
+        double thrust = drive.at(0.0, pack).thrust();
         double steepest = Climb.of(build, drive, pack).steepest();
         if (steepest > 0.0) {
             assertThat(isHeld(steepest * (1.0 - 1e-6), thrust, build)).isTrue();

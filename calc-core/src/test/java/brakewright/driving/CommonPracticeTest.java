@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
-import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Battery;
@@ -52,9 +52,10 @@ class CommonPracticeTest {
                 new ElectricDrive(
                         Powertrain.of(board), 60.0, -pack.currentInto(-DRAWN), Optional.empty());
         TopSpeed.Result top = TopSpeed.find(drive, RoadLoad.of(board), 0.0, 0.0, pack);
-        Pull pull = drive.pull(top.speed(), pack);
+        DriveState state = drive.at(top.speed(), pack);
         assertThat(top.holder()).isEqualTo(TopSpeed.Holder.PACK_CURRENT);
-        assertThat(pull.packCurrent() * pull.packVoltage()).isCloseTo(DRAWN, within(1e-6 * DRAWN));
+        assertThat(state.packCurrent() * state.packVoltage())
+                .isCloseTo(DRAWN, within(1e-6 * DRAWN));
         double commonlySaid = 45.0;
         assertThat(top.speed() / KILOMETRES_PER_HOUR)
                 .isCloseTo(commonlySaid, within(ANY_RIDER * commonlySaid));

@@ -43,7 +43,7 @@ class RideLimitsTest {
                 new ElectricDrive(Powertrain.of(build), 200.0, 300.0, Optional.empty());
         PackState pack = PackState.of(new BatteryModel(build.battery()), 0.1, 25.0);
         Spending spent =
-                new PullAway(build, drive, Road.LEVEL).to(10.0, pack).orElseThrow().spent();
+                new StandingStart(build, drive, Road.LEVEL).to(10.0, pack).orElseThrow().spent();
         assertThat(spent.sum()).isFinite();
         Cruise steep = Cruise.of(build, drive, new Road(0.1, 0.0), 20.0);
         assertThat(steep.distance()).isGreaterThan(0.0);

@@ -36,16 +36,18 @@ class SpendingProperties {
             @ForAll @Scale(6) @DoubleRange(min = -0.2, max = 0.2) double slope,
             @ForAll @Scale(6) @DoubleRange(min = -5.0, max = 8.0) double headwind,
             @ForAll boolean full) {
-        Pulling pulling = new Pulling(build, AnyDriven.drive(build), new Road(slope, headwind));
+        Propulsion propulsion =
+                new Propulsion(build, AnyDriven.drive(build), new Road(slope, headwind));
         Powertrain train = Powertrain.of(build);
         PackState pack = pack(build, charge);
-        double current = full ? pulling.fullCurrent(speed, pack) : pulling.holdingCurrent(speed);
+        double current =
+                full ? propulsion.fullCurrent(speed, pack) : propulsion.holdingCurrent(speed);
         Assume.that(current == 0.0 || train.thrust(current, speed) > 0.0);
         double idle = build.use().riding().idlePower();
         double power = train.drawnPower(current, speed) + idle;
         Assume.that(power < pack.greatestPower());
         double packCurrent = -pack.currentInto(-power);
-        Spending spending = pulling.spending(current, speed, pack);
+        Spending spending = propulsion.spending(current, speed, pack);
         double scale = size(spending);
         assertThat(spending.sum())
                 .isCloseTo(pack.voltage() * packCurrent, within(ROUNDING * scale));
@@ -59,10 +61,11 @@ class SpendingProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 20.0) double speed,
             @ForAll @Scale(6) @DoubleRange(min = -0.2, max = 0.2) double slope,
             @ForAll @Scale(6) @DoubleRange(min = -5.0, max = 8.0) double headwind) {
-        Pulling pulling = new Pulling(build, AnyDriven.drive(build), new Road(slope, headwind));
+        Propulsion propulsion =
+                new Propulsion(build, AnyDriven.drive(build), new Road(slope, headwind));
         PackState pack = pack(build, 0.5);
-        double current = pulling.holdingCurrent(speed);
-        Spending spending = pulling.spending(current, speed, pack);
+        double current = propulsion.holdingCurrent(speed);
+        Spending spending = propulsion.spending(current, speed, pack);
         RoadLoad load = RoadLoad.of(build);
         double weight = build.mass() * 9.80665;
         double angle = Math.atan(slope);

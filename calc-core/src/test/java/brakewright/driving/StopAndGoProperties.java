@@ -82,8 +82,8 @@ class StopAndGoProperties {
         Operation operation = Operation.of(build, Limits.of(build));
         BatteryModel model = new BatteryModel(build.battery());
         double cells = build.battery().temperatureC();
-        Pulling pulling = new Pulling(build, operation.drive(), Road.ofUse(build));
-        PullAway pullAway = new PullAway(build, operation.drive(), Road.ofUse(build));
+        Propulsion propulsion = new Propulsion(build, operation.drive(), Road.ofUse(build));
+        StandingStart start = new StandingStart(build, operation.drive(), Road.ofUse(build));
         Stop stop =
                 new Stop(
                         build,
@@ -104,11 +104,11 @@ class StopAndGoProperties {
         for (int step = 0; step < STEPS; step++) {
             double charge = from - (step + 0.5) * width;
             PackState pack = PackState.of(model, charge, cells);
-            PullAway.Reached pull = pullAway.to(speed, pack).orElseThrow();
+            StandingStart.Reached pull = start.to(speed, pack).orElseThrow();
             StopOutcome.Stopped stopped = (StopOutcome.Stopped) stop.from(speed, charge);
             double steady = (length - pull.distance() - stopped.distance()) / speed;
             Assume.that(steady > 0.0);
-            double power = pulling.terminalPower(pulling.holdingCurrent(speed), speed);
+            double power = propulsion.terminalPower(propulsion.holdingCurrent(speed), speed);
             double net =
                     pull.spent().atTerminals()
                             + power * steady

@@ -16,18 +16,18 @@ import brakewright.spec.Build;
  * @param fromCells energy that the cells gave, ∫U·I dt [J]
  * @param coarse how much the time changes when the steps are twice as wide [1]
  */
-record SlowPull(double time, double distance, double fromCells, double coarse) {
+record SlowStandingStart(double time, double distance, double fromCells, double coarse) {
 
     private static final int STEPS = 20_000;
 
-    static SlowPull to(double speed, Build build, ElectricDrive drive, PackState pack) {
-        SlowPull fine = to(speed, build, drive, pack, STEPS);
+    static SlowStandingStart to(double speed, Build build, ElectricDrive drive, PackState pack) {
+        SlowStandingStart fine = to(speed, build, drive, pack, STEPS);
         double time = to(speed, build, drive, pack, STEPS / 2).time;
-        return new SlowPull(
+        return new SlowStandingStart(
                 fine.time, fine.distance, fine.fromCells, Math.abs(time - fine.time) / fine.time);
     }
 
-    private static SlowPull to(
+    private static SlowStandingStart to(
             double speed, Build build, ElectricDrive drive, PackState pack, int steps) {
         double time = 0.0;
         double distance = 0.0;
@@ -45,7 +45,7 @@ record SlowPull(double time, double distance, double fromCells, double coarse) {
             distance += here * duration;
             fromCells -= pack.voltage() * pack.currentInto(-power) * duration;
         }
-        return new SlowPull(time, distance, fromCells, 0.0);
+        return new SlowStandingStart(time, distance, fromCells, 0.0);
     }
 
     /** What the drive gives, up to what wheels, vehicle and rider bear [N]. */
@@ -55,6 +55,6 @@ record SlowPull(double time, double distance, double fromCells, double coarse) {
                 Math.min(
                         transfer.drivingGrip(build.vehicle().grip()),
                         Math.min(transfer.drivingTip(), RiderBalance.tip(build.rider())));
-        return Math.min(drive.pull(speed, pack).thrust(), bearable * build.mass() * 9.80665);
+        return Math.min(drive.at(speed, pack).thrust(), bearable * build.mass() * 9.80665);
     }
 }

@@ -24,7 +24,7 @@ import net.jqwik.api.domains.DomainContext;
 @Tag("law")
 @Domain(AnyDriven.class)
 @Domain(DomainContext.Global.class)
-class PullAwayProperties {
+class StandingStartProperties {
 
     private static final double ROUNDING = 1e-9;
 
@@ -42,7 +42,7 @@ class PullAwayProperties {
         PackState pack = pack(build, charge);
         double speed = share * top(build, pack);
         Assume.that(speed > 0.0);
-        Optional<PullAway.Reached> reached = pullAway(build).to(speed, pack);
+        Optional<StandingStart.Reached> reached = pullAway(build).to(speed, pack);
         Assume.that(reached.isPresent());
         double kinetic = 0.5 * build.inertia() * speed * speed;
         Spending spent = reached.get().spent();
@@ -70,9 +70,9 @@ class PullAwayProperties {
         PackState pack = pack(build, charge);
         double speed = share * top(build, pack);
         Assume.that(speed > 0.0);
-        Optional<PullAway.Reached> reached = pullAway(build).to(speed, pack);
+        Optional<StandingStart.Reached> reached = pullAway(build).to(speed, pack);
         Assume.that(reached.isPresent());
-        SlowPull slow = SlowPull.to(speed, build, drive, pack);
+        SlowStandingStart slow = SlowStandingStart.to(speed, build, drive, pack);
         double accuracy = KINKS + 4.0 * slow.coarse();
         assertThat(reached.get().time()).isCloseTo(slow.time(), within(accuracy * slow.time()));
         assertThat(reached.get().distance())
@@ -93,7 +93,7 @@ class PullAwayProperties {
         double least = Double.POSITIVE_INFINITY;
         for (int step = 0; step <= 100; step++) {
             double here = speed * step / 100.0;
-            double thrust = SlowPull.thrust(here, build, drive, pack);
+            double thrust = SlowStandingStart.thrust(here, build, drive, pack);
             least = Math.min(least, thrust / load.force(here, 0.0, 0.0));
         }
         Assume.that(Math.abs(least - 1.0) > 1e-6);
@@ -116,9 +116,11 @@ class PullAwayProperties {
         PackState pack = pack(build, charge);
         double speed = share * top(build, pack);
         Assume.that(speed > 0.0);
-        Optional<PullAway.Reached> slower = new PullAway(build, less, Road.LEVEL).to(speed, pack);
+        Optional<StandingStart.Reached> slower =
+                new StandingStart(build, less, Road.LEVEL).to(speed, pack);
         Assume.that(slower.isPresent());
-        Optional<PullAway.Reached> faster = new PullAway(build, more, Road.LEVEL).to(speed, pack);
+        Optional<StandingStart.Reached> faster =
+                new StandingStart(build, more, Road.LEVEL).to(speed, pack);
         assertThat(faster).isPresent();
         assertThat(faster.get().time())
                 .isLessThanOrEqualTo(slower.get().time() * (1.0 + QUADRATURE));
@@ -130,8 +132,8 @@ class PullAwayProperties {
         return TopSpeed.find(AnyDriven.drive(build), RoadLoad.of(build), 0.0, 0.0, pack).speed();
     }
 
-    private static PullAway pullAway(Build build) {
-        return new PullAway(build, AnyDriven.drive(build), Road.LEVEL);
+    private static StandingStart pullAway(Build build) {
+        return new StandingStart(build, AnyDriven.drive(build), Road.LEVEL);
     }
 
     private static PackState pack(Build build, double charge) {

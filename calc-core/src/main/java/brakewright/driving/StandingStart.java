@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Pulling away with everything the settings permit.
+ * Pulling away from a standstill with everything the settings permit.
  *
  * <p>{@code t = ∫ m·(1 + j)/(F(v) − R(v)) dv}, by adaptive Gauss-Legendre quadrature over speed
  * from corner to corner of the thrust: a panel is integrated once whole and once in two halves, and
@@ -20,7 +20,7 @@ import java.util.Optional;
  *
  * <p>Source: Newton's second law.
  */
-public final class PullAway {
+public final class StandingStart {
 
     private static final double RELATIVE_TOLERANCE = 1e-8;
     private static final double NEGLIGIBLE = 1e-9;
@@ -29,17 +29,17 @@ public final class PullAway {
     private static final int HALVINGS = 45;
     private static final GaussRule RULE = GaussRule.of(5);
 
-    private final Pulling pulling;
+    private final Propulsion propulsion;
 
     /**
-     * Sets up pulls of a vehicle.
+     * Sets up the starts of a vehicle.
      *
      * @param build the vehicle
      * @param drive its drive as it is set
      * @param road the way ahead
      */
-    public PullAway(Build build, ElectricDrive drive, Road road) {
-        this.pulling = new Pulling(build, drive, road);
+    public StandingStart(Build build, ElectricDrive drive, Road road) {
+        this.propulsion = new Propulsion(build, drive, road);
     }
 
     /**
@@ -101,7 +101,7 @@ public final class PullAway {
         double below = 0.0;
         for (int probe = 1; probe <= PROBES; probe++) {
             double above = speed * probe / PROBES;
-            if (pulling.rule(below, pack) != pulling.rule(above, pack)) {
+            if (propulsion.rule(below, pack) != propulsion.rule(above, pack)) {
                 corners.add(corner(below, above, pack));
             }
             below = above;
@@ -112,12 +112,12 @@ public final class PullAway {
     }
 
     private double corner(double below, double above, PackState pack) {
-        int rule = pulling.rule(below, pack);
+        int rule = propulsion.rule(below, pack);
         double low = below;
         double high = above;
         for (int halving = 0; halving < HALVINGS; halving++) {
             double middle = 0.5 * (low + high);
-            if (pulling.rule(middle, pack) == rule) {
+            if (propulsion.rule(middle, pack) == rule) {
                 low = middle;
             } else {
                 high = middle;
@@ -135,7 +135,7 @@ public final class PullAway {
      * @return of all driven wheels [N]
      */
     public double thrust(double speed, PackState pack) {
-        return pulling.thrust(pulling.fullCurrent(speed, pack), speed);
+        return propulsion.thrust(propulsion.fullCurrent(speed, pack), speed);
     }
 
     /**
@@ -146,11 +146,11 @@ public final class PullAway {
      * @return the acceleration; negative where the vehicle slows with full thrust [m/s²]
      */
     public double acceleration(double speed, PackState pack) {
-        return accelerating(speed, pack) / pulling.inertia();
+        return accelerating(speed, pack) / propulsion.inertia();
     }
 
     private double accelerating(double speed, PackState pack) {
-        return thrust(speed, pack) - pulling.resistance(speed);
+        return thrust(speed, pack) - propulsion.resistance(speed);
     }
 
     private Optional<Reached> refine(
@@ -176,19 +176,19 @@ public final class PullAway {
         Reached sum = Reached.NOTHING;
         for (int node = 0; node < RULE.nodes(); node++) {
             double speed = RULE.point(node, from, to);
-            double current = pulling.fullCurrent(speed, pack);
-            double force = pulling.thrust(current, speed) - pulling.resistance(speed);
+            double current = propulsion.fullCurrent(speed, pack);
+            double force = propulsion.thrust(current, speed) - propulsion.resistance(speed);
             if (!(force > 0.0)) {
                 return Optional.empty();
             }
-            double time = RULE.weight(node, from, to) * pulling.inertia() / force;
+            double time = RULE.weight(node, from, to) * propulsion.inertia() / force;
             sum =
                     sum.plus(
                             new Reached(
                                     time,
                                     speed * time,
                                     Spending.NONE.plus(
-                                            pulling.spending(current, speed, pack), time)));
+                                            propulsion.spending(current, speed, pack), time)));
         }
         return Optional.of(sum);
     }

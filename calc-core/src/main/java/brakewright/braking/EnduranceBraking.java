@@ -15,15 +15,16 @@ import brakewright.powertrain.Spending;
 import brakewright.spec.Build;
 
 /**
- * Holding a speed with the electric brake for many minutes, while the charge moves: the power is
- * the same all the way, the current and what is permitted change with the charge.
+ * Holding a speed with the electric brake for many minutes, which regulations on brakes call
+ * endurance braking. The power is the same all the way; as the charge moves, the current and what
+ * is permitted change.
  *
  * <p>Reserves are told as powers, since for the power p at the terminals both a current I and a
  * voltage V are bounded by what is a straight line wherever U(s) and R(s) are: {@code p ≤ I·(U +
  * I·R)}, and {@code V·(V − U) ≥ p·R}. So each is used up at most once between two knots. For a
  * power that is drawn the same holds of any voltage above half the open-circuit voltage.
  */
-final class Holding {
+final class EnduranceBraking {
 
     private final BatteryModel model;
     private final ElectricBrake brake;
@@ -35,7 +36,7 @@ final class Holding {
     private final double power;
     private final double passed;
 
-    Holding(
+    EnduranceBraking(
             Build build,
             ElectricBrake brake,
             Limits limits,

@@ -19,7 +19,7 @@ import net.jqwik.api.domains.DomainContext;
 @Tag("law")
 @Domain(AnyDriven.class)
 @Domain(DomainContext.Global.class)
-class PullProperties {
+class DriveStateProperties {
 
     /** A few ulps of a chain of products and quotients. */
     private static final double ROUNDING = 1e-12;
@@ -79,16 +79,16 @@ class PullProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         ElectricDrive drive = AnyDriven.drive(build);
         PackState pack = pack(build, charge);
-        Pull pull = drive.pull(speed, pack);
-        assertThat(pull.motorCurrent()).isBetween(0.0, drive.motorCurrent());
+        DriveState state = drive.at(speed, pack);
+        assertThat(state.motorCurrent()).isBetween(0.0, drive.motorCurrent());
         double limit = drive.settledPackLimit(pack);
-        assertThat(pull.packCurrent())
+        assertThat(state.packCurrent())
                 .isLessThanOrEqualTo(limit * (1.0 + HALF_THE_DIGITS) + ROUNDING);
-        assertThat(pull.packCurrent() * pull.packVoltage())
+        assertThat(state.packCurrent() * state.packVoltage())
                 .isLessThanOrEqualTo(pack.powerDrawnBy(limit) * (1.0 + SOLVED) + ROUNDING);
-        if (pull.motorCurrent() > 0.0) {
-            assertThat(drive.powertrain().voltageNeed(pull.motorCurrent(), speed))
-                    .isLessThanOrEqualTo(pull.packVoltage() + SOLVED);
+        if (state.motorCurrent() > 0.0) {
+            assertThat(drive.powertrain().voltageNeed(state.motorCurrent(), speed))
+                    .isLessThanOrEqualTo(state.packVoltage() + SOLVED);
         }
     }
 
@@ -99,18 +99,18 @@ class PullProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         ElectricDrive drive = AnyDriven.drive(build);
         PackState pack = pack(build, charge);
-        Pull pull = drive.pull(speed, pack);
-        double need = drive.powertrain().voltageNeed(pull.motorCurrent(), speed);
-        switch (pull.holder()) {
-            case MOTOR_CURRENT -> assertThat(pull.motorCurrent()).isEqualTo(drive.motorCurrent());
+        DriveState state = drive.at(speed, pack);
+        double need = drive.powertrain().voltageNeed(state.motorCurrent(), speed);
+        switch (state.holder()) {
+            case MOTOR_CURRENT -> assertThat(state.motorCurrent()).isEqualTo(drive.motorCurrent());
             case PACK_CURRENT -> {
                 double permitted = pack.powerDrawnBy(drive.settledPackLimit(pack));
-                assertThat(drive.powertrain().drawnPower(pull.motorCurrent(), speed))
+                assertThat(drive.powertrain().drawnPower(state.motorCurrent(), speed))
                         .isCloseTo(permitted, within(SOLVED * permitted));
             }
             case VOLTAGE -> {
-                if (pull.motorCurrent() > 0.0) {
-                    assertThat(need).isCloseTo(pull.packVoltage(), within(SOLVED));
+                if (state.motorCurrent() > 0.0) {
+                    assertThat(need).isCloseTo(state.packVoltage(), within(SOLVED));
                 } else {
                     assertThat(need).isGreaterThanOrEqualTo(pack.voltage());
                 }
@@ -126,14 +126,15 @@ class PullProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         ElectricDrive drive = AnyDriven.drive(build);
         PackState pack = pack(build, charge);
-        Pull pull = drive.pull(speed, pack);
-        double power = drive.powertrain().drawnPower(pull.motorCurrent(), speed);
-        assertThat(pull.thrust()).isEqualTo(drive.powertrain().thrust(pull.motorCurrent(), speed));
-        assertThat(pull.packVoltage())
+        DriveState state = drive.at(speed, pack);
+        double power = drive.powertrain().drawnPower(state.motorCurrent(), speed);
+        assertThat(state.thrust())
+                .isEqualTo(drive.powertrain().thrust(state.motorCurrent(), speed));
+        assertThat(state.packVoltage())
                 .isCloseTo(
-                        pack.voltage() - pull.packCurrent() * pack.resistance(),
+                        pack.voltage() - state.packCurrent() * pack.resistance(),
                         within(ROUNDING * pack.voltage()));
-        assertThat(pull.packCurrent() * pull.packVoltage())
+        assertThat(state.packCurrent() * state.packVoltage())
                 .isCloseTo(power, within(SOLVED * power));
     }
 
@@ -145,8 +146,8 @@ class PullProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         ElectricDrive drive = AnyDriven.drive(build);
         PackState pack = pack(build, charge);
-        double slow = drive.pull(Math.min(one, other), pack).thrust();
-        double fast = drive.pull(Math.max(one, other), pack).thrust();
+        double slow = drive.at(Math.min(one, other), pack).thrust();
+        double fast = drive.at(Math.max(one, other), pack).thrust();
         assertThat(fast).isLessThanOrEqualTo(slow * (1.0 + SOLVED) + SOLVED);
     }
 
@@ -164,12 +165,12 @@ class PullProperties {
         double faster = top.speed() + 10.0 * SPEED_ACCURACY;
         if (top.holder() == TopSpeed.Holder.STANDSTILL) {
             assertThat(top.speed()).isZero();
-            assertThat(drive.pull(0.0, pack).thrust())
+            assertThat(drive.at(0.0, pack).thrust())
                     .isLessThanOrEqualTo(load.force(0.0, slope, headwind) * (1.0 + SOLVED));
         } else {
-            assertThat(drive.pull(slower, pack).thrust())
+            assertThat(drive.at(slower, pack).thrust())
                     .isGreaterThanOrEqualTo(load.force(slower, slope, headwind));
-            assertThat(drive.pull(faster, pack).thrust())
+            assertThat(drive.at(faster, pack).thrust())
                     .isLessThanOrEqualTo(load.force(faster, slope, headwind));
         }
     }

@@ -1,10 +1,10 @@
 package brakewright.driving;
 
 import brakewright.numeric.Root;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
-import brakewright.powertrain.Pull;
 import brakewright.powertrain.Spending;
 import brakewright.powertrain.TopSpeed;
 import brakewright.road.Gravity;
@@ -21,7 +21,7 @@ import brakewright.spec.Build;
  * <p>Assumption: grip and tipping are those of level ground on a slope too; at 15 % the load on the
  * road is 1 % less.
  */
-final class Pulling {
+final class Propulsion {
 
     private static final double SPEED_ACCURACY = 1e-12;
 
@@ -41,7 +41,7 @@ final class Pulling {
     private final double slopeForce;
     private final double groundForce;
 
-    Pulling(Build build, ElectricDrive drive, Road road) {
+    Propulsion(Build build, ElectricDrive drive, Road road) {
         this.drive = drive;
         this.powertrain = drive.powertrain();
         this.load = RoadLoad.of(build);
@@ -83,27 +83,27 @@ final class Pulling {
      * The current per motor with everything that is permitted, and no more than the ground bears.
      */
     double fullCurrent(double speed, PackState pack) {
-        double current = permitted(speed, drive.pull(speed, pack), pack);
+        double current = permitted(speed, drive.at(speed, pack), pack);
         return powertrain.thrust(current, speed) <= groundForce
                 ? current
                 : Math.min(current, powertrain.thrustCurrent(groundForce, speed));
     }
 
     /** What the settings permit, as far as the pack gives it beside what electronics draw. */
-    private double permitted(double speed, Pull pull, PackState pack) {
+    private double permitted(double speed, DriveState state, PackState pack) {
         if (Double.isInfinite(pack.greatestPower())) {
-            return pull.motorCurrent();
+            return state.motorCurrent();
         }
         double left = Math.max(0.0, pack.greatestPower() - idlePower);
-        return powertrain.limitedDriveCurrent(pull.motorCurrent(), speed, left);
+        return powertrain.limitedDriveCurrent(state.motorCurrent(), speed, left);
     }
 
     /** What rules the thrust at a speed: a number that changes where the thrust bends. */
     int rule(double speed, PackState pack) {
-        Pull pull = drive.pull(speed, pack);
-        double current = permitted(speed, pull, pack);
+        DriveState state = drive.at(speed, pack);
+        double current = permitted(speed, state, pack);
         boolean ground = powertrain.thrust(current, speed) > groundForce;
-        return ground ? -1 : current < pull.motorCurrent() ? -2 : pull.holder().ordinal();
+        return ground ? -1 : current < state.motorCurrent() ? -2 : state.holder().ordinal();
     }
 
     /** The highest speed that can be held; 0 where the vehicle does not move off [m/s]. */
@@ -119,7 +119,7 @@ final class Pulling {
 
     /** Whether a speed can be held. */
     double reserve(double speed, PackState pack) {
-        return permitted(speed, drive.pull(speed, pack), pack) - holdingCurrent(speed);
+        return permitted(speed, drive.at(speed, pack), pack) - holdingCurrent(speed);
     }
 
     double thrust(double current, double speed) {

@@ -9,7 +9,7 @@ package brakewright.powertrain;
  * @param thrust of all driven wheels [N]
  * @param holder what holds it down
  */
-public record Pull(
+public record DriveState(
         double motorCurrent,
         double packCurrent,
         double packVoltage,
