@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
+import brakewright.road.FrictionBrake;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
@@ -45,7 +46,6 @@ final class Braking {
     private final double gripForce;
     private final double efficiency;
     private final double controllerEfficiency;
-    private final int motors;
     private final double inertia;
     private final double chargePerCoulomb;
 
@@ -57,7 +57,7 @@ final class Braking {
         this.road = RoadLoad.of(build);
         this.mass = build.mass();
         double cosine = 1.0 / Math.hypot(1.0, surroundings.slope());
-        this.normal = Gravity.STANDARD * cosine;
+        this.normal = Gravity.pressing(surroundings.slope());
         this.rollingForce = road.force(0.0, 0.0, 0.0) * cosine;
         this.headwind = surroundings.headwind();
         this.slopeForce = mass * normal * surroundings.slope();
@@ -68,7 +68,6 @@ final class Braking {
         this.gripForce = gripBeside(frictionDeceleration(1.0));
         this.efficiency = build.drive().efficiency();
         this.controllerEfficiency = build.controllers().efficiency();
-        this.motors = build.drive().motors();
         this.inertia = build.inertia();
         this.chargePerCoulomb = 1.0 / (3600.0 * pack.capacityAh());
     }
@@ -110,11 +109,7 @@ final class Braking {
     }
 
     private double currentBeforeGrip(double speed, PackState state, double share) {
-        double asked =
-                powertrain.suppliedBrakeCurrent(
-                        share * brake.motorCurrentAt(speed), speed, state.greatestPower());
-        return powertrain.limitedBrakeCurrent(
-                asked, speed, state.powerReturnedBy(brake.settledPackLimit(state)));
+        return brake.settledMotorCurrent(speed, state, share);
     }
 
     /**
@@ -136,7 +131,7 @@ final class Braking {
     }
 
     private double frictionDeceleration(double share) {
-        return Math.min(share * frictionBrake, grip * normal);
+        return FrictionBrake.carried(share * frictionBrake, grip, normal);
     }
 
     /** What grip leaves the driven wheels [N]. */
@@ -227,8 +222,7 @@ final class Braking {
         if (current == 0.0) {
             return electricForce * speed * efficiency;
         }
-        double angularSpeed = powertrain.angularSpeed(speed);
-        return motors * powertrain.motor().dragTorque(angularSpeed) * angularSpeed;
+        return powertrain.dragLoss(speed);
     }
 
     double driveLossPower(double electricForce, double speed) {

@@ -10,6 +10,7 @@ import brakewright.powertrain.Powertrain;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
+import brakewright.road.Slope;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
 import java.util.Optional;
@@ -130,7 +131,9 @@ public record Descent(
         PackState pack = braking.pack(charge);
         PackState fresh = PackState.of(new BatteryModel(build.battery()), charge, cellsC);
         double set =
-                Math.min(settingsLeave(brake, speed, fresh), settingsLeave(brake, speed, pack));
+                Math.min(
+                        brake.settledMotorCurrent(speed, fresh, 1.0),
+                        brake.settledMotorCurrent(speed, pack, 1.0));
         double borne = packsBear(powertrain, limits, set, speed, pack);
         double grip = new LoadTransfer(build.vehicle().axles()).brakingGrip(build.vehicle().grip());
         double gripped = steepest(load, load.rollingResistance() + grip, 0.0, speed);
@@ -158,9 +161,7 @@ public record Descent(
                 course.charge(),
                 braking.cellVoltage(course.charge()),
                 speed * course.time(),
-                MotorHeatBalance.at(build, speed)
-                        .map(heat -> heat.timeToLimit(heat.cold(), current))
-                        .orElse(OptionalDouble.empty()));
+                MotorHeatBalance.timeToLimit(build, speed, current));
     }
 
     /**
@@ -193,16 +194,6 @@ public record Descent(
         }
     }
 
-    /** The motor current that settings and taper leave [A]. */
-    private static double settingsLeave(ElectricBrake brake, double speed, PackState pack) {
-        Powertrain powertrain = brake.powertrain();
-        return powertrain.limitedBrakeCurrent(
-                powertrain.suppliedBrakeCurrent(
-                        brake.motorCurrentAt(speed), speed, pack.greatestPower()),
-                speed,
-                pack.powerReturnedBy(brake.settledPackLimit(pack)));
-    }
-
     /** The motor current up to which the packs bear what is returned or drawn for minutes [A]. */
     private static double packsBear(
             Powertrain powertrain, Limits limits, double most, double speed, PackState pack) {
@@ -219,14 +210,9 @@ public record Descent(
         return steepest(load, load.rollingResistance(), force, speed);
     }
 
-    /** {@code m·g·(sinθ − c·cosθ) = F + air}, solved for tanθ; c holds as rolling and grip do. */
+    /** {@code m·g·(sinθ − c·cosθ) = F + air}, where c holds as rolling and grip do. */
     private static double steepest(RoadLoad load, double coefficient, double force, double speed) {
         double multiple = (force + load.airForce(speed)) / (load.mass() * Gravity.STANDARD);
-        double reach = Math.hypot(1.0, coefficient);
-        if (multiple >= reach) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double angle = Math.asin(multiple / reach) + Math.atan(coefficient);
-        return angle >= Math.PI / 2.0 ? Double.POSITIVE_INFINITY : Math.tan(angle);
+        return Slope.held(multiple, -coefficient);
     }
 }

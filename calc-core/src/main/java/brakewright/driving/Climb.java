@@ -12,6 +12,7 @@ import brakewright.powertrain.TopSpeed;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
+import brakewright.road.Slope;
 import brakewright.spec.Build;
 import java.util.OptionalDouble;
 
@@ -96,11 +97,13 @@ public record Climb(
                 steepest,
                 Math.min(steepest, slopeHeld(lasting, crr)),
                 current,
-                lasts(build, current, 0.0),
+                MotorHeatBalance.timeToLimit(build, 0.0, current),
                 up,
                 currentUp,
                 up > 0.0 ? build.use().slopeLength() / up : Double.POSITIVE_INFINITY,
-                up > 0.0 ? lasts(build, currentUp, up) : OptionalDouble.empty());
+                up > 0.0
+                        ? MotorHeatBalance.timeToLimit(build, up, currentUp)
+                        : OptionalDouble.empty());
     }
 
     /** The highest drive current at a crawl that may flow for any time, per motor [A]. */
@@ -126,19 +129,7 @@ public record Climb(
                         lasting.powerDrawnBy(given));
     }
 
-    private static OptionalDouble lasts(Build build, double current, double speed) {
-        return MotorHeatBalance.at(build, speed)
-                .map(heat -> heat.timeToLimit(heat.cold(), current))
-                .orElse(OptionalDouble.empty());
-    }
-
-    /** {@code F/(m·g) = crr·cosθ + sinθ}, solved for tanθ. */
     private static double slopeHeld(double multiple, double rollingResistance) {
-        double reach = Math.hypot(1.0, rollingResistance);
-        if (multiple >= reach) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double angle = Math.asin(multiple / reach) - Math.atan(rollingResistance);
-        return Math.max(0.0, Math.tan(angle));
+        return Math.max(0.0, Slope.held(multiple, rollingResistance));
     }
 }

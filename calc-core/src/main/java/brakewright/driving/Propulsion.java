@@ -34,7 +34,6 @@ final class Propulsion {
     private final Road road;
     private final double efficiency;
     private final double controllerEfficiency;
-    private final int motors;
     private final double inertia;
     private final double idlePower;
     private final double rollingForce;
@@ -48,7 +47,6 @@ final class Propulsion {
         this.road = road;
         this.efficiency = build.drive().efficiency();
         this.controllerEfficiency = build.controllers().efficiency();
-        this.motors = build.drive().motors();
         this.inertia = build.inertia();
         this.idlePower = build.use().riding().idlePower();
         double weight = load.mass() * Gravity.STANDARD;
@@ -142,11 +140,7 @@ final class Propulsion {
     Spending spending(double current, double speed, PackState pack) {
         double thrust = current > 0.0 ? powertrain.thrust(current, speed) : 0.0;
         double air = load.airForce(speed + road.headwind()) * speed;
-        double angularSpeed = powertrain.angularSpeed(speed);
-        double drag =
-                current > 0.0
-                        ? motors * powertrain.motor().dragTorque(angularSpeed) * angularSpeed
-                        : 0.0;
+        double drag = current > 0.0 ? powertrain.dragLoss(speed) : 0.0;
         double copper = powertrain.copperLoss(current);
         double drawn = powertrain.drawnPower(current, speed);
         double packCurrent = -pack.currentInto(-(drawn + idlePower));

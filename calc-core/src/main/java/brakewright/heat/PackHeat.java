@@ -151,15 +151,12 @@ public record PackHeat(
             return Optional.empty();
         }
         double limit = cell.charging().highestC();
-        OptionalDouble toAir = model.packs().get(place).pack().toAir();
+        OneBody cells = course.body();
         OptionalDouble chargeAfter = OptionalDouble.of(0.0);
         if (course.cellsC() > limit) {
             chargeAfter =
-                    toAir.isPresent() && limit > air
-                            ? OptionalDouble.of(
-                                    toAir.getAsDouble()
-                                            * course.capacity()
-                                            * Math.log((course.cellsC() - air) / (limit - air)))
+                    cells.toAir().isPresent() && limit > air
+                            ? OptionalDouble.of(cells.until(limit, course.cellsC(), 0.0))
                             : OptionalDouble.empty();
         }
         return Optional.of(
@@ -167,7 +164,7 @@ public record PackHeat(
                         (from - to) * 3600.0 * model.capacityAh() / course.time(),
                         place + 1,
                         course.time(),
-                        course.heat() / course.capacity(),
+                        course.heat() / cells.capacity(),
                         startC,
                         course.highestC(),
                         course.cellsC(),

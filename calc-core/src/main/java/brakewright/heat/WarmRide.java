@@ -34,7 +34,7 @@ public record WarmRide(double speed, PackHeat heat) {
     public static Optional<WarmRide> of(Build build, ElectricDrive drive) {
         double speed = build.use().riding().cruiseSpeed();
         BatteryModel model = new BatteryModel(build.battery());
-        Road road = new Road(0.0, build.use().riding().headwind());
+        Road road = Road.ofUse(build);
         double power = power(build, drive.powertrain());
         if (power <= 0.0 || !Cruise.isHeldAtFirst(build, drive, road, speed)) {
             return Optional.empty();

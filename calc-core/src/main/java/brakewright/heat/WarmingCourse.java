@@ -32,13 +32,11 @@ final class WarmingCourse {
     private final int place;
     private final PackModel pack;
     private final ToDoubleFunction<PackState> current;
-    private final double capacity;
-    private final double airC;
     private final double coulombs;
     private final double warmC;
     private final double stopC;
 
-    private OptionalDouble toAir;
+    private OneBody body;
     private double heatFactor = 1.0;
     private double cellsC;
     private double highestC;
@@ -68,12 +66,13 @@ final class WarmingCourse {
         this.place = place;
         this.pack = model.packs().get(place);
         this.current = current;
-        this.capacity =
-                pack.pack().series()
-                        * pack.pack().parallel()
-                        * pack.pack().cell().heatCapacity().orElseThrow();
-        this.airC = airC;
-        this.toAir = pack.pack().toAir();
+        this.body =
+                new OneBody(
+                        pack.pack().series()
+                                * pack.pack().parallel()
+                                * pack.pack().cell().heatCapacity().orElseThrow(),
+                        pack.pack().toAir(),
+                        airC);
         this.coulombs = 3600.0 * model.capacityAh();
         this.warmC = pack.pack().cell().charging().highestC();
         this.stopC = pack.pack().cell().discharging().highestC();
@@ -86,9 +85,7 @@ final class WarmingCourse {
     /** Takes more or less heat and a longer or shorter way to the air than is known [1]. */
     WarmingCourse doubting(double heatFactor, double toAirFactor) {
         this.heatFactor = heatFactor;
-        if (toAir.isPresent()) {
-            this.toAir = OptionalDouble.of(toAirFactor * toAir.getAsDouble());
-        }
+        this.body = body.withToAir(toAirFactor);
         return this;
     }
 
@@ -168,24 +165,13 @@ final class WarmingCourse {
         time += duration;
     }
 
-    /** The temperature after a time at the power of the step. */
     private double after(double seconds) {
-        if (toAir.isEmpty()) {
-            return cellsC + power * seconds / capacity;
-        }
-        double settled = airC + power * toAir.getAsDouble();
-        return settled + (cellsC - settled) * Math.exp(-seconds / (toAir.getAsDouble() * capacity));
+        return body.after(cellsC, power, seconds);
     }
 
     /** The time at which the step passes a temperature; it does. */
     private double until(double temperatureC) {
-        if (toAir.isEmpty()) {
-            return (temperatureC - cellsC) * capacity / power;
-        }
-        double settled = airC + power * toAir.getAsDouble();
-        return toAir.getAsDouble()
-                * capacity
-                * Math.log((settled - cellsC) / (settled - temperatureC));
+        return body.until(temperatureC, cellsC, power);
     }
 
     /** Cell temperature by now [°C]; where it has stopped, that at which it did. */
@@ -208,9 +194,9 @@ final class WarmingCourse {
         return heat;
     }
 
-    /** Heat capacity of all cells of the pack [J/K]. */
-    double capacity() {
-        return capacity;
+    /** All cells of the pack. */
+    OneBody body() {
+        return body;
     }
 
     /** When the cells became too warm to be charged [s]; empty where they did not. */

@@ -29,15 +29,10 @@ public record ElectricDrive(
      * @return the pack current [A]
      */
     public double settledPackLimit(PackState pack) {
-        if (taper.isEmpty()) {
-            return packCurrent;
-        }
-        Taper band = taper.get();
-        double settled =
-                packCurrent
-                        * (pack.voltage() - band.ends())
-                        / (band.band() + packCurrent * pack.resistance());
-        return Math.max(0.0, Math.min(packCurrent, settled));
+        return taper.isEmpty()
+                ? packCurrent
+                : TaperedLimit.settled(
+                        packCurrent, taper.get(), pack.voltage() - taper.get().ends(), pack);
     }
 
     /**

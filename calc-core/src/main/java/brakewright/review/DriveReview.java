@@ -86,7 +86,7 @@ final class DriveReview {
         }
         double asked = build.criteria().rangeMin().getAsDouble();
         double speed = build.use().riding().cruiseSpeed();
-        Road road = new Road(0.0, build.use().riding().headwind());
+        Road road = Road.ofUse(build);
         double reached = Cruise.of(build, operation.drive(), road, speed).distance();
         if (reached < asked) {
             findings.add(
