@@ -1,10 +1,10 @@
 package brakewright.profile;
 
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.review.Condition;
 import brakewright.review.Evaluation;
 import brakewright.review.Finding;
-import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.spec.Build;
 import brakewright.spec.Climate;

@@ -1,6 +1,6 @@
 package brakewright.profile;
 
-import brakewright.review.Operation;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.Arrays;

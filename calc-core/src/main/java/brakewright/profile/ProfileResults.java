@@ -1,17 +1,17 @@
 package brakewright.profile;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
+import brakewright.driving.Cruise;
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
+import brakewright.heat.HardRiding;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.review.Evaluation;
-import brakewright.review.Operation;
-import brakewright.ride.Cruise;
-import brakewright.ride.HardRiding;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
@@ -99,7 +99,7 @@ final class ProfileResults {
                     Reading.of(drive().lastingFlat().speed(), drive().lastingFlat().holder().key());
             case LAUNCH -> Reading.of(drive().launch(), drive().launchBoundBy());
             case TIME_TO_CRUISE ->
-                    new PullAway(build, operation.drive(), Road.LEVEL)
+                    new StandingStart(build, operation.drive(), Road.LEVEL)
                             .to(speed, full)
                             .map(reached -> Reading.of(reached.time()))
                             .orElse(Reading.NONE);
@@ -139,7 +139,7 @@ final class ProfileResults {
     private Reading greatest(ToDoubleFunction<PackState> current) {
         double greatest = Double.NEGATIVE_INFINITY;
         double where = build.use().chargeFrom();
-        for (double charge : Operation.bends(build, model, limits, operation)) {
+        for (double charge : operation.bends(build, limits)) {
             double flows =
                     current.applyAsDouble(
                             PackState.of(model, charge, build.battery().temperatureC()));

@@ -1,17 +1,17 @@
 package brakewright.profile;
 
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.TaperLimit;
 import brakewright.numeric.LastStep;
+import brakewright.operation.Operation;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
-import brakewright.review.Operation;
 import brakewright.review.Verdict;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;

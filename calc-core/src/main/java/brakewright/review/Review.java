@@ -3,6 +3,7 @@ package brakewright.review;
 import brakewright.limit.BrakingTime;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.Comparator;

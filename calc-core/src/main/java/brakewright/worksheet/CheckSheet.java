@@ -1,12 +1,12 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Descent;
+import brakewright.heat.RepeatedStops;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Finding;
 import brakewright.review.Verdict;
-import brakewright.ride.Descent;
-import brakewright.ride.RepeatedStops;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import java.util.Arrays;

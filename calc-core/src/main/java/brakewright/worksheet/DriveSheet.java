@@ -1,15 +1,15 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
+import brakewright.driving.Climb;
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
 import brakewright.limit.ConstraintId;
+import brakewright.operation.Operation;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
-import brakewright.review.Operation;
-import brakewright.ride.Climb;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
@@ -42,7 +42,7 @@ public record DriveSheet(
         Climb climb,
         double launch,
         String launchBoundBy,
-        Optional<PullAway.Reached> toCruise) {
+        Optional<StandingStart.Reached> toCruise) {
 
     /**
      * Computes what the drive achieves.
@@ -61,7 +61,7 @@ public record DriveSheet(
                 PackState.of(
                         model, charge, build.battery().temperatureC(), Double.POSITIVE_INFINITY);
         double wind = build.use().riding().headwind();
-        Pull standing = drive.pull(0.0, pack);
+        DriveState standing = drive.at(0.0, pack);
         double weight = build.mass() * Gravity.STANDARD;
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
         Bound launch =
@@ -79,7 +79,7 @@ public record DriveSheet(
                 Climb.of(build, drive, pack),
                 Math.max(0.0, (launch.multiple() * weight - resisting) / build.inertia()),
                 launch.name(),
-                new PullAway(build, drive, Road.LEVEL)
+                new StandingStart(build, drive, Road.LEVEL)
                         .to(build.use().riding().cruiseSpeed(), pack));
     }
 

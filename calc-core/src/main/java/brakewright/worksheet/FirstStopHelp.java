@@ -2,7 +2,7 @@ package brakewright.worksheet;
 
 import brakewright.limit.ConstraintId;
 import brakewright.limit.PackConstraint;
-import brakewright.review.FirstStop;
+import brakewright.operation.FirstStop;
 import brakewright.spec.ChargingWindow;
 import java.util.Comparator;
 import java.util.List;

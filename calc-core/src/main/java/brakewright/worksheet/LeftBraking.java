@@ -1,12 +1,12 @@
 package brakewright.worksheet;
 
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
-import brakewright.review.Operation;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.road.FrictionBrake;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;

@@ -1,12 +1,12 @@
 package brakewright.worksheet;
 
+import brakewright.driving.Cruise;
+import brakewright.driving.MeasuredRange;
+import brakewright.driving.Road;
+import brakewright.driving.StopAndGo;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
-import brakewright.review.Operation;
-import brakewright.ride.Cruise;
-import brakewright.ride.MeasuredRange;
-import brakewright.ride.Road;
-import brakewright.ride.StopAndGo;
 import brakewright.spec.Build;
 import brakewright.spec.Climate;
 import brakewright.spec.Rider;

@@ -1,9 +1,9 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
+import brakewright.operation.Operation;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.PackState;
-import brakewright.powertrain.Pull;
-import brakewright.review.Operation;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 
@@ -16,7 +16,8 @@ import brakewright.spec.Build;
  * @param pulls what the drive does
  * @param resistance of level road and calm air, per speed [N]
  */
-public record ThrustMap(double[] charges, double[] speeds, Pull[][] pulls, double[] resistance) {
+public record ThrustMap(
+        double[] charges, double[] speeds, DriveState[][] pulls, double[] resistance) {
 
     private static final int SPEED_STEPS = 40;
 
@@ -31,11 +32,11 @@ public record ThrustMap(double[] charges, double[] speeds, Pull[][] pulls, doubl
             resistance[column] = load.force(speeds[column], 0.0, 0.0);
         }
         BatteryModel model = new BatteryModel(build.battery());
-        Pull[][] pulls = new Pull[charges.length][speeds.length];
+        DriveState[][] pulls = new DriveState[charges.length][speeds.length];
         for (int row = 0; row < charges.length; row++) {
             PackState pack = PackState.of(model, charges[row], build.battery().temperatureC());
             for (int column = 0; column < speeds.length; column++) {
-                pulls[row][column] = operation.drive().pull(speeds[column], pack);
+                pulls[row][column] = operation.drive().at(speeds[column], pack);
             }
         }
         return new ThrustMap(charges, speeds, pulls, resistance);

@@ -2,11 +2,11 @@ package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
-import brakewright.review.FirstStop;
-import brakewright.review.Operation;
+import brakewright.operation.FirstStop;
+import brakewright.operation.Operation;
+import brakewright.operation.Sag;
+import brakewright.operation.Sharing;
 import brakewright.review.Review;
-import brakewright.review.Sag;
-import brakewright.review.Sharing;
 import brakewright.spec.Build;
 import java.util.Arrays;
 import java.util.Comparator;

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
+import brakewright.operation.SetBuild;
 import brakewright.review.Evaluation;
-import brakewright.review.Operation;
 import brakewright.review.Review;
-import brakewright.review.SetBuild;
 import brakewright.review.Verdict;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
+import brakewright.operation.SetBuild;
 import brakewright.spec.Build;
 import brakewright.spec.Climate;
 import brakewright.spec.Settings;

@@ -7,6 +7,7 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Build;

@@ -1,17 +1,17 @@
 package brakewright.cli.json;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Limit;
+import brakewright.operation.FirstStop;
 import brakewright.profile.Headroom;
 import brakewright.profile.Headrooms;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
 import brakewright.review.Finding;
-import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;

@@ -1,8 +1,8 @@
 package brakewright.cli.json;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Descent;
 import brakewright.powertrain.PackState;
-import brakewright.ride.Descent;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;

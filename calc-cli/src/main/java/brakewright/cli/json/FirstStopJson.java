@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
-import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
+import brakewright.braking.StopOutcome;
+import brakewright.operation.FirstStop;
 
 /** Writes what a first stop comes to when the protection opens on the way. */
 final class FirstStopJson {

@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
-import brakewright.ride.DoubtedHeat;
-import brakewright.ride.PackHeat;
+import brakewright.heat.DoubtedHeat;
+import brakewright.heat.PackHeat;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package brakewright.cli.json;
 
 import brakewright.battery.BatteryModel;
+import brakewright.operation.Sag;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.review.Sag;
 import brakewright.worksheet.PackRow;
 import brakewright.worksheet.Worksheet;
 

@@ -1,5 +1,6 @@
 package brakewright.cli.json;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Value;
@@ -16,11 +17,10 @@ import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
+import brakewright.operation.FirstStop;
 import brakewright.profile.Recommendation;
 import brakewright.profile.WetRoad;
 import brakewright.review.Finding;
-import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;

@@ -1,5 +1,8 @@
 package brakewright.cli.text;
 
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
@@ -12,9 +15,6 @@ import brakewright.profile.Headrooms;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
 import brakewright.review.Verdict;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Use;
 import brakewright.worksheet.CheckSheet;

@@ -1,12 +1,12 @@
 package brakewright.cli.text;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Deceleration;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.limit.Severity;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
-import brakewright.review.Severity;
-import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
 import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.Worksheet;

@@ -1,8 +1,8 @@
 package brakewright.cli.text;
 
+import brakewright.braking.Descent;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.ride.Descent;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;

@@ -1,7 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
-import brakewright.review.Severity;
+import brakewright.limit.Severity;
 import java.util.Locale;
 import java.util.OptionalDouble;
 

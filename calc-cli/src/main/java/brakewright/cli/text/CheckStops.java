@@ -1,9 +1,9 @@
 package brakewright.cli.text;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
+import brakewright.operation.FirstStop;
 import brakewright.spec.Build;
 import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.LeftBraking;

@@ -1,11 +1,11 @@
 package brakewright.cli.text;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.words.Initial;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.review.FirstStop;
-import brakewright.review.TaperReach;
-import brakewright.ride.StopOutcome;
+import brakewright.operation.FirstStop;
+import brakewright.operation.TaperReach;
 import brakewright.spec.Build;
 import brakewright.spec.Taper;
 import brakewright.worksheet.FirstStopHelp;

@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
@@ -10,7 +11,6 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Proposals;
 import brakewright.profile.Recommendation;
-import brakewright.ride.StopOutcome;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;

@@ -2,9 +2,9 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.ride.Cruise;
-import brakewright.ride.MeasuredRange;
-import brakewright.ride.StopAndGo;
+import brakewright.driving.Cruise;
+import brakewright.driving.MeasuredRange;
+import brakewright.driving.StopAndGo;
 import brakewright.spec.Riding;
 import brakewright.spec.Use;
 import brakewright.worksheet.RangeSheet;

@@ -2,7 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
-import brakewright.review.Sag;
+import brakewright.operation.Sag;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;

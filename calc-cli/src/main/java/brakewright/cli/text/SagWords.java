@@ -6,7 +6,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.TaperLimit;
 import brakewright.limit.Term;
-import brakewright.review.Sag;
+import brakewright.operation.Sag;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;

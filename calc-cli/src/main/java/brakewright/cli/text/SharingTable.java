@@ -2,7 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
-import brakewright.review.Sharing;
+import brakewright.operation.Sharing;
 import brakewright.spec.Joining;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;

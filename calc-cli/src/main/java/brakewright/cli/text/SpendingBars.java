@@ -2,8 +2,8 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.ride.Cruise;
-import brakewright.ride.Spending;
+import brakewright.driving.Cruise;
+import brakewright.powertrain.Spending;
 import java.util.Locale;
 
 /** Where the charge is spent at the cruise speed. */

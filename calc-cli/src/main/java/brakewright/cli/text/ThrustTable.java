@@ -3,8 +3,8 @@ package brakewright.cli.text;
 import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.PackState;
-import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
 import brakewright.road.RoadLoad;
 import brakewright.worksheet.DriveSheet;
@@ -39,7 +39,7 @@ final class ThrustTable {
                     row(
                             Numbers.percent(each.charge()),
                             speeds,
-                            speed -> pulled(sheet.operation().drive().pull(speed, pack))));
+                            speed -> pulled(sheet.operation().drive().at(speed, pack))));
         }
         RoadLoad load = RoadLoad.of(sheet.build());
         page.line(
@@ -64,7 +64,7 @@ final class ThrustTable {
         return label.equals("charge") ? row + " " + units.speedUnit() : row.toString();
     }
 
-    private static String pulled(Pull pull) {
+    private static String pulled(DriveState pull) {
         return Numbers.nearest(pull.thrust(), 0) + letter(pull.holder());
     }
 

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
-import brakewright.review.Sag;
-import brakewright.ride.Cruise;
+import brakewright.driving.Cruise;
+import brakewright.operation.Sag;
 import brakewright.tables.ReferenceTables;
 import brakewright.worksheet.RangeSheet;
 import brakewright.worksheet.ThrustMap;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.cli.words.Numbers;
-import brakewright.review.Sag;
+import brakewright.operation.Sag;
 import brakewright.spec.Taper;
 import brakewright.worksheet.PackRow;
 import java.util.List;
