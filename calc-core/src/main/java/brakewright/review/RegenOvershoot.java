@@ -39,7 +39,8 @@ public record RegenOvershoot(
         double charge,
         double cellsC,
         double response,
-        OptionalDouble delay) {
+        OptionalDouble delay)
+        implements FindingDetail {
 
     /**
      * Returns whether it outlasts the delay of the trip.
@@ -48,6 +49,39 @@ public record RegenOvershoot(
      */
     public boolean opens() {
         return delay.isPresent() && response > delay.getAsDouble();
+    }
+
+    /**
+     * Returns what goes into the packs beside what the limiter then leaves.
+     *
+     * @return the surge [A]
+     */
+    public double surplus() {
+        return current - let;
+    }
+
+    /**
+     * Returns how long such a trip typically waits.
+     *
+     * @return the delay [s]
+     */
+    public double typicalDelay() {
+        return (trip == ConstraintId.PROTECTION_CHARGE_TRIP
+                        ? FirstStop.Opening.CHARGE_TRIP
+                        : FirstStop.Opening.OVERVOLTAGE_TRIP)
+                .typicalDelay();
+    }
+
+    /**
+     * Returns whether a finding is about this trip, or about the motor brake current that it bounds
+     * ({@link ConstraintId#REGEN_OVERSHOOT}).
+     */
+    boolean isTold(Finding finding) {
+        return finding.pack() == pack
+                && (finding.topic() == Topic.REGEN_OVERSHOOT
+                        ? finding.constraint().equals(Optional.of(trip))
+                        : finding.constraint().equals(Optional.of(ConstraintId.REGEN_OVERSHOOT))
+                                && trip == ConstraintId.PROTECTION_CHARGE_TRIP);
     }
 
     /**

@@ -40,12 +40,14 @@ public record Review(
      */
     public static Review of(Build build, Limits limits, Operation operation) {
         Checks checks = Checks.all(build, limits, operation);
+        List<RegenOvershoot> surges = RegenOvershoot.of(build, limits, operation);
         List<Finding> findings = told(checks.list(), build.battery().temperatureC());
+        findings.replaceAll(finding -> withSurge(finding, surges));
         Verdict verdict = Verdict.of(findings);
         BrakeVerdict brake = BrakeVerdict.of(build, limits, operation);
         findings.addAll(new SettingReview(build, limits, operation).findings());
         findings.addAll(new SharingReview(build, limits, operation).findings());
-        findings.addAll(new BrakeReview(build, limits, operation, brake).findings());
+        findings.addAll(new BrakeReview(build, limits, operation, brake, surges).findings());
         findings.addAll(new DriveReview(build, operation).findings());
         findings.addAll(new FuseReview(build).findings());
         findings.addAll(new PlugReview(build).findings());
@@ -53,6 +55,14 @@ public record Review(
         findings.addAll(new BypassReview(build, limits, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));
         return new Review(verdict, brake, findings, limits.brakingTime(), checks.safeCharge());
+    }
+
+    private static Finding withSurge(Finding finding, List<RegenOvershoot> surges) {
+        return surges.stream()
+                .filter(each -> each.isTold(finding))
+                .findFirst()
+                .map(finding::withDetail)
+                .orElse(finding);
     }
 
     /** Colder and warmer packs are worth a finding of their own only where they are worse. */
