@@ -61,7 +61,7 @@ final class DriveTable {
         ground(rows);
         wind(rows);
         slope(rows);
-        new ThrustTable(sheet, units, page).print();
+        new ThrustTable(sheet, units, page).print(rows);
     }
 
     /** Who holds a drive down, in few letters. */
