@@ -124,6 +124,15 @@ public record FirstStop(
     }
 
     /**
+     * Returns whether it sends more than the pack may take, by more than rounding.
+     *
+     * @return true if it is too much
+     */
+    public boolean isExceeded() {
+        return Severity.isExceeded(packCurrent, mayTake);
+    }
+
+    /**
      * Computes the first stop.
      *
      * @param build the vehicle

@@ -37,6 +37,15 @@ public record Use(
     }
 
     /**
+     * Returns the middle of the charge in use.
+     *
+     * @return half way between fullest and emptiest [1]
+     */
+    public double middleCharge() {
+        return 0.5 * (chargeFrom + chargeTo);
+    }
+
+    /**
      * Returns this use in another climate.
      *
      * @param replacement the climate

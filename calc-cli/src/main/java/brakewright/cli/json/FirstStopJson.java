@@ -1,7 +1,6 @@
 package brakewright.cli.json;
 
 import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
 
 /** Writes what a first stop comes to when the protection opens on the way. */
 final class FirstStopJson {
@@ -16,13 +15,7 @@ final class FirstStopJson {
     private static void opened(JsonText json, FirstStop.Opened opened) {
         json.startObject("opened");
         json.number("after_s", opened.after());
-        if (opened.outcome() instanceof StopOutcome.Stopped stopped) {
-            json.number("distance_m", stopped.distance());
-            json.number("time_s", stopped.time());
-            json.number("deceleration_mean_m_per_s2", stopped.meanDeceleration());
-        } else if (opened.outcome() instanceof StopOutcome.Unstoppable unstoppable) {
-            json.number("held_at_m_per_s", unstoppable.heldAt());
-        }
+        StopJson.write(json, opened.outcome());
         json.endObject();
     }
 }

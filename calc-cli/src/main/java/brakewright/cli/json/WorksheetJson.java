@@ -20,7 +20,6 @@ import brakewright.profile.Recommendation;
 import brakewright.profile.WetRoad;
 import brakewright.review.Finding;
 import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
 import brakewright.spec.Controllers;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
@@ -335,26 +334,10 @@ public final class WorksheetJson {
             json.number("charge", row.charge());
             json.number("slope", 0.0);
             json.number("reaction_m", row.reaction());
-            outcome(row.outcome());
+            StopJson.writeWhole(json, row.outcome());
             json.endObject();
         }
         json.endArray();
-    }
-
-    private void outcome(StopOutcome outcome) {
-        if (outcome instanceof StopOutcome.Unstoppable unstoppable) {
-            json.number("held_at_m_per_s", unstoppable.heldAt());
-        } else if (outcome instanceof StopOutcome.Stopped stopped) {
-            json.number("distance_m", stopped.distance());
-            json.number("time_s", stopped.time());
-            json.number("deceleration_mean_m_per_s2", stopped.meanDeceleration());
-            json.number("deceleration_min_m_per_s2", stopped.leastDeceleration());
-            json.number("fully_developed_m_per_s2", stopped.fullyDeveloped());
-            json.number("fades_above_m_per_s", stopped.fadeSpeed());
-            json.number("peak_pack_current_A", stopped.peakPackCurrent());
-            json.number("peak_cell_voltage_V", stopped.peakCellVoltage());
-            json.number("returned_Wh", stopped.energy().pack() / 3600.0);
-        }
     }
 
     private void firstStops() {
@@ -373,7 +356,7 @@ public final class WorksheetJson {
             stop.chargeTo().ifPresent(charge -> json.number("safe_charge", charge));
             stop.rideFirst().ifPresent(metres -> json.number("ride_first_m", metres));
             json.number("safe_regen_per_controller_A", stop.safeRegen());
-            outcome(stop.outcome());
+            StopJson.writeWhole(json, stop.outcome());
             FirstStopJson.opened(json, stop);
             json.endObject();
         }
