@@ -4,6 +4,7 @@ import brakewright.limit.BrakingTime;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.spec.Build;
+import brakewright.spec.Cell;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,6 +29,43 @@ public record Review(
     /** Copies the findings. */
     public Review {
         findings = List.copyOf(findings);
+    }
+
+    /**
+     * Returns all that the verdict rests on.
+     *
+     * @return what is exceeded, and the strictest conditions
+     */
+    public VerdictPart all() {
+        return VerdictPart.of(findings, verdict);
+    }
+
+    /**
+     * Returns what of it is about the packs.
+     *
+     * @return what the cells and their protection do not bear
+     */
+    public VerdictPart pack() {
+        return VerdictPart.of(findings, VerdictPart::isOfPack);
+    }
+
+    /**
+     * Returns what of it is about motor, controller, wiring, tyres and rider.
+     *
+     * @return what they do not bear
+     */
+    public VerdictPart parts() {
+        return VerdictPart.of(findings, each -> !VerdictPart.isOfPack(each));
+    }
+
+    /**
+     * Returns whether a bound on the charge rests on how long braking is taken to last.
+     *
+     * @return true where it is longer than the pulse that cell resistances are given for
+     */
+    public boolean isBoundByLongBraking() {
+        return verdict.conditions().stream().anyMatch(Condition.ChargeBelow.class::isInstance)
+                && braking.seconds() > Cell.PULSE;
     }
 
     /**
