@@ -153,10 +153,12 @@ final class FirstStopText {
                             + units.speedText(build.use().speedMax())
                             + " before braking hard");
         }
-        String regen = Numbers.down(stop.safeRegen(), 1);
-        boolean none = regen.equals("0.0");
+        boolean none = Numbers.isNothing(stop.safeRegen(), 1);
         if (!none) {
-            ways.add("lower the pack regen current to " + regen + " A per controller");
+            ways.add(
+                    "lower the pack regen current to "
+                            + Numbers.down(stop.safeRegen(), 1)
+                            + " A per controller");
         }
         help.taper()
                 .map(
