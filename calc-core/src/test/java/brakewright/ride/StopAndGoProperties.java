@@ -168,20 +168,13 @@ class StopAndGoProperties {
         Riding riding = use.riding();
         return Builds.withUse(
                 build,
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
+                use.withRiding(
                         new Riding(
                                 riding.cruiseSpeed(),
                                 headwind,
                                 riding.idlePower(),
                                 riding.stopsPerMetre(),
-                                riding.measured()),
-                        use.effort()));
+                                riding.measured())));
     }
 
     /** Rolling out costs nothing that a brake could save, so only the share that returns grows. */

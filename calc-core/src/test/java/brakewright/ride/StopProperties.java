@@ -492,14 +492,7 @@ class StopProperties {
         Effort effort = use.effort();
         return Builds.withUse(
                 build,
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
+                use.withEffort(
                         new Effort(
                                 effort.hardPull(),
                                 effort.hardBrake(),
