@@ -2,14 +2,11 @@ package brakewright.cli.json;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.doubt.Judged;
-import brakewright.cli.words.FindingWords;
-import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Limit;
 import brakewright.profile.Headroom;
 import brakewright.profile.Headrooms;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
-import brakewright.review.Finding;
 import brakewright.review.FirstStop;
 import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
@@ -62,6 +59,7 @@ public final class CheckJson {
         json.text("title", file.title());
         ChangesJson.write(json, file.changes());
         json.text("verdict", judged.review().verdict().outcome().key());
+        new ConditionJson(json).write(judged.review().all().conditions());
         new DecisionJson(json).brake(judged.brake());
         json.startObject("present");
         side(check.present(), check.safeChargePresent(), check.hardestPresent());
@@ -90,8 +88,8 @@ public final class CheckJson {
         pairs(json, "first_stop", check.sheets(), this::firstStops);
         pairs(json, "left_where_the_pack_refuses", check.sheets(), this::left);
         json.startObject("findings");
-        findings("added", check.findingsAdded(), build);
-        findings("mended", check.findingsMended(), check.present().build());
+        new FindingJson(json, build).write("added", check.findingsAdded());
+        new FindingJson(json, check.present().build()).write("mended", check.findingsMended());
         json.endObject();
         json.endObject();
         return json.finish();
@@ -239,20 +237,6 @@ public final class CheckJson {
             json.number("cells_C", left.cellsC());
             json.number("may_take_A", left.mayTake());
             StopJson.write(json, left.outcome());
-            json.endObject();
-        }
-        json.endArray();
-    }
-
-    private void findings(String name, List<Finding> findings, Build of) {
-        FindingWords words = new FindingWords(of, UnitSystem.SI);
-        json.startArray(name);
-        for (Finding finding : findings) {
-            json.startObject();
-            json.text("id", finding.id());
-            json.text("signal", finding.signal().key());
-            json.text("text", words.of(finding));
-            json.number("temperature_C", finding.temperatureC());
             json.endObject();
         }
         json.endArray();

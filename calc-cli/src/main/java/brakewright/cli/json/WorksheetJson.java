@@ -8,7 +8,6 @@ import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Unmeasured;
 import brakewright.cli.words.Cautions;
-import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
 import brakewright.limit.BrakingTime;
@@ -18,7 +17,6 @@ import brakewright.limit.LimitId;
 import brakewright.limit.TaperLimit;
 import brakewright.profile.Recommendation;
 import brakewright.profile.WetRoad;
-import brakewright.review.Finding;
 import brakewright.review.FirstStop;
 import brakewright.spec.Controllers;
 import brakewright.spec.Input;
@@ -90,6 +88,7 @@ public final class WorksheetJson {
         json.texts(
                 "verdict_text",
                 new VerdictWords(judged.build(), UnitSystem.SI).of(judged.review()));
+        new ConditionJson(json).write(judged.review().all().conditions());
         DecisionJson decision = new DecisionJson(json);
         decision.brake(judged.brake());
         if (wet.bindsBrake(judged.brake())) {
@@ -106,6 +105,7 @@ public final class WorksheetJson {
         brakeMap();
         stops();
         firstStops();
+        FirstStopJson.help(json, sheet.firstStopHelp());
         new DrivingJson(json).write(sheet);
         new SagJson(json, sheet).write();
         new RangeJson(json).write(sheet.range());
@@ -113,7 +113,7 @@ public final class WorksheetJson {
                 .write(sheet.heat(), sheet.heat().doubtedCruise(sheet, HeatSpreads.of(file)));
         new SharingJson(json).write(sheet.sharing());
         new FuseJson(json).write(sheet.fuses());
-        findings();
+        new FindingJson(json, file.build()).write("findings", sheet.review().findings());
         tolerated.ifPresent(each -> ToleranceJson.write(json, sheet.review().verdict(), each));
         unmeasured.ifPresent(each -> UnmeasuredJson.write(json, each));
         json.texts("cautions", Cautions.all());
@@ -358,29 +358,6 @@ public final class WorksheetJson {
             json.number("safe_regen_per_controller_A", stop.safeRegen());
             StopJson.writeWhole(json, stop.outcome());
             FirstStopJson.opened(json, stop);
-            json.endObject();
-        }
-        json.endArray();
-    }
-
-    private void findings() {
-        FindingWords words = new FindingWords(file.build(), UnitSystem.SI);
-        json.startArray("findings");
-        for (Finding finding : sheet.review().findings()) {
-            json.startObject();
-            json.text("id", finding.id());
-            pack(finding.pack());
-            json.text("signal", finding.signal().key());
-            json.text("text", words.of(finding));
-            finding.value().ifPresent(value -> json.number("value", value));
-            finding.limit().ifPresent(value -> json.number("limit", value));
-            if (!finding.unit().isEmpty()) {
-                json.text("unit", finding.unit());
-            }
-            finding.charge().ifPresent(value -> json.number("charge", value));
-            finding.worstCharge().ifPresent(value -> json.number("worst_charge", value));
-            finding.speed().ifPresent(value -> json.number("speed_m_per_s", value));
-            finding.temperatureC().ifPresent(value -> json.number("temperature_C", value));
             json.endObject();
         }
         json.endArray();
