@@ -5,8 +5,6 @@ import brakewright.cli.doubt.Judged;
 import brakewright.limit.Limit;
 import brakewright.profile.Headroom;
 import brakewright.profile.Headrooms;
-import brakewright.profile.Solution;
-import brakewright.review.Evaluation;
 import brakewright.review.FirstStop;
 import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
@@ -123,8 +121,9 @@ public final class CheckJson {
         json.number("bare_limit_A", bare);
         json.text("bare_limit_bound_by", bound.binding().id().key());
         headroom.circumstances().ifPresent(this::circumstances);
-        headroom.there().ifPresent(there -> solution("where_present_is_safe", there));
-        solution("throughout", headroom.throughout());
+        SolutionJson answer = new SolutionJson(json, "value_A");
+        headroom.there().ifPresent(there -> answer.write("where_present_is_safe", there));
+        answer.write("throughout", headroom.throughout());
         json.endObject();
     }
 
@@ -135,31 +134,6 @@ public final class CheckJson {
         json.number("coldest_C", part.climate().coldestPackC());
         json.number("warmest_C", part.climate().warmestPackC());
         json.endObject();
-    }
-
-    private void solution(String name, Solution solution) {
-        json.startObject(name);
-        if (solution instanceof Solution.Found found) {
-            json.text("answer", "found");
-            json.number("value_A", found.value());
-            bound(found.beyond());
-        } else if (solution instanceof Solution.All all) {
-            json.text("answer", "all");
-            json.number("value_A", all.value());
-            bound(all.there());
-        } else if (solution instanceof Solution.None none) {
-            json.text("answer", "none");
-            bound(none.there());
-        }
-        json.endObject();
-    }
-
-    private void bound(Evaluation evaluation) {
-        json.text("bound_by", evaluation.worst().key());
-        if (evaluation.pack() > 0) {
-            json.number("pack", evaluation.pack());
-        }
-        json.number("charge", evaluation.charge());
     }
 
     /** The same for the present settings and the proposal, under one name. */

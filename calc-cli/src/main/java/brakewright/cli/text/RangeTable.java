@@ -168,7 +168,7 @@ final class RangeTable {
                 "In town, with a stop from "
                         + units.speedText(riding.cruiseSpeed())
                         + " every "
-                        + Travel.apart(units, 1.0 / riding.stopsPerMetre());
+                        + Travel.apart(units, riding.metresPerStop());
         if (range.town().isEmpty()) {
             page.paragraph(
                     "",
