@@ -46,7 +46,7 @@ public record Review(
      * @return what the cells and their protection do not bear
      */
     public VerdictPart pack() {
-        return VerdictPart.of(findings, VerdictPart::isOfPack);
+        return VerdictPart.of(findings, true);
     }
 
     /**
@@ -55,7 +55,7 @@ public record Review(
      * @return what they do not bear
      */
     public VerdictPart parts() {
-        return VerdictPart.of(findings, each -> !VerdictPart.isOfPack(each));
+        return VerdictPart.of(findings, false);
     }
 
     /**
@@ -80,7 +80,7 @@ public record Review(
         Checks checks = Checks.all(build, limits, operation);
         List<RegenOvershoot> surges = RegenOvershoot.of(build, limits, operation);
         List<Finding> findings = told(checks.list(), build.battery().temperatureC());
-        findings.replaceAll(finding -> withSurge(finding, surges));
+        addSurges(findings, surges);
         Verdict verdict = Verdict.of(findings);
         BrakeVerdict brake = BrakeVerdict.of(build, limits, operation);
         findings.addAll(new SettingReview(build, limits, operation).findings());
@@ -95,12 +95,14 @@ public record Review(
         return new Review(verdict, brake, findings, limits.brakingTime(), checks.safeCharge());
     }
 
-    private static Finding withSurge(Finding finding, List<RegenOvershoot> surges) {
-        return surges.stream()
-                .filter(each -> each.isTold(finding))
-                .findFirst()
-                .map(finding::withDetail)
-                .orElse(finding);
+    private static void addSurges(List<Finding> findings, List<RegenOvershoot> surges) {
+        for (int i = 0; i < findings.size(); i++) {
+            for (RegenOvershoot surge : surges) {
+                if (surge.isTold(findings.get(i))) {
+                    findings.set(i, findings.get(i).withDetail(surge));
+                }
+            }
+        }
     }
 
     /** Colder and warmer packs are worth a finding of their own only where they are worse. */

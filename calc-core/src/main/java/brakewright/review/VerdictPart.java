@@ -1,8 +1,8 @@
 package brakewright.review;
 
 import brakewright.limit.ConstraintId;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 
 /**
  * A part of a verdict: what is exceeded, and under which conditions all else is well.
@@ -20,25 +20,36 @@ public record VerdictPart(List<Finding> exceeded, List<Condition> conditions) {
 
     /** Of the whole verdict. */
     static VerdictPart of(List<Finding> findings, Verdict verdict) {
-        return new VerdictPart(
-                findings.stream().filter(VerdictPart::isNever).toList(),
-                strictest(verdict.conditions()));
+        return new VerdictPart(never(findings), strictest(verdict.conditions()));
     }
 
-    /** Of the findings that bear on the verdict, those that are asked for. */
-    static VerdictPart of(List<Finding> findings, Predicate<Finding> which) {
-        List<Finding> own = findings.stream().filter(which).toList();
-        return new VerdictPart(
-                own.stream().filter(VerdictPart::isNever).toList(),
-                strictest(
-                        own.stream()
-                                .flatMap(each -> each.condition().stream())
-                                .filter(each -> !(each instanceof Condition.Never))
-                                .toList()));
+    /** Of the findings that are about the packs, or of the others. */
+    static VerdictPart of(List<Finding> findings, boolean isOfPack) {
+        List<Finding> own = new ArrayList<>();
+        List<Condition> conditions = new ArrayList<>();
+        for (Finding finding : findings) {
+            if (isOfPack(finding) == isOfPack) {
+                own.add(finding);
+                if (finding.condition().isPresent() && !isNever(finding)) {
+                    conditions.add(finding.condition().get());
+                }
+            }
+        }
+        return new VerdictPart(never(own), strictest(conditions));
+    }
+
+    private static List<Finding> never(List<Finding> findings) {
+        List<Finding> never = new ArrayList<>();
+        for (Finding finding : findings) {
+            if (isNever(finding)) {
+                never.add(finding);
+            }
+        }
+        return never;
     }
 
     /** Whether a finding is about what the cells and their protection bear. */
-    static boolean isOfPack(Finding finding) {
+    private static boolean isOfPack(Finding finding) {
         return switch (finding.constraint().orElse(ConstraintId.GRIP)) {
             case CELL_CHARGE_RATING,
                     CELL_CHARGE_RATING_AT_CHARGE,
@@ -66,17 +77,19 @@ public record VerdictPart(List<Finding> exceeded, List<Condition> conditions) {
     }
 
     private static boolean isNever(Finding finding) {
-        return finding.condition().filter(Condition.Never.class::isInstance).isPresent();
+        return finding.condition().isPresent()
+                && finding.condition().get() instanceof Condition.Never;
     }
 
     /** Of several bounds of one kind only the strictest matters. */
     private static List<Condition> strictest(List<Condition> conditions) {
-        return conditions.stream()
-                .filter(
-                        condition ->
-                                conditions.stream()
-                                        .noneMatch(other -> isStricter(other, condition)))
-                .toList();
+        List<Condition> kept = new ArrayList<>();
+        for (Condition condition : conditions) {
+            if (conditions.stream().noneMatch(other -> isStricter(other, condition))) {
+                kept.add(condition);
+            }
+        }
+        return kept;
     }
 
     private static boolean isStricter(Condition other, Condition condition) {

@@ -4,7 +4,6 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
-import java.util.Arrays;
 
 /**
  * How hard the electric brake slows on level road, braking in full, over speed.
@@ -16,16 +15,13 @@ public record BrakeForce(double[] wheelForce, double[] deceleration) {
 
     static BrakeForce of(Build build, ElectricBrake brake, PackState pack, double[] speeds) {
         ElectricBrake settled = brake.settled(pack);
-        return new BrakeForce(
-                Arrays.stream(speeds)
-                        .map(
-                                speed ->
-                                        settled.powertrain()
-                                                .brakeForce(
-                                                        settled.motorCurrent(speed, pack), speed))
-                        .toArray(),
-                Arrays.stream(speeds)
-                        .map(speed -> Deceleration.electric(build, settled, speed, pack))
-                        .toArray());
+        BrakeForce force = new BrakeForce(new double[speeds.length], new double[speeds.length]);
+        for (int i = 0; i < speeds.length; i++) {
+            force.wheelForce[i] =
+                    settled.powertrain()
+                            .brakeForce(settled.motorCurrent(speeds[i], pack), speeds[i]);
+            force.deceleration[i] = Deceleration.electric(build, settled, speeds[i], pack);
+        }
+        return force;
     }
 }
