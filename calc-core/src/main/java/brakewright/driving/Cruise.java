@@ -54,6 +54,33 @@ public record Cruise(
     }
 
     /**
+     * Returns whether the speed asked for is held, and the ride ends.
+     *
+     * @return false where it is never held, or for ever
+     */
+    public boolean isHeld() {
+        return distanceHeld > 0.0 && Double.isFinite(distanceHeld);
+    }
+
+    /**
+     * Returns how far the ride goes on below the speed asked for.
+     *
+     * @return the distance [m]
+     */
+    public double distanceSlower() {
+        return distance - distanceHeld;
+    }
+
+    /**
+     * Returns what the whole ride takes at the pack's terminals, however fast it is.
+     *
+     * @return energy per distance [J/m]
+     */
+    public double consumptionInAll() {
+        return spent.atTerminals() / distance;
+    }
+
+    /**
      * Computes a steady ride.
      *
      * @param build the vehicle

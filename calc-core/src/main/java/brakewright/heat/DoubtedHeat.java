@@ -26,6 +26,15 @@ public record DoubtedHeat(double lowC, double highC) {
     public record Spreads(double resistance, double sustainedRise, double toAir) {}
 
     /**
+     * Returns how far apart both ends are.
+     *
+     * @return the width of the range [K]
+     */
+    public double widthK() {
+        return highC - lowC;
+    }
+
+    /**
      * Works out the range for the pack that warms most.
      *
      * @param build the vehicle

@@ -51,6 +51,16 @@ public record PackHeat(
     private static final double[] AS_KNOWN = {1.0, 1.0};
 
     /**
+     * Returns how much warmer the cells are at the end than at the beginning, what has left to the
+     * air taken off.
+     *
+     * @return the difference [K]; negative where they are cooler
+     */
+    public double warmerByK() {
+        return endC - startC;
+    }
+
+    /**
      * Works out the warming at a steady power of the pack that warms most, from the pack's own
      * temperature.
      *

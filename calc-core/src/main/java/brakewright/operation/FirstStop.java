@@ -6,6 +6,7 @@ import brakewright.braking.Stop;
 import brakewright.braking.StopOutcome;
 import brakewright.braking.Surroundings;
 import brakewright.limit.Limits;
+import brakewright.limit.Severity;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
@@ -121,6 +122,15 @@ public record FirstStop(
      */
     public boolean isSafe() {
         return packCurrent <= mayTake;
+    }
+
+    /**
+     * Returns whether it sends more than the pack may take, by more than rounding.
+     *
+     * @return true if it is too much
+     */
+    public boolean isExceeded() {
+        return Severity.isExceeded(packCurrent, mayTake);
     }
 
     /**

@@ -52,6 +52,27 @@ public record RegenOvershoot(
     }
 
     /**
+     * Returns what goes into the packs beside what the limiter then leaves.
+     *
+     * @return the surge [A]
+     */
+    public double surplus() {
+        return current - let;
+    }
+
+    /**
+     * Returns how long such a trip typically waits.
+     *
+     * @return the delay [s]
+     */
+    public double typicalDelay() {
+        return (trip == ConstraintId.PROTECTION_CHARGE_TRIP
+                        ? FirstStop.Opening.CHARGE_TRIP
+                        : FirstStop.Opening.OVERVOLTAGE_TRIP)
+                .typicalDelay();
+    }
+
+    /**
      * Looks at a vehicle.
      *
      * @param build the vehicle

@@ -12,7 +12,9 @@ import brakewright.spec.Build;
 import brakewright.spec.Joining;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -29,6 +31,18 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
         loads = List.copyOf(loads);
         joints = List.copyOf(joints);
         losses = List.copyOf(losses);
+    }
+
+    /**
+     * Returns where a pack comes nearest to its limit, or is furthest beyond it.
+     *
+     * @param isDraw true for drawing, false for returning
+     * @return the load; empty where nothing flows
+     */
+    public Optional<Load> hardest(boolean isDraw) {
+        return loads.stream()
+                .filter(load -> load.isDraw() == isDraw && load.current() > 0.0)
+                .max(Comparator.comparingDouble(Load::use));
     }
 
     /**

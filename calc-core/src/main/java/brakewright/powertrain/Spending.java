@@ -57,6 +57,26 @@ public record Spending(
     }
 
     /**
+     * Returns the parts as shares of their sum.
+     *
+     * @return the shares [1]; not numbers where nothing is spent
+     */
+    public Spending shares() {
+        double sum = sum();
+        return new Spending(
+                air / sum,
+                rolling / sum,
+                climbing / sum,
+                moving / sum,
+                drive / sum,
+                motorDrag / sum,
+                copper / sum,
+                controller / sum,
+                idle / sum,
+                pack / sum);
+    }
+
+    /**
      * Adds another spending.
      *
      * @param other the other

@@ -148,6 +148,28 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                         .toList());
     }
 
+    /**
+     * Tells the verdicts that count in the row of verdicts.
+     *
+     * @param judged the profiles with their verdicts, in the order of these
+     * @return the same profiles and rows
+     */
+    public Comparison judgedBy(List<JudgedProfile> judged) {
+        List<Reading> verdicts =
+                judged.stream()
+                        .map(each -> Reading.of(each.evaluation().outcome().ordinal()))
+                        .toList();
+        return new Comparison(
+                profiles,
+                rows.stream()
+                        .map(
+                                row ->
+                                        row.measure().quantity() == Quantity.VERDICT
+                                                ? new Row(row.measure(), verdicts)
+                                                : row)
+                        .toList());
+    }
+
     private static double rank(Row row, int column) {
         OptionalDouble value = row.readings().get(column).value();
         return switch (row.measure().quantity().sense()) {

@@ -11,11 +11,13 @@ import brakewright.heat.HardRiding;
 import brakewright.limit.Limits;
 import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
+import brakewright.powertrain.TopSpeed;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.worksheet.DriveSheet;
+import brakewright.worksheet.HeldBy;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -92,11 +94,8 @@ final class ProfileResults {
                     greatest(pack -> operation.drive().greatestDraw(operation.topSpeed(), pack));
             case STOP_DRY -> stop(speed, build.vehicle().grip());
             case STOP_WET -> stop(speed, build.vehicle().gripWet());
-            case TOP_SPEED ->
-                    Reading.of(
-                            drive().topSpeedFlat().speed(), drive().topSpeedFlat().holder().key());
-            case TOP_SPEED_LASTING ->
-                    Reading.of(drive().lastingFlat().speed(), drive().lastingFlat().holder().key());
+            case TOP_SPEED -> topSpeed(drive().topSpeedFlat());
+            case TOP_SPEED_LASTING -> topSpeed(drive().lastingFlat());
             case LAUNCH -> Reading.of(drive().launch(), drive().launchBoundBy());
             case TIME_TO_CRUISE ->
                     new StandingStart(build, operation.drive(), Road.LEVEL)
@@ -115,6 +114,10 @@ final class ProfileResults {
         };
     }
 
+    private static Reading topSpeed(TopSpeed.Result result) {
+        return Reading.of(result.speed(), new HeldBy.TheDrive(result.holder()));
+    }
+
     private static Reading begins(Optional<Taper> taper) {
         return taper.map(each -> Reading.of(each.begins())).orElse(Reading.NONE);
     }
@@ -130,7 +133,7 @@ final class ProfileResults {
             case SEVERITY ->
                     new Reading(
                             OptionalDouble.of(verdict.severity()),
-                            verdict.worst().key(),
+                            Optional.of(new HeldBy.AConstraint(verdict.worst())),
                             verdict.charge());
             default -> Reading.of(verdict.safeCharge());
         };

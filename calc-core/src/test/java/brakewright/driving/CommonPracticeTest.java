@@ -120,15 +120,6 @@ class CommonPracticeTest {
         Use use = board.use();
         return board.withBattery(
                         new Battery(List.of(pack, pack), Joining.PARALLEL, Wiring.NONE, 0.0))
-                .withUse(
-                        new Use(
-                                1.0,
-                                0.0,
-                                use.speedMax(),
-                                use.climate(),
-                                use.slope(),
-                                use.slopeLength(),
-                                use.riding(),
-                                use.effort()));
+                .withUse(use.withChargeTo(0.0).withChargeFrom(1.0));
     }
 }

@@ -257,19 +257,12 @@ class CruiseProperties {
         Use use = build.use();
         Riding riding = use.riding();
         return build.withUse(
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
+                use.withRiding(
                         new Riding(
                                 riding.cruiseSpeed(),
                                 riding.headwind(),
                                 riding.idlePower() + more,
                                 riding.stopsPerMetre(),
-                                riding.measured()),
-                        use.effort()));
+                                riding.measured())));
     }
 }

@@ -8,11 +8,8 @@ import brakewright.braking.Stop;
 import brakewright.braking.StopOutcome;
 import brakewright.braking.Surroundings;
 import brakewright.limit.Limits;
-<<<<<<< HEAD:calc-core/src/test/java/brakewright/ride/StopAndGoProperties.java
 import brakewright.numeric.Pieces;
-=======
 import brakewright.operation.Operation;
->>>>>>> packages:calc-core/src/test/java/brakewright/driving/StopAndGoProperties.java
 import brakewright.powertrain.AnyDriven;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
@@ -178,20 +175,13 @@ class StopAndGoProperties {
         Riding riding = use.riding();
         return Builds.withUse(
                 build,
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
+                use.withRiding(
                         new Riding(
                                 riding.cruiseSpeed(),
                                 headwind,
                                 riding.idlePower(),
                                 riding.stopsPerMetre(),
-                                riding.measured()),
-                        use.effort()));
+                                riding.measured())));
     }
 
     /** Rolling out costs nothing that a brake could save, so only the share that returns grows. */

@@ -437,14 +437,6 @@ class PackHeatProperties {
     }
 
     private static Use down(Use use, double to) {
-        return new Use(
-                use.chargeFrom(),
-                to,
-                use.speedMax(),
-                use.climate(),
-                use.slope(),
-                use.slopeLength(),
-                use.riding(),
-                use.effort());
+        return use.withChargeTo(to);
     }
 }

@@ -108,19 +108,14 @@ class OpenedFirstStopProperties {
         Effort effort = use.effort();
         Build used =
                 board.withUse(
-                        new Use(
-                                charge,
-                                use.chargeTo(),
-                                speed,
-                                use.climate(),
-                                use.slope(),
-                                use.slopeLength(),
-                                use.riding(),
-                                new Effort(
-                                        effort.hardPull(),
-                                        effort.hardBrake(),
-                                        effort.reaction(),
-                                        buildUp)));
+                        use.withChargeFrom(charge)
+                                .withSpeedMax(speed)
+                                .withEffort(
+                                        new Effort(
+                                                effort.hardPull(),
+                                                effort.hardBrake(),
+                                                effort.reaction(),
+                                                buildUp)));
         Pack old = Builds.pack(board);
         Protection trips = old.protection();
         Pack pack =

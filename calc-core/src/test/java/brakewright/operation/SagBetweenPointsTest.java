@@ -34,15 +34,9 @@ class SagBetweenPointsTest {
         Build build =
                 board.withBattery(Battery.of(pack))
                         .withUse(
-                                new Use(
-                                        1.0,
-                                        0.0,
-                                        use.speedMax(),
-                                        new Climate(20.0, 25.0, 40.0, 300.0, 30.0),
-                                        use.slope(),
-                                        use.slopeLength(),
-                                        use.riding(),
-                                        use.effort()))
+                                use.withChargeTo(0.0)
+                                        .withChargeFrom(1.0)
+                                        .withClimate(new Climate(20.0, 25.0, 40.0, 300.0, 30.0)))
                         .withSettings(
                                 new Settings(
                                         OptionalDouble.of(40.0),

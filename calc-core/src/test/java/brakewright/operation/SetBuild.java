@@ -98,20 +98,15 @@ public final class SetBuild extends DomainContextBase {
                                 old.regenResponse(),
                                 old.brakeEndsBelow()))
                 .withUse(
-                        new Use(
-                                tame.full,
-                                0.6 * use.chargeTo(),
-                                use.speedMax(),
-                                new Climate(
-                                        climate.ambientC(),
-                                        tame.coldestC,
-                                        25.0,
-                                        climate.altitude(),
-                                        30.0),
-                                use.slope(),
-                                use.slopeLength(),
-                                use.riding(),
-                                use.effort()));
+                        use.withChargeTo(0.6 * use.chargeTo())
+                                .withChargeFrom(tame.full)
+                                .withClimate(
+                                        new Climate(
+                                                climate.ambientC(),
+                                                tame.coldestC,
+                                                25.0,
+                                                climate.altitude(),
+                                                30.0)));
     }
 
     /** The same cell with a voltage from near its lowest to near its highest. */

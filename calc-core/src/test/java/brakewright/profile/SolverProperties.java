@@ -211,16 +211,7 @@ class SolverProperties {
 
     private static Build chargedTo(Build build, double charge) {
         Use use = build.use();
-        return build.withUse(
-                new Use(
-                        charge,
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
-                        use.effort()));
+        return build.withUse(use.withChargeFrom(charge));
     }
 
     /** The settings stay those made for the vehicle as it was. */

@@ -197,15 +197,6 @@ class EvaluationProperties {
 
     private static Build chargedTo(Build build, double charge) {
         Use use = build.use();
-        return build.withUse(
-                new Use(
-                        charge,
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
-                        use.effort()));
+        return build.withUse(use.withChargeFrom(charge));
     }
 }

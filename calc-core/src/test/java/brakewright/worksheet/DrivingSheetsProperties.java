@@ -81,9 +81,10 @@ class DrivingSheetsProperties {
     /** Where the thrust of the map exceeds the road the top speed lies above, else below. */
     @Property(tries = 100)
     void theThrustMapCrossesTheRoadAtTheTopSpeed(@ForAll Build build) {
-        Operation operation = operation(build);
-        DriveSheet full = DriveSheet.of(build, operation, build.use().chargeFrom());
-        ThrustMap map = ThrustMap.of(build, operation, full);
+        Worksheet sheet = Worksheet.of(build);
+        Operation operation = sheet.operation();
+        DriveSheet full = sheet.drive();
+        ThrustMap map = sheet.thrustMap();
         assertThat(map.speeds()[0]).isZero();
         assertThat(map.speeds()[map.speeds().length - 1])
                 .isGreaterThanOrEqualTo(full.topSpeedFlat().speed() * (1.0 - ROUNDING));

@@ -44,7 +44,7 @@ final class DrivingJson {
         json.text("top_speed_headwind_lasting_bound_by", drive.lastingWind().holder().key());
         climb(drive.climb());
         json.number("launch_m_per_s2", drive.launch());
-        json.text("launch_bound_by", drive.launchBoundBy());
+        json.text("launch_bound_by", drive.launchBoundBy().key());
         json.number("cruise_m_per_s", cruise);
         drive.toCruise()
                 .ifPresent(

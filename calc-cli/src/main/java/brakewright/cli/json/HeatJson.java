@@ -40,8 +40,8 @@ final class HeatJson {
         json.number("time_at_drive_set_s", heat.timeAtDriveSetting());
         json.number("time_at_brake_set_s", heat.timeAtBrakeSetting());
         if (heat.afterCruise() instanceof WarmStart.Borne warm) {
-            json.number("warm_winding_C", warm.start().windingC());
-            json.number("warm_case_C", warm.start().caseC());
+            json.number("warm_winding_C", warm.windingC());
+            json.number("warm_case_C", warm.caseC());
             json.number("time_at_drive_set_warm_s", warm.lasts());
         } else if (heat.afterCruise() instanceof WarmStart.TooHot) {
             json.number("time_at_drive_set_warm_s", 0.0);

@@ -121,13 +121,11 @@ public final class ProposeText {
                 sets,
                 each -> Numbers.down(Math.max(0.0, each.brake().deceleration()), 2) + " m/s²");
         row("  wanted", sets, each -> Numbers.significant(each.brake().wanted()) + " m/s²");
-        row("stop from the top speed, full", sets, each -> stop(each, 1.0));
-        row("  half way through the charge", sets, each -> stop(each, 0.5));
+        row("stop from the top speed, full", sets, each -> told(each.stopFull()));
+        row("  half way through the charge", sets, each -> told(each.stopHalfWay()));
     }
 
-    private String stop(Recommendation set, double share) {
-        double to = set.build().use().chargeTo();
-        StopOutcome outcome = set.stop(to + share * (set.build().use().chargeFrom() - to));
+    private String told(StopOutcome outcome) {
         return outcome instanceof StopOutcome.Stopped stopped
                 ? units.lengthText(stopped.distance())
                 : "does not stop";
