@@ -158,7 +158,26 @@ final class Braking {
                 + roadForce(speed);
     }
 
-    /** The same if the driven wheels gripped without end; above the fade speed it bends upwards. */
+    /** Whether grip may hold the driven wheels back at any speed up to one. */
+    boolean mayMeetGrip(double fastest) {
+        return powertrain.brakeForce(brake.motorCurrent(), fastest) > gripForce;
+    }
+
+    /**
+     * Returns by how much the electric brake in full is more than grip leaves the driven wheels.
+     *
+     * @param speed [m/s]
+     * @param state the pack
+     * @return the surplus; negative where grip holds nothing back [N]
+     */
+    double beyondGrip(double speed, PackState state) {
+        return powertrain.brakeForce(currentBeforeGrip(speed, state, 1.0), speed) - gripForce;
+    }
+
+    /**
+     * The force that slows the vehicle with all brakes in full, if the driven wheels gripped
+     * without end; above the fade speed it bends upwards.
+     */
     double slowingBeforeGrip(double speed, PackState state) {
         return powertrain.brakeForce(currentBeforeGrip(speed, state, 1.0), speed)
                 + frictionForce(1.0)

@@ -46,6 +46,8 @@ public final class Stop {
     /** Without an electric brake there is no speed above which the pack weakens it [m/s]. */
     private static final double NEVER_FADES = Double.POSITIVE_INFINITY;
 
+    private static final double[] NOWHERE = {};
+
     private final Build build;
     private final Braking braking;
 
@@ -113,14 +115,15 @@ public final class Stop {
                             : 0.0;
             return new StopOutcome.Unstoppable(Math.max(held.getAsDouble(), bereftAt));
         }
-        double vanishes = vanishes(developed, fade, lasts, tally);
+        double[] gripped = gripSpeeds(developed, fade, state);
+        double vanishes = vanishes(developed, fade, gripped, lasts, tally);
         held = heldAt(bereft, vanishes, NEVER_FADES, state);
         if (held.isPresent()) {
             return new StopOutcome.Unstoppable(held.getAsDouble());
         }
         SpeedIntegral acting = new SpeedIntegral(braking, peak);
         SpeedIntegral without = new SpeedIntegral(bereft, peak);
-        double fully = slow(speed, developed, fade, vanishes, acting, without, tally);
+        double fully = slow(speed, developed, fade, gripped, vanishes, acting, without, tally);
         SpeedIntegral weaker = without.leastForce() < acting.leastForce() ? without : acting;
         if (weaker.leastForce() <= 0.0) {
             return new StopOutcome.Unstoppable(weaker.leastForceSpeed());
@@ -157,14 +160,15 @@ public final class Stop {
      * The speed at which the electric brake vanishes once the brakes have built up; 0 where the
      * vehicle stands before.
      */
-    private double vanishes(double developed, double fade, double lasts, double[] tally) {
+    private double vanishes(
+            double developed, double fade, double[] gripped, double lasts, double[] tally) {
         if (lasts == Double.POSITIVE_INFINITY || developed == 0.0) {
             return 0.0;
         }
         if (tally[Tally.TIME] >= lasts) {
             return developed;
         }
-        DoubleUnaryOperator early = speed -> lasts - timeAt(speed, developed, fade, tally);
+        DoubleUnaryOperator early = speed -> lasts - timeAt(speed, developed, fade, gripped, tally);
         if (!(early.applyAsDouble(0.0) < 0.0)) {
             return 0.0;
         }
@@ -173,11 +177,12 @@ public final class Stop {
     }
 
     /** The time at which a speed is reached with the electric brake [s]. */
-    private double timeAt(double speed, double developed, double fade, double[] tally) {
+    private double timeAt(
+            double speed, double developed, double fade, double[] gripped, double[] tally) {
         double[] own = tally.clone();
         SpeedIntegral integral = new SpeedIntegral(braking, new Tally.Peak(own[Tally.CHARGE]));
         double here = developed;
-        for (double mark : marks(developed, fade, speed)) {
+        for (double mark : marks(developed, fade, gripped, speed)) {
             if (mark >= speed) {
                 integral.add(here, mark, own);
                 here = mark;
@@ -191,6 +196,7 @@ public final class Stop {
      *
      * @param speed at the beginning of the stop [m/s]
      * @param developed at the end of the build-up [m/s]
+     * @param gripped where grip begins or ceases to hold the wheels back [m/s]
      * @param vanishes below which the electric brake is gone [m/s]
      * @return the mean fully developed deceleration; NaN where the build-up ends too late for one
      */
@@ -198,6 +204,7 @@ public final class Stop {
             double speed,
             double developed,
             double fade,
+            double[] gripped,
             double vanishes,
             SpeedIntegral acting,
             SpeedIntegral without,
@@ -207,7 +214,7 @@ public final class Stop {
         double distanceFrom = tally[Tally.DISTANCE];
         double distanceTo = tally[Tally.DISTANCE];
         double here = developed;
-        for (double mark : marks(developed, fade, vb, ve, vanishes)) {
+        for (double mark : marks(developed, fade, gripped, vb, ve, vanishes)) {
             (here > vanishes ? acting : without).add(here, mark, tally);
             here = mark;
             if (mark == vb) {
@@ -304,9 +311,12 @@ public final class Stop {
      * bends at less than creeping is left to the piece above: the square of such a speed may be too
      * small for a number.
      */
-    private double[] marks(double start, double fade, double... others) {
+    private double[] marks(double start, double fade, double[] gripped, double... others) {
         DoubleStream bends =
-                DoubleStream.of(fade, braking.crossoverSpeed(), braking.endsBelow())
+                DoubleStream.concat(
+                                DoubleStream.of(
+                                        fade, braking.crossoverSpeed(), braking.endsBelow()),
+                                DoubleStream.of(gripped))
                         .filter(mark -> mark >= CREEP);
         DoubleStream standstill = DoubleStream.of(0.0);
         return DoubleStream.concat(DoubleStream.of(others), DoubleStream.concat(bends, standstill))
@@ -316,6 +326,46 @@ public final class Stop {
                 .sorted()
                 .map(mark -> -mark)
                 .toArray();
+    }
+
+    /**
+     * The speeds at which grip begins or ceases to hold the driven wheels back, with the electric
+     * brake or with the motors' drag alone. Between two bends the force before grip rises, or,
+     * above the fade speed, has one least place.
+     */
+    private double[] gripSpeeds(double start, double fade, PackState state) {
+        if (start <= CREEP || !braking.mayMeetGrip(start)) {
+            return NOWHERE;
+        }
+        DoubleStream.Builder found = DoubleStream.builder();
+        double upper = start;
+        for (double mark : marks(start, fade, NOWHERE)) {
+            double low = Math.max(CREEP, mark);
+            double high = Math.nextDown(upper);
+            if (low < high) {
+                addGripSpeeds(speed -> braking.beyondGrip(speed, state), low, high, found);
+                addGripSpeeds(speed -> bereft.beyondGrip(speed, state), low, high, found);
+            }
+            upper = mark;
+        }
+        return found.build().toArray();
+    }
+
+    private static void addGripSpeeds(
+            DoubleUnaryOperator beyond, double low, double high, DoubleStream.Builder found) {
+        double atLow = beyond.applyAsDouble(low);
+        double atHigh = beyond.applyAsDouble(high);
+        if (atLow * atHigh < 0.0) {
+            found.add(Root.between(beyond, low, high, SPEED_ACCURACY));
+        } else if (atLow > 0.0 && atHigh > 0.0) {
+            double weakest =
+                    Greatest.between(
+                            speed -> -beyond.applyAsDouble(speed), low, high, LEAST_ACCURACY);
+            if (beyond.applyAsDouble(weakest) < 0.0) {
+                found.add(Root.between(beyond, low, weakest, SPEED_ACCURACY));
+                found.add(Root.between(beyond, weakest, high, SPEED_ACCURACY));
+            }
+        }
     }
 
     private static StopOutcome.Energy energy(double[] tally) {

@@ -14,6 +14,7 @@ import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Controllers;
+import brakewright.spec.Motor;
 import java.util.Optional;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -105,6 +106,19 @@ class BrakeEndProperties {
         assertThat(first).isPositive();
     }
 
+    /** Motors whose drag alone is more than grip leaves: where it holds, the force bends. */
+    @Example
+    void aMarkBesideTheSpeedAtWhichGripHoldsTheDragMovesNoStop() {
+        Build board = slippery(Builds.trailBoard());
+        ElectricBrake none = new ElectricBrake(Powertrain.of(board), 0.0, 0.0, Optional.empty());
+        StopOutcome whole = stop(endingAt(board, 0.0), none, 3.0, 0.5);
+        for (double end = 0.4; end < 0.8; end += 0.01) {
+            ElectricBrake ended =
+                    new ElectricBrake(Powertrain.of(board), 0.0, 0.0, Optional.empty(), end);
+            same(stop(endingAt(board, end), ended, 3.0, 0.5), whole);
+        }
+    }
+
     /** A descent that is steeper than road and drag is held at no speed below it. */
     @Property(tries = 200)
     void noDescentIsHeldBelowIt(
@@ -176,6 +190,22 @@ class BrakeEndProperties {
                 new BatteryModel(build.battery()),
                 build.use().chargeFrom(),
                 build.battery().temperatureC());
+    }
+
+    private static Build slippery(Build build) {
+        Motor old = build.motor();
+        return Builds.withMotor(
+                build,
+                new Motor(
+                        old.kvRpmPerVolt(),
+                        old.resistanceAt20C(),
+                        old.polePairs(),
+                        old.inductance(),
+                        old.noLoadCurrent(),
+                        0.1,
+                        old.currentRating(),
+                        old.windingLimitC(),
+                        old.heat()));
     }
 
     private static Build endingAt(Build build, double end) {
