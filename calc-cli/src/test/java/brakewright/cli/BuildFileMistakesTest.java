@@ -145,7 +145,6 @@ class BuildFileMistakesTest {
                     pack.protection | cell_undervoltage_trip | cell_undervoltage_trip = "4.2 V" | pack.protection.cell_undervoltage_trip | 4.2 V is not below the cell's voltage_max, 4.2 V
                     pack.protection | cell_overvoltage_trip  | cell_overvoltage_trip = "2.5 V"  | pack.protection.cell_overvoltage_trip  | 2.5 V is not above the cell's voltage_min, 2.5 V
                     motor    | kv                | kv = "1700 rpm/V"        | motor.kv             | with drive.reduction 3.6 and vehicle.wheel_diameter 0.175 m, is a no-load speed of 654 km/h
-                    motor    | resistance        | resistance = "12 Ω"      | motor.resistance     | lets all motors together turn at most
                     use      | hard_brake        | measured_speed = "20 km/h" | use.measured_speed | no effect without use.measured_consumption
                     """)
     void isToldWhereValuesDoNotGoTogether(

@@ -131,6 +131,7 @@ class ViewsTest {
                                             resideInAnyPackage(
                                                     "brakewright.cli.*..",
                                                     "brakewright.spec..",
+                                                    "brakewright.tables..",
                                                     "brakewright.worksheet..",
                                                     "brakewright.profile.."))
                                     .or(

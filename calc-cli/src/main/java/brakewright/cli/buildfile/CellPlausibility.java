@@ -6,17 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
-/** Whether resistances let flow what moves a vehicle: milliohms written as ohms do not. */
-final class ResistancePlausibility {
-
-    /**
-     * What all motors together must be able to turn at the full pack [W]. A voltage U behind a
-     * resistance R gives at most {@code U²/(4R)}.
-     *
-     * <p>Source of the formula: maximum power transfer. Assumption: the bound is our own choice;
-     * less than this carries nobody up a kerb.
-     */
-    private static final double LEAST_POWER = 150.0;
+/** Whether a cell can give what it is rated for: with milliohms written as ohms it cannot. */
+final class CellPlausibility {
 
     /** Part of its full voltage that a cell may lose at its rated current; our own choice [1]. */
     private static final double MOST_LOST = 0.5;
@@ -25,44 +16,14 @@ final class ResistancePlausibility {
     private final ReferenceTables tables;
     private final List<Problem> problems;
 
-    ResistancePlausibility(Given given, ReferenceTables tables, List<Problem> problems) {
+    CellPlausibility(Given given, ReferenceTables tables, List<Problem> problems) {
         this.given = given;
         this.tables = tables;
         this.problems = problems;
     }
 
     void check() {
-        checkMotor();
         given.packs().forEach(this::checkCell);
-    }
-
-    private void checkMotor() {
-        Values values = new Values(given.values());
-        OptionalDouble volts = given.fullVoltage(tables);
-        if (!values.hasAll(List.of(Input.MOTOR_RESISTANCE, Input.DRIVE_MOTORS))
-                || volts.isEmpty()) {
-            return;
-        }
-        double full = volts.getAsDouble();
-        double resistance = values.number(Input.MOTOR_RESISTANCE);
-        double power = values.number(Input.DRIVE_MOTORS) * full * full / (4.0 * resistance);
-        if (power < LEAST_POWER) {
-            String key = Input.MOTOR_RESISTANCE.key();
-            problems.add(
-                    new Problem(
-                            given.line(key),
-                            key,
-                            String.format(
-                                    Locale.ROOT,
-                                    "%s Ω at %s V lets all motors together turn at most %s W,"
-                                            + " outside what is plausible (from 150 W on, a bound of"
-                                            + " our own)",
-                                    Plain.number(resistance),
-                                    Plain.number(full),
-                                    Plain.number(Math.rint(power))),
-                            "the resistance between two of the three leads, often some ten"
-                                    + " milliohms, for example resistance = \"68 mΩ\""));
-        }
     }
 
     private void checkCell(GivenPack pack) {
