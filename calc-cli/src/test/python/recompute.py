@@ -967,6 +967,7 @@ UNITLESS = {
     "set_holds_below_charge",
     "set_holds_above_charge",
     "held_down_to_charge",
+    "taper_weakens_from_charge",
     "own_charge",
     "pack",
     "returned_share",

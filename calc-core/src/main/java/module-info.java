@@ -8,8 +8,11 @@ module brakewright.core {
     exports brakewright.machine;
     exports brakewright.road;
     exports brakewright.powertrain;
-    exports brakewright.ride;
     exports brakewright.limit;
+    exports brakewright.braking;
+    exports brakewright.driving;
+    exports brakewright.heat;
+    exports brakewright.operation;
     exports brakewright.review;
     exports brakewright.worksheet;
     exports brakewright.profile;

@@ -10,16 +10,12 @@ import brakewright.cli.text.CompareSheet;
 import brakewright.cli.text.CompareText;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Comparison;
+import brakewright.profile.JudgedProfile;
 import brakewright.profile.Profile;
-import brakewright.profile.Quantity;
-import brakewright.profile.Reading;
-import brakewright.review.Evaluation;
 import brakewright.review.Verdict;
-import brakewright.spec.Build;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -110,14 +106,15 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         BuildFile file = BuildArgument.read(build);
         List<Column> columns = columns(file);
-        List<Profile> profiles = columns.stream().map(Column::profile).toList();
+        List<Profile> profiles = columns.stream().map(each -> each.judged().profile()).toList();
         Comparison whole =
                 Comparison.of(
                         profiles.get(0),
                         profiles.subList(1, profiles.size()).toArray(Profile[]::new));
-        Comparison comparison = chosen(sorted(judged(whole, columns)));
+        Comparison comparison =
+                chosen(sorted(whole.judgedBy(columns.stream().map(Column::judged).toList())));
         List<Column> ordered = inOrder(columns, comparison);
-        List<Build> judged = ordered.stream().map(Column::judged).toList();
+        List<JudgedProfile> judged = ordered.stream().map(Column::judged).toList();
         List<Changes> changes = ordered.stream().map(Column::changes).toList();
         output.write(
                 switch (format) {
@@ -142,44 +139,19 @@ final class CompareCommand implements Callable<Integer> {
     /**
      * One column.
      *
-     * @param profile with nominal inputs
+     * @param judged the profile with its verdict
      * @param changes what was put in place of values of its file
-     * @param judged on which its verdict rests: that at the unfavourable corner of its tolerances
      */
-    private record Column(Profile profile, Changes changes, Build judged) {}
+    private record Column(JudgedProfile judged, Changes changes) {}
 
     /** The worst of all verdicts decides. */
     private int status(List<Column> columns) {
         Verdict.Outcome worst = Verdict.Outcome.WITHIN_LIMITS;
         for (Column column : columns) {
-            Verdict.Outcome own = Evaluation.of(column.judged()).outcome();
+            Verdict.Outcome own = column.judged().evaluation().outcome();
             worst = own.compareTo(worst) > 0 ? own : worst;
         }
         return ExitStatus.of(worst, strict);
-    }
-
-    /** The row of verdicts tells those that count: at the unfavourable corners. */
-    private static Comparison judged(Comparison comparison, List<Column> columns) {
-        return new Comparison(
-                comparison.profiles(),
-                comparison.rows().stream()
-                        .map(
-                                row ->
-                                        row.measure().quantity() == Quantity.VERDICT
-                                                ? new Comparison.Row(
-                                                        row.measure(),
-                                                        columns.stream()
-                                                                .map(CompareCommand::verdict)
-                                                                .toList())
-                                                : row)
-                        .toList());
-    }
-
-    private static Reading verdict(Column column) {
-        return new Reading(
-                OptionalDouble.of(Evaluation.of(column.judged()).outcome().ordinal()),
-                "",
-                OptionalDouble.empty());
     }
 
     /** In the order of the comparison, which may have been sorted. */
@@ -188,7 +160,7 @@ final class CompareCommand implements Callable<Integer> {
                 .map(
                         profile ->
                                 columns.stream()
-                                        .filter(column -> column.profile() == profile)
+                                        .filter(column -> column.judged().profile() == profile)
                                         .findFirst()
                                         .orElseThrow())
                 .toList();
@@ -198,7 +170,8 @@ final class CompareCommand implements Callable<Integer> {
         Profile profile = new Profile(name, file.build());
         try {
             return new Column(
-                    profile, file.changes(), Tolerated.worst(file).orElse(profile.build()));
+                    new JudgedProfile(profile, Tolerated.worst(file).orElse(profile.build())),
+                    file.changes());
         } catch (BuildFileException wrong) {
             throw new Unusable("the tolerances reach values that do not go together", wrong);
         }

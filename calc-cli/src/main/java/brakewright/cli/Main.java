@@ -20,6 +20,8 @@ public final class Main {
                     "solve",
                     "sweep",
                     "explain",
+                    "keys",
+                    "tables",
                     "help");
 
     private Main() {}
@@ -91,6 +93,8 @@ public final class Main {
             case "solve" -> new SolveCommand();
             case "sweep" -> new SweepCommand();
             case "explain" -> new ExplainCommand();
+            case "keys" -> new KeysCommand();
+            case "tables" -> new TablesCommand();
             case "help" -> new CommandLine.HelpCommand();
             default -> throw new IllegalArgumentException(command);
         };

@@ -6,12 +6,12 @@ import brakewright.cli.buildfile.InputPlace;
 import brakewright.cli.json.SolveJson;
 import brakewright.cli.text.SolveText;
 import brakewright.cli.words.InputWords;
+import brakewright.profile.FrontierRow;
 import brakewright.profile.Solution;
-import brakewright.review.Finding;
+import brakewright.profile.SolveSheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -80,9 +80,7 @@ final class SolveCommand implements Callable<Integer> {
     }
 
     private int answer(SolveProblem problem) {
-        Solution nominal = problem.nominal(SolveProblem.Held.NOTHING);
-        Optional<Solution> unfavourable = problem.unfavourable(SolveProblem.Held.NOTHING);
-        List<Finding> beside = problem.beside(unfavourable.orElse(nominal).value());
+        SolveSheet sheet = problem.sheet();
         output.write(
                 format == Format.JSON
                         ? SolveJson.of(
@@ -90,19 +88,10 @@ final class SolveCommand implements Callable<Integer> {
                                 problem.key().place().name(),
                                 problem.key().place().input().unit(),
                                 held(problem),
-                                problem.asked(),
-                                nominal,
-                                unfavourable,
-                                beside)
-                        : text(problem)
-                                .text(
-                                        problem.file().title(),
-                                        problem.asked(),
-                                        nominal,
-                                        unfavourable,
-                                        beside),
+                                sheet)
+                        : text(problem).text(problem.file().title(), sheet),
                 spec.commandLine().getOut());
-        return unfavourable.orElse(nominal) instanceof Solution.None
+        return sheet.answer().counting() instanceof Solution.None
                 ? ExitStatus.OUTSIDE
                 : ExitStatus.FINE;
     }
@@ -116,12 +105,12 @@ final class SolveCommand implements Callable<Integer> {
             throw new Unusable("--against must name another key than --for");
         }
         situation.refuse(List.of(held.place()), "--against");
-        List<SolveText.Row> rows = new ArrayList<>();
+        List<FrontierRow> rows = new ArrayList<>();
         for (int i = 0; i < held.count(); i++) {
             double value = held.at(i);
             SolveProblem.Held there =
                     new SolveProblem.Held(List.of(held.place()), new double[] {value});
-            rows.add(new SolveText.Row(value, problem.nominal(there), problem.unfavourable(there)));
+            rows.add(new FrontierRow(value, problem.answer(there)));
         }
         InputPlace place = problem.key().place();
         output.write(
@@ -141,7 +130,7 @@ final class SolveCommand implements Callable<Integer> {
                                         InputWords.name(held.place().name()),
                                         rows),
                 spec.commandLine().getOut());
-        return rows.stream().allMatch(row -> row.solution() instanceof Solution.None)
+        return rows.stream().allMatch(row -> row.answer().counting() instanceof Solution.None)
                 ? ExitStatus.OUTSIDE
                 : ExitStatus.FINE;
     }

@@ -5,14 +5,15 @@ import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.InputPlace;
 import brakewright.cli.buildfile.Spread;
 import brakewright.cli.doubt.Ranges;
-import brakewright.cli.text.SolveText;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
+import brakewright.profile.Answer;
 import brakewright.profile.Solution;
+import brakewright.profile.SolveSheet;
 import brakewright.profile.Solver;
 import brakewright.profile.Unfavourable;
 import brakewright.review.Evaluation;
 import brakewright.review.Finding;
-import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.review.Topic;
 import brakewright.spec.Build;
@@ -22,6 +23,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
@@ -43,19 +45,27 @@ record SolveProblem(BuildFile file, SoughtKey key) {
                     Topic.SPEED_CAP_OVER);
 
     /** The value now in the file, or taken in its place. */
-    Optional<Double> present() {
+    private Optional<Double> present() {
         return file.variations().nominal(key.place());
     }
 
-    /** What the text tells of it. */
-    SolveText.Asked asked() {
-        return new SolveText.Asked(
-                present(),
+    /** The question and its answer. */
+    SolveSheet sheet() {
+        Answer answer = answer(Held.NOTHING);
+        return new SolveSheet(
+                present().map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 key.low(),
                 key.high(),
                 key.isOrdered(),
                 key.cells(file),
-                file.build().vehicle().mass());
+                file.build().vehicle().mass(),
+                answer,
+                beside(answer.counting().value()));
+    }
+
+    /** Answers with some other numbers held. */
+    Answer answer(Held held) {
+        return new Answer(nominal(held), unfavourable(held));
     }
 
     /** Some other numbers that are held. */
@@ -65,12 +75,12 @@ record SolveProblem(BuildFile file, SoughtKey key) {
     }
 
     /** Answers with nominal inputs. */
-    Solution nominal(Held held) {
+    private Solution nominal(Held held) {
         return solve(above(held), value -> judge(build(held, new double[0], value)));
     }
 
     /** Answers at the unfavourable corner of the tolerances stated; empty where none is. */
-    Optional<Solution> unfavourable(Held held) {
+    private Optional<Solution> unfavourable(Held held) {
         List<Spread> spreads =
                 file.spreads().stated().stream()
                         .filter(each -> !key.places().contains(each.place()))
@@ -109,7 +119,7 @@ record SolveProblem(BuildFile file, SoughtKey key) {
      * Tells which other settings stay beyond a limit of their own, whatever the charge, where one
      * has a value: they are no reason to answer otherwise, and must be mended, too.
      */
-    List<Finding> beside(double value) {
+    private List<Finding> beside(double value) {
         if (key.setting().isEmpty()) {
             return List.of();
         }

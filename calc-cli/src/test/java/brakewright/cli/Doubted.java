@@ -44,15 +44,10 @@ record Doubted(Build build, List<Uncertain> inputs) implements Variation {
         double cells = build.battery().temperatureC();
         int count = build.controllers().count();
         Use emptier =
-                new Use(
-                        0.75,
-                        0.2,
-                        use.speedMax(),
-                        new Climate(use.climate().ambientC(), cells, cells, 0.0, 30.0),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
-                        use.effort());
+                use.withChargeTo(0.2)
+                        .withChargeFrom(0.75)
+                        .withClimate(
+                                new Climate(use.climate().ambientC(), cells, cells, 0.0, 30.0));
         return of(
                 build.withUse(emptier)
                         .withSettings(

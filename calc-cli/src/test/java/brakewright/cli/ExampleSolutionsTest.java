@@ -109,16 +109,7 @@ class ExampleSolutionsTest {
 
     private static Build chargedTo(Build build, double charge) {
         Use use = build.use();
-        return build.withUse(
-                new Use(
-                        charge,
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
-                        use.effort()));
+        return build.withUse(use.withChargeFrom(charge));
     }
 
     private static Build inParallel(Build build, int count) {

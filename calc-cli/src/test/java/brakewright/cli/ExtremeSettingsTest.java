@@ -81,7 +81,7 @@ class ExtremeSettingsTest {
 
     /** Far above any motor of the class, but within what a build file may say. */
     @ParameterizedTest
-    @ValueSource(strings = {"5 ohm", "10 ohm", "20 ohm"})
+    @ValueSource(strings = {"1 ohm", "2 ohm", "2.9 ohm"})
     void aWindingOfHighResistanceGetsAWorksheet(String value) {
         BuildText file = BuildText.of(Example.SCOOTER);
         file.replace("motor", "resistance", "resistance = \"" + value + "\"");

@@ -30,6 +30,9 @@ final class HostileArguments {
                     .filter(key -> key.startsWith("settings."))
                     .toList();
 
+    private static final List<String> WITHOUT_BUILD = List.of("keys", "tables", "help");
+    private static final List<String> WITHOUT_OUTPUT = List.of("explain", "keys", "tables");
+
     private final SplittableRandom random;
     private final List<String> all = new ArrayList<>();
 
@@ -52,7 +55,7 @@ final class HostileArguments {
     private List<String> draw() {
         String command = any(Main.COMMANDS, random);
         all.add(command);
-        if (!command.equals("help")) {
+        if (!WITHOUT_BUILD.contains(command)) {
             all.add(odd(40) ? text() : BUILD);
         }
         switch (command) {
@@ -63,10 +66,12 @@ final class HostileArguments {
             case "solve" -> solve();
             case "sweep" -> sweep();
             case "explain" -> explain();
+            case "keys" -> keys();
+            case "tables" -> tables();
             case "help" -> all.add(odd(2) ? text() : any(Main.COMMANDS, random));
             default -> throw new AssertionError("draw arguments for " + command + " too");
         }
-        if (!command.equals("explain") && one(30)) {
+        if (!WITHOUT_OUTPUT.contains(command) && one(30)) {
             option("--output", OUTPUT);
         }
         if (odd(20)) {
@@ -264,6 +269,32 @@ final class HostileArguments {
         }
         if (one(4)) {
             option("--units", "imperial");
+        }
+    }
+
+    private void keys() {
+        if (one(3)) {
+            all.add(text());
+        } else if (one(2)) {
+            all.add(any(List.of(Input.values()), random).key());
+        }
+    }
+
+    private void tables() {
+        if (one(3)) {
+            all.add(
+                    one(2)
+                            ? text()
+                            : any(List.of("cells", "plugs", "nmc", "INR21700-50S"), random));
+        }
+        if (one(3)) {
+            option("--find", text());
+        }
+        if (one(3)) {
+            option("--capacity", number() + any(List.of("Ah", "mAh", "V", ""), random));
+        }
+        if (one(3)) {
+            option("--current", number() + "A");
         }
     }
 }

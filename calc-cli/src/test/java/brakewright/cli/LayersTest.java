@@ -15,15 +15,9 @@ import java.io.FileDescriptor;
 @AnalyzeClasses(packages = "brakewright", importOptions = ImportOption.DoNotIncludeTests.class)
 class LayersTest {
 
-    private static final String[] CORE = {
-        "brakewright.spec..",
-        "brakewright.battery..",
-        "brakewright.limit..",
-        "brakewright.machine..",
-        "brakewright.powertrain..",
-        "brakewright.review..",
-        "brakewright.road..",
-        "brakewright.worksheet.."
+    /** All that is neither the one nor the other, so that no package of the core is forgotten. */
+    private static final String[] NOT_CORE = {
+        "brakewright.cli..", "brakewright.tables..", "brakewright.propertyruns.."
     };
 
     @ArchTest
@@ -116,7 +110,7 @@ class LayersTest {
     static final ArchRule THE_CORE_KNOWS_NEITHER_TABLES_NOR_COMMANDS =
             noClasses()
                     .that()
-                    .resideInAnyPackage(CORE)
+                    .resideOutsideOfPackages(NOT_CORE)
                     .should()
                     .dependOnClassesThat()
                     .resideInAnyPackage("brakewright.tables..", "brakewright.cli..");

@@ -51,6 +51,21 @@ class PackMistakesTest {
         assertCount(run, 1);
     }
 
+    /** A milliohm written as a tenth of an ohm. */
+    @Test
+    void aCellThatLosesHalfItsVoltageIsASlip() {
+        BuildText file = BuildText.of(Example.TRIKE);
+        file.replace("pack.cell", "resistance", "resistance = \"0.9 Ω\"");
+        CommandRun run = unusable(file.text());
+        assertTells(
+                run,
+                file.lineThatReads("resistance = \"0.9 Ω\"", 1),
+                "pack.cell.resistance",
+                "0.9 Ω at the rated 18 A would cost 16.2 of 3.65 V",
+                "25 mΩ");
+        assertCount(run, 1);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

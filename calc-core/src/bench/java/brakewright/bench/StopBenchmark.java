@@ -1,8 +1,8 @@
 package brakewright.bench;
 
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.worksheet.Worksheet;

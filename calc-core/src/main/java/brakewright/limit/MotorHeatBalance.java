@@ -5,6 +5,7 @@ import brakewright.machine.WindingHeat;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Sets up the heat balance of a vehicle's motor. */
 public final class MotorHeatBalance {
@@ -41,6 +42,20 @@ public final class MotorHeatBalance {
                                         build.motor().windingLimitC(),
                                         build.use().climate().ambientC(),
                                         caseLoss(build, speed)));
+    }
+
+    /**
+     * Returns how long a current may flow from cold.
+     *
+     * @param build the vehicle
+     * @param speed at which the drag loss is taken [m/s]; 0 for a vehicle that stands
+     * @param current per motor [A]
+     * @return the time to the winding limit [s]; empty where it is never reached or not known
+     */
+    public static OptionalDouble timeToLimit(Build build, double speed, double current) {
+        return at(build, speed)
+                .map(heat -> heat.timeToLimit(heat.cold(), current))
+                .orElse(OptionalDouble.empty());
     }
 
     /**

@@ -79,6 +79,23 @@ public record ElectricBrake(
                 supplied(speed, pack), speed, pack.powerReturnedBy(packCurrent));
     }
 
+    /**
+     * Returns the motor current that the pack regen limit leaves in steady state, the taper
+     * included.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @param share of the brake current set that is asked for, as when it builds up [1]
+     * @return the current per motor [A]
+     */
+    public double settledMotorCurrent(double speed, PackState pack, double share) {
+        return powertrain.limitedBrakeCurrent(
+                powertrain.suppliedBrakeCurrent(
+                        share * motorCurrentAt(speed), speed, pack.greatestPower()),
+                speed,
+                pack.powerReturnedBy(settledPackLimit(pack)));
+    }
+
     private double supplied(double speed, PackState pack) {
         return powertrain.suppliedBrakeCurrent(motorCurrentAt(speed), speed, pack.greatestPower());
     }
@@ -116,15 +133,13 @@ public record ElectricBrake(
      * @return the pack current [A]
      */
     public double settledPackLimit(PackState pack) {
-        if (taper.isEmpty()) {
-            return packCurrent;
-        }
-        Taper band = taper.get();
-        double settled =
-                packCurrent
-                        * (band.ends() - pack.voltage())
-                        / (band.band() + packCurrent * pack.resistanceInto());
-        return Math.max(0.0, Math.min(packCurrent, settled));
+        return taper.isEmpty()
+                ? packCurrent
+                : TaperedLimit.settled(
+                        packCurrent,
+                        taper.get(),
+                        taper.get().ends() - pack.voltage(),
+                        pack.resistanceInto());
     }
 
     /**

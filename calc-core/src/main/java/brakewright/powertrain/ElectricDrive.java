@@ -29,15 +29,13 @@ public record ElectricDrive(
      * @return the pack current [A]
      */
     public double settledPackLimit(PackState pack) {
-        if (taper.isEmpty()) {
-            return packCurrent;
-        }
-        Taper band = taper.get();
-        double settled =
-                packCurrent
-                        * (pack.voltage() - band.ends())
-                        / (band.band() + packCurrent * pack.resistance());
-        return Math.max(0.0, Math.min(packCurrent, settled));
+        return taper.isEmpty()
+                ? packCurrent
+                : TaperedLimit.settled(
+                        packCurrent,
+                        taper.get(),
+                        pack.voltage() - taper.get().ends(),
+                        pack.resistance());
     }
 
     /**
@@ -74,7 +72,7 @@ public record ElectricDrive(
      * @param pack the pack
      * @return currents, voltage and thrust
      */
-    public Pull pull(double speed, PackState pack) {
+    public DriveState at(double speed, PackState pack) {
         double limited =
                 powertrain.limitedDriveCurrent(
                         motorCurrent, speed, pack.powerDrawnBy(settledPackLimit(pack)));
@@ -88,7 +86,7 @@ public record ElectricDrive(
             current = voltageLimited(limited, speed, pack);
         }
         double packCurrent = -pack.currentInto(-powertrain.drawnPower(current, speed));
-        return new Pull(
+        return new DriveState(
                 current,
                 packCurrent,
                 pack.terminalVoltage(-packCurrent),

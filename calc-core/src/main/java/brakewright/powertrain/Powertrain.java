@@ -159,6 +159,17 @@ public final class Powertrain {
     }
 
     /**
+     * Returns what the motors' friction and iron take while they turn.
+     *
+     * @param speed [m/s]
+     * @return {@code n·T0·ω} [W]
+     */
+    public double dragLoss(double speed) {
+        double angularSpeed = angularSpeed(speed);
+        return motors * motor.dragTorque(angularSpeed) * angularSpeed;
+    }
+
+    /**
      * Returns the power that driving takes from the pack.
      *
      * @param current per motor [A]

@@ -1,10 +1,10 @@
 package brakewright.profile;
 
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.review.Condition;
 import brakewright.review.Evaluation;
 import brakewright.review.Finding;
-import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.spec.Build;
 import brakewright.spec.Climate;
@@ -48,16 +48,7 @@ final class Circumstances {
         }
         return ceiling == 0.0 || !(from > to)
                 ? Optional.empty()
-                : Optional.of(
-                        new Use(
-                                from,
-                                to,
-                                use.speedMax(),
-                                use.climate(),
-                                use.slope(),
-                                use.slopeLength(),
-                                use.riding(),
-                                use.effort()));
+                : Optional.of(use.withChargeTo(to).withChargeFrom(from));
     }
 
     /** The packs' own temperature is looked at always. */

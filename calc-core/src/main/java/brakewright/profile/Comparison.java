@@ -1,6 +1,6 @@
 package brakewright.profile;
 
-import brakewright.review.Operation;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -145,6 +145,28 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                                         new Row(
                                                 row.measure(),
                                                 order.stream().map(row.readings()::get).toList()))
+                        .toList());
+    }
+
+    /**
+     * Tells the verdicts that count in the row of verdicts.
+     *
+     * @param judged the profiles with their verdicts, in the order of these
+     * @return the same profiles and rows
+     */
+    public Comparison judgedBy(List<JudgedProfile> judged) {
+        List<Reading> verdicts =
+                judged.stream()
+                        .map(each -> Reading.of(each.evaluation().outcome().ordinal()))
+                        .toList();
+        return new Comparison(
+                profiles,
+                rows.stream()
+                        .map(
+                                row ->
+                                        row.measure().quantity() == Quantity.VERDICT
+                                                ? new Row(row.measure(), verdicts)
+                                                : row)
                         .toList());
     }
 

@@ -1,21 +1,23 @@
 package brakewright.profile;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
+import brakewright.driving.Cruise;
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
+import brakewright.heat.HardRiding;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
+import brakewright.powertrain.TopSpeed;
 import brakewright.review.Evaluation;
-import brakewright.review.Operation;
-import brakewright.ride.Cruise;
-import brakewright.ride.HardRiding;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.worksheet.DriveSheet;
+import brakewright.worksheet.HeldBy;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -92,14 +94,11 @@ final class ProfileResults {
                     greatest(pack -> operation.drive().greatestDraw(operation.topSpeed(), pack));
             case STOP_DRY -> stop(speed, build.vehicle().grip());
             case STOP_WET -> stop(speed, build.vehicle().gripWet());
-            case TOP_SPEED ->
-                    Reading.of(
-                            drive().topSpeedFlat().speed(), drive().topSpeedFlat().holder().key());
-            case TOP_SPEED_LASTING ->
-                    Reading.of(drive().lastingFlat().speed(), drive().lastingFlat().holder().key());
+            case TOP_SPEED -> topSpeed(drive().topSpeedFlat());
+            case TOP_SPEED_LASTING -> topSpeed(drive().lastingFlat());
             case LAUNCH -> Reading.of(drive().launch(), drive().launchBoundBy());
             case TIME_TO_CRUISE ->
-                    new PullAway(build, operation.drive(), Road.LEVEL)
+                    new StandingStart(build, operation.drive(), Road.LEVEL)
                             .to(speed, full)
                             .map(reached -> Reading.of(reached.time()))
                             .orElse(Reading.NONE);
@@ -113,6 +112,10 @@ final class ProfileResults {
                                     isReached(speed) ? speed : operation.topSpeed()));
             case RANGE -> range(speed);
         };
+    }
+
+    private static Reading topSpeed(TopSpeed.Result result) {
+        return Reading.of(result.speed(), new HeldBy.TheDrive(result.holder()));
     }
 
     private static Reading begins(Optional<Taper> taper) {
@@ -130,7 +133,7 @@ final class ProfileResults {
             case SEVERITY ->
                     new Reading(
                             OptionalDouble.of(verdict.severity()),
-                            verdict.worst().key(),
+                            Optional.of(new HeldBy.AConstraint(verdict.worst())),
                             verdict.charge());
             default -> Reading.of(verdict.safeCharge());
         };
@@ -139,7 +142,7 @@ final class ProfileResults {
     private Reading greatest(ToDoubleFunction<PackState> current) {
         double greatest = Double.NEGATIVE_INFINITY;
         double where = build.use().chargeFrom();
-        for (double charge : Operation.bends(build, model, limits, operation)) {
+        for (double charge : operation.bends(build, limits)) {
             double flows =
                     current.applyAsDouble(
                             PackState.of(model, charge, build.battery().temperatureC()));

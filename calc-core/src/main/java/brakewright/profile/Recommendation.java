@@ -1,17 +1,17 @@
 package brakewright.profile;
 
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.TaperLimit;
 import brakewright.numeric.LastStep;
+import brakewright.operation.Operation;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
-import brakewright.review.Operation;
 import brakewright.review.Verdict;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
@@ -97,12 +97,30 @@ public record Recommendation(
     }
 
     /**
-     * Computes the stop from the highest speed in use on level dry road, at nominal inputs.
+     * Computes the stop with the fullest pack in use.
      *
-     * @param charge the charge state at its beginning [1]
      * @return how it ends
      */
-    public StopOutcome stop(double charge) {
+    public StopOutcome stopFull() {
+        return stop(charge(1.0));
+    }
+
+    /**
+     * Computes the stop half way through the charge in use.
+     *
+     * @return how it ends
+     */
+    public StopOutcome stopHalfWay() {
+        return stop(charge(0.5));
+    }
+
+    private double charge(double share) {
+        double to = build.use().chargeTo();
+        return to + share * (build.use().chargeFrom() - to);
+    }
+
+    /** From the highest speed in use on level dry road, at nominal inputs. */
+    private StopOutcome stop(double charge) {
         Operation operation = Operation.of(build, Limits.of(build));
         return new Stop(build, operation.brake(), Surroundings.of(build))
                 .from(operation.topSpeed(), charge);

@@ -101,6 +101,15 @@ public record Tolerances(
             boolean decides) {
 
         /**
+         * Returns how much the severity moves from the lowest to the highest of the input.
+         *
+         * @return the change [1]
+         */
+        public double severityChange() {
+            return severityAtHigh - severityAtLow;
+        }
+
+        /**
          * Returns how much the answer moves over the range of the input.
          *
          * @return the change of severity and of the safe charge together [1]

@@ -5,7 +5,10 @@ import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.limit.Severity;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
+import brakewright.operation.RegenOvershoot;
 import brakewright.powertrain.BusRise;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
@@ -43,11 +46,18 @@ final class BrakeReview {
     private final ElectricBrake brake;
     private final Powertrain powertrain;
     private final RoadLoad load;
+    private final List<RegenOvershoot> surges;
     private final PackState full;
     private final PackState empty;
     private final List<Finding> findings = new ArrayList<>();
 
-    BrakeReview(Build build, Limits limits, Operation operation, BrakeVerdict verdict) {
+    BrakeReview(
+            Build build,
+            Limits limits,
+            Operation operation,
+            BrakeVerdict verdict,
+            List<RegenOvershoot> surges) {
+        this.surges = surges;
         this.verdict = verdict;
         this.build = build;
         this.limits = limits;
@@ -89,6 +99,10 @@ final class BrakeReview {
                             .valued(motorCurrent(operation.topSpeed()), brake.motorCurrent(), "A")
                             .atSpeed(speed)
                             .atCharge(full.charge())
+                            .telling(
+                                    brake.isHeldByTaper(full)
+                                            ? FindingDetail.HeldBack.HIGH_VOLTAGE_TAPER
+                                            : FindingDetail.HeldBack.PACK_LIMIT)
                             .build());
         }
     }
@@ -102,7 +116,7 @@ final class BrakeReview {
 
     /** What outlasts a delay that is known bears on the verdict, and is told by its check. */
     private void overshoot() {
-        for (RegenOvershoot each : RegenOvershoot.of(build, limits, operation)) {
+        for (RegenOvershoot each : surges) {
             if (!each.opens()) {
                 findings.add(
                         Finding.of(Topic.REGEN_OVERSHOOT, Signal.CAUTION)
@@ -113,6 +127,7 @@ final class BrakeReview {
                                 .atCharge(each.charge())
                                 .atSpeed(each.speed())
                                 .atTemperature(each.cellsC())
+                                .telling(new FindingDetail.Surge(each))
                                 .build());
             }
         }

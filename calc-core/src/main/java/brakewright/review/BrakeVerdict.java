@@ -1,13 +1,15 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.heat.WarmRide;
 import brakewright.limit.Limits;
+import brakewright.limit.Severity;
 import brakewright.numeric.Greatest;
 import brakewright.numeric.Pieces;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
-import brakewright.ride.WarmRide;
 import brakewright.road.FrictionBrake;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
@@ -100,9 +102,7 @@ public record BrakeVerdict(
      * @return the verdict
      */
     public static BrakeVerdict of(Build build, Limits limits, Operation operation) {
-        BatteryModel model = limits.battery();
-        return new Work(build, operation)
-                .verdict(model, ChargeSearch.of(build, model, limits, operation).charges());
+        return new Work(build, operation).verdict(limits.battery(), operation.bends(build, limits));
     }
 
     /**

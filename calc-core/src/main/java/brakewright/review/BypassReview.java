@@ -5,6 +5,7 @@ import brakewright.battery.PackModel;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ final class BypassReview {
         this.model = limits.battery();
         this.charges =
                 build.battery().packs().stream().anyMatch(pack -> pack.protection().isBypassed())
-                        ? Operation.bends(build, model, limits, trusted)
+                        ? trusted.bends(build, limits)
                         : new double[0];
     }
 

@@ -1,5 +1,7 @@
 package brakewright.review;
 
+import brakewright.charge.ChargeSearch;
+import brakewright.limit.Severity;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleUnaryOperator;

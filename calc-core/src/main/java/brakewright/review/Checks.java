@@ -1,12 +1,14 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.charge.ChargeSearch;
 import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import java.util.ArrayList;
@@ -76,7 +78,7 @@ final class Checks {
         Checks checks = new Checks(build, limits, set, EnumSet.of(LimitId.MOTOR_BRAKE_CURRENT));
         checks.safeCharge = build.use().chargeFrom();
         if (OvershootChecks.hasQuickTrip(build, limits)) {
-            checks.overshoot(ChargeSearch.of(build, checks.model, limits, checks.operation));
+            checks.overshoot(checks.search());
         }
         return checks;
     }
@@ -99,8 +101,12 @@ final class Checks {
         return safeCharge;
     }
 
+    private ChargeSearch search() {
+        return new ChargeSearch(operation.bends(build, limits));
+    }
+
     private void packs() {
-        ChargeSearch search = ChargeSearch.of(build, model, limits, operation);
+        ChargeSearch search = search();
         PackChecks packs = new PackChecks(build, limits, operation, model, search);
         if (isAsked(
                 LimitId.PACK_REGEN_CURRENT,

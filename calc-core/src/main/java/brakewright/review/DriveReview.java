@@ -1,13 +1,14 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.driving.Climb;
+import brakewright.driving.Cruise;
+import brakewright.driving.Road;
+import brakewright.heat.PackHeat;
 import brakewright.limit.LimitId;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
-import brakewright.ride.Climb;
-import brakewright.ride.Cruise;
-import brakewright.ride.PackHeat;
-import brakewright.ride.Road;
 import brakewright.spec.Build;
 import brakewright.spec.Stance;
 import java.util.ArrayList;
@@ -85,7 +86,7 @@ final class DriveReview {
         }
         double asked = build.criteria().rangeMin().getAsDouble();
         double speed = build.use().riding().cruiseSpeed();
-        Road road = new Road(0.0, build.use().riding().headwind());
+        Road road = Road.ofUse(build);
         double reached = Cruise.of(build, operation.drive(), road, speed).distance();
         if (reached < asked) {
             findings.add(

@@ -3,6 +3,7 @@ package brakewright.review;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import java.util.OptionalDouble;
 import java.util.Set;

@@ -4,6 +4,7 @@ import brakewright.limit.LimitId;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.limit.Signal;
 import brakewright.machine.WindingHeat;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.List;

@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param temperatureC the cell temperature concerned [°C]
  * @param condition under which this finding would not arise; empty where it does not bear on the
  *     verdict
+ * @param detail what its topic tells beside that; empty where that is nothing
  */
 public record Finding(
         Topic topic,
@@ -37,7 +38,8 @@ public record Finding(
         OptionalDouble worstCharge,
         OptionalDouble speed,
         OptionalDouble temperatureC,
-        Optional<Condition> condition) {
+        Optional<Condition> condition,
+        Optional<FindingDetail> detail) {
 
     /**
      * Starts a finding.
@@ -62,6 +64,25 @@ public record Finding(
                 + (constraint.isEmpty() ? subject.map(each -> ":" + each.key()).orElse("") : "");
     }
 
+    /** The same finding, with what its topic tells beside. */
+    Finding withDetail(FindingDetail other) {
+        return new Finding(
+                topic,
+                signal,
+                subject,
+                constraint,
+                pack,
+                value,
+                limit,
+                unit,
+                charge,
+                worstCharge,
+                speed,
+                temperatureC,
+                condition,
+                Optional.of(other));
+    }
+
     /** Collects what a finding consists of. */
     static final class Builder {
 
@@ -78,6 +99,7 @@ public record Finding(
         private OptionalDouble speed = OptionalDouble.empty();
         private OptionalDouble temperatureC = OptionalDouble.empty();
         private Optional<Condition> condition = Optional.empty();
+        private Optional<FindingDetail> detail = Optional.empty();
 
         private Builder(Topic topic, Signal signal) {
             this.topic = topic;
@@ -146,6 +168,11 @@ public record Finding(
             return this;
         }
 
+        Builder telling(FindingDetail itsDetail) {
+            detail = Optional.of(itsDetail);
+            return this;
+        }
+
         Finding build() {
             return new Finding(
                     topic,
@@ -160,7 +187,8 @@ public record Finding(
                     worstCharge,
                     speed,
                     temperatureC,
-                    condition);
+                    condition,
+                    detail);
         }
     }
 }

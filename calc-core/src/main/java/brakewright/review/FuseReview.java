@@ -57,6 +57,7 @@ final class FuseReview {
                         Finding.of(Topic.FUSE_BREAKING_UNKNOWN, Signal.CAUTION)
                                 .ofPack(fuse.pack())
                                 .held(fuse.current(), "A")
+                                .telling(new FindingDetail.Breaking(fuse.voltage()))
                                 .build());
             }
             fuse.breaking()

@@ -1,11 +1,13 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.charge.ChargeSearch;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.TripDelay;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import java.util.List;

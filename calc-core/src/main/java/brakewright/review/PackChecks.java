@@ -1,11 +1,14 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
+import brakewright.charge.ChargeSearch;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
+import brakewright.limit.Severity;
 import brakewright.numeric.Root;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;

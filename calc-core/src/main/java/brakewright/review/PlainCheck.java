@@ -1,5 +1,6 @@
 package brakewright.review;
 
+import brakewright.limit.Severity;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 

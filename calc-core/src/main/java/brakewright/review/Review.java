@@ -3,10 +3,14 @@ package brakewright.review;
 import brakewright.limit.BrakingTime;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
+import brakewright.operation.RegenOvershoot;
 import brakewright.spec.Build;
+import brakewright.spec.Cell;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The settings of a vehicle held against its limits.
@@ -31,6 +35,43 @@ public record Review(
     }
 
     /**
+     * Returns all that the verdict rests on.
+     *
+     * @return what is exceeded, and the strictest conditions
+     */
+    public VerdictPart all() {
+        return VerdictPart.of(findings, verdict);
+    }
+
+    /**
+     * Returns what of it is about the packs.
+     *
+     * @return what the cells and their protection do not bear
+     */
+    public VerdictPart pack() {
+        return VerdictPart.of(findings, true);
+    }
+
+    /**
+     * Returns what of it is about motor, controller, wiring, tyres and rider.
+     *
+     * @return what they do not bear
+     */
+    public VerdictPart parts() {
+        return VerdictPart.of(findings, false);
+    }
+
+    /**
+     * Returns whether a bound on the charge rests on how long braking is taken to last.
+     *
+     * @return true where it is longer than the pulse that cell resistances are given for
+     */
+    public boolean isBoundByLongBraking() {
+        return verdict.conditions().stream().anyMatch(Condition.ChargeBelow.class::isInstance)
+                && braking.seconds() > Cell.PULSE;
+    }
+
+    /**
      * Reviews a vehicle.
      *
      * @param build the vehicle
@@ -40,12 +81,14 @@ public record Review(
      */
     public static Review of(Build build, Limits limits, Operation operation) {
         Checks checks = Checks.all(build, limits, operation);
+        List<RegenOvershoot> surges = RegenOvershoot.of(build, limits, operation);
         List<Finding> findings = told(checks.list(), build.battery().temperatureC());
+        addSurges(findings, surges);
         Verdict verdict = Verdict.of(findings);
         BrakeVerdict brake = BrakeVerdict.of(build, limits, operation);
         findings.addAll(new SettingReview(build, limits, operation).findings());
         findings.addAll(new SharingReview(build, limits, operation).findings());
-        findings.addAll(new BrakeReview(build, limits, operation, brake).findings());
+        findings.addAll(new BrakeReview(build, limits, operation, brake, surges).findings());
         findings.addAll(new DriveReview(build, operation).findings());
         findings.addAll(new FuseReview(build).findings());
         findings.addAll(new PlugReview(build).findings());
@@ -53,6 +96,28 @@ public record Review(
         findings.addAll(new BypassReview(build, limits, operation).findings());
         findings.sort(Comparator.comparing(Finding::signal));
         return new Review(verdict, brake, findings, limits.brakingTime(), checks.safeCharge());
+    }
+
+    private static void addSurges(List<Finding> findings, List<RegenOvershoot> surges) {
+        for (int i = 0; i < findings.size(); i++) {
+            for (RegenOvershoot surge : surges) {
+                if (isAbout(findings.get(i), surge)) {
+                    findings.set(i, findings.get(i).withDetail(new FindingDetail.Surge(surge)));
+                }
+            }
+        }
+    }
+
+    /**
+     * A finding about the trip that a surge passes, or about the motor brake current that it
+     * bounds.
+     */
+    private static boolean isAbout(Finding finding, RegenOvershoot surge) {
+        return finding.pack() == surge.pack()
+                && (finding.topic() == Topic.REGEN_OVERSHOOT
+                        ? finding.constraint().equals(Optional.of(surge.trip()))
+                        : finding.constraint().equals(Optional.of(ConstraintId.REGEN_OVERSHOOT))
+                                && surge.trip() == ConstraintId.PROTECTION_CHARGE_TRIP);
     }
 
     /** Colder and warmer packs are worth a finding of their own only where they are worse. */

@@ -1,8 +1,11 @@
 package brakewright.review;
 
+import brakewright.charge.ChargeSearch;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.operation.HardPull;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Taper;
 
@@ -26,14 +29,12 @@ final class SagCheck {
     }
 
     Check check() {
-        Sag.Meetings pull =
-                new Sag.Meetings(
-                        build, limits.battery(), operation, Sag.hardPull(build, operation, cellsC));
+        HardPull pull = new HardPull(build, limits, operation, cellsC);
         double[] charges = pull.charges();
         double[] trips = new double[charges.length];
         double[] cells = new double[charges.length];
         for (int i = 0; i < charges.length; i++) {
-            Sag.Meetings.Loaded worst = pull.nearestToTrip(charges[i]);
+            HardPull.Loaded worst = pull.nearestToTrip(charges[i]);
             trips[i] = worst.trip();
             cells[i] = worst.cell();
         }
@@ -43,7 +44,7 @@ final class SagCheck {
                                 LimitId.LOW_VOLTAGE_TAPER,
                                 ConstraintId.PROTECTION_UNDERVOLTAGE_TRIP)
                         .withCells(cellsC),
-                pull.search(),
+                new ChargeSearch(charges),
                 trips,
                 cells,
                 new ChargeCheck.Course(

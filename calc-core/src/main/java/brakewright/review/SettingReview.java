@@ -5,6 +5,7 @@ import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
 import brakewright.limit.TaperLimit;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;

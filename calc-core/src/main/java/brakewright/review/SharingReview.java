@@ -3,6 +3,8 @@ package brakewright.review;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
+import brakewright.operation.Sharing;
 import brakewright.spec.Build;
 import brakewright.spec.Joining;
 import java.util.ArrayList;

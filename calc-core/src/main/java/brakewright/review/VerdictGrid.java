@@ -2,6 +2,8 @@ package brakewright.review;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
+import brakewright.limit.Severity;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;

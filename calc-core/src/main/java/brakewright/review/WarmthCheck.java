@@ -1,9 +1,11 @@
 package brakewright.review;
 
+import brakewright.heat.PackHeat;
+import brakewright.heat.WarmRide;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
-import brakewright.ride.PackHeat;
-import brakewright.ride.WarmRide;
+import brakewright.limit.Severity;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -17,8 +17,19 @@ public final class FrictionBrake {
      * @return the deceleration [m/s²]; 0 where no such brake is described
      */
     public static double deceleration(Build build, double grip, double slope) {
-        double carried = grip * Gravity.STANDARD / Math.hypot(1.0, slope);
-        return Math.min(build.vehicle().frictionBrake().orElse(0.0), carried);
+        return carried(build.vehicle().frictionBrake().orElse(0.0), grip, Gravity.pressing(slope));
+    }
+
+    /**
+     * Returns how much of a deceleration the road carries, both axles braking as they are loaded.
+     *
+     * @param asked [m/s²]
+     * @param grip μ [1]
+     * @param pressing {@code g·cosθ} [m/s²]
+     * @return the deceleration, at most {@code μ·g·cosθ} [m/s²]
+     */
+    public static double carried(double asked, double grip, double pressing) {
+        return Math.min(asked, grip * pressing);
     }
 
     /**

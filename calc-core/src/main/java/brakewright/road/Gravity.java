@@ -11,4 +11,14 @@ public final class Gravity {
     public static final double STANDARD = 9.80665;
 
     private Gravity() {}
+
+    /**
+     * Returns what presses a mass on the road.
+     *
+     * @param slope rise over run, either way [1]
+     * @return {@code g·cosθ} [m/s²]
+     */
+    public static double pressing(double slope) {
+        return STANDARD * (1.0 / Math.hypot(1.0, slope));
+    }
 }

@@ -74,4 +74,26 @@ public record Controllers(
         Require.notNegative("response of the regen limiter", regenResponse, "s");
         Require.notNegative("speed at which the brake ends", brakeEndsBelow, "m/s");
     }
+
+    /**
+     * Returns the part of a pack current that each of them has.
+     *
+     * @param together the pack current of all controllers [A]
+     * @return of one controller [A]
+     */
+    public double each(double together) {
+        return together / count;
+    }
+
+    /**
+     * Returns the pack current that a setting of each of them makes.
+     *
+     * @param each of one controller [A]; empty where none is set
+     * @return of all controllers [A]; empty likewise
+     */
+    public OptionalDouble together(OptionalDouble each) {
+        return each.isPresent()
+                ? OptionalDouble.of(count * each.getAsDouble())
+                : OptionalDouble.empty();
+    }
 }

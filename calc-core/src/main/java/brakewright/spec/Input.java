@@ -137,15 +137,15 @@ public enum Input {
     CELL_OPEN_CIRCUIT_VOLTAGE("pack.cell.open_circuit_voltage", "V"),
     /** {@code pack.cell.resistance_by_charge}. */
     CELL_RESISTANCE_BY_CHARGE("pack.cell.resistance_by_charge", "1"),
-    /** {@code pack.cell.resistance_by_temperature}. */
+    /** {@code pack.cell.resistance_into_by_charge}. */
     CELL_RESISTANCE_INTO_BY_CHARGE("pack.cell.resistance_into_by_charge", "1"),
-    /** See its key. */
+    /** {@code pack.cell.resistance_by_temperature}. */
     CELL_RESISTANCE_BY_TEMPERATURE("pack.cell.resistance_by_temperature", "1"),
     /** {@code pack.cell.sustained_rise}. */
     CELL_SUSTAINED_RISE("pack.cell.sustained_rise", "1"),
-    /** {@code pack.cell.relaxation_time}. */
+    /** {@code pack.cell.sustained_rise_by_charge}. */
     CELL_SUSTAINED_RISE_BY_CHARGE("pack.cell.sustained_rise_by_charge", "1"),
-    /** See its key. */
+    /** {@code pack.cell.relaxation_time}. */
     CELL_RELAXATION_TIME("pack.cell.relaxation_time", "s"),
     /** {@code pack.cell.specific_heat}. */
     CELL_SPECIFIC_HEAT("pack.cell.specific_heat", "J/(kg*K)"),

@@ -31,6 +31,15 @@ public record Riding(
     }
 
     /**
+     * Returns how far stops in town are apart.
+     *
+     * @return the distance [m]; infinite where there are none
+     */
+    public double metresPerStop() {
+        return 1.0 / stopsPerMetre;
+    }
+
+    /**
      * A consumption measured at the pack's terminals.
      *
      * @param energyPerMetre [J/m], positive

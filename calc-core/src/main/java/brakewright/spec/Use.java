@@ -37,6 +37,15 @@ public record Use(
     }
 
     /**
+     * Returns the middle of the charge in use.
+     *
+     * @return half way between fullest and emptiest [1]
+     */
+    public double middleCharge() {
+        return 0.5 * (chargeFrom + chargeTo);
+    }
+
+    /**
      * Returns this use in another climate.
      *
      * @param replacement the climate
@@ -58,6 +67,16 @@ public record Use(
     }
 
     /**
+     * Returns this use with another emptiest charge.
+     *
+     * @param emptiest the lowest charge state [1], below the highest
+     * @return a changed copy
+     */
+    public Use withChargeTo(double emptiest) {
+        return new Use(chargeFrom, emptiest, speedMax, climate, slope, slopeLength, riding, effort);
+    }
+
+    /**
      * Returns this use with another highest speed.
      *
      * @param fastest [m/s], positive
@@ -65,5 +84,27 @@ public record Use(
      */
     public Use withSpeedMax(double fastest) {
         return new Use(chargeFrom, chargeTo, fastest, climate, slope, slopeLength, riding, effort);
+    }
+
+    /**
+     * Returns this use with another way of riding.
+     *
+     * @param replacement how it is ridden
+     * @return a changed copy
+     */
+    public Use withRiding(Riding replacement) {
+        return new Use(
+                chargeFrom, chargeTo, speedMax, climate, slope, slopeLength, replacement, effort);
+    }
+
+    /**
+     * Returns this use with another effort.
+     *
+     * @param replacement how hard it is pulled and braked
+     * @return a changed copy
+     */
+    public Use withEffort(Effort replacement) {
+        return new Use(
+                chargeFrom, chargeTo, speedMax, climate, slope, slopeLength, riding, replacement);
     }
 }

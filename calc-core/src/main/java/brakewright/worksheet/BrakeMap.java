@@ -2,9 +2,9 @@ package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
-import brakewright.review.Operation;
 import brakewright.spec.Build;
 import java.util.TreeSet;
 

@@ -1,14 +1,16 @@
 package brakewright.worksheet;
 
-import brakewright.battery.BatteryModel;
+import brakewright.braking.Descent;
+import brakewright.heat.RepeatedStops;
+import brakewright.limit.ConstraintId;
+import brakewright.limit.LimitId;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Finding;
 import brakewright.review.Verdict;
-import brakewright.ride.Descent;
-import brakewright.ride.RepeatedStops;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
+import brakewright.spec.Use;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -82,13 +84,8 @@ public record CheckSheet(
         return after.compareTo(before) <= 0 && safeChargeProposed >= safeChargePresent - 1e-9;
     }
 
-    /**
-     * Returns the speeds from which stops are told.
-     *
-     * @return those of a table of stops up to the higher of both highest speeds, and the lower one
-     *     [m/s]
-     */
-    public double[] stopSpeeds() {
+    /** Those of a table of stops up to the higher of both highest speeds, and the lower one. */
+    private double[] stopSpeeds() {
         double before = present.operation().topSpeed();
         double after = proposed.operation().topSpeed();
         return DoubleStream.concat(
@@ -146,63 +143,177 @@ public record CheckSheet(
      * @return true where the taper of the proposal decides
      */
     public boolean isUselessForTaper() {
-        return proposed.operation().brake().isHeldByTaper(fullest(proposed.build()));
+        return proposed.operation().brake().isHeldByTaper(fullest(proposed));
     }
 
     /**
-     * Returns the highest current that settings send into the pack at any speed in use, as it is
-     * judged: a taper too narrow to hold is not counted.
+     * Returns both worksheets.
      *
-     * @param sheet one of both
-     * @param state the state of its pack
-     * @return the current [A]
+     * @return of the present settings and of the proposal
      */
-    public static double greatestReturn(Worksheet sheet, PackState state) {
-        return sheet.operation()
-                .trusted(sheet.limits())
-                .brake()
-                .greatestReturn(sheet.operation().topSpeed(), state);
+    public Both<Worksheet> sheets() {
+        return new Both<>(present, proposed);
     }
 
     /**
-     * Computes the heat of stops in a row from the highest speed.
+     * Returns the hardest braking.
      *
-     * @param sheet one of both
+     * @return at any speed and charge in use
+     */
+    public Both<HardestBraking> hardest() {
+        return new Both<>(hardestPresent, hardestProposed);
+    }
+
+    /**
+     * Returns the charge states of a table over the charge in use.
+     *
+     * @return both ends and every 5 % between, ascending [1]
+     */
+    public double[] charges() {
+        Use use = proposed.build().use();
+        return BrakeMap.charges(use.chargeTo(), use.chargeFrom());
+    }
+
+    /**
+     * Computes the most that braking sends into the packs.
+     *
+     * @param charges the charge states [1]
+     * @return one row for each, in their order
+     */
+    public List<ReturnRow> returned(double... charges) {
+        return Arrays.stream(charges).mapToObj(charge -> ReturnRow.of(sheets(), charge)).toList();
+    }
+
+    /**
+     * Computes the currents into the packs over speed.
+     *
+     * @param charges the charge states [1]
+     * @param speeds the speeds [m/s]
+     * @return one for each charge state, in their order
+     */
+    public List<CheckedCurrents> currents(double[] charges, double[] speeds) {
+        return Arrays.stream(charges)
+                .mapToObj(charge -> CheckedCurrents.of(sheets(), charge, speeds))
+                .toList();
+    }
+
+    /**
+     * Computes how hard the electric brake slows with the fullest pack in use, its taper as it is
+     * set.
+     *
+     * @param speeds the speeds [m/s]
+     * @return force and deceleration, in their order
+     */
+    public Both<BrakeForce> forces(double... speeds) {
+        PackState full = fullest(proposed);
+        return sheets().map(
+                        sheet ->
+                                BrakeForce.of(
+                                        proposed.build(), sheet.operation().brake(), full, speeds));
+    }
+
+    /**
+     * Computes stops with the fullest pack in use on dry and on wet road.
+     *
+     * @return from slow to fast
+     */
+    public List<CheckedStop> stops() {
+        return CheckedStop.all(sheets(), stopSpeeds());
+    }
+
+    /**
+     * Computes the stops from either highest speed with the fullest pack in use.
+     *
+     * @return what the proposal buys there
+     */
+    public OwnStop stopFull() {
+        return OwnStop.at(proposed.build().use().chargeFrom(), sheets());
+    }
+
+    /**
+     * Computes the same half way through the charge in use.
+     *
+     * @return what the proposal buys there
+     */
+    public OwnStop stopHalfWay() {
+        return OwnStop.at(proposed.build().use().middleCharge(), sheets());
+    }
+
+    /**
+     * Computes what tyres, vehicle and rider bear.
+     *
+     * @return without the margins of the limits
+     */
+    public Bearing bears() {
+        return Bearing.of(proposed.build());
+    }
+
+    /**
+     * Computes the heat of stops in a row from either highest speed.
+     *
      * @param stops how many, at least one
      * @return the heat; empty where it is not known
      */
-    public static Optional<RepeatedStops> repeatedStops(Worksheet sheet, int stops) {
-        return RepeatedStops.hottest(
-                sheet.build(),
-                sheet.operation().brake(),
-                sheet.operation().drive(),
-                sheet.operation().topSpeed(),
-                stops);
+    public Both<Optional<RepeatedStops>> repeatedStops(int stops) {
+        return sheets().map(
+                        sheet ->
+                                RepeatedStops.hottest(
+                                        sheet.build(),
+                                        sheet.operation().brake(),
+                                        sheet.operation().drive(),
+                                        sheet.operation().topSpeed(),
+                                        stops));
     }
 
     /**
      * Computes the steepest slope in use, begun with the fullest pack in use, which takes least.
      *
-     * @param sheet one of both
-     * @return its descent, both at the speed of the proposal
+     * @return the descents, both at the speed of the proposal
      */
-    public Descent descent(Worksheet sheet) {
+    public Both<Descent> descent() {
         Build build = proposed.build();
-        return Descent.of(
-                sheet.build(),
-                sheet.operation().brake(),
-                sheet.limits(),
-                build.battery().temperatureC(),
-                build.use().slope(),
-                build.use().speedMax(),
-                build.use().chargeFrom());
+        return sheets().map(
+                        sheet ->
+                                Descent.of(
+                                        sheet.build(),
+                                        sheet.operation().brake(),
+                                        sheet.limits(),
+                                        build.battery().temperatureC(),
+                                        build.use().slope(),
+                                        build.use().speedMax(),
+                                        build.use().chargeFrom()));
     }
 
-    private static PackState fullest(Build build) {
+    /**
+     * Computes how the vehicle slows on that slope without the electric brake.
+     *
+     * @return the deceleration [m/s²], negative where it gains speed
+     */
+    public double leftDownhill() {
+        Build build = proposed.build();
+        return LeftBraking.downhill(build, build.use().speedMax(), build.use().slope());
+    }
+
+    /**
+     * Returns which other setting of the proposal exceeds a constraint.
+     *
+     * @param constraint which
+     * @param asked the setting that is asked about
+     * @return the first that does; empty where none does
+     */
+    public Optional<LimitId> otherBeyond(ConstraintId constraint, LimitId asked) {
+        return proposed.review().findings().stream()
+                .filter(finding -> finding.condition().isPresent())
+                .filter(finding -> finding.constraint().equals(Optional.of(constraint)))
+                .flatMap(finding -> finding.subject().stream())
+                .filter(subject -> subject != asked)
+                .findFirst();
+    }
+
+    private static PackState fullest(Worksheet sheet) {
+        Build build = sheet.build();
         return PackState.of(
-                new BatteryModel(build.battery()),
-                build.use().chargeFrom(),
-                build.battery().temperatureC());
+                sheet.limits().battery(), build.use().chargeFrom(), build.battery().temperatureC());
     }
 
     /** Above the speed where the pack limit holds back the present current, both brake alike. */
@@ -212,7 +323,7 @@ public record CheckSheet(
         if (after.motorCurrent() <= before.motorCurrent()) {
             return OptionalDouble.empty();
         }
-        PackState full = fullest(proposed.build());
+        PackState full = fullest(proposed);
         double speed = before.speedReturning(after.settledPackLimit(full), full);
         return speed < proposed.operation().topSpeed()
                 ? OptionalDouble.of(speed)

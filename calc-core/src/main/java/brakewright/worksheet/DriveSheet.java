@@ -1,15 +1,15 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
+import brakewright.driving.Climb;
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
 import brakewright.limit.ConstraintId;
+import brakewright.operation.Operation;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
-import brakewright.review.Operation;
-import brakewright.ride.Climb;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
@@ -30,7 +30,7 @@ import java.util.Optional;
  * @param climb the slopes that are climbed
  * @param launch acceleration from standstill on level road, no more than wheels and rider bear
  *     [m/s²]
- * @param launchBoundBy the setting or constraint that holds the launch down, by name
+ * @param launchBoundBy what holds the launch down
  * @param toCruise pulling away to the cruise speed; empty where it is not reached
  */
 public record DriveSheet(
@@ -41,8 +41,8 @@ public record DriveSheet(
         TopSpeed.Result lastingWind,
         Climb climb,
         double launch,
-        String launchBoundBy,
-        Optional<PullAway.Reached> toCruise) {
+        HeldBy launchBoundBy,
+        Optional<StandingStart.Reached> toCruise) {
 
     /**
      * Computes what the drive achieves.
@@ -61,11 +61,11 @@ public record DriveSheet(
                 PackState.of(
                         model, charge, build.battery().temperatureC(), Double.POSITIVE_INFINITY);
         double wind = build.use().riding().headwind();
-        Pull standing = drive.pull(0.0, pack);
+        DriveState standing = drive.at(0.0, pack);
         double weight = build.mass() * Gravity.STANDARD;
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
         Bound launch =
-                new Bound(standing.thrust() / weight, standing.holder().key())
+                new Bound(standing.thrust() / weight, new HeldBy.TheDrive(standing.holder()))
                         .orLess(transfer.drivingGrip(build.vehicle().grip()), ConstraintId.GRIP)
                         .orLess(transfer.drivingTip(), ConstraintId.TIPPING)
                         .orLess(RiderBalance.tip(build.rider()), ConstraintId.RIDER_BALANCE);
@@ -78,8 +78,8 @@ public record DriveSheet(
                 TopSpeed.find(drive, load, 0.0, wind, lasting),
                 Climb.of(build, drive, pack),
                 Math.max(0.0, (launch.multiple() * weight - resisting) / build.inertia()),
-                launch.name(),
-                new PullAway(build, drive, Road.LEVEL)
+                launch.by(),
+                new StandingStart(build, drive, Road.LEVEL)
                         .to(build.use().riding().cruiseSpeed(), pack));
     }
 
@@ -100,16 +100,14 @@ public record DriveSheet(
      *     is exhausted
      */
     public boolean isLaunchHeldByGround() {
-        return launchBoundBy.equals(ConstraintId.GRIP.key())
-                || launchBoundBy.equals(ConstraintId.TIPPING.key())
-                || launchBoundBy.equals(ConstraintId.RIDER_BALANCE.key());
+        return launchBoundBy instanceof HeldBy.AConstraint;
     }
 
     /** A thrust as a multiple of the weight, and what holds it down. */
-    private record Bound(double multiple, String name) {
+    private record Bound(double multiple, HeldBy by) {
 
         Bound orLess(double other, ConstraintId id) {
-            return other < multiple ? new Bound(other, id.key()) : this;
+            return other < multiple ? new Bound(other, new HeldBy.AConstraint(id)) : this;
         }
     }
 }

@@ -2,8 +2,10 @@ package brakewright.worksheet;
 
 import brakewright.limit.ConstraintId;
 import brakewright.limit.PackConstraint;
-import brakewright.review.FirstStop;
+import brakewright.operation.FirstStop;
+import brakewright.operation.TaperReach;
 import brakewright.spec.ChargingWindow;
+import brakewright.spec.Taper;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -20,12 +22,17 @@ import java.util.OptionalDouble;
  *     safe then
  * @param isVoltage whether a voltage binds at that stop, and nothing else: then a high-voltage
  *     taper helps
+ * @param taper the high-voltage taper that helps; empty where none does
+ * @param taperFrom the charge state from which on that taper weakens the brake [1]; empty where it
+ *     does at none in use, or there is no such taper
  */
 public record FirstStopHelp(
         OptionalDouble warmToC,
         OptionalDouble coolToC,
         Optional<FirstStop> stop,
-        boolean isVoltage) {
+        boolean isVoltage,
+        Optional<Taper> taper,
+        OptionalDouble taperFrom) {
 
     /**
      * Looks for help.
@@ -52,8 +59,18 @@ public record FirstStopHelp(
                 worst = Optional.of(left);
             }
         }
+        boolean isVoltage = worst.filter(stop -> isVoltageAlone(sheet, stop)).isPresent();
+        Optional<Taper> taper =
+                isVoltage ? sheet.limits().highVoltageTaper().value() : Optional.empty();
         return new FirstStopHelp(
-                warm, cool, worst, worst.filter(stop -> isVoltageAlone(sheet, stop)).isPresent());
+                warm,
+                cool,
+                worst,
+                isVoltage,
+                taper,
+                taper.isPresent()
+                        ? TaperReach.from(sheet.build(), sheet.operation().brake(), taper.get())
+                        : OptionalDouble.empty());
     }
 
     private static double excess(FirstStop stop) {

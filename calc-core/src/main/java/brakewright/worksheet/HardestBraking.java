@@ -1,13 +1,13 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Deceleration;
 import brakewright.limit.Limits;
 import brakewright.numeric.Greatest;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
-import brakewright.review.Operation;
-import brakewright.ride.Deceleration;
 import brakewright.road.Gravity;
 import brakewright.spec.Build;
 import java.util.function.DoubleUnaryOperator;
@@ -42,7 +42,7 @@ public record HardestBraking(double deceleration, double brakeForce, double tyre
         Operation trusted = operation.trusted(limits);
         double deceleration = 0.0;
         double force = 0.0;
-        for (double charge : Operation.bends(build, model, limits, trusted)) {
+        for (double charge : trusted.bends(build, limits)) {
             PackState pack = PackState.of(model, charge, build.battery().temperatureC());
             ElectricBrake brake = trusted.brake().settled(pack);
             Powertrain powertrain = brake.powertrain();

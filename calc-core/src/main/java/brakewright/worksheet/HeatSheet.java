@@ -1,12 +1,12 @@
 package brakewright.worksheet;
 
+import brakewright.heat.DoubtedHeat;
+import brakewright.heat.PackHeat;
+import brakewright.heat.WarmRide;
 import brakewright.limit.MotorHeatBalance;
 import brakewright.machine.WindingHeat;
+import brakewright.operation.Operation;
 import brakewright.powertrain.Powertrain;
-import brakewright.review.Operation;
-import brakewright.ride.DoubtedHeat;
-import brakewright.ride.PackHeat;
-import brakewright.ride.WarmRide;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import java.util.Optional;

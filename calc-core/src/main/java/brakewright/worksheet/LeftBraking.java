@@ -1,12 +1,12 @@
 package brakewright.worksheet;
 
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
-import brakewright.review.Operation;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.road.FrictionBrake;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
@@ -75,7 +75,7 @@ public record LeftBraking(
         double cold = coldest < own ? coldest : Math.min(own, lowestChargingC(build) - OUTSIDE);
         List<LeftBraking> all = new ArrayList<>();
         all.add(held(Refusal.FULL, build, limits, operation, full, own));
-        all.add(held(Refusal.COLD, build, limits, operation, middle(build), cold));
+        all.add(held(Refusal.COLD, build, limits, operation, build.use().middleCharge(), cold));
         if (build.battery().isGuarded()) {
             all.add(
                     new LeftBraking(
@@ -101,11 +101,6 @@ public record LeftBraking(
         double road = RoadLoad.of(build).force(speed, -slope, 0.0);
         double friction = FrictionBrake.force(build, build.vehicle().grip(), slope);
         return (road + friction) / build.inertia();
-    }
-
-    /** Half way through the charge in use. */
-    private static double middle(Build build) {
-        return 0.5 * (build.use().chargeFrom() + build.use().chargeTo());
     }
 
     private static double lowestChargingC(Build build) {

@@ -1,12 +1,12 @@
 package brakewright.worksheet;
 
+import brakewright.driving.Cruise;
+import brakewright.driving.MeasuredRange;
+import brakewright.driving.Road;
+import brakewright.driving.StopAndGo;
+import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
-import brakewright.review.Operation;
-import brakewright.ride.Cruise;
-import brakewright.ride.MeasuredRange;
-import brakewright.ride.Road;
-import brakewright.ride.StopAndGo;
 import brakewright.spec.Build;
 import brakewright.spec.Climate;
 import brakewright.spec.Rider;
@@ -35,6 +35,14 @@ public record RangeSheet(
 
     private static final double FIRST = 10.0 / 3.6;
     private static final double STEP = 5.0 / 3.6;
+
+    private static final double METRES_PER_KILOMETRE = 1000.0;
+    private static final double JOULES_PER_WATT_HOUR = 3600.0;
+
+    /** Assumption: our own choice of what a small vehicle may be expected to take [Wh/km]. */
+    private static final double LEAST_EXPECTED = 3.0;
+
+    private static final double MOST_EXPECTED = 50.0;
 
     /** Copies the lists. */
     public RangeSheet {
@@ -96,6 +104,36 @@ public record RangeSheet(
                         : Optional.empty(),
                 riding.measured().map(measured -> MeasuredRange.of(build, drive, measured)),
                 effects);
+    }
+
+    /**
+     * Returns what cruising takes at the pack's terminals.
+     *
+     * @return energy per distance [J/m]: at the cruise speed, or of the slower ride where that is
+     *     not held
+     */
+    public double cruiseConsumption() {
+        return cruise.isHeld() ? cruise.consumption() : cruise.consumptionInAll();
+    }
+
+    /**
+     * Returns whether that may be expected of a small vehicle.
+     *
+     * @return true from 3 to 50 Wh/km
+     */
+    public boolean isCruisePlausible() {
+        double taken = cruiseConsumption() * METRES_PER_KILOMETRE / JOULES_PER_WATT_HOUR;
+        return taken >= LEAST_EXPECTED && taken <= MOST_EXPECTED;
+    }
+
+    /**
+     * Returns by how much a change alters the range.
+     *
+     * @param effect the change and the range with it, finite
+     * @return the share of the range without it [1], negative where it is less
+     */
+    public double change(Effect effect) {
+        return effect.distance() / cruise.distance() - 1.0;
     }
 
     /** From 10 km/h in steps of 5 km/h to the highest speed, the cruise speed left out. */

@@ -1,9 +1,9 @@
 package brakewright.worksheet;
 
-import brakewright.review.Operation;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -12,7 +12,26 @@ public sealed interface WarmStart {
      * @param start the motor at its end
      * @param lasts until the winding limit at the drive current, from there; empty if never [s]
      */
-    record Borne(WindingHeat.Temperatures start, OptionalDouble lasts) implements WarmStart {}
+    record Borne(WindingHeat.Temperatures start, OptionalDouble lasts) implements WarmStart {
+
+        /**
+         * Returns how warm the winding is after the ride.
+         *
+         * @return its temperature [°C]
+         */
+        public double windingC() {
+            return start.windingC();
+        }
+
+        /**
+         * Returns how warm the case is after the ride.
+         *
+         * @return its temperature [°C]
+         */
+        public double caseC() {
+            return start.caseC();
+        }
+    }
 
     /** The ride alone brings the winding to its limit. */
     record TooHot() implements WarmStart {}

@@ -3,10 +3,10 @@ package brakewright.worksheet;
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
 import brakewright.limit.Term;
 import brakewright.powertrain.PackState;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.ArrayList;
@@ -31,7 +31,7 @@ final class WorkingPullAway {
         WorkingSteps steps = new WorkingSteps();
         WorkingPack pack = new WorkingPack(build, steps);
         PackState state = pack.state(sheet.drive().charge(), WorkingPack.PULSE);
-        PullAway pull = new PullAway(build, sheet.operation().drive(), Road.LEVEL);
+        StandingStart pull = new StandingStart(build, sheet.operation().drive(), Road.LEVEL);
         WorkingRoad road = new WorkingRoad(build, steps);
         Term mass = road.mass();
         Term inertia = road.inertia(mass);

@@ -3,9 +3,9 @@ package brakewright.worksheet;
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
+import brakewright.driving.Cruise;
 import brakewright.limit.Term;
 import brakewright.powertrain.PackState;
-import brakewright.ride.Cruise;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.List;

@@ -4,11 +4,11 @@ import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
 import brakewright.limit.Term;
+import brakewright.operation.Operation;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
-import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
-import brakewright.review.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.CurrentBasis;
 import brakewright.spec.Input;
@@ -182,7 +182,7 @@ final class WorkingThrust {
 
     private Term voltage(Term turning, WorkingPack.At at) {
         ElectricDrive unbound = new ElectricDrive(powertrain, NO_BOUND, NO_BOUND, Optional.empty());
-        Pull pull = unbound.pull(powertrain.speed(turning.value()), at.state());
+        DriveState pull = unbound.at(powertrain.speed(turning.value()), at.state());
         if (pull.holder() != TopSpeed.Holder.VOLTAGE) {
             return current("I_v", "current at greatest power", greatest("P_g", at), turning);
         }

@@ -3,14 +3,14 @@ package brakewright.worksheet;
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
+import brakewright.driving.StopAndGo;
 import brakewright.limit.Term;
 import brakewright.powertrain.PackState;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
-import brakewright.ride.Stop;
-import brakewright.ride.StopAndGo;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Use;
@@ -54,8 +54,8 @@ final class WorkingTown {
         Term length = length();
         Term speed = speed(town);
         PackState state = pack.state(middle, WorkingPack.PULSE);
-        PullAway.Reached pull =
-                new PullAway(build, sheet.operation().drive(), Road.ofUse(build))
+        StandingStart.Reached pull =
+                new StandingStart(build, sheet.operation().drive(), Road.ofUse(build))
                         .to(town.reached(), state)
                         .orElseThrow();
         StopOutcome.Stopped stop = stopped(town.reached(), middle);
@@ -106,7 +106,8 @@ final class WorkingTown {
                 new Stop(build, sheet.operation().brake(), level).from(speed, charge);
     }
 
-    private Term steady(Term length, Term speed, PullAway.Reached pull, StopOutcome.Stopped stop) {
+    private Term steady(
+            Term length, Term speed, StandingStart.Reached pull, StopOutcome.Stopped stop) {
         double left = Math.max(0.0, length.value() - pull.distance() - stop.distance());
         Term distance =
                 steps.add(
@@ -140,7 +141,7 @@ final class WorkingTown {
 
     private Term charge(
             double charge,
-            PullAway.Reached pull,
+            StandingStart.Reached pull,
             StopOutcome.Stopped stop,
             Term steady,
             Term current) {

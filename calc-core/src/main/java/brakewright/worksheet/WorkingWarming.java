@@ -4,8 +4,8 @@ import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
 
 import brakewright.battery.PackModel;
+import brakewright.heat.PackHeat;
 import brakewright.limit.Term;
-import brakewright.ride.PackHeat;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.List;

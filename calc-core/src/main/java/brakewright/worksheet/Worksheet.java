@@ -1,12 +1,14 @@
 package brakewright.worksheet;
 
 import brakewright.battery.BatteryModel;
+import brakewright.battery.FuseDuty;
 import brakewright.limit.Limits;
-import brakewright.review.FirstStop;
-import brakewright.review.Operation;
+import brakewright.operation.FirstStop;
+import brakewright.operation.Operation;
+import brakewright.operation.Sharing;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.PackState;
 import brakewright.review.Review;
-import brakewright.review.Sag;
-import brakewright.review.Sharing;
 import brakewright.spec.Build;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -106,12 +108,127 @@ public record Worksheet(
     }
 
     /**
-     * Computes the thrust over speed and charge state.
+     * Computes the thrust over speed and charge state, from standstill to the top speed of the
+     * fullest pack or the highest speed in use, whichever is greater.
      *
      * @return the map, made anew each time
      */
     public ThrustMap thrustMap() {
-        return ThrustMap.of(build, operation, drive);
+        return ThrustMap.upTo(thrustTop(), build, limits.battery(), operation);
+    }
+
+    /**
+     * Computes the thrust at chosen charge states and speeds.
+     *
+     * @param charges the charge states [1]
+     * @param speeds the speeds [m/s]
+     * @return the map, both in the order given
+     */
+    public ThrustMap thrustAt(double[] charges, double[] speeds) {
+        return ThrustMap.of(build, limits.battery(), operation, charges, speeds);
+    }
+
+    /**
+     * Returns the highest speed for which a thrust is told.
+     *
+     * @return the top speed of the fullest pack or the highest speed in use, whichever is greater
+     *     [m/s]
+     */
+    public double thrustTop() {
+        return Math.max(drive.topSpeedFlat().speed(), operation.topSpeed());
+    }
+
+    /**
+     * Returns what is permitted.
+     *
+     * @return the limits, each derived when it is first asked for
+     */
+    public LimitSheet permitted() {
+        return new LimitSheet(build, limits);
+    }
+
+    /**
+     * Returns the settings that this sheet counts with.
+     *
+     * @return those given, and for each current that is not given its limit
+     */
+    public SettingsInEffect inEffect() {
+        return SettingsInEffect.of(limits, operation);
+    }
+
+    /**
+     * Computes the pack at chosen charge states.
+     *
+     * @param charges the charge states [1]
+     * @return one row for each, in their order
+     */
+    public List<PackRow> packAt(double... charges) {
+        return Arrays.stream(charges)
+                .mapToObj(charge -> PackRow.at(charge, build, limits.battery(), limits, operation))
+                .toList();
+    }
+
+    /**
+     * Computes the electric brake at chosen charge states and speeds, as it is judged.
+     *
+     * @param charges the charge states [1]
+     * @param speeds the speeds [m/s]
+     * @return one row for each charge state, in their order
+     */
+    public List<BrakeRow> brakeAt(double[] charges, double[] speeds) {
+        ElectricBrake trusted = operation.trusted(limits).brake();
+        double cellsC = build.battery().temperatureC();
+        return Arrays.stream(charges)
+                .mapToObj(
+                        charge ->
+                                BrakeRow.of(
+                                        trusted,
+                                        PackState.of(limits.battery(), charge, cellsC),
+                                        limits.packRegen().valueAt(charge, cellsC),
+                                        speeds))
+                .toList();
+    }
+
+    /**
+     * Computes how hard the electric brake slows with the fullest pack in use, as it is judged.
+     *
+     * @param speeds the speeds [m/s]
+     * @return force and deceleration, in their order
+     */
+    public BrakeForce brakeForce(double... speeds) {
+        return BrakeForce.of(
+                build,
+                operation.trusted(limits).brake(),
+                PackState.of(
+                        limits.battery(), build.use().chargeFrom(), build.battery().temperatureC()),
+                speeds);
+    }
+
+    /**
+     * Computes what makes the first stop after a full charge safe.
+     *
+     * @return the help, made anew each time
+     */
+    public FirstStopHelp firstStopHelp() {
+        return FirstStopHelp.of(this);
+    }
+
+    /**
+     * Computes what is left of braking where the pack refuses.
+     *
+     * @return the stops, made anew each time
+     */
+    public List<LeftBraking> leftBraking() {
+        return LeftBraking.all(build, limits, operation);
+    }
+
+    /**
+     * Computes what a short circuit asks of each fuse.
+     *
+     * @return those that are described, made anew each time
+     */
+    public List<FuseDuty> fuses() {
+        return FuseDuty.of(build.battery());
     }
 
     /**
@@ -119,8 +236,8 @@ public record Worksheet(
      *
      * @return the sag, made anew each time
      */
-    public Sag sag() {
-        return Sag.of(build, limits, operation);
+    public SagSheet sag() {
+        return new SagSheet(build, limits, operation);
     }
 
     /**

@@ -17,17 +17,48 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
-import com.tngtech.archunit.library.Architectures;
+import java.io.IOException;
+import java.lang.module.ModuleDescriptor;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What the library may depend on, and which chapter may read which. */
 class ArchitectureTest {
 
-    private static final JavaClasses LIBRARY =
-            new ClassFileImporter().importPath(Path.of("target", "classes"));
+    /** In the order in which they tell the story: each may use those before it. */
+    private static final List<String> CHAPTERS =
+            Stream.of(
+                            "numeric",
+                            "spec",
+                            "battery",
+                            "machine",
+                            "road",
+                            "powertrain",
+                            "limit",
+                            "charge",
+                            "braking",
+                            "driving",
+                            "heat",
+                            "operation",
+                            "review",
+                            "worksheet",
+                            "profile")
+                    .map("brakewright."::concat)
+                    .toList();
+
+    /** What the chapters share and nobody else is to rely on. */
+    private static final List<String> TOOLS = List.of("brakewright.numeric", "brakewright.charge");
+
+    private static final Pattern CHAPTER_ROW = Pattern.compile("^\\| `(brakewright\\.[a-z]+)` \\|");
+
+    private static final Path CLASSES = Path.of("target", "classes");
+
+    private static final JavaClasses LIBRARY = new ClassFileImporter().importPath(CLASSES);
 
     @Test
     void thereIsALibraryToLookAt() {
@@ -107,73 +138,67 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAPackage("org.apache.commons.math3..")
                 .check(LIBRARY);
-        noClasses()
-                .that()
-                .resideInAPackage("brakewright.numeric")
-                .should()
-                .dependOnClassesThat()
-                .resideInAnyPackage("brakewright.spec..", "brakewright.battery..")
-                .check(LIBRARY);
+    }
+
+    @Test
+    void everyPackageIsAChapterAndSaysWhatItAnswers() {
+        assertThat(LIBRARY.stream().map(JavaClass::getPackageName).distinct())
+                .containsExactlyInAnyOrderElementsOf(CHAPTERS);
+        assertThat(CHAPTERS)
+                .allMatch(each -> LIBRARY.getPackage(each).tryGetPackageInfo().isPresent());
     }
 
     @Test
     void chaptersReadEarlierChaptersOnly() {
-        Architectures.layeredArchitecture()
-                .consideringOnlyDependenciesInLayers()
-                .withOptionalLayers(true)
-                .layer("spec")
-                .definedBy("brakewright.spec")
-                .layer("battery")
-                .definedBy("brakewright.battery")
-                .layer("machine")
-                .definedBy("brakewright.machine")
-                .layer("road")
-                .definedBy("brakewright.road")
-                .layer("powertrain")
-                .definedBy("brakewright.powertrain")
-                .layer("ride")
-                .definedBy("brakewright.ride")
-                .layer("limit")
-                .definedBy("brakewright.limit")
-                .layer("review")
-                .definedBy("brakewright.review")
-                .layer("worksheet")
-                .definedBy("brakewright.worksheet")
-                .layer("profile")
-                .definedBy("brakewright.profile")
-                .whereLayer("profile")
-                .mayNotBeAccessedByAnyLayer()
-                .whereLayer("worksheet")
-                .mayOnlyBeAccessedByLayers("profile")
-                .whereLayer("review")
-                .mayOnlyBeAccessedByLayers("worksheet", "profile")
-                .whereLayer("limit")
-                .mayOnlyBeAccessedByLayers("ride", "review", "worksheet", "profile")
-                .whereLayer("ride")
-                .mayOnlyBeAccessedByLayers("review", "worksheet", "profile")
-                .whereLayer("powertrain")
-                .mayOnlyBeAccessedByLayers("ride", "limit", "review", "worksheet", "profile")
-                .whereLayer("battery")
-                .mayOnlyBeAccessedByLayers(
-                        "powertrain", "ride", "limit", "review", "worksheet", "profile")
-                .whereLayer("machine")
-                .mayOnlyBeAccessedByLayers(
-                        "powertrain", "ride", "limit", "review", "worksheet", "profile")
-                .whereLayer("road")
-                .mayOnlyBeAccessedByLayers(
-                        "powertrain", "ride", "limit", "review", "worksheet", "profile")
-                .whereLayer("spec")
-                .mayOnlyBeAccessedByLayers(
-                        "battery",
-                        "machine",
-                        "road",
-                        "powertrain",
-                        "ride",
-                        "limit",
-                        "review",
-                        "worksheet",
-                        "profile")
-                .check(LIBRARY);
+        for (int chapter = 0; chapter + 1 < CHAPTERS.size(); chapter++) {
+            noClasses()
+                    .that()
+                    .resideInAPackage(CHAPTERS.get(chapter))
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(
+                            CHAPTERS.subList(chapter + 1, CHAPTERS.size()).toArray(String[]::new))
+                    .check(LIBRARY);
+        }
+    }
+
+    @Test
+    void exportsEveryChapterButItsTools() throws IOException {
+        try (var descriptor = Files.newInputStream(CLASSES.resolve("module-info.class"))) {
+            assertThat(ModuleDescriptor.read(descriptor).exports())
+                    .extracting(ModuleDescriptor.Exports::source)
+                    .containsExactlyInAnyOrderElementsOf(
+                            CHAPTERS.stream().filter(each -> !TOOLS.contains(each)).toList());
+        }
+    }
+
+    @Test
+    void keepsItsToolsOutOfItsPublicSignatures() {
+        for (String tools : TOOLS) {
+            codeUnits()
+                    .that()
+                    .arePublic()
+                    .and()
+                    .areDeclaredInClassesThat()
+                    .arePublic()
+                    .and()
+                    .areDeclaredInClassesThat()
+                    .resideOutsideOfPackages(TOOLS.toArray(String[]::new))
+                    .should(nameNoClassOf(tools))
+                    .check(LIBRARY);
+        }
+    }
+
+    /** The page for contributors tells the same chapters in the same order. */
+    @Test
+    void contributorsReadTheChaptersInOrder() throws IOException {
+        try (Stream<String> lines = Files.lines(Path.of("..", "DEVELOPERS.md"))) {
+            assertThat(
+                            lines.map(CHAPTER_ROW::matcher)
+                                    .filter(Matcher::find)
+                                    .map(row -> row.group(1)))
+                    .containsExactlyElementsOf(CHAPTERS);
+        }
     }
 
     @Test

@@ -524,16 +524,6 @@ class RoundFiguresTest {
                                         OptionalDouble.of(40.0), OptionalDouble.of(10.0), 5.0)));
         Build build = fedBy(pulsed);
         Use use = build.use();
-        return Builds.withUse(
-                build,
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
-                        new Effort(pulling, braking, 1.0, 0.2)));
+        return Builds.withUse(build, use.withEffort(new Effort(pulling, braking, 1.0, 0.2)));
     }
 }

@@ -2,15 +2,15 @@ package brakewright.outside;
 
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 
+import brakewright.driving.Cruise;
+import brakewright.driving.MeasuredRange;
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
+import brakewright.heat.PackHeat;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.TopSpeed;
-import brakewright.ride.Cruise;
-import brakewright.ride.MeasuredRange;
-import brakewright.ride.PackHeat;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.road.RoadLoad;
 import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Axles;
@@ -146,13 +146,13 @@ class DrivingOutsideTest {
         return TopSpeed.find(drive, load, slope, 0.0, pack).speed();
     }
 
-    private static PullAway.Reached powered(OutsideCase check, double speed) {
+    private static StandingStart.Reached powered(OutsideCase check, double speed) {
         Build build = vehicle(check.in("mass"), 0.0, 0.0, 1.0, cell(VOLTAGE, 1.0), 1, 1.0, 0.0);
         ElectricDrive drive = drive(build, BOUNDLESS, check.in("power") / VOLTAGE);
-        return new PullAway(build, drive, Road.LEVEL).to(speed, full()).orElseThrow();
+        return new StandingStart(build, drive, Road.LEVEL).to(speed, full()).orElseThrow();
     }
 
-    private static PullAway.Reached pulled(OutsideCase check) {
+    private static StandingStart.Reached pulled(OutsideCase check) {
         Build build =
                 vehicle(
                         check.in("mass"),
@@ -166,7 +166,7 @@ class DrivingOutsideTest {
         double current = Powertrain.of(build).thrustCurrent(check.in("force"), 0.0);
         ElectricDrive drive = drive(build, current, BOUNDLESS);
         double speed = check.in("speed") * KILOMETRES_PER_HOUR;
-        return new PullAway(build, drive, new Road(check.in("slope"), 0.0))
+        return new StandingStart(build, drive, new Road(check.in("slope"), 0.0))
                 .to(speed, full())
                 .orElseThrow();
     }

@@ -3,10 +3,10 @@ package brakewright.outside;
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 
 import brakewright.machine.WindingHeat;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
-import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Motor;
@@ -43,12 +43,14 @@ class DutyOutsideTest {
         double best = 0.0;
         for (int step = 1; step < steps; step++) {
             double speed = free * step / steps;
-            Pull pull = drive.pull(speed, supply(check));
-            if (pull.packCurrent() > 0.0) {
+            DriveState state = drive.at(speed, supply(check));
+            if (state.packCurrent() > 0.0) {
                 best =
                         Math.max(
                                 best,
-                                pull.thrust() * speed / (pull.packCurrent() * pull.packVoltage()));
+                                state.thrust()
+                                        * speed
+                                        / (state.packCurrent() * state.packVoltage()));
             }
         }
         check.agreesWith(100.0 * best);
@@ -57,7 +59,7 @@ class DutyOutsideTest {
     @OutsideCheck(quantity = "shaft power at a speed", source = "motor-duty")
     void givesTheShaftPowerOfTheTextbook(OutsideCase check) {
         double speed = Machines.radiansPerSecond(check.in("speed"));
-        check.agreesWith(drive(check, 0.0).pull(speed, supply(check)).thrust() * speed);
+        check.agreesWith(drive(check, 0.0).at(speed, supply(check)).thrust() * speed);
     }
 
     @OutsideCheck(quantity = "rise in a duty cycle", source = "motor-duty")

@@ -2,11 +2,11 @@ package brakewright.outside;
 
 import static brakewright.spec.CurrentBasis.DC_EQUIVALENT;
 
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.Powertrain;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Axles;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;

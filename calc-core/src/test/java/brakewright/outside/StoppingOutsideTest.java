@@ -2,9 +2,9 @@ package brakewright.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.braking.Descent;
+import brakewright.braking.StopOutcome;
 import brakewright.limit.Limits;
-import brakewright.ride.Descent;
-import brakewright.ride.StopOutcome;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Tag;

@@ -2,7 +2,7 @@ package brakewright.powertrain;
 
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
-import brakewright.review.Operation;
+import brakewright.operation.Operation;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;

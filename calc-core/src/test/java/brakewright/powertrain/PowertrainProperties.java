@@ -102,7 +102,7 @@ class PowertrainProperties {
         ElectricDrive drive = new ElectricDrive(train, current, packCurrent, Optional.empty());
         PackState pack = stateOf(build, charge);
         Assume.that(2.0 * packCurrent * pack.resistance() < 0.99 * pack.voltage());
-        double flowing = drive.pull(speed, pack).motorCurrent();
+        double flowing = drive.at(speed, pack).motorCurrent();
         double drawn = -pack.currentInto(-train.drawnPower(flowing, speed));
         assertThat(drawn).isLessThanOrEqualTo(packCurrent * (1.0 + 1e-9));
         assertThat(drive.greatestDraw(speed, pack)).isLessThanOrEqualTo(packCurrent);

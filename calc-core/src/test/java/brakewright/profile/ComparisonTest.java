@@ -3,14 +3,15 @@ package brakewright.profile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.review.Evaluation;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Rider;
 import brakewright.spec.Settings;
+import brakewright.worksheet.HeldBy;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Optional;
@@ -55,10 +56,10 @@ class ComparisonTest {
         Comparison alone = Comparison.of(new Profile("alone", build));
         assertThat(value(alone, Quantity.TOP_SPEED)).hasValue(sheet.drive().topSpeedFlat().speed());
         assertThat(reading(alone, Quantity.TOP_SPEED).boundBy())
-                .isEqualTo(sheet.drive().topSpeedFlat().holder().key());
+                .contains(new HeldBy.TheDrive(sheet.drive().topSpeedFlat().holder()));
         assertThat(value(alone, Quantity.LAUNCH)).hasValue(sheet.drive().launch());
         assertThat(reading(alone, Quantity.LAUNCH).boundBy())
-                .isEqualTo(sheet.drive().launchBoundBy());
+                .contains(sheet.drive().launchBoundBy());
         assertThat(value(alone, Quantity.CLIMB)).hasValue(sheet.drive().climb().steepest());
         assertThat(value(alone, Quantity.RANGE)).hasValue(sheet.range().cruise().distance());
         sheet.drive()
@@ -79,7 +80,8 @@ class ComparisonTest {
         Evaluation evaluation = Evaluation.of(build);
         Settings settings = build.settings();
         assertThat(value(alone, Quantity.SEVERITY)).hasValue(evaluation.severity());
-        assertThat(reading(alone, Quantity.SEVERITY).boundBy()).isEqualTo(evaluation.worst().key());
+        assertThat(reading(alone, Quantity.SEVERITY).boundBy())
+                .contains(new HeldBy.AConstraint(evaluation.worst()));
         assertThat(value(alone, Quantity.SAFE_CHARGE)).hasValue(evaluation.safeCharge());
         assertThat(value(alone, Quantity.MOTOR_DRIVE_CURRENT))
                 .isEqualTo(settings.motorDriveCurrent());

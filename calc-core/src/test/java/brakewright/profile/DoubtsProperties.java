@@ -2,8 +2,8 @@ package brakewright.profile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.operation.SetBuild;
 import brakewright.review.Evaluation;
-import brakewright.review.SetBuild;
 import brakewright.spec.Build;
 import java.util.Comparator;
 import java.util.List;

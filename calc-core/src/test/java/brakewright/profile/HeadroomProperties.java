@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.operation.SetBuild;
 import brakewright.review.Evaluation;
-import brakewright.review.SetBuild;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
+import brakewright.operation.SetBuild;
 import brakewright.review.Evaluation;
-import brakewright.review.Operation;
 import brakewright.review.Review;
-import brakewright.review.SetBuild;
 import brakewright.review.Verdict;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
@@ -211,16 +211,7 @@ class SolverProperties {
 
     private static Build chargedTo(Build build, double charge) {
         Use use = build.use();
-        return build.withUse(
-                new Use(
-                        charge,
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
-                        use.effort()));
+        return build.withUse(use.withChargeFrom(charge));
     }
 
     /** The settings stay those made for the vehicle as it was. */

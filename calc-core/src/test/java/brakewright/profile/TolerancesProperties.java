@@ -3,8 +3,8 @@ package brakewright.profile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.operation.SetBuild;
 import brakewright.review.Evaluation;
-import brakewright.review.SetBuild;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import java.util.Comparator;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
+import brakewright.operation.SetBuild;
 import brakewright.review.BrakeVerdict;
-import brakewright.review.SetBuild;
 import brakewright.spec.Build;
 import brakewright.spec.Vehicle;
 import net.jqwik.api.ForAll;

@@ -4,13 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
 import brakewright.limit.Limit;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
+import brakewright.operation.SetBuild;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.TopSpeed;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;

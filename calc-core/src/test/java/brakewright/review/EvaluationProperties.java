@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
+import brakewright.operation.SetBuild;
 import brakewright.spec.Build;
 import brakewright.spec.Climate;
 import brakewright.spec.Settings;
@@ -195,15 +197,6 @@ class EvaluationProperties {
 
     private static Build chargedTo(Build build, double charge) {
         Use use = build.use();
-        return build.withUse(
-                new Use(
-                        charge,
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
-                        use.effort()));
+        return build.withUse(use.withChargeFrom(charge));
     }
 }

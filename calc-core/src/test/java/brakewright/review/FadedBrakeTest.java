@@ -54,15 +54,8 @@ class FadedBrakeTest {
                                 pack.wiring()));
         Use use = board.use();
         return board.withUse(
-                        new Use(
-                                charge,
-                                use.chargeTo(),
-                                use.speedMax(),
-                                new Climate(20.0, 25.0, 25.0, 300.0, 30.0),
-                                use.slope(),
-                                use.slopeLength(),
-                                use.riding(),
-                                use.effort()))
+                        use.withChargeFrom(charge)
+                                .withClimate(new Climate(20.0, 25.0, 25.0, 300.0, 30.0)))
                 .withSettings(
                         new Settings(
                                 OptionalDouble.of(20.0),

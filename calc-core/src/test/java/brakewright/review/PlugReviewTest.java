@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;

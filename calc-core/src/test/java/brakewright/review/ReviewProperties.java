@@ -7,6 +7,7 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Build;
@@ -214,14 +215,8 @@ class ReviewProperties {
         double temperature = build.battery().temperatureC();
         return Builds.withUse(
                 build,
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        use.speedMax(),
-                        new Climate(use.climate().ambientC(), temperature, temperature, 0.0, 30.0),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
-                        use.effort()));
+                use.withClimate(
+                        new Climate(
+                                use.climate().ambientC(), temperature, temperature, 0.0, 30.0)));
     }
 }

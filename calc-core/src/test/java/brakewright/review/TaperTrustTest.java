@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.Limits;
 import brakewright.limit.Signal;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Settings;

@@ -3,11 +3,12 @@ package brakewright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.heat.PackHeat;
+import brakewright.heat.WarmRide;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
-import brakewright.ride.PackHeat;
-import brakewright.ride.WarmRide;
+import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Climate;

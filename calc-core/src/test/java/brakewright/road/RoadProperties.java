@@ -51,6 +51,22 @@ class RoadProperties {
                 .isCloseTo(multiple, within(1e-9 * multiple));
     }
 
+    /** Uphill the coefficient adds to the slope, downhill it takes from it. */
+    @Property
+    void onTheSlopeHeldTheForceIsUsedUp(
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.5) double multiple,
+            @ForAll @Scale(6) @DoubleRange(min = -1.2, max = 1.2) double coefficient,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 100.0) double any) {
+        double held = Slope.held(multiple, coefficient);
+        if (Double.isInfinite(held)) {
+            assertThat((any + coefficient) / Math.hypot(1.0, any))
+                    .isLessThanOrEqualTo(multiple + ROUNDING);
+        } else {
+            assertThat((held + coefficient) / Math.hypot(1.0, held))
+                    .isCloseTo(multiple, within(ROUNDING));
+        }
+    }
+
     @Property
     void drivingIsBrakingSeenFromBehind(
             @ForAll Axles axles,

@@ -573,6 +573,21 @@ public final class Builds {
                 build.settings());
     }
 
+    public static Build withVehicle(Build build, Vehicle vehicle) {
+        return new Build(
+                build.title(),
+                build.rider(),
+                vehicle,
+                build.drive(),
+                build.motor(),
+                build.controllers(),
+                build.battery(),
+                build.use(),
+                build.margins(),
+                build.criteria(),
+                build.settings());
+    }
+
     public static Build withUse(Build build, Use use) {
         return new Build(
                 build.title(),

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
+import brakewright.braking.Deceleration;
+import brakewright.braking.StopOutcome;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
+import brakewright.operation.SetBuild;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
-import brakewright.review.Operation;
-import brakewright.review.SetBuild;
-import brakewright.ride.Deceleration;
-import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
 import java.util.Arrays;
 import java.util.List;
@@ -60,7 +60,7 @@ class CheckedBrakeProperties {
         BatteryModel model = new BatteryModel(build.battery());
         Operation trusted = operation.trusted(limits);
         double most = 0.0;
-        for (double charge : Operation.bends(build, model, limits, trusted)) {
+        for (double charge : trusted.bends(build, limits)) {
             PackState pack = PackState.of(model, charge, build.battery().temperatureC());
             ElectricBrake brake = trusted.brake().settled(pack);
             for (int step = 0; step <= 400; step++) {

@@ -4,15 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
+import brakewright.driving.Cruise;
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.powertrain.AnyDriven;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.PackState;
-import brakewright.powertrain.Pull;
 import brakewright.powertrain.TopSpeed;
-import brakewright.review.Operation;
-import brakewright.ride.Cruise;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
@@ -40,10 +40,10 @@ class DrivingSheetsProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         Operation operation = operation(build);
         DriveSheet sheet = DriveSheet.of(build, operation, charge);
-        PullAway pull = new PullAway(build, operation.drive(), Road.LEVEL);
+        StandingStart pull = new StandingStart(build, operation.drive(), Road.LEVEL);
         double expected = Math.max(0.0, pull.acceleration(0.0, pack(build, charge)));
         assertThat(sheet.launch()).isCloseTo(expected, within(ROUNDING * (1.0 + expected)));
-        double thrust = operation.drive().pull(0.0, pack(build, charge)).thrust();
+        double thrust = operation.drive().at(0.0, pack(build, charge)).thrust();
         double whole = (thrust - RoadLoad.of(build).force(0.0, 0.0, 0.0)) / build.inertia();
         if (sheet.isLaunchHeldByGround()) {
             assertThat(sheet.launch()).isLessThan(Math.max(0.0, whole) + ROUNDING);
@@ -81,9 +81,10 @@ class DrivingSheetsProperties {
     /** Where the thrust of the map exceeds the road the top speed lies above, else below. */
     @Property(tries = 100)
     void theThrustMapCrossesTheRoadAtTheTopSpeed(@ForAll Build build) {
-        Operation operation = operation(build);
-        DriveSheet full = DriveSheet.of(build, operation, build.use().chargeFrom());
-        ThrustMap map = ThrustMap.of(build, operation, full);
+        Worksheet sheet = Worksheet.of(build);
+        Operation operation = sheet.operation();
+        DriveSheet full = sheet.drive();
+        ThrustMap map = sheet.thrustMap();
         assertThat(map.speeds()[0]).isZero();
         assertThat(map.speeds()[map.speeds().length - 1])
                 .isGreaterThanOrEqualTo(full.topSpeedFlat().speed() * (1.0 - ROUNDING));
@@ -97,7 +98,7 @@ class DrivingSheetsProperties {
                                     pack(build, map.charges()[row]))
                             .speed();
             for (int column = 0; column < map.speeds().length; column++) {
-                Pull pull = map.pulls()[row][column];
+                DriveState pull = map.pulls()[row][column];
                 double spare = pull.thrust() - map.resistance()[column];
                 if (Math.abs(map.speeds()[column] - top) > 1e-6) {
                     assertThat(spare > 0.0).isEqualTo(map.speeds()[column] < top);

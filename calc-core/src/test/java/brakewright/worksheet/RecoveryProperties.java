@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.Limits;
 import brakewright.machine.WindingHeat;
+import brakewright.operation.Operation;
 import brakewright.powertrain.AnyDriven;
-import brakewright.review.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.MotorHeat;
 import java.util.Optional;

@@ -2,8 +2,8 @@ package brakewright.worksheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.braking.StopOutcome;
 import brakewright.review.Finding;
-import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Settings;

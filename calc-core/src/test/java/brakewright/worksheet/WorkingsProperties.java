@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
+import brakewright.driving.Road;
+import brakewright.driving.StandingStart;
 import brakewright.limit.Term;
+import brakewright.operation.Sag;
+import brakewright.operation.Sharing;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.review.Sag;
-import brakewright.review.Sharing;
-import brakewright.ride.PullAway;
-import brakewright.ride.Road;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
@@ -242,9 +242,9 @@ class WorkingsProperties {
                         sheet.drive().charge(),
                         build.battery().temperatureC());
         ElectricDrive drive = sheet.operation().drive();
-        PullAway pull = new PullAway(build, drive, Road.LEVEL);
+        StandingStart pull = new StandingStart(build, drive, Road.LEVEL);
         return sheet.drive().toCruise().isPresent()
-                && pull.thrust(cruise, pack) < drive.pull(cruise, pack).thrust() - 1e-3;
+                && pull.thrust(cruise, pack) < drive.at(cruise, pack).thrust() - 1e-3;
     }
 
     @Property(tries = 100)
@@ -295,7 +295,7 @@ class WorkingsProperties {
                             new BatteryModel(build.battery()),
                             sheet.drive().charge(),
                             build.battery().temperatureC());
-            PullAway pull = new PullAway(build, sheet.operation().drive(), Road.LEVEL);
+            StandingStart pull = new StandingStart(build, sheet.operation().drive(), Road.LEVEL);
             double cruise = build.use().riding().cruiseSpeed();
             List<Term> parts = last(working.get()).derivation().terms();
             for (int part = 0; part < parts.size(); part++) {

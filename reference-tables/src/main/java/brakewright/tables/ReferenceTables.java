@@ -159,11 +159,17 @@ public final class ReferenceTables {
     /**
      * Finds a cell a build file names.
      *
-     * @param id its id
-     * @return the cell; empty if there is none of this id
+     * @param id its id, or what is printed on its wrap, with or without the maker, for example
+     *     {@code INR21700-50S}; blanks, dashes and case of a print do not matter
+     * @return the cell; empty if there is none, or if a print may mean several
      */
     public Optional<CellEntry> cell(String id) {
-        return Optional.ofNullable(cells.get(id));
+        CellEntry exact = cells.get(id);
+        if (exact != null) {
+            return Optional.of(exact);
+        }
+        List<CellEntry> printed = CellPrints.find(id, cells.values());
+        return printed.size() == 1 ? Optional.of(printed.get(0)) : Optional.empty();
     }
 
     /**

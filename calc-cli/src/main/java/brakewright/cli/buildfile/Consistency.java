@@ -43,6 +43,7 @@ final class Consistency {
         measured();
         new PackConsistency(given, tables, problems).check();
         new SpeedPlausibility(given, tables, problems).check();
+        new CellPlausibility(given, tables, problems).check();
         problems.addAll(ofSettings(given));
     }
 

@@ -2,9 +2,12 @@ package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
+import brakewright.tables.ReferenceTables;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * What a build file itself says.
@@ -64,5 +67,18 @@ record Given(
     /** Returns the line of a key; 0 where it does not stand in the file. */
     int line(String key) {
         return lines.getOrDefault(key, 0);
+    }
+
+    /**
+     * The voltage of all packs at their makers' highest cell voltages [V]: packs in parallel are
+     * full where the first of them is. Empty where one is not described.
+     */
+    OptionalDouble fullVoltage(ReferenceTables tables) {
+        List<OptionalDouble> each = packs.stream().map(pack -> pack.fullVoltage(tables)).toList();
+        if (each.stream().anyMatch(OptionalDouble::isEmpty)) {
+            return OptionalDouble.empty();
+        }
+        DoubleStream volts = each.stream().mapToDouble(OptionalDouble::orElseThrow);
+        return isInSeries() && !each.isEmpty() ? OptionalDouble.of(volts.sum()) : volts.min();
     }
 }

@@ -36,4 +36,13 @@ record GivenPack(PackPlace place, String cell, Map<Input, Value> values) {
         Optional<Figure> listed = tables.cell(cell).flatMap(entry -> entry.figureIfGiven(quantity));
         return own.isEmpty() && listed.isPresent() ? OptionalDouble.of(listed.get().value()) : own;
     }
+
+    /** Its voltage at its maker's highest cell voltage [V]. */
+    OptionalDouble fullVoltage(ReferenceTables tables) {
+        OptionalDouble series = new Values(values).optional(Input.PACK_SERIES);
+        OptionalDouble cell = ofCell(Input.CELL_VOLTAGE_MAX, "voltage_max", tables);
+        return series.isPresent() && cell.isPresent()
+                ? OptionalDouble.of(series.getAsDouble() * cell.getAsDouble())
+                : OptionalDouble.empty();
+    }
 }

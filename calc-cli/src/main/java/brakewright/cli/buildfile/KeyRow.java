@@ -56,10 +56,9 @@ final class KeyRow {
                     place() + ": expected " + columns + " fields, was " + line.getFieldCount());
         }
         Kind kind = kind();
-        boolean hasRange = !(kind instanceof Kind.Words || kind instanceof Kind.Text);
-        double low = hasRange ? number(Column.LOWEST) : nothing(Column.LOWEST);
-        double high = hasRange ? number(Column.HIGHEST) : nothing(Column.HIGHEST);
-        if (hasRange && !(low < high)) {
+        double low = kind.isRanged() ? number(Column.LOWEST) : nothing(Column.LOWEST);
+        double high = kind.isRanged() ? number(Column.HIGHEST) : nothing(Column.HIGHEST);
+        if (kind.isRanged() && !(low < high)) {
             throw fault(Column.HIGHEST, "a number above " + text(Column.LOWEST));
         }
         Schema.Need need = need();

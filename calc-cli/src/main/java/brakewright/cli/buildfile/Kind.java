@@ -94,6 +94,11 @@ sealed interface Kind {
                 || this instanceof Count;
     }
 
+    /** Whether a value has a lowest and a highest that is possible. */
+    default boolean isRanged() {
+        return !(this instanceof Words || this instanceof Text);
+    }
+
     /** The dimension of each number; empty where numbers have none. */
     default Optional<Dimension> dimensionOfNumbers() {
         if (this instanceof Measured measured) {

@@ -4,12 +4,17 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Numbers as a person writes them. */
-final class Plain {
+public final class Plain {
 
     private Plain() {}
 
-    /** Returns a number with up to six digits and no exponent. */
-    static String number(double value) {
+    /**
+     * Writes a number.
+     *
+     * @param value finite
+     * @return up to six digits and no exponent
+     */
+    public static String number(double value) {
         return new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros().toPlainString();
     }
 }

@@ -95,6 +95,11 @@ final class PossibleRange {
     }
 
     private String asCalculated() {
+        return of(entry);
+    }
+
+    /** Lowest and highest possible value, in the unit of calculations. */
+    static String of(Schema.Entry entry) {
         String unit = entry.input().unit();
         return range(entry.low(), entry.high(), unit.equals("1") ? "" : unit);
     }

@@ -5,7 +5,6 @@ import brakewright.tables.ReferenceTables;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 
 /** Whether motor, reduction and wheel give a speed that a small vehicle can have. */
 final class SpeedPlausibility {
@@ -31,7 +30,7 @@ final class SpeedPlausibility {
         Values values = new Values(given.values());
         List<Input> needed =
                 List.of(Input.MOTOR_KV, Input.DRIVE_REDUCTION, Input.VEHICLE_WHEEL_DIAMETER);
-        OptionalDouble voltage = fullVoltage();
+        OptionalDouble voltage = given.fullVoltage(tables);
         if (!values.hasAll(needed) || voltage.isEmpty()) {
             return;
         }
@@ -60,23 +59,5 @@ final class SpeedPlausibility {
                                     + " diameter of a driven wheel, for example kv = \"170 rpm/V\""
                                     + " with reduction = 3.2 and wheel_diameter = \"200 mm\""));
         }
-    }
-
-    /** Packs in parallel are full where the first of them is; empty where one is not described. */
-    private OptionalDouble fullVoltage() {
-        List<OptionalDouble> each = given.packs().stream().map(this::fullVoltage).toList();
-        if (each.stream().anyMatch(OptionalDouble::isEmpty)) {
-            return OptionalDouble.empty();
-        }
-        DoubleStream volts = each.stream().mapToDouble(OptionalDouble::orElseThrow);
-        return given.isInSeries() && !each.isEmpty() ? OptionalDouble.of(volts.sum()) : volts.min();
-    }
-
-    private OptionalDouble fullVoltage(GivenPack pack) {
-        OptionalDouble series = new Values(pack.values()).optional(Input.PACK_SERIES);
-        OptionalDouble cell = pack.ofCell(Input.CELL_VOLTAGE_MAX, "voltage_max", tables);
-        return series.isPresent() && cell.isPresent()
-                ? OptionalDouble.of(series.getAsDouble() * cell.getAsDouble())
-                : OptionalDouble.empty();
     }
 }

@@ -3,7 +3,7 @@ package brakewright.cli.doubt;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Spread;
 import brakewright.cli.buildfile.UsualSpread;
-import brakewright.ride.DoubtedHeat;
+import brakewright.heat.DoubtedHeat;
 import brakewright.spec.Input;
 
 /** How well what decides the heat of the packs is known. */

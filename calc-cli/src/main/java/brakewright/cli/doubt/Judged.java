@@ -1,10 +1,10 @@
 package brakewright.cli.doubt;
 
 import brakewright.limit.Limits;
+import brakewright.operation.Operation;
 import brakewright.profile.SingleLimits;
 import brakewright.profile.Situation;
 import brakewright.review.BrakeVerdict;
-import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.spec.Build;
 import brakewright.worksheet.Worksheet;

@@ -1,29 +1,27 @@
 package brakewright.cli.json;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.doubt.Judged;
-import brakewright.cli.words.FindingWords;
-import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Limit;
+import brakewright.operation.FirstStop;
 import brakewright.profile.Headroom;
 import brakewright.profile.Headrooms;
-import brakewright.profile.Solution;
-import brakewright.review.Evaluation;
-import brakewright.review.Finding;
-import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.spec.Use;
+import brakewright.worksheet.Both;
 import brakewright.worksheet.CheckSheet;
+import brakewright.worksheet.CheckedStop;
 import brakewright.worksheet.HardestBraking;
 import brakewright.worksheet.LeftBraking;
-import brakewright.worksheet.StopTable;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 
 /**
  * A proposal beside the present settings, as JSON. Keys end in their unit, fractions have none;
@@ -59,6 +57,7 @@ public final class CheckJson {
         json.text("title", file.title());
         ChangesJson.write(json, file.changes());
         json.text("verdict", judged.review().verdict().outcome().key());
+        new ConditionJson(json).write(judged.review().all().conditions());
         new DecisionJson(json).brake(judged.brake());
         json.startObject("present");
         side(check.present(), check.safeChargePresent(), check.hardestPresent());
@@ -73,23 +72,22 @@ public final class CheckJson {
                     check.isUselessForTaper() ? "high-voltage-taper" : "pack-regen-current");
         }
         json.startObject("highest");
-        Limit brake = check.proposed().limits().motorBrake();
+        Limit brake = check.proposed().permitted().motorBrake();
         headroom("motor_brake_current", headrooms.motorBrake(), brake.value(), brake);
-        Limit regen =
-                check.proposed().limits().packRegen().staticPart(build.battery().temperatureC());
+        Limit regen = check.proposed().permitted().packRegen().fixed();
         headroom(
                 "pack_regen_current",
                 headrooms.packRegen(),
-                regen.value() / build.controllers().count(),
+                build.controllers().each(regen.value()),
                 regen);
         json.endObject();
         stops();
         new CheckRideJson(json, check).write();
-        pairs(json, check, "first_stop", this::firstStops);
-        pairs(json, check, "left_where_the_pack_refuses", this::left);
+        pairs(json, "first_stop", check.sheets(), this::firstStops);
+        pairs(json, "left_where_the_pack_refuses", check.sheets(), this::left);
         json.startObject("findings");
-        findings("added", check.findingsAdded(), build);
-        findings("mended", check.findingsMended(), check.present().build());
+        new FindingJson(json, build).write("added", check.findingsAdded());
+        new FindingJson(json, check.present().build()).write("mended", check.findingsMended());
         json.endObject();
         json.endObject();
         return json.finish();
@@ -109,7 +107,7 @@ public final class CheckJson {
         json.number("speed_cap_m_per_s", settings.speedCap());
         json.endObject();
         json.number("safe_charge", safeCharge);
-        json.number("top_speed_m_per_s", sheet.operation().topSpeed());
+        json.number("top_speed_m_per_s", sheet.inEffect().topSpeed());
         json.number("hardest_deceleration_m_per_s2", hardest.deceleration());
         json.number("hardest_brake_force_N", hardest.brakeForce());
     }
@@ -123,8 +121,9 @@ public final class CheckJson {
         json.number("bare_limit_A", bare);
         json.text("bare_limit_bound_by", bound.binding().id().key());
         headroom.circumstances().ifPresent(this::circumstances);
-        headroom.there().ifPresent(there -> solution("where_present_is_safe", there));
-        solution("throughout", headroom.throughout());
+        SolutionJson answer = new SolutionJson(json, "value_A");
+        headroom.there().ifPresent(there -> answer.write("where_present_is_safe", there));
+        answer.write("throughout", headroom.throughout());
         json.endObject();
     }
 
@@ -137,81 +136,53 @@ public final class CheckJson {
         json.endObject();
     }
 
-    private void solution(String name, Solution solution) {
-        json.startObject(name);
-        if (solution instanceof Solution.Found found) {
-            json.text("answer", "found");
-            json.number("value_A", found.value());
-            bound(found.beyond());
-        } else if (solution instanceof Solution.All all) {
-            json.text("answer", "all");
-            json.number("value_A", all.value());
-            bound(all.there());
-        } else if (solution instanceof Solution.None none) {
-            json.text("answer", "none");
-            bound(none.there());
-        }
-        json.endObject();
-    }
-
-    private void bound(Evaluation evaluation) {
-        json.text("bound_by", evaluation.worst().key());
-        if (evaluation.pack() > 0) {
-            json.number("pack", evaluation.pack());
-        }
-        json.number("charge", evaluation.charge());
-    }
-
     /** The same for the present settings and the proposal, under one name. */
-    static void pairs(
-            JsonText json, CheckSheet check, String name, BiConsumer<String, Worksheet> writer) {
+    static <T> void pairs(
+            JsonText json, String name, Both<? extends T> sides, BiConsumer<String, T> writer) {
         json.startObject(name);
-        writer.accept("present", check.present());
-        writer.accept("proposed", check.proposed());
+        writer.accept("present", sides.present());
+        writer.accept("proposed", sides.proposed());
         json.endObject();
     }
 
     private void stops() {
-        double[] speeds = check.stopSpeeds();
+        List<CheckedStop> stops = check.stops();
         json.startObject("stops");
         json.number("charge", build.use().chargeFrom());
-        json.numbers("from_m_per_s", speeds);
+        json.numbers("from_m_per_s", stops.stream().mapToDouble(CheckedStop::from).toArray());
         json.number("reaction_s", build.use().effort().reaction());
-        surface("dry", speeds, build.vehicle().grip());
-        surface("wet", speeds, build.vehicle().gripWet());
+        surface("dry", stops, CheckedStop::dry);
+        surface("wet", stops, CheckedStop::wet);
         json.endObject();
     }
 
     /** A stop from more than a side's own highest speed is left out. */
-    private void surface(String name, double[] speeds, double grip) {
-        pairs(
-                json,
-                check,
-                name,
-                (side, sheet) -> {
-                    json.startArray(side);
-                    List<StopOutcome> outcomes =
-                            StopTable.atFull(sheet.build(), sheet.operation(), speeds, grip);
-                    for (int i = 0; i < speeds.length; i++) {
-                        if (speeds[i] <= sheet.operation().topSpeed()) {
-                            json.startObject();
-                            json.number("from_m_per_s", speeds[i]);
-                            outcome(outcomes.get(i));
-                            json.endObject();
-                        }
-                    }
-                    json.endArray();
-                });
+    private void surface(
+            String name,
+            List<CheckedStop> stops,
+            Function<CheckedStop, Both<Optional<StopOutcome>>> road) {
+        json.startObject(name);
+        side("present", stops, stop -> road.apply(stop).present());
+        side("proposed", stops, stop -> road.apply(stop).proposed());
+        json.endObject();
     }
 
-    private void outcome(StopOutcome outcome) {
-        if (outcome instanceof StopOutcome.Stopped stopped) {
-            json.number("distance_m", stopped.distance());
-            json.number("time_s", stopped.time());
-            json.number("deceleration_mean_m_per_s2", stopped.meanDeceleration());
-        } else if (outcome instanceof StopOutcome.Unstoppable unstoppable) {
-            json.number("held_at_m_per_s", unstoppable.heldAt());
+    private void side(
+            String name,
+            List<CheckedStop> stops,
+            Function<CheckedStop, Optional<StopOutcome>> outcome) {
+        json.startArray(name);
+        for (CheckedStop stop : stops) {
+            outcome.apply(stop)
+                    .ifPresent(
+                            ended -> {
+                                json.startObject();
+                                json.number("from_m_per_s", stop.from());
+                                StopJson.write(json, ended);
+                                json.endObject();
+                            });
         }
+        json.endArray();
     }
 
     private void firstStops(String side, Worksheet sheet) {
@@ -224,7 +195,7 @@ public final class CheckJson {
             json.number("cell_voltage_V", stop.cellVoltage());
             json.text("opens", stop.opening().name().toLowerCase(Locale.ROOT).replace('_', '-'));
             json.number("left_m_per_s2", stop.leftDeceleration());
-            outcome(stop.outcome());
+            StopJson.write(json, stop.outcome());
             FirstStopJson.opened(json, stop);
             json.endObject();
         }
@@ -233,27 +204,13 @@ public final class CheckJson {
 
     private void left(String side, Worksheet sheet) {
         json.startArray(side);
-        for (LeftBraking left : LeftBraking.all(sheet.build(), sheet.limits(), sheet.operation())) {
+        for (LeftBraking left : sheet.leftBraking()) {
             json.startObject();
             json.text("refusal", left.refusal().key());
             json.number("charge", left.charge());
             json.number("cells_C", left.cellsC());
             json.number("may_take_A", left.mayTake());
-            outcome(left.outcome());
-            json.endObject();
-        }
-        json.endArray();
-    }
-
-    private void findings(String name, List<Finding> findings, Build of) {
-        FindingWords words = new FindingWords(of, UnitSystem.SI);
-        json.startArray(name);
-        for (Finding finding : findings) {
-            json.startObject();
-            json.text("id", finding.id());
-            json.text("signal", finding.signal().key());
-            json.text("text", words.of(finding));
-            json.number("temperature_C", finding.temperatureC());
+            StopJson.write(json, left.outcome());
             json.endObject();
         }
         json.endArray();

@@ -1,16 +1,18 @@
 package brakewright.cli.json;
 
-import brakewright.battery.BatteryModel;
-import brakewright.powertrain.PackState;
-import brakewright.ride.Descent;
-import brakewright.road.Gravity;
-import brakewright.road.LoadTransfer;
-import brakewright.road.RiderBalance;
+import brakewright.braking.Descent;
+import brakewright.heat.RepeatedStops;
 import brakewright.spec.Build;
+import brakewright.worksheet.Bearing;
+import brakewright.worksheet.Both;
 import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.HardestBraking;
-import brakewright.worksheet.Worksheet;
+import brakewright.worksheet.ReturnRow;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What a check tells of currents by charge, what the rider feels, heat and the steepest slope. */
 final class CheckRideJson {
@@ -20,49 +22,39 @@ final class CheckRideJson {
     private final JsonText json;
     private final CheckSheet check;
     private final Build build;
-    private final BatteryModel pack;
 
     CheckRideJson(JsonText json, CheckSheet check) {
         this.json = json;
         this.check = check;
         this.build = check.proposed().build();
-        this.pack = new BatteryModel(build.battery());
     }
 
     void write() {
-        currents(check.proposed().brakeMap().charges());
+        currents();
         feel();
-        CheckJson.pairs(json, check, "winding_after_stops", this::winding);
-        CheckJson.pairs(json, check, "steepest_descent", this::descent);
+        windings();
+        CheckJson.pairs(json, "steepest_descent", check.descent(), this::descent);
     }
 
     /** The most that braking sends at any speed in use, cells at the pack's own temperature. */
-    private void currents(double[] charges) {
+    private void currents() {
         json.startArray("pack_current_by_charge");
-        for (double charge : charges) {
-            PackState state = PackState.of(pack, charge, build.battery().temperatureC());
+        for (ReturnRow row : check.returned(check.charges())) {
             json.startObject();
-            json.number("charge", charge);
-            json.number(
-                    "may_take_A",
-                    check.proposed()
-                            .limits()
-                            .packRegen()
-                            .valueAt(charge, build.battery().temperatureC()));
-            flow("present", CheckSheet.greatestReturn(check.present(), state), state);
-            flow("proposed", CheckSheet.greatestReturn(check.proposed(), state), state);
+            json.number("charge", row.charge());
+            json.number("may_take_A", row.mayTake());
+            flow("present", row.flows().present());
+            flow("proposed", row.flows().proposed());
             json.endObject();
         }
         json.endArray();
     }
 
-    private void flow(String side, double current, PackState state) {
+    private void flow(String side, ReturnRow.Flow flow) {
         json.startObject(side);
-        json.number("current_A", current);
-        json.number(
-                "cell_current_A", pack.cellCurrent(current, state.charge(), state.temperatureC()));
-        json.number(
-                "cell_voltage_V", pack.cellVoltage(current, state.charge(), state.temperatureC()));
+        json.number("current_A", flow.current());
+        json.number("cell_current_A", flow.cellCurrent());
+        json.number("cell_voltage_V", flow.cellVoltage());
         json.endObject();
     }
 
@@ -71,13 +63,13 @@ final class CheckRideJson {
         json.startObject("feel_g");
         felt("present", check.hardestPresent());
         felt("proposed", check.hardestProposed());
-        LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
+        Bearing bears = check.bears();
         json.startObject("bears");
-        json.number("tyres_dry", transfer.brakingGrip(build.vehicle().grip()));
-        json.number("tyres_wet", transfer.brakingGrip(build.vehicle().gripWet()));
-        finite("tipping", transfer.brakingTip());
-        finite("rider_balance", RiderBalance.tip(build.rider()));
-        json.number("rider", build.criteria().riderDecelerationMax() / Gravity.STANDARD);
+        json.number("tyres_dry", bears.tyresDry());
+        json.number("tyres_wet", bears.tyresWet());
+        finite("tipping", bears.tipping());
+        finite("rider_balance", bears.riderBalance());
+        json.number("rider", bears.rider());
         json.endObject();
         json.endObject();
     }
@@ -95,24 +87,30 @@ final class CheckRideJson {
         }
     }
 
-    private void winding(String side, Worksheet sheet) {
+    private void windings() {
+        List<Both<Optional<RepeatedStops>>> heats =
+                Arrays.stream(STOPS).mapToObj(check::repeatedStops).toList();
+        json.startObject("winding_after_stops");
+        winding("present", heats.stream().map(Both::present));
+        winding("proposed", heats.stream().map(Both::proposed));
+        json.endObject();
+    }
+
+    private void winding(String side, Stream<Optional<RepeatedStops>> heats) {
         json.startArray(side);
-        for (int stops : STOPS) {
-            CheckSheet.repeatedStops(sheet, stops)
-                    .ifPresent(
-                            heat -> {
-                                json.startObject();
-                                json.number("stops", stops);
-                                json.number("winding_C", heat.windingC());
-                                json.number("limit_C", heat.limitC());
-                                json.endObject();
-                            });
-        }
+        heats.flatMap(Optional::stream)
+                .forEach(
+                        heat -> {
+                            json.startObject();
+                            json.number("stops", heat.stops());
+                            json.number("winding_C", heat.windingC());
+                            json.number("limit_C", heat.limitC());
+                            json.endObject();
+                        });
         json.endArray();
     }
 
-    private void descent(String side, Worksheet sheet) {
-        Descent descent = check.descent(sheet);
+    private void descent(String side, Descent descent) {
         json.startObject(side);
         json.number("slope", descent.slope());
         json.number("speed_m_per_s", descent.speed());

@@ -3,11 +3,10 @@ package brakewright.cli.json;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Comparison;
-import brakewright.profile.Profile;
+import brakewright.profile.JudgedProfile;
 import brakewright.profile.Quantity;
 import brakewright.profile.Reading;
 import brakewright.review.Evaluation;
-import brakewright.spec.Build;
 import java.util.List;
 import java.util.Locale;
 
@@ -21,24 +20,27 @@ public final class ComparisonJson {
      *
      * @param title what the vehicle is called
      * @param comparison the profiles
-     * @param judged the vehicles on which the verdicts rest, in the order of the profiles
+     * @param judged the profiles with their verdicts, in the same order
      * @param changes what was put in place of values of their files, in the same order
      * @return JSON
      */
     public static String of(
-            String title, Comparison comparison, List<Build> judged, List<Changes> changes) {
+            String title,
+            Comparison comparison,
+            List<JudgedProfile> judged,
+            List<Changes> changes) {
         JsonText json = new JsonText();
         json.startObject();
         json.text("schema", "brakewright.comparison/1");
         json.text("title", title);
         json.startArray("profiles");
         for (int place = 0; place < judged.size(); place++) {
-            Profile profile = comparison.profiles().get(place);
-            Evaluation evaluation = Evaluation.of(judged.get(place));
+            JudgedProfile profile = judged.get(place);
+            Evaluation evaluation = profile.evaluation();
             json.startObject();
-            json.text("name", profile.name());
+            json.text("name", profile.profile().name());
             json.text("verdict", evaluation.outcome().key());
-            json.text("verdict_nominal", Evaluation.of(profile.build()).outcome().key());
+            json.text("verdict_nominal", profile.nominal().outcome().key());
             json.number("safe_charge", evaluation.safeCharge());
             ChangesJson.write(json, changes.get(place));
             json.endObject();
@@ -75,9 +77,7 @@ public final class ComparisonJson {
         }
         reading.value().ifPresent(value -> json.number("value", value));
         row.difference(column).ifPresent(value -> json.number("difference", value));
-        if (!reading.boundBy().isEmpty()) {
-            json.text("bound_by", reading.boundBy());
-        }
+        reading.boundBy().ifPresent(held -> json.text("bound_by", held.key()));
         reading.charge().ifPresent(charge -> json.number("charge", charge));
         if (row.isBest(column)) {
             json.text("best", "yes");

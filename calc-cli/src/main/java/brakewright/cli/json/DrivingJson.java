@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
-import brakewright.powertrain.Pull;
-import brakewright.ride.Climb;
+import brakewright.driving.Climb;
+import brakewright.powertrain.DriveState;
 import brakewright.worksheet.DriveSheet;
 import brakewright.worksheet.ThrustMap;
 import brakewright.worksheet.Worksheet;
@@ -44,7 +44,7 @@ final class DrivingJson {
         json.text("top_speed_headwind_lasting_bound_by", drive.lastingWind().holder().key());
         climb(drive.climb());
         json.number("launch_m_per_s2", drive.launch());
-        json.text("launch_bound_by", drive.launchBoundBy());
+        json.text("launch_bound_by", drive.launchBoundBy().key());
         json.number("cruise_m_per_s", cruise);
         drive.toCruise()
                 .ifPresent(
@@ -69,10 +69,10 @@ final class DrivingJson {
         json.startObject("thrust_map");
         json.numbers("charge", map.charges());
         json.numbers("speed_m_per_s", map.speeds());
-        grid("thrust_N", map, Pull::thrust);
-        grid("motor_current_A", map, Pull::motorCurrent);
-        grid("pack_current_A", map, Pull::packCurrent);
-        grid("pack_voltage_V", map, Pull::packVoltage);
+        grid("thrust_N", map, DriveState::thrust);
+        grid("motor_current_A", map, DriveState::motorCurrent);
+        grid("pack_current_A", map, DriveState::packCurrent);
+        grid("pack_voltage_V", map, DriveState::packVoltage);
         json.textGrid(
                 "bound_by",
                 Arrays.stream(map.pulls())
@@ -82,7 +82,7 @@ final class DrivingJson {
         json.endObject();
     }
 
-    private void grid(String name, ThrustMap map, ToDoubleFunction<Pull> quantity) {
+    private void grid(String name, ThrustMap map, ToDoubleFunction<DriveState> quantity) {
         json.grid(
                 name,
                 Arrays.stream(map.pulls())

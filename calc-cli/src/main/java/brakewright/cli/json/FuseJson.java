@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.battery.FuseDuty;
-import brakewright.spec.Battery;
+import java.util.List;
 
 /** Writes what each fuse has to break, and what it can. */
 final class FuseJson {
@@ -12,9 +12,9 @@ final class FuseJson {
         this.json = json;
     }
 
-    void write(Battery battery) {
+    void write(List<FuseDuty> fuses) {
         json.startArray("fuses");
-        FuseDuty.of(battery).forEach(this::write);
+        fuses.forEach(this::write);
         json.endArray();
     }
 

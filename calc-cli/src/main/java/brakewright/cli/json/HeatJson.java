@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
-import brakewright.ride.DoubtedHeat;
-import brakewright.ride.PackHeat;
+import brakewright.heat.DoubtedHeat;
+import brakewright.heat.PackHeat;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
 import java.util.Optional;
@@ -40,8 +40,8 @@ final class HeatJson {
         json.number("time_at_drive_set_s", heat.timeAtDriveSetting());
         json.number("time_at_brake_set_s", heat.timeAtBrakeSetting());
         if (heat.afterCruise() instanceof WarmStart.Borne warm) {
-            json.number("warm_winding_C", warm.start().windingC());
-            json.number("warm_case_C", warm.start().caseC());
+            json.number("warm_winding_C", warm.windingC());
+            json.number("warm_case_C", warm.caseC());
             json.number("time_at_drive_set_warm_s", warm.lasts());
         } else if (heat.afterCruise() instanceof WarmStart.TooHot) {
             json.number("time_at_drive_set_warm_s", 0.0);

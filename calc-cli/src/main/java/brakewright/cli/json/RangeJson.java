@@ -1,9 +1,9 @@
 package brakewright.cli.json;
 
-import brakewright.ride.Cruise;
-import brakewright.ride.MeasuredRange;
-import brakewright.ride.Spending;
-import brakewright.ride.StopAndGo;
+import brakewright.driving.Cruise;
+import brakewright.driving.MeasuredRange;
+import brakewright.driving.StopAndGo;
+import brakewright.powertrain.Spending;
 import brakewright.worksheet.RangeSheet;
 import java.util.Locale;
 

@@ -1,10 +1,8 @@
 package brakewright.cli.json;
 
-import brakewright.battery.BatteryModel;
-import brakewright.powertrain.ElectricDrive;
-import brakewright.powertrain.PackState;
-import brakewright.review.Sag;
+import brakewright.operation.Sag;
 import brakewright.worksheet.PackRow;
+import brakewright.worksheet.SagSheet;
 import brakewright.worksheet.Worksheet;
 
 /** Writes how far the voltage sags while a current is drawn, and what it meets. */
@@ -12,17 +10,17 @@ final class SagJson {
 
     private final JsonText json;
     private final Worksheet sheet;
-    private final BatteryModel model;
+    private final SagSheet sag;
 
     SagJson(JsonText json, Worksheet sheet) {
         this.json = json;
         this.sheet = sheet;
-        this.model = new BatteryModel(sheet.build().battery());
+        this.sag = sheet.sag();
     }
 
     void write() {
         json.startArray("sag");
-        for (Sag.Case each : sheet.sag().cases()) {
+        for (Sag.Case each : sag.cases()) {
             Sag.Draw drawn = each.draw();
             json.startObject();
             json.number("draw_A", drawn.current());
@@ -39,20 +37,16 @@ final class SagJson {
 
     /** With the whole draw, as if no taper held it down; beside it what the taper leaves. */
     private void voltages(Sag.Draw drawn) {
-        ElectricDrive set = sheet.operation().drive();
-        ElectricDrive drive =
-                new ElectricDrive(
-                        set.powertrain(), set.motorCurrent(), drawn.current(), set.taper());
         json.startArray("by_charge");
         for (PackRow row : sheet.pack()) {
-            PackState pack = drawn.pack(model, row.charge());
+            SagSheet.Loaded loaded = sag.loaded(drawn, row.charge());
+            SagSheet.Faded faded = sag.faded(drawn, row.charge());
             json.startObject();
             json.number("charge", row.charge());
-            positive("pack_V", pack.terminalVoltage(-drawn.current()));
-            positive("cell_V", drawn.lowestCellVoltage(model, row.charge()));
-            double left = drive.settledPackLimit(pack);
-            json.number("settled_A", left);
-            positive("settled_V", pack.terminalVoltage(-left));
+            positive("pack_V", loaded.pack());
+            positive("cell_V", loaded.cell());
+            json.number("settled_A", faded.current());
+            positive("settled_V", faded.pack());
             json.endObject();
         }
         json.endArray();

@@ -1,6 +1,6 @@
 package brakewright.cli.json;
 
-import brakewright.review.Sharing;
+import brakewright.operation.Sharing;
 
 /** Writes how several packs share a current, how they may be joined, and the loss of one. */
 final class SharingJson {

@@ -8,24 +8,25 @@ import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Unmeasured;
 import brakewright.cli.words.Cautions;
-import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
+import brakewright.limit.BrakingTime;
 import brakewright.limit.Constraint;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
-import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
+import brakewright.operation.FirstStop;
 import brakewright.profile.Recommendation;
 import brakewright.profile.WetRoad;
-import brakewright.review.Finding;
-import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
+import brakewright.spec.Controllers;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.worksheet.BrakeMap;
+import brakewright.worksheet.LimitSheet;
+import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.PackRow;
+import brakewright.worksheet.SettingsInEffect;
 import brakewright.worksheet.StopTable;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
@@ -87,6 +88,7 @@ public final class WorksheetJson {
         json.texts(
                 "verdict_text",
                 new VerdictWords(judged.build(), UnitSystem.SI).of(judged.review()));
+        new ConditionJson(json).write(judged.review().all().conditions());
         DecisionJson decision = new DecisionJson(json);
         decision.brake(judged.brake());
         if (wet.bindsBrake(judged.brake())) {
@@ -103,14 +105,15 @@ public final class WorksheetJson {
         brakeMap();
         stops();
         firstStops();
+        FirstStopJson.help(json, sheet.firstStopHelp());
         new DrivingJson(json).write(sheet);
         new SagJson(json, sheet).write();
         new RangeJson(json).write(sheet.range());
         new HeatJson(json)
                 .write(sheet.heat(), sheet.heat().doubtedCruise(sheet, HeatSpreads.of(file)));
         new SharingJson(json).write(sheet.sharing());
-        new FuseJson(json).write(file.build().battery());
-        findings();
+        new FuseJson(json).write(sheet.fuses());
+        new FindingJson(json, file.build()).write("findings", sheet.review().findings());
         tolerated.ifPresent(each -> ToleranceJson.write(json, sheet.review().verdict(), each));
         unmeasured.ifPresent(each -> UnmeasuredJson.write(json, each));
         json.texts("cautions", Cautions.all());
@@ -139,23 +142,20 @@ public final class WorksheetJson {
     /** A current that is not set is taken at its limit, and everything is computed with that. */
     private void recommendedSettings() {
         Settings settings = file.build().settings();
-        int count = file.build().controllers().count();
+        SettingsInEffect set = sheet.inEffect();
+        Controllers controllers = file.build().controllers();
         recommended(
-                Input.SETTINGS_MOTOR_DRIVE_CURRENT,
-                settings.motorDriveCurrent(),
-                sheet.operation().drive().motorCurrent());
+                Input.SETTINGS_MOTOR_DRIVE_CURRENT, settings.motorDriveCurrent(), set.motorDrive());
         recommended(
-                Input.SETTINGS_MOTOR_BRAKE_CURRENT,
-                settings.motorBrakeCurrent(),
-                sheet.operation().brake().motorCurrent());
+                Input.SETTINGS_MOTOR_BRAKE_CURRENT, settings.motorBrakeCurrent(), set.motorBrake());
         recommended(
                 Input.SETTINGS_PACK_DISCHARGE_CURRENT,
                 settings.packDischargeCurrent(),
-                sheet.operation().drive().packCurrent() / count);
+                controllers.each(set.packDischarge()));
         recommended(
                 Input.SETTINGS_PACK_REGEN_CURRENT,
                 settings.packRegenCurrent(),
-                sheet.operation().brake().packCurrent() / count);
+                controllers.each(set.packRegen()));
     }
 
     private void recommended(Input input, OptionalDouble setting, double limit) {
@@ -190,14 +190,15 @@ public final class WorksheetJson {
 
     private void limits() {
         Settings settings = file.build().settings();
+        LimitSheet limits = sheet.permitted();
         json.startObject("limits");
-        limit(sheet.limits().motorDrive(), settings.motorDriveCurrent());
-        limit(sheet.limits().motorBrake(), settings.motorBrakeCurrent());
-        packLimit(sheet.limits().packDischarge(), settings.packDischargeCurrent());
-        packLimit(sheet.limits().packRegen(), settings.packRegenCurrent());
-        taper(sheet.limits().lowVoltageTaper(), settings.lowVoltageTaper());
-        taper(sheet.limits().highVoltageTaper(), settings.highVoltageTaper());
-        limit(sheet.limits().speedCap(), settings.speedCap());
+        limit(limits.motorDrive(), settings.motorDriveCurrent());
+        limit(limits.motorBrake(), settings.motorBrakeCurrent());
+        packLimit(limits.packDischarge(), settings.packDischargeCurrent());
+        packLimit(limits.packRegen(), settings.packRegenCurrent());
+        taper(limits.lowVoltageTaper(), settings.lowVoltageTaper());
+        taper(limits.highVoltageTaper(), settings.highVoltageTaper());
+        limit(limits.speedCap(), settings.speedCap());
         json.endObject();
     }
 
@@ -227,34 +228,27 @@ public final class WorksheetJson {
         }
     }
 
-    private void packLimit(PackLimit packLimit, OptionalDouble set) {
-        double temperature = file.build().battery().temperatureC();
-        int count = file.build().controllers().count();
-        Limit fixed = packLimit.staticPart(temperature);
-        json.startObject(packLimit.id().key());
+    private void packLimit(PackLimitSheet limit, OptionalDouble set) {
+        Limit fixed = limit.fixed();
+        json.startObject(limit.id().key());
         json.text("unit", "A");
-        limit(packLimit.id(), fixed.value());
-        json.number("per_controller", judged.limits().of(packLimit.id()) / count);
-        json.text("bound_by", fixed.binding().id().key());
-        set.ifPresent(value -> json.number("set", count * value));
-        set.ifPresent(value -> json.number("set_per_controller", value));
-        boolean taking = packLimit.id() == LimitId.PACK_REGEN_CURRENT;
+        limit(limit.id(), fixed.value());
         json.number(
-                taking ? "holds_below_charge" : "holds_above_charge",
-                packLimit.chargeBound(fixed.value(), temperature));
-        set.ifPresent(
-                value ->
-                        json.number(
-                                taking ? "set_holds_below_charge" : "set_holds_above_charge",
-                                packLimit.chargeBound(count * value, temperature)));
-        if (taking && Double.isFinite(sheet.limits().brakingTime().seconds())) {
-            json.number("braking_time_s", sheet.limits().brakingTime().seconds());
-            json.text("braking_time_of", sheet.limits().brakingTime().reason().key());
+                "per_controller", file.build().controllers().each(judged.limits().of(limit.id())));
+        json.text("bound_by", fixed.binding().id().key());
+        json.number("set", limit.set());
+        json.number("set_per_controller", set);
+        String side = limit.isTaking() ? "below" : "above";
+        json.number("holds_" + side + "_charge", limit.holdsTo());
+        json.number("set_holds_" + side + "_charge", limit.setHoldsTo());
+        BrakingTime braking = sheet.permitted().brakingTime();
+        if (limit.isTaking() && Double.isFinite(braking.seconds())) {
+            json.number("braking_time_s", braking.seconds());
+            json.text("braking_time_of", braking.reason().key());
         }
         constraints("constraints", fixed.constraints());
-        double charge = taking ? file.build().use().chargeFrom() : file.build().use().chargeTo();
-        json.number("end_of_use_charge", charge);
-        constraints("constraints_at_end_of_use", packLimit.at(charge, temperature).constraints());
+        json.number("end_of_use_charge", limit.endOfUse());
+        constraints("constraints_at_end_of_use", limit.atEndOfUse().constraints());
         json.endObject();
     }
 
@@ -340,26 +334,10 @@ public final class WorksheetJson {
             json.number("charge", row.charge());
             json.number("slope", 0.0);
             json.number("reaction_m", row.reaction());
-            outcome(row.outcome());
+            StopJson.writeWhole(json, row.outcome());
             json.endObject();
         }
         json.endArray();
-    }
-
-    private void outcome(StopOutcome outcome) {
-        if (outcome instanceof StopOutcome.Unstoppable unstoppable) {
-            json.number("held_at_m_per_s", unstoppable.heldAt());
-        } else if (outcome instanceof StopOutcome.Stopped stopped) {
-            json.number("distance_m", stopped.distance());
-            json.number("time_s", stopped.time());
-            json.number("deceleration_mean_m_per_s2", stopped.meanDeceleration());
-            json.number("deceleration_min_m_per_s2", stopped.leastDeceleration());
-            json.number("fully_developed_m_per_s2", stopped.fullyDeveloped());
-            json.number("fades_above_m_per_s", stopped.fadeSpeed());
-            json.number("peak_pack_current_A", stopped.peakPackCurrent());
-            json.number("peak_cell_voltage_V", stopped.peakCellVoltage());
-            json.number("returned_Wh", stopped.energy().pack() / 3600.0);
-        }
     }
 
     private void firstStops() {
@@ -378,31 +356,8 @@ public final class WorksheetJson {
             stop.chargeTo().ifPresent(charge -> json.number("safe_charge", charge));
             stop.rideFirst().ifPresent(metres -> json.number("ride_first_m", metres));
             json.number("safe_regen_per_controller_A", stop.safeRegen());
-            outcome(stop.outcome());
+            StopJson.writeWhole(json, stop.outcome());
             FirstStopJson.opened(json, stop);
-            json.endObject();
-        }
-        json.endArray();
-    }
-
-    private void findings() {
-        FindingWords words = new FindingWords(file.build(), UnitSystem.SI);
-        json.startArray("findings");
-        for (Finding finding : sheet.review().findings()) {
-            json.startObject();
-            json.text("id", finding.id());
-            pack(finding.pack());
-            json.text("signal", finding.signal().key());
-            json.text("text", words.of(finding));
-            finding.value().ifPresent(value -> json.number("value", value));
-            finding.limit().ifPresent(value -> json.number("limit", value));
-            if (!finding.unit().isEmpty()) {
-                json.text("unit", finding.unit());
-            }
-            finding.charge().ifPresent(value -> json.number("charge", value));
-            finding.worstCharge().ifPresent(value -> json.number("worst_charge", value));
-            finding.speed().ifPresent(value -> json.number("speed_m_per_s", value));
-            finding.temperatureC().ifPresent(value -> json.number("temperature_C", value));
             json.endObject();
         }
         json.endArray();

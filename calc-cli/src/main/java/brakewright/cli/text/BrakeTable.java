@@ -1,13 +1,9 @@
 package brakewright.cli.text;
 
-import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.powertrain.ElectricBrake;
-import brakewright.powertrain.PackState;
-import brakewright.review.Severity;
-import brakewright.ride.Deceleration;
-import brakewright.spec.Build;
+import brakewright.worksheet.BrakeRow;
+import brakewright.worksheet.SettingsInEffect;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
@@ -20,91 +16,77 @@ final class BrakeTable {
     private final Worksheet sheet;
     private final UnitSystem units;
     private final Page page;
-    private final ElectricBrake brake;
-    private final BatteryModel model;
-    private final double top;
+    private final SettingsInEffect set;
     private final double[] speeds;
 
     BrakeTable(Worksheet sheet, UnitSystem units, Page page) {
         this.sheet = sheet;
         this.units = units;
         this.page = page;
-        this.brake = sheet.operation().trusted(sheet.limits()).brake();
-        this.model = new BatteryModel(sheet.build().battery());
-        this.top = sheet.operation().topSpeed();
-        this.speeds = ShownSpeeds.upTo(units, top, COLUMNS);
+        this.set = sheet.inEffect();
+        this.speeds = ShownSpeeds.upTo(units, set.topSpeed(), COLUMNS);
     }
 
     void print(Ink ink) {
         page.line(ink.heading("The brake over speed and charge"));
         page.line(
                 "  current into the pack [A] at "
-                        + Numbers.nearest(brake.motorCurrent(), 1)
+                        + Numbers.nearest(set.motorBrake(), 1)
                         + " A per motor and at most "
-                        + Numbers.nearest(brake.packCurrent(), 1)
+                        + Numbers.nearest(set.packRegen(), 1)
                         + " A into the pack");
-        if (brake.taper().isPresent()) {
+        if (set.isHighVoltageTaperTrusted()) {
             page.line("  (the high-voltage taper, which holds back more near its end, included)");
-        } else if (sheet.operation().brake().taper().isPresent()) {
+        } else if (set.isHighVoltageTaperLeftOut()) {
             page.line("  (the high-voltage taper, too narrow to hold, is left out)");
         }
-        if (brake.endsBelow() > 0.0) {
+        if (set.brakeEndsBelow() > 0.0) {
             page.line(
                     "  (below "
-                            + units.speedText(brake.endsBelow())
+                            + units.speedText(set.brakeEndsBelow())
                             + " the controllers do not brake)");
         }
         StringBuilder head =
                 new StringBuilder(String.format(Locale.ROOT, "  %6s %9s  |", "charge", "may take"));
         for (double speed : speeds) {
-            head.append(String.format(Locale.ROOT, "%8s", ShownSpeeds.head(units, speed, top)));
+            head.append(
+                    String.format(
+                            Locale.ROOT, "%8s", ShownSpeeds.head(units, speed, set.topSpeed())));
         }
         page.line(head + "  " + units.speedUnit());
-        for (double charge : ShownCharges.with(sheet.build().use(), CHARGES)) {
-            page.line(row(charge));
-        }
+        sheet.brakeAt(ShownCharges.with(sheet.build().use(), CHARGES), speeds)
+                .forEach(each -> page.line(row(each)));
         page.line(deceleration());
         page.line("  !  more than the pack may take     ~  held back by pack limit or taper");
         page.line(
                 "  -  drawn from the pack             decel.: electric brake and road, all in m/s2");
     }
 
-    private String row(double charge) {
-        double temperature = sheet.build().battery().temperatureC();
-        PackState state = PackState.of(model, charge, temperature);
-        ElectricBrake settled = brake.settled(state);
-        double mayTake = sheet.limits().packRegen().valueAt(charge, temperature);
+    private static String row(BrakeRow brake) {
         StringBuilder row =
                 new StringBuilder(
                         String.format(
                                 Locale.ROOT,
                                 "  %6s %9s  |",
-                                Numbers.percent(charge),
-                                Numbers.down(mayTake, 1) + " A"));
-        for (double speed : speeds) {
-            double current = settled.packCurrent(speed, state);
-            String mark =
-                    Severity.isExceeded(current, mayTake)
-                            ? "!"
-                            : settled.motorCurrent(speed, state) < brake.motorCurrentAt(speed)
-                                    ? "~"
-                                    : " ";
-            row.append(String.format(Locale.ROOT, "%7s%s", Numbers.nearest(current, 1), mark));
+                                Numbers.percent(brake.charge()),
+                                Numbers.down(brake.mayTake(), 1) + " A"));
+        for (int i = 0; i < brake.current().length; i++) {
+            String mark = brake.isExceeded()[i] ? "!" : brake.isHeldBack()[i] ? "~" : " ";
+            row.append(
+                    String.format(
+                            Locale.ROOT, "%7s%s", Numbers.nearest(brake.current()[i], 1), mark));
         }
         return row.toString();
     }
 
     private String deceleration() {
-        Build build = sheet.build();
-        double charge = build.use().chargeFrom();
-        PackState state = PackState.of(model, charge, build.battery().temperatureC());
-        ElectricBrake settled = brake.settled(state);
         StringBuilder row =
                 new StringBuilder(
                         String.format(
-                                Locale.ROOT, "  %-17s|", "decel. at " + Numbers.percent(charge)));
-        for (double speed : speeds) {
-            double slowing = Deceleration.electric(build, settled, speed, state);
+                                Locale.ROOT,
+                                "  %-17s|",
+                                "decel. at " + Numbers.percent(sheet.build().use().chargeFrom())));
+        for (double slowing : sheet.brakeForce(speeds).deceleration()) {
             row.append(String.format(Locale.ROOT, "%7s ", Numbers.nearest(slowing, 2)));
         }
         return row.toString();

@@ -12,13 +12,10 @@ import brakewright.profile.Headrooms;
 import brakewright.profile.Solution;
 import brakewright.review.Evaluation;
 import brakewright.review.Verdict;
-import brakewright.ride.Stop;
-import brakewright.ride.StopOutcome;
-import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Use;
 import brakewright.worksheet.CheckSheet;
-import brakewright.worksheet.Worksheet;
+import brakewright.worksheet.OwnStop;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -121,39 +118,39 @@ final class CheckAnswer {
 
     /** What the proposal buys in metres from the highest speed, at the fullest and half charge. */
     private String buys() {
-        double before = check.present().operation().topSpeed();
-        double after = check.proposed().operation().topSpeed();
-        String full = Numbers.percent(build.use().chargeFrom());
-        String half = Numbers.percent(CheckText.middle(build));
+        double before = check.present().inEffect().topSpeed();
+        double after = check.proposed().inEffect().topSpeed();
+        OwnStop full = check.stopFull();
+        OwnStop half = check.stopHalfWay();
         if (before == after) {
             return "From "
                     + units.speedText(after)
                     + " it "
-                    + gain(build.use().chargeFrom())
+                    + gain(full)
                     + " at "
-                    + full
+                    + Numbers.percent(full.charge())
                     + " charge and "
-                    + alsoGained(gain(build.use().chargeFrom()), gain(CheckText.middle(build)))
+                    + alsoGained(gain(full), gain(half))
                     + " at "
-                    + half
+                    + Numbers.percent(half.charge())
                     + ", reaction apart.";
         }
         return "From its own highest speed, "
                 + units.speedText(after)
                 + ", the proposal "
-                + stops(check.proposed(), build.use().chargeFrom())
+                + stops(full.distance().proposed())
                 + " at "
-                + full
+                + Numbers.percent(full.charge())
                 + " charge and "
-                + stops(check.proposed(), CheckText.middle(build))
+                + stops(half.distance().proposed())
                 + " at "
-                + half
+                + Numbers.percent(half.charge())
                 + "; from "
                 + units.speedText(before)
                 + " it now "
-                + stops(check.present(), build.use().chargeFrom())
+                + stops(full.distance().present())
                 + " and "
-                + stops(check.present(), CheckText.middle(build))
+                + stops(half.distance().present())
                 + "; reaction apart.";
     }
 
@@ -164,26 +161,24 @@ final class CheckAnswer {
                 : second;
     }
 
-    private String stops(Worksheet sheet, double charge) {
-        OptionalDouble distance = distance(sheet, charge);
+    private String stops(OptionalDouble distance) {
         return distance.isPresent()
                 ? "stops within " + units.lengthText(distance.getAsDouble())
                 : "does not stop";
     }
 
-    private String gain(double charge) {
-        OptionalDouble before = distance(check.present(), charge);
-        OptionalDouble after = distance(check.proposed(), charge);
-        if (before.isEmpty() || after.isEmpty()) {
+    private String gain(OwnStop stop) {
+        OptionalDouble after = stop.distance().proposed();
+        if (stop.gain().isEmpty()) {
             return after.isPresent()
                     ? "stops within "
                             + units.lengthText(after.getAsDouble())
                             + " where the present settings do not"
                     : "does not stop the vehicle";
         }
-        double gain = before.getAsDouble() - after.getAsDouble();
+        double gain = stop.gain().getAsDouble();
         String metres = units.lengthText(Math.abs(gain));
-        String to = units.lengthText(after.getAsDouble());
+        String to = units.lengthText(after.orElseThrow());
         if (metres.equals(units.lengthText(0.0))) {
             return LEAVES + "at " + to;
         }
@@ -193,18 +188,8 @@ final class CheckAnswer {
                 + to;
     }
 
-    /** From its own highest speed. */
-    private static OptionalDouble distance(Worksheet sheet, double charge) {
-        StopOutcome outcome =
-                new Stop(sheet.build(), sheet.operation().brake(), Surroundings.of(sheet.build()))
-                        .from(sheet.operation().topSpeed(), charge);
-        return outcome instanceof StopOutcome.Stopped stopped
-                ? OptionalDouble.of(stopped.distance())
-                : OptionalDouble.empty();
-    }
-
     private String brake() {
-        Limit bare = check.proposed().limits().motorBrake();
+        Limit bare = check.proposed().permitted().motorBrake();
         return highest(headrooms.motorBrake(), LimitId.MOTOR_BRAKE_CURRENT, "")
                 + " Motor, controller, tyres and rider alone would bear "
                 + amperes(bare.value())
@@ -214,11 +199,10 @@ final class CheckAnswer {
     }
 
     private String regen() {
-        Limit bare =
-                check.proposed().limits().packRegen().staticPart(build.battery().temperatureC());
+        Limit bare = check.proposed().permitted().packRegen().fixed();
         return highest(headrooms.packRegen(), LimitId.PACK_REGEN_CURRENT, " per controller")
                 + " The plain ratings alone would permit "
-                + amperes(bare.value() / build.controllers().count())
+                + amperes(build.controllers().each(bare.value()))
                 + " ("
                 + LimitWords.of(bare.binding())
                 + ").";
@@ -311,12 +295,7 @@ final class CheckAnswer {
 
     /** What forbids every value: another setting, where one is at fault. */
     private String exceeded(Solution.None none, LimitId asked) {
-        return check.proposed().review().findings().stream()
-                .filter(finding -> finding.condition().isPresent())
-                .filter(finding -> finding.constraint().equals(Optional.of(none.there().worst())))
-                .flatMap(finding -> finding.subject().stream())
-                .filter(subject -> subject != asked)
-                .findFirst()
+        return check.otherBeyond(none.there().worst(), asked)
                 .map(
                         subject ->
                                 "the "

@@ -1,14 +1,13 @@
 package brakewright.cli.text;
 
-import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.powertrain.ElectricBrake;
-import brakewright.powertrain.PackState;
-import brakewright.review.Severity;
-import brakewright.ride.Deceleration;
 import brakewright.spec.Build;
+import brakewright.worksheet.Both;
+import brakewright.worksheet.BrakeForce;
+import brakewright.worksheet.BrakeRow;
 import brakewright.worksheet.CheckSheet;
+import brakewright.worksheet.CheckedCurrents;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
@@ -21,7 +20,6 @@ final class CheckMap {
     private final UnitSystem units;
     private final Page page;
     private final Build build;
-    private final BatteryModel pack;
     private final double top;
     private final double[] speeds;
 
@@ -30,8 +28,7 @@ final class CheckMap {
         this.units = units;
         this.page = page;
         this.build = check.proposed().build();
-        this.pack = new BatteryModel(build.battery());
-        this.top = check.proposed().operation().topSpeed();
+        this.top = check.proposed().inEffect().topSpeed();
         this.speeds = ShownSpeeds.upTo(units, top, COLUMNS);
     }
 
@@ -41,18 +38,15 @@ final class CheckMap {
                 "  asked: with no pack limit; sent: after it, the high-voltage taper included;"
                         + " braking in full [A]");
         heading("may take");
-        for (double charge : charges) {
-            PackState state = PackState.of(pack, charge, build.battery().temperatureC());
-            double may =
-                    check.proposed()
-                            .limits()
-                            .packRegen()
-                            .valueAt(charge, build.battery().temperatureC());
-            String at = Numbers.percent(charge);
-            currents(at, "present asked", settled(check.present(), state), state, may, true);
-            currents("", "present sent", settled(check.present(), state), state, may, false);
-            currents("", "proposed asked", settled(check.proposed(), state), state, may, true);
-            currents("", "proposed sent", settled(check.proposed(), state), state, may, false);
+        for (CheckedCurrents at : check.currents(charges, speeds)) {
+            BrakeRow present = at.sent().present();
+            BrakeRow proposed = at.sent().proposed();
+            String charge = Numbers.percent(present.charge());
+            String may = Numbers.down(present.mayTake(), 1) + " A";
+            page.line(row(charge, "present asked", may) + cells(at.asked().present(), 1));
+            page.line(row("", "present sent", "") + sent(present));
+            page.line(row("", "proposed asked", "") + cells(at.asked().proposed(), 1));
+            page.line(row("", "proposed sent", "") + sent(proposed));
         }
         narrow(check.present(), "set at present");
         narrow(check.proposed(), "proposed");
@@ -61,8 +55,7 @@ final class CheckMap {
 
     /** A taper too narrow to hold is taken as the worse of what it may do. */
     private void narrow(Worksheet sheet, String whose) {
-        if (sheet.operation().brake().taper().isPresent()
-                && sheet.operation().trusted(sheet.limits()).brake().taper().isEmpty()) {
+        if (sheet.inEffect().isHighVoltageTaperLeftOut()) {
             page.paragraph(
                     "",
                     2,
@@ -75,17 +68,12 @@ final class CheckMap {
 
     void printForces(Ink ink) {
         double charge = build.use().chargeFrom();
-        PackState state = PackState.of(pack, charge, build.battery().temperatureC());
         page.line(
                 ink.heading("Electric brake over speed at " + Numbers.percent(charge) + " charge"));
         heading("");
-        forces("present", check.present().operation().brake().settled(state), state);
-        forces("proposed", check.proposed().operation().brake().settled(state), state);
-    }
-
-    /** As it is judged: a taper too narrow to hold is not counted. */
-    private static ElectricBrake settled(Worksheet sheet, PackState state) {
-        return sheet.operation().trusted(sheet.limits()).brake().settled(state);
+        Both<BrakeForce> forces = check.forces(speeds);
+        forces("present", forces.present());
+        forces("proposed", forces.proposed());
     }
 
     private void heading(String bound) {
@@ -96,43 +84,30 @@ final class CheckMap {
         page.line(head.toString());
     }
 
-    private void currents(
-            String charge,
-            String name,
-            ElectricBrake brake,
-            PackState state,
-            double may,
-            boolean asked) {
-        StringBuilder line =
-                new StringBuilder(
-                        row(charge, name, charge.isEmpty() ? "" : Numbers.down(may, 1) + " A"));
-        for (double speed : speeds) {
-            double current =
-                    asked ? brake.askedPackCurrent(speed, state) : brake.packCurrent(speed, state);
+    private static String sent(BrakeRow row) {
+        StringBuilder line = new StringBuilder();
+        for (int i = 0; i < row.current().length; i++) {
             line.append(
                     String.format(
                             Locale.ROOT,
                             "%8s%s",
-                            Numbers.nearest(current, 1),
-                            !asked && Severity.isExceeded(current, may) ? "!" : " "));
+                            Numbers.nearest(row.current()[i], 1),
+                            row.isExceeded()[i] ? "!" : " "));
         }
-        page.line(line.toString());
+        return line.toString();
     }
 
-    private void forces(String name, ElectricBrake brake, PackState state) {
-        StringBuilder force = new StringBuilder(row("", name + ", wheel force [N]", ""));
-        StringBuilder slowing = new StringBuilder(row("", name + ", with road [m/s²]", ""));
-        for (double speed : speeds) {
-            double newtons = brake.powertrain().brakeForce(brake.motorCurrent(speed, state), speed);
-            force.append(String.format(Locale.ROOT, "%8s ", Numbers.nearest(newtons, 0)));
-            slowing.append(
-                    String.format(
-                            Locale.ROOT,
-                            "%8s ",
-                            Numbers.nearest(Deceleration.electric(build, brake, speed, state), 2)));
+    private static String cells(double[] values, int digits) {
+        StringBuilder line = new StringBuilder();
+        for (double value : values) {
+            line.append(String.format(Locale.ROOT, "%8s ", Numbers.nearest(value, digits)));
         }
-        page.line(force.toString());
-        page.line(slowing.toString());
+        return line.toString();
+    }
+
+    private void forces(String name, BrakeForce brake) {
+        page.line(row("", name + ", wheel force [N]", "") + cells(brake.wheelForce(), 0));
+        page.line(row("", name + ", with road [m/s²]", "") + cells(brake.deceleration(), 2));
     }
 
     private static String row(String charge, String name, String bound) {

@@ -1,16 +1,15 @@
 package brakewright.cli.text;
 
+import brakewright.braking.Descent;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.ride.Descent;
-import brakewright.road.Gravity;
-import brakewright.road.LoadTransfer;
-import brakewright.road.RiderBalance;
+import brakewright.heat.RepeatedStops;
 import brakewright.spec.Build;
+import brakewright.worksheet.Bearing;
+import brakewright.worksheet.Both;
 import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.HardestBraking;
-import brakewright.worksheet.LeftBraking;
-import brakewright.worksheet.Worksheet;
+import java.util.Optional;
 
 /** What rider, tyres and windings bear, and the descent. */
 final class CheckRide {
@@ -36,34 +35,22 @@ final class CheckRide {
                 "  hardest at any speed and charge in use; no friction brake; bears: without the"
                         + " margin of the limits");
         rows.row("", "present", "proposed", "bears");
-        HardestBraking before = check.hardestPresent();
-        HardestBraking after = check.hardestProposed();
-        LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
-        bears(
-                "electric brake on the tyres, dry",
-                before.tyreUse(),
-                after.tyreUse(),
-                transfer.brakingGrip(build.vehicle().grip()));
-        bears(
-                "electric brake on the tyres, wet",
-                before.tyreUse(),
-                after.tyreUse(),
-                transfer.brakingGrip(build.vehicle().gripWet()));
-        felt("tipping of the vehicle", transfer.brakingTip());
-        felt("balance of a standing rider", RiderBalance.tip(build.rider()));
-        felt("what the rider bears", build.criteria().riderDecelerationMax() / Gravity.STANDARD);
+        Both<Double> tyres = check.hardest().map(HardestBraking::tyreUse);
+        Both<Double> felt = check.hardest().map(HardestBraking::felt);
+        Bearing bears = check.bears();
+        bears("electric brake on the tyres, dry", tyres, bears.tyresDry());
+        bears("electric brake on the tyres, wet", tyres, bears.tyresWet());
+        bears("tipping of the vehicle", felt, bears.tipping());
+        bears("balance of a standing rider", felt, bears.riderBalance());
+        bears("what the rider bears", felt, bears.rider());
     }
 
-    /** Of the whole deceleration, the road's part included. */
-    private void felt(String name, double bound) {
-        bears(name, check.hardestPresent().felt(), check.hardestProposed().felt(), bound);
-    }
-
-    private void bears(String name, double before, double after, double bound) {
+    /** Of the whole deceleration, the road's part included, or of the brake force alone. */
+    private void bears(String name, Both<Double> met, double bound) {
         if (Double.isInfinite(bound)) {
             return;
         }
-        rows.row(name, multiple(before, bound), multiple(after, bound), multiple(bound, bound));
+        row(name, met.map(value -> multiple(value, bound)), multiple(bound, bound));
     }
 
     private static String multiple(double value, double bound) {
@@ -74,55 +61,43 @@ final class CheckRide {
         rows.heading("Heat, and the steepest slope in use");
         rows.row("", "present", "proposed", "");
         String limit = "limit " + Numbers.nearest(build.motor().windingLimitC(), 0) + " °C";
-        rows.row(
-                "winding after 1 stop",
-                winding(check.present(), 1),
-                winding(check.proposed(), 1),
-                limit);
-        rows.row(
+        row("winding after 1 stop", check.repeatedStops(1).map(CheckRide::winding), limit);
+        row(
                 "winding after 10 stops, speed regained",
-                winding(check.present(), 10),
-                winding(check.proposed(), 10),
+                check.repeatedStops(10).map(CheckRide::winding),
                 limit);
-        Descent before = check.descent(check.present());
-        Descent after = check.descent(check.proposed());
-        rows.row(
+        Both<Descent> descent = check.descent();
+        row(
                 Numbers.percent(build.use().slope())
                         + " down at "
                         + units.speedText(build.use().speedMax()),
-                held(before),
-                held(after),
+                descent.map(CheckRide::held),
                 "");
-        rows.row("  held for", reach(before), reach(after), "");
-        rows.row("  what ends it", end(before), end(after), "");
-        rows.row(
+        row("  held for", descent.map(this::reach), "");
+        row("  what ends it", descent.map(CheckRide::end), "");
+        row(
                 "  charge then, from " + Numbers.percent(build.use().chargeFrom()),
-                charge(before),
-                charge(after),
+                descent.map(CheckRide::charge),
                 "");
-        rows.row("  winding reaches its limit after", time(before), time(after), "");
-        rows.row(
+        row("  winding reaches its limit after", descent.map(this::time), "");
+        row(
                 "  steepest slope held at that speed",
-                slope(before.steepestHeld()),
-                slope(after.steepestHeld()),
+                descent.map(each -> slope(each.steepestHeld())),
                 "");
-        rows.row(
+        row(
                 "  steepest that the pack bears for long",
-                slope(before.steepestSustained()),
-                slope(after.steepestSustained()),
+                descent.map(each -> slope(each.steepestSustained())),
                 "");
-        String left =
-                Numbers.nearest(
-                                LeftBraking.downhill(
-                                        build, build.use().speedMax(), build.use().slope()),
-                                2)
-                        + " m/s²";
+        String left = Numbers.nearest(check.leftDownhill(), 2) + " m/s²";
         rows.row("  slows there without the electric brake", left, left, "");
     }
 
-    private static String winding(Worksheet sheet, int stops) {
-        return CheckSheet.repeatedStops(sheet, stops)
-                .map(
+    private void row(String name, Both<String> sides, String other) {
+        rows.row(name, sides.present(), sides.proposed(), other);
+    }
+
+    private static String winding(Optional<RepeatedStops> stops) {
+        return stops.map(
                         heat ->
                                 Numbers.nearest(heat.windingC(), 0)
                                         + " °C"

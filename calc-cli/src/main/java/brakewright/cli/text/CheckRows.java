@@ -1,7 +1,6 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
-import brakewright.review.Severity;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -34,10 +33,8 @@ final class CheckRows {
     }
 
     /** A pack current, and whether it is more than the pack may take. */
-    static String flow(double current, double may) {
-        return Numbers.nearest(current, 1)
-                + " A"
-                + (Severity.isExceeded(current, may) ? " over" : "");
+    static String flow(double current, boolean isExceeded) {
+        return Numbers.nearest(current, 1) + " A" + (isExceeded ? " over" : "");
     }
 
     static String amperes(OptionalDouble value) {

@@ -1,16 +1,16 @@
 package brakewright.cli.text;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
+import brakewright.operation.FirstStop;
 import brakewright.spec.Build;
 import brakewright.worksheet.CheckSheet;
+import brakewright.worksheet.CheckedStop;
 import brakewright.worksheet.LeftBraking;
-import brakewright.worksheet.StopTable;
-import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** How the vehicle stops: dry and wet, first after a full charge, and where the pack refuses. */
 final class CheckStops {
@@ -40,28 +40,19 @@ final class CheckStops {
                         + " charge, level road");
         line("", "dry,", "dry,", "wet,", "wet,", "reaction");
         line("", "present", "proposed", "present", "proposed", "adds");
-        double[] speeds = check.stopSpeeds();
-        List<StopOutcome> dryPresent = stops(check.present(), speeds, build.vehicle().grip());
-        List<StopOutcome> dryProposed = stops(check.proposed(), speeds, build.vehicle().grip());
-        List<StopOutcome> wetPresent = stops(check.present(), speeds, build.vehicle().gripWet());
-        List<StopOutcome> wetProposed = stops(check.proposed(), speeds, build.vehicle().gripWet());
-        for (int i = 0; i < speeds.length; i++) {
+        for (CheckedStop stop : check.stops()) {
             line(
-                    "from " + units.speedText(speeds[i]),
-                    told(check.present(), speeds[i], dryPresent.get(i)),
-                    told(check.proposed(), speeds[i], dryProposed.get(i)),
-                    told(check.present(), speeds[i], wetPresent.get(i)),
-                    told(check.proposed(), speeds[i], wetProposed.get(i)),
-                    units.lengthText(speeds[i] * build.use().effort().reaction()));
+                    "from " + units.speedText(stop.from()),
+                    told(stop.dry().present()),
+                    told(stop.dry().proposed()),
+                    told(stop.wet().present()),
+                    told(stop.wet().proposed()),
+                    units.lengthText(stop.reaction()));
         }
     }
 
-    private static List<StopOutcome> stops(Worksheet sheet, double[] speeds, double grip) {
-        return StopTable.atFull(sheet.build(), sheet.operation(), speeds, grip);
-    }
-
-    private String told(Worksheet sheet, double speed, StopOutcome outcome) {
-        return speed > sheet.operation().topSpeed() ? "-" : distance(outcome);
+    private String told(Optional<StopOutcome> outcome) {
+        return outcome.map(this::distance).orElse("-");
     }
 
     private String distance(StopOutcome outcome) {
@@ -86,8 +77,8 @@ final class CheckStops {
             FirstStop after = check.proposed().firstStops().get(i);
             rows.row(
                     "into the pack, cells at " + Numbers.nearest(after.cellsC(), 0) + " °C",
-                    CheckRows.flow(before.packCurrent(), before.mayTake()),
-                    CheckRows.flow(after.packCurrent(), after.mayTake()),
+                    CheckRows.flow(before.packCurrent(), before.isExceeded()),
+                    CheckRows.flow(after.packCurrent(), after.isExceeded()),
                     Numbers.down(after.mayTake(), 1) + " A");
             rows.row("  what opens first", opening(before), opening(after), "");
             if (before.opened().isPresent() || after.opened().isPresent()) {
@@ -117,8 +108,8 @@ final class CheckStops {
         rows.heading("What is left where the pack refuses");
         page.line("  stop from the highest speed, level dry road, and its mean deceleration");
         rows.row("", "present", "proposed", "may take");
-        List<LeftBraking> before = left(check.present());
-        List<LeftBraking> after = left(check.proposed());
+        List<LeftBraking> before = check.present().leftBraking();
+        List<LeftBraking> after = check.proposed().leftBraking();
         for (int i = 0; i < after.size(); i++) {
             LeftBraking left = after.get(i);
             rows.row(
@@ -130,10 +121,6 @@ final class CheckStops {
                             : Numbers.down(left.mayTake(), 1) + " A");
             rows.row("", mean(before.get(i).outcome()), mean(left.outcome()), "");
         }
-    }
-
-    private static List<LeftBraking> left(Worksheet sheet) {
-        return LeftBraking.all(sheet.build(), sheet.limits(), sheet.operation());
     }
 
     private static String refusal(LeftBraking left) {

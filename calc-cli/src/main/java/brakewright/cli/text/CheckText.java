@@ -1,6 +1,5 @@
 package brakewright.cli.text;
 
-import brakewright.battery.BatteryModel;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.doubt.Judged;
@@ -10,13 +9,14 @@ import brakewright.cli.words.EnteredWords;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.powertrain.PackState;
 import brakewright.profile.Headrooms;
 import brakewright.review.Finding;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
+import brakewright.worksheet.Both;
 import brakewright.worksheet.CheckSheet;
+import brakewright.worksheet.ReturnRow;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -35,7 +35,6 @@ public final class CheckText {
     private final UnitSystem units;
     private final Ink ink;
     private final Build build;
-    private final BatteryModel pack;
     private final Page page;
     private final CheckRows rows;
 
@@ -65,12 +64,6 @@ public final class CheckText {
         this.page = new Page(ink);
         this.rows = new CheckRows(page, ink);
         this.build = check.proposed().build();
-        this.pack = new BatteryModel(build.battery());
-    }
-
-    /** Half way through the charge in use. */
-    static double middle(Build build) {
-        return 0.5 * (build.use().chargeFrom() + build.use().chargeTo());
     }
 
     /**
@@ -174,29 +167,21 @@ public final class CheckText {
     private void packCurrents() {
         rows.heading("Current into the pack, each from its highest speed");
         rows.row("", "present", "proposed", "may take");
-        for (double charge : charges()) {
-            PackState state = PackState.of(pack, charge, build.battery().temperatureC());
-            double may =
-                    check.proposed()
-                            .limits()
-                            .packRegen()
-                            .valueAt(charge, build.battery().temperatureC());
-            double before = CheckSheet.greatestReturn(check.present(), state);
-            double after = CheckSheet.greatestReturn(check.proposed(), state);
+        for (ReturnRow row : check.returned(charges())) {
+            Both<ReturnRow.Flow> flows = row.flows();
             rows.row(
-                    "at " + Numbers.percent(charge) + " charge",
-                    CheckRows.flow(before, may),
-                    CheckRows.flow(after, may),
-                    Numbers.down(may, 1) + " A");
-            rows.row("  each cell", cell(before, state), cell(after, state), "");
+                    "at " + Numbers.percent(row.charge()) + " charge",
+                    CheckRows.flow(flows.present().current(), flows.present().isExceeded()),
+                    CheckRows.flow(flows.proposed().current(), flows.proposed().isExceeded()),
+                    Numbers.down(row.mayTake(), 1) + " A");
+            rows.row("  each cell", cell(flows.present()), cell(flows.proposed()), "");
         }
     }
 
-    private String cell(double current, PackState state) {
-        return Numbers.nearest(pack.cellCurrent(current, state.charge(), state.temperatureC()), 1)
+    private static String cell(ReturnRow.Flow flow) {
+        return Numbers.nearest(flow.cellCurrent(), 1)
                 + " A, "
-                + Numbers.nearest(
-                        pack.cellVoltage(current, state.charge(), state.temperatureC()), 2)
+                + Numbers.nearest(flow.cellVoltage(), 2)
                 + " V";
     }
 

@@ -6,14 +6,11 @@ import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
-import brakewright.limit.Limits;
 import brakewright.profile.Comparison;
-import brakewright.profile.Profile;
+import brakewright.profile.JudgedProfile;
 import brakewright.profile.Reading;
-import brakewright.review.Operation;
 import brakewright.review.Review;
 import brakewright.review.Verdict;
-import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +28,7 @@ public final class CompareText {
 
     private final String title;
     private final Comparison comparison;
-    private final List<Build> judged;
+    private final List<JudgedProfile> judged;
     private final List<Changes> uses;
     private final UnitSystem units;
     private final MeasureWords words;
@@ -43,7 +40,7 @@ public final class CompareText {
      *
      * @param title what the vehicle is called
      * @param comparison the profiles, only the rows that are wanted
-     * @param judged the vehicles on which the verdicts rest, in the order of the profiles
+     * @param judged the profiles with their verdicts, in the same order
      * @param changes what was put in place of values of their files, in the same order
      * @param units for speeds and distances
      * @param ink how to put it on the page
@@ -51,7 +48,7 @@ public final class CompareText {
     public CompareText(
             String title,
             Comparison comparison,
-            List<Build> judged,
+            List<JudgedProfile> judged,
             List<Changes> changes,
             UnitSystem units,
             Ink ink) {
@@ -206,10 +203,8 @@ public final class CompareText {
     private void conditions() {
         page.line(ink.heading("Verdicts"));
         for (int place = 0; place < judged.size(); place++) {
-            Profile profile = comparison.profiles().get(place);
-            Build build = judged.get(place);
-            Limits limits = Limits.of(build);
-            Review review = Review.of(build, limits, Operation.of(build, limits));
+            JudgedProfile profile = judged.get(place);
+            Review review = profile.review();
             Ink.Tone tone =
                     switch (review.verdict().outcome()) {
                         case WITHIN_LIMITS -> Ink.Tone.GOOD;
@@ -222,10 +217,10 @@ public final class CompareText {
                     name(place)
                             + ": "
                             + ink.paint(tone, name(review.verdict()))
-                            + (build.equals(profile.build())
-                                    ? ""
-                                    : ", at the unfavourable corner of the tolerances stated"));
-            for (String sentence : new VerdictWords(build, units).of(review)) {
+                            + (profile.isAtCorner()
+                                    ? ", at the unfavourable corner of the tolerances stated"
+                                    : ""));
+            for (String sentence : new VerdictWords(profile.build(), units).of(review)) {
                 page.paragraph("", 4, sentence);
             }
         }

@@ -4,11 +4,10 @@ import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.limit.ConstraintId;
-import brakewright.limit.LimitId;
 import brakewright.powertrain.TopSpeed;
 import brakewright.spec.Use;
 import brakewright.worksheet.DriveSheet;
+import brakewright.worksheet.HeldBy;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
@@ -61,7 +60,7 @@ final class DriveTable {
         ground(rows);
         wind(rows);
         slope(rows);
-        new ThrustTable(sheet, units, page).print();
+        new ThrustTable(sheet, units, page).print(rows);
     }
 
     /** Who holds a drive down, in few letters. */
@@ -81,7 +80,7 @@ final class DriveTable {
                         ROW,
                         Numbers.percent(row.charge()),
                         MeasureWords.acceleration(units, row.launch()),
-                        bound(row.launchBoundBy()),
+                        LimitWords.brief(row.launchBoundBy()),
                         row.toCruise().isPresent()
                                 ? Numbers.time(row.toCruise().get().time())
                                 : "never",
@@ -89,20 +88,6 @@ final class DriveTable {
                         units.speedText(row.lastingFlat().speed()),
                         holder(row.lastingFlat().holder()),
                         steepest(row.climb().steepest())));
-    }
-
-    private static String bound(String name) {
-        for (ConstraintId id : ConstraintId.values()) {
-            if (id.key().equals(name)) {
-                return LimitWords.brief(id);
-            }
-        }
-        if (name.equals(LimitId.MOTOR_DRIVE_CURRENT.key())) {
-            return holder(TopSpeed.Holder.MOTOR_CURRENT);
-        }
-        return name.equals(LimitId.PACK_DISCHARGE_CURRENT.key())
-                ? holder(TopSpeed.Holder.PACK_CURRENT)
-                : holder(TopSpeed.Holder.VOLTAGE);
     }
 
     static String steepest(double slope) {
@@ -127,12 +112,7 @@ final class DriveTable {
         if (held.isEmpty()) {
             return;
         }
-        String what =
-                switch (held.get(0).launchBoundBy()) {
-                    case "grip" -> "a driven wheel spins";
-                    case "tipping" -> "the vehicle tips backwards";
-                    default -> "the rider loses balance";
-                };
+        String what = ground(held.get(0).launchBoundBy());
         page.paragraph(
                 "",
                 2,
@@ -146,6 +126,14 @@ final class DriveTable {
                                         + " charge")
                         + ": the launch told is what can be used, and no more should be asked"
                         + " for.");
+    }
+
+    private static String ground(HeldBy holder) {
+        return switch (((HeldBy.AConstraint) holder).id()) {
+            case GRIP -> "a driven wheel spins";
+            case TIPPING -> "the vehicle tips backwards";
+            default -> "the rider loses balance";
+        };
     }
 
     private void wind(List<DriveSheet> rows) {

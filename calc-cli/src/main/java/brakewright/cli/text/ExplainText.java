@@ -9,11 +9,11 @@ import brakewright.limit.Constraint;
 import brakewright.limit.Derivation;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
-import brakewright.limit.Limits;
-import brakewright.limit.PackLimit;
 import brakewright.limit.Step;
 import brakewright.limit.TaperLimit;
 import brakewright.limit.Term;
+import brakewright.worksheet.LimitSheet;
+import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -67,7 +67,7 @@ public final class ExplainText {
             page.paragraph("", 2, ChangeWords.situation(file.changes(), units));
         }
         page.blank();
-        Limits limits = sheet.limits();
+        LimitSheet limits = sheet.permitted();
         switch (id) {
             case MOTOR_DRIVE_CURRENT -> plain(limits.motorDrive(), "per motor");
             case MOTOR_BRAKE_CURRENT -> plain(limits.motorBrake(), "per motor");
@@ -91,13 +91,10 @@ public final class ExplainText {
         constraints(limit.constraints(), List.of(limit.binding()), limit.id().unit());
     }
 
-    private void pack(PackLimit packLimit) {
-        double temperature = file.build().battery().temperatureC();
-        boolean taking = packLimit.id() == LimitId.PACK_REGEN_CURRENT;
-        Limit fixed = packLimit.staticPart(temperature);
-        double bound = packLimit.chargeBound(fixed.value(), temperature);
-        double worst = taking ? file.build().use().chargeFrom() : file.build().use().chargeTo();
-        Limit there = packLimit.at(worst, temperature);
+    private void pack(PackLimitSheet limit) {
+        Limit fixed = limit.fixed();
+        Limit there = limit.atEndOfUse();
+        double bound = 100.0 * limit.holdsTo();
         page.paragraph(
                 "",
                 0,
@@ -105,20 +102,20 @@ public final class ExplainText {
                         + Numbers.down(fixed.value(), 2)
                         + " A for the pack, held down by "
                         + LimitWords.of(fixed.binding())
-                        + (taking ? ", up to a charge of " : ", down to a charge of ")
-                        + (taking ? Numbers.down(100.0 * bound, 1) : Numbers.up(100.0 * bound, 1))
+                        + (limit.isTaking() ? ", up to a charge of " : ", down to a charge of ")
+                        + (limit.isTaking() ? Numbers.down(bound, 1) : Numbers.up(bound, 1))
                         + " %.");
         page.paragraph(
                 "",
                 0,
                 "At "
-                        + Numbers.percent(worst)
+                        + Numbers.percent(limit.endOfUse())
                         + " charge it is "
                         + Numbers.down(there.value(), 2)
                         + " A, held down by "
                         + LimitWords.of(there.binding())
                         + ". The constraints below are worked out there, cells at "
-                        + Numbers.nearest(temperature, 0)
+                        + Numbers.nearest(file.build().battery().temperatureC(), 0)
                         + " °C.");
         constraints(there.constraints(), List.of(there.binding()), "A");
     }

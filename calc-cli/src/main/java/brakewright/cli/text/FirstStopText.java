@@ -1,18 +1,15 @@
 package brakewright.cli.text;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.words.Initial;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.review.FirstStop;
-import brakewright.review.TaperReach;
-import brakewright.ride.StopOutcome;
+import brakewright.operation.FirstStop;
 import brakewright.spec.Build;
-import brakewright.spec.Taper;
 import brakewright.worksheet.FirstStopHelp;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The first stop after a full charge, and what helps. */
 final class FirstStopText {
@@ -49,7 +46,7 @@ final class FirstStopText {
             page.paragraph(
                     "  cells at " + Numbers.nearest(stop.cellsC(), 0) + " °C", LABEL, told(stop));
         }
-        String help = help(FirstStopHelp.of(sheet));
+        String help = help(sheet.firstStopHelp());
         if (!help.isEmpty()) {
             page.paragraph("  what helps", LABEL, help);
         }
@@ -140,11 +137,10 @@ final class FirstStopText {
         if (help.stop().isEmpty()) {
             return cells;
         }
-        return (cells + " " + remedy(help.stop().get(), help.isVoltage(), !cells.isEmpty()))
-                .strip();
+        return (cells + " " + remedy(help, help.stop().get(), !cells.isEmpty())).strip();
     }
 
-    private String remedy(FirstStop stop, boolean isVoltage, boolean isBesides) {
+    private String remedy(FirstStopHelp help, FirstStop stop, boolean isBesides) {
         Build build = sheet.build();
         List<String> ways = new ArrayList<>();
         double charge = stop.chargeTo().orElse(build.use().chargeFrom());
@@ -157,13 +153,15 @@ final class FirstStopText {
                             + units.speedText(build.use().speedMax())
                             + " before braking hard");
         }
-        String regen = Numbers.down(stop.safeRegen(), 1);
-        boolean none = regen.equals("0.0");
+        boolean none = Numbers.isNothing(stop.safeRegen(), 1);
         if (!none) {
-            ways.add("lower the pack regen current to " + regen + " A per controller");
+            ways.add(
+                    "lower the pack regen current to "
+                            + Numbers.down(stop.safeRegen(), 1)
+                            + " A per controller");
         }
-        Optional<Taper> taper = sheet.limits().highVoltageTaper().value().filter(each -> isVoltage);
-        taper.map(
+        help.taper()
+                .map(
                         each ->
                                 "set a high-voltage taper from "
                                         + Numbers.down(each.begins(), 1)
@@ -181,12 +179,11 @@ final class FirstStopText {
                                         + " charge no current into the pack is safe, however low it"
                                         + " is set."
                                 : "")
-                        + weaker(!none, taper))
+                        + weaker(!none, reach(help)))
                 .strip();
     }
 
-    private String weaker(boolean regen, Optional<Taper> taper) {
-        String reach = taper.map(this::reach).orElse("");
+    private static String weaker(boolean regen, String reach) {
         if (regen) {
             return " A lower regen current weakens the electric brake at every charge"
                     + (reach.isEmpty() ? "." : ", a taper " + reach + ".");
@@ -194,16 +191,15 @@ final class FirstStopText {
         return reach.isEmpty() ? "" : " A taper weakens the electric brake " + reach + ".";
     }
 
-    private String reach(Taper taper) {
-        return TaperReach.from(sheet.build(), sheet.operation().brake(), taper).stream()
-                .mapToObj(
-                        charge ->
-                                charge <= sheet.build().use().chargeTo()
-                                        ? "at every charge, too, the more the fuller the pack is"
-                                        : "only above "
-                                                + Numbers.percent(charge)
-                                                + " charge, the more the fuller the pack is")
-                .findFirst()
-                .orElse("");
+    private String reach(FirstStopHelp help) {
+        if (help.taperFrom().isEmpty()) {
+            return "";
+        }
+        double charge = help.taperFrom().getAsDouble();
+        return charge <= sheet.build().use().chargeTo()
+                ? "at every charge, too, the more the fuller the pack is"
+                : "only above "
+                        + Numbers.percent(charge)
+                        + " charge, the more the fuller the pack is";
     }
 }

@@ -3,9 +3,9 @@ package brakewright.cli.text;
 import brakewright.cli.words.Initial;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.ride.Climb;
-import brakewright.ride.DoubtedHeat;
-import brakewright.ride.PackHeat;
+import brakewright.driving.Climb;
+import brakewright.heat.DoubtedHeat;
+import brakewright.heat.PackHeat;
 import brakewright.spec.Build;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
@@ -64,7 +64,7 @@ final class HeatText {
     private String doubt() {
         return sheet.heat()
                 .doubtedCruise(sheet, spreads)
-                .filter(range -> range.highC() - range.lowC() >= LEAST_DOUBT)
+                .filter(range -> range.widthK() >= LEAST_DOUBT)
                 .map(
                         range ->
                                 " As resistance and the way to the air are known, "
@@ -80,7 +80,7 @@ final class HeatText {
     }
 
     private void motor(HeatSheet.Known heat) {
-        double drive = sheet.operation().drive().motorCurrent();
+        double drive = sheet.inEffect().motorDrive();
         entry(
                 "continuous",
                 Numbers.down(heat.continuousCurrent(), 1)
@@ -106,7 +106,7 @@ final class HeatText {
         }
         entry(
                 "brake current",
-                Numbers.nearest(sheet.operation().brake().motorCurrent(), 1)
+                Numbers.nearest(sheet.inEffect().motorBrake(), 1)
                         + " A "
                         + lasts(heat.timeAtBrakeSetting())
                         + (heat.timeAtBrakeSetting().isPresent() ? " from cold." : "."));
@@ -138,7 +138,7 @@ final class HeatText {
             return "after "
                     + ride
                     + " (winding at "
-                    + Numbers.nearest(warm.start().windingC(), 0)
+                    + Numbers.nearest(warm.windingC(), 0)
                     + " °C) it "
                     + lasts(warm.lasts())
                     + ".";
@@ -173,7 +173,7 @@ final class HeatText {
     }
 
     private String pulling() {
-        return "at " + Numbers.nearest(sheet.operation().drive().packCurrent(), 1) + " A";
+        return "at " + Numbers.nearest(sheet.inEffect().packDischarge(), 1) + " A";
     }
 
     private String pack(Optional<PackHeat> heat, String how) {
@@ -190,7 +190,7 @@ final class HeatText {
         }
         return "not computed: a full discharge "
                 + how
-                + (sheet.operation().drive().packCurrent() > 0.0
+                + (sheet.inEffect().packDischarge() > 0.0
                         ? " is more than the pack can give"
                         : ", for no draw is set");
     }
@@ -212,7 +212,7 @@ final class HeatText {
                             ? "after about " + Numbers.time(after) + ": stop before that."
                             : "before it begins.");
         }
-        double rise = heat.endC() - heat.startC();
+        double rise = heat.warmerByK();
         return start
                 + " and "
                 + (rise < 0.0 ? "cools" : "warms")

@@ -3,7 +3,6 @@ package brakewright.cli.text;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.worksheet.PackRow;
-import brakewright.worksheet.PackRows;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
@@ -38,7 +37,7 @@ final class PackTable {
                         "held down by",
                         "may take",
                         "held down by"));
-        for (PackRow row : PackRows.at(sheet, charges())) {
+        for (PackRow row : sheet.packAt(charges())) {
             print(row);
         }
     }

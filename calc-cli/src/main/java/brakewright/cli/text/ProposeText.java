@@ -1,5 +1,6 @@
 package brakewright.cli.text;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.words.Cautions;
@@ -10,7 +11,6 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Proposals;
 import brakewright.profile.Recommendation;
-import brakewright.ride.StopOutcome;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
@@ -121,13 +121,11 @@ public final class ProposeText {
                 sets,
                 each -> Numbers.down(Math.max(0.0, each.brake().deceleration()), 2) + " m/s²");
         row("  wanted", sets, each -> Numbers.significant(each.brake().wanted()) + " m/s²");
-        row("stop from the top speed, full", sets, each -> stop(each, 1.0));
-        row("  half way through the charge", sets, each -> stop(each, 0.5));
+        row("stop from the top speed, full", sets, each -> told(each.stopFull()));
+        row("  half way through the charge", sets, each -> told(each.stopHalfWay()));
     }
 
-    private String stop(Recommendation set, double share) {
-        double to = set.build().use().chargeTo();
-        StopOutcome outcome = set.stop(to + share * (set.build().use().chargeFrom() - to));
+    private String told(StopOutcome outcome) {
         return outcome instanceof StopOutcome.Stopped stopped
                 ? units.lengthText(stopped.distance())
                 : "does not stop";

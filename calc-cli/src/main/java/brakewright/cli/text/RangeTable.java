@@ -2,9 +2,9 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.ride.Cruise;
-import brakewright.ride.MeasuredRange;
-import brakewright.ride.StopAndGo;
+import brakewright.driving.Cruise;
+import brakewright.driving.MeasuredRange;
+import brakewright.driving.StopAndGo;
 import brakewright.spec.Riding;
 import brakewright.spec.Use;
 import brakewright.worksheet.RangeSheet;
@@ -23,11 +23,6 @@ final class RangeTable {
 
     /** A way that rounds to nothing in either unit [m]. */
     private static final double LITTLE = 80.0;
-
-    /** Our own choice of what a small vehicle may be expected to take [Wh/km]. */
-    private static final double LEAST_EXPECTED = 3.0;
-
-    private static final double MOST_EXPECTED = 50.0;
 
     private final Worksheet sheet;
     private final RangeSheet range;
@@ -107,17 +102,13 @@ final class RangeTable {
         return shown;
     }
 
-    private static boolean isHeld(Cruise ride) {
-        return ride.distanceHeld() > 0.0 && Double.isFinite(ride.distanceHeld());
-    }
-
     private void row(Cruise ride, boolean cruise) {
         boolean miles = units == UnitSystem.IMPERIAL;
         boolean far = !Double.isFinite(ride.distance());
         String perKilometre =
-                isHeld(ride) ? Numbers.nearest(Travel.perKilometre(ride.consumption()), 1) : "-";
+                ride.isHeld() ? Numbers.nearest(Travel.perKilometre(ride.consumption()), 1) : "-";
         String perMile =
-                isHeld(ride) ? Numbers.nearest(Travel.perMile(ride.consumption()), 1) : "-";
+                ride.isHeld() ? Numbers.nearest(Travel.perMile(ride.consumption()), 1) : "-";
         page.line(
                 String.format(
                         Locale.ROOT,
@@ -138,11 +129,11 @@ final class RangeTable {
         if (!(ride.distance() > 0.0)) {
             return "does not move off";
         }
-        if (!isHeld(ride)) {
+        if (!ride.isHeld()) {
             return "not held, slower all the way";
         }
         if (ride.heldDownTo() > use.chargeTo() + 1e-6) {
-            double slower = ride.distance() - ride.distanceHeld();
+            double slower = ride.distanceSlower();
             return "down to "
                     + Numbers.up(100.0 * ride.heldDownTo(), 0)
                     + " %"
@@ -157,15 +148,12 @@ final class RangeTable {
         if (!(cruise.distance() > 0.0) || !Double.isFinite(cruise.distance())) {
             return;
         }
-        double all = cruise.spent().atTerminals() / cruise.distance();
-        double consumption = isHeld(cruise) ? cruise.consumption() : all;
-        double taken = Travel.perKilometre(consumption);
-        if (!(taken >= LEAST_EXPECTED && taken <= MOST_EXPECTED)) {
+        if (!range.isCruisePlausible()) {
             page.paragraph(
                     "",
                     2,
                     "Unlikely: "
-                            + Travel.consumption(units, consumption)
+                            + Travel.consumption(units, range.cruiseConsumption())
                             + " while cruising lies outside the 3 to 50 Wh/km to be expected"
                             + " of a small vehicle (our own choice). Check the inputs, above all"
                             + " vehicle.drag_area, vehicle.rolling_resistance and the masses.");
@@ -180,7 +168,7 @@ final class RangeTable {
                 "In town, with a stop from "
                         + units.speedText(riding.cruiseSpeed())
                         + " every "
-                        + Travel.apart(units, 1.0 / riding.stopsPerMetre());
+                        + Travel.apart(units, riding.metresPerStop());
         if (range.town().isEmpty()) {
             page.paragraph(
                     "",
@@ -231,8 +219,7 @@ final class RangeTable {
     }
 
     private void effects(RangeSheet range) {
-        double base = range.cruise().distance();
-        if (!(base > 0.0) || !Double.isFinite(base)) {
+        if (!(range.cruise().distance() > 0.0) || !Double.isFinite(range.cruise().distance())) {
             return;
         }
         page.line(
@@ -246,7 +233,7 @@ final class RangeTable {
                             EFFECT,
                             name(effect.change()),
                             far ? "endless" : Travel.distance(units, effect.distance()),
-                            far ? "" : change(effect.distance() / base - 1.0)));
+                            far ? "" : change(range.change(effect))));
         }
     }
 

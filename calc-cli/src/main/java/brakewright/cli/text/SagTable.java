@@ -1,12 +1,11 @@
 package brakewright.cli.text;
 
-import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
-import brakewright.review.Sag;
+import brakewright.operation.Sag;
+import brakewright.worksheet.SagSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -17,15 +16,13 @@ final class SagTable {
     private static final String ENTRY = "%20s";
 
     private final Worksheet sheet;
-    private final Sag sag;
+    private final SagSheet sag;
     private final Page page;
-    private final BatteryModel model;
 
-    SagTable(Worksheet sheet, Sag sag, Page page) {
+    SagTable(Worksheet sheet, SagSheet sag, Page page) {
         this.sheet = sheet;
         this.sag = sag;
         this.page = page;
-        this.model = new BatteryModel(sheet.build().battery());
     }
 
     void print(Ink ink) {
@@ -47,18 +44,14 @@ final class SagTable {
     /** What the marks mean, before they are met. */
     private void legend(List<Sag.Case> set, List<Sag.Case> recommended) {
         page.line("  !  below the lowest voltage that the maker of the cells permits");
-        if (sheet.operation().drive().taper().isPresent()) {
+        if (sheet.inEffect().lowVoltageTaper().isPresent()) {
             page.line("  ~  by then the low-voltage taper lets less flow: the voltage is higher");
         }
         double lowest = sheet.build().use().chargeTo();
         if (Stream.concat(set.stream(), recommended.stream())
-                .anyMatch(each -> isGone(each.draw(), lowest))) {
+                .anyMatch(each -> !sag.loaded(each.draw(), lowest).isGiven())) {
             page.line("  gone  the pack cannot give that current");
         }
-    }
-
-    private boolean isGone(Sag.Draw drawn, double charge) {
-        return !(drawn.pack(model, charge).terminalVoltage(-drawn.current()) > 0.0);
     }
 
     /** Writes a line with one entry for each case. */
@@ -70,7 +63,7 @@ final class SagTable {
         return row.toString();
     }
 
-    private static List<Sag.Case> cases(Sag sag, boolean set) {
+    private static List<Sag.Case> cases(SagSheet sag, boolean set) {
         return sag.cases().stream().filter(each -> each.draw().isSet() == set).toList();
     }
 
@@ -80,7 +73,9 @@ final class SagTable {
                 2,
                 drawn(cases.get(0).draw())
                         + ": the voltage of all, and of a cell in the emptiest group"
-                        + (model.packs().size() == 1 ? " [V]" : " of the worst pack [V]"));
+                        + (sheet.build().battery().isOnePack()
+                                ? " [V]"
+                                : " of the worst pack [V]"));
         page.line(row("charge", cases, each -> ink.settle(SagWords.name(each.draw())) + "  "));
         for (double charge : charges) {
             page.line(row(Numbers.percent(charge), cases, each -> entry(each.draw(), charge)));
@@ -98,23 +93,15 @@ final class SagTable {
     }
 
     private String entry(Sag.Draw drawn, double charge) {
-        double loaded = drawn.pack(model, charge).terminalVoltage(-drawn.current());
-        if (!(loaded > 0.0)) {
+        SagSheet.Loaded loaded = sag.loaded(drawn, charge);
+        if (!loaded.isGiven()) {
             return "gone  !";
         }
         return String.format(
                 Locale.ROOT,
                 "%s %7s %s",
-                Numbers.nearest(loaded, 1),
-                Numbers.nearest(drawn.lowestCellVoltage(model, charge), 2),
-                (isFading(loaded) ? "~" : " ") + (drawn.isBelowFloor(model, charge) ? "!" : " "));
-    }
-
-    private boolean isFading(double loaded) {
-        OptionalDouble begins =
-                sheet.operation().drive().taper().stream()
-                        .mapToDouble(taper -> taper.begins())
-                        .findFirst();
-        return begins.isPresent() && loaded < begins.getAsDouble();
+                Numbers.nearest(loaded.pack(), 1),
+                Numbers.nearest(loaded.cell(), 2),
+                (loaded.isFading() ? "~" : " ") + (loaded.isBelowFloor() ? "!" : " "));
     }
 }

@@ -1,15 +1,15 @@
 package brakewright.cli.text;
 
-import brakewright.battery.BatteryModel;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.TaperLimit;
 import brakewright.limit.Term;
-import brakewright.review.Sag;
+import brakewright.operation.Sag;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
+import brakewright.worksheet.SagSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,10 +21,10 @@ import java.util.function.Predicate;
 final class SagWords {
 
     private final Worksheet sheet;
-    private final Sag sag;
+    private final SagSheet sag;
     private final Page page;
 
-    SagWords(Worksheet sheet, Sag sag, Page page) {
+    SagWords(Worksheet sheet, SagSheet sag, Page page) {
         this.sheet = sheet;
         this.sag = sag;
         this.page = page;
@@ -68,18 +68,9 @@ final class SagWords {
         if (charge.isPresent()) {
             return Numbers.up(100.0 * charge.getAsDouble(), 1) + " %";
         }
-        return event == Sag.Event.CELL_FLOOR && isKeptByTaper(drawn)
+        return event == Sag.Event.CELL_FLOOR && sag.isKeptByTaper(drawn.draw())
                 ? "not met (taper)"
                 : "not met";
-    }
-
-    /** Under the whole current the cells would fall below their floor; the taper prevents it. */
-    private boolean isKeptByTaper(Sag.Case drawn) {
-        return sheet.operation().drive().taper().isPresent()
-                && drawn.draw()
-                        .isBelowFloor(
-                                new BatteryModel(sheet.build().battery()),
-                                sheet.build().use().chargeTo());
     }
 
     private static String label(Sag.Event event) {
@@ -127,7 +118,7 @@ final class SagWords {
         return switch (event) {
             case CELL_FLOOR -> true;
             case PROTECTION_TRIP -> withTrip() > 0;
-            case TAPER_BEGINS, TAPER_ENDS -> sheet.operation().drive().taper().isPresent();
+            case TAPER_BEGINS, TAPER_ENDS -> sheet.inEffect().lowVoltageTaper().isPresent();
         };
     }
 
@@ -140,7 +131,7 @@ final class SagWords {
     }
 
     private void unknown() {
-        if (sheet.operation().drive().taper().isEmpty()) {
+        if (sheet.inEffect().lowVoltageTaper().isEmpty()) {
             page.paragraph("", 2, "No low-voltage taper is set: nothing fades the draw in time.");
         }
         int packs = sheet.build().battery().packs().size();
@@ -164,7 +155,7 @@ final class SagWords {
     }
 
     private void taper() {
-        TaperLimit limit = sheet.limits().lowVoltageTaper();
+        TaperLimit limit = sheet.permitted().lowVoltageTaper();
         if (limit.value().isEmpty()) {
             return;
         }
@@ -190,17 +181,10 @@ final class SagWords {
                         + ". As the draw fades the voltage recovers, which lets more flow again;"
                         + " in a narrower band each step is greater than the last, and the power"
                         + " surges."
-                        + (isBeyondFull(limit)
+                        + (sag.isTaperBeyondFull()
                                 ? " Here that begins above the voltage of the fullest pack: draw less"
                                         + " instead, which needs a narrower band."
                                 : ""));
-    }
-
-    private boolean isBeyondFull(TaperLimit limit) {
-        double full =
-                new BatteryModel(sheet.build().battery())
-                        .openCircuitVoltage(sheet.build().use().chargeFrom());
-        return limit.value().filter(taper -> taper.begins() > full).isPresent();
     }
 
     private static String band(TaperLimit limit) {

@@ -6,17 +6,17 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
-import brakewright.limit.Limits;
-import brakewright.limit.PackLimit;
 import brakewright.limit.TaperLimit;
 import brakewright.profile.Recommendation;
 import brakewright.profile.SingleLimits;
 import brakewright.profile.WetRoad;
 import brakewright.spec.Build;
+import brakewright.spec.Controllers;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
+import brakewright.worksheet.LimitSheet;
+import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.Worksheet;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,14 +31,14 @@ final class SettingsTable {
     private static final String ROW = "  %-30s %14s %14s %-6s %9s %s";
 
     private final Recommendation set;
-    private final Limits limits;
+    private final LimitSheet limits;
     private final SingleLimits single;
     private final WetRoad wet;
     private final Build build;
     private final UnitSystem units;
     private final Page page;
     private final Settings now;
-    private final int controllers;
+    private final Controllers controllers;
 
     SettingsTable(
             Worksheet sheet,
@@ -50,12 +50,12 @@ final class SettingsTable {
         this.wet = wet;
         this.single = single;
         this.set = set;
-        this.limits = sheet.limits();
+        this.limits = sheet.permitted();
         this.build = sheet.build();
         this.units = units;
         this.page = page;
         this.now = build.settings();
-        this.controllers = build.controllers().count();
+        this.controllers = build.controllers();
     }
 
     void print(Ink ink) {
@@ -106,54 +106,43 @@ final class SettingsTable {
                 LimitWords.brief(limit.binding().id()));
     }
 
-    private void pack(PackLimit whole, OptionalDouble enter, OptionalDouble current) {
-        Limit limit = whole.staticPart(build.battery().temperatureC());
-        List<Limit> lower =
-                Arrays.stream(build.cellTemperatures())
-                        .mapToObj(whole::staticPart)
-                        .filter(each -> each.value() < limit.value())
-                        .toList();
-        double least = lower.stream().mapToDouble(Limit::value).min().orElse(limit.value());
+    private void pack(PackLimitSheet pack, OptionalDouble enter, OptionalDouble current) {
+        Limit limit = pack.fixed();
+        List<PackLimitSheet.AtCells> lower = pack.lessElsewhere();
+        double least =
+                lower.stream()
+                        .mapToDouble(each -> each.limit().value())
+                        .min()
+                        .orElse(limit.value());
         double all = single.of(limit.id());
-        double each = all / controllers;
         row(
-                name(limit.id()) + (controllers == 1 ? "" : ", each"),
+                name(limit.id()) + (controllers.count() == 1 ? "" : ", each"),
                 EnteredWords.amperes(enter),
                 EnteredWords.amperes(current),
-                mark(current, each, least / controllers),
-                Numbers.down(each, 1) + " A",
+                mark(current, controllers.each(all), controllers.each(least)),
+                Numbers.down(controllers.each(all), 1) + " A",
                 LimitWords.brief(limit.binding().id()));
-        if (controllers > 1) {
+        if (controllers.count() > 1) {
             row(
-                    "  all " + controllers + " controllers together",
-                    EnteredWords.amperes(times(enter)),
-                    EnteredWords.amperes(times(current)),
+                    "  all " + controllers.count() + " controllers together",
+                    EnteredWords.amperes(controllers.together(enter)),
+                    EnteredWords.amperes(controllers.together(current)),
                     "",
                     Numbers.down(all, 1) + " A",
                     "");
         }
-        colder(whole, limit.value(), current);
+        lower.forEach(each -> colder(each, current));
     }
 
-    private void colder(PackLimit whole, double limit, OptionalDouble current) {
-        for (double cellsC : build.cellTemperatures()) {
-            Limit there = whole.staticPart(cellsC);
-            if (there.value() < limit) {
-                row(
-                        "  with cells at " + Numbers.nearest(cellsC, 0) + " °C",
-                        "",
-                        "",
-                        mark(current, there.value() / controllers),
-                        Numbers.down(there.value() / controllers, 1) + " A",
-                        LimitWords.brief(there.binding().id()));
-            }
-        }
-    }
-
-    private OptionalDouble times(OptionalDouble each) {
-        return each.isPresent()
-                ? OptionalDouble.of(controllers * each.getAsDouble())
-                : OptionalDouble.empty();
+    private void colder(PackLimitSheet.AtCells there, OptionalDouble current) {
+        double each = controllers.each(there.limit().value());
+        row(
+                "  with cells at " + Numbers.nearest(there.cellsC(), 0) + " °C",
+                "",
+                "",
+                mark(current, each),
+                Numbers.down(each, 1) + " A",
+                LimitWords.brief(there.limit().binding().id()));
     }
 
     private void taper(TaperLimit limit, Optional<Taper> enter, Optional<Taper> current) {

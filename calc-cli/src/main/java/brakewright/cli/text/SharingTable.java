@@ -2,14 +2,12 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
-import brakewright.review.Sharing;
+import brakewright.operation.Sharing;
 import brakewright.spec.Joining;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** How several packs share the current, how to join them, and what happens when one is lost. */
 final class SharingTable {
@@ -52,8 +50,8 @@ final class SharingTable {
                         "held down by"));
         row(sharing.loads(), true);
         row(sharing.loads(), false);
-        first(sharing.loads(), true);
-        first(sharing.loads(), false);
+        sharing.hardest(true).ifPresent(this::first);
+        sharing.hardest(false).ifPresent(this::first);
         joints(sharing.joints());
         losses(sharing.losses(), parallel);
     }
@@ -84,19 +82,11 @@ final class SharingTable {
         return load.current() > 0.0 ? "over" : "none";
     }
 
-    private void first(List<Sharing.Load> loads, boolean draw) {
-        Optional<Sharing.Load> first =
-                loads.stream()
-                        .filter(load -> load.isDraw() == draw && load.current() > 0.0)
-                        .max(Comparator.comparingDouble(Sharing.Load::use));
-        if (first.isEmpty()) {
-            return;
-        }
-        Sharing.Load load = first.get();
+    private void first(Sharing.Load load) {
         page.paragraph(
                 "",
                 2,
-                (draw ? "In driving, pack " : "In braking, pack ")
+                (load.isDraw() ? "In driving, pack " : "In braking, pack ")
                         + load.pack()
                         + (load.current() > load.limit()
                                 ? " is furthest beyond its limit: "

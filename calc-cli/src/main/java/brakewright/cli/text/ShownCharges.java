@@ -49,9 +49,7 @@ final class ShownCharges {
      * @return the charge states, descending [1]
      */
     static double[] few(Use use) {
-        return new double[] {
-            use.chargeFrom(), 0.5 * (use.chargeFrom() + use.chargeTo()), use.chargeTo()
-        };
+        return new double[] {use.chargeFrom(), use.middleCharge(), use.chargeTo()};
     }
 
     private static double[] descending(TreeSet<Double> charges) {

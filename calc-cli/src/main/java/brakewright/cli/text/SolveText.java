@@ -7,14 +7,14 @@ import brakewright.cli.words.InputWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.profile.CellMass;
+import brakewright.profile.FrontierRow;
 import brakewright.profile.Solution;
+import brakewright.profile.SolveSheet;
 import brakewright.review.Evaluation;
 import brakewright.review.Finding;
 import brakewright.spec.Input;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The answer to a question for a value, as text. */
@@ -50,53 +50,30 @@ public final class SolveText {
     }
 
     /**
-     * What was asked about.
-     *
-     * @param present the value now in the file; empty where there is none
-     * @param low the lowest value asked about
-     * @param high the highest value asked about
-     * @param isOrdered whether lower values are milder throughout
-     * @param cells what the cells of the pack asked about weigh; empty where that is not known
-     * @param vehicleMass the mass of the vehicle in the file [kg]
-     */
-    public record Asked(
-            Optional<Double> present,
-            double low,
-            double high,
-            boolean isOrdered,
-            Optional<CellMass> cells,
-            double vehicleMass) {}
-
-    /**
      * Writes the answer.
      *
      * @param title what the vehicle is called
-     * @param asked what was asked about
-     * @param nominal the answer with nominal inputs
-     * @param unfavourable the answer at the unfavourable corner of the tolerances; empty where none
-     *     is stated
-     * @param beside what other settings exceed
+     * @param sheet what was asked about, and the answer
      * @return lines of at most 100 columns
      */
-    public String text(
-            String title,
-            Asked asked,
-            Solution nominal,
-            Optional<Solution> unfavourable,
-            List<Finding> beside) {
+    public String text(String title, SolveSheet sheet) {
         page.paragraph("", 0, ink.heading(title + ": solved for " + name));
         situation();
-        page.paragraph("", 2, answer(nominal));
-        unfavourable.ifPresent(
-                solution ->
-                        page.paragraph(
-                                "",
-                                2,
-                                "With the tolerances stated, at their unfavourable corner: "
-                                        + Initial.small(answer(solution))));
-        if (!beside.isEmpty()) {
+        page.paragraph("", 2, answer(sheet.answer().nominal()));
+        sheet.answer()
+                .unfavourable()
+                .ifPresent(
+                        solution ->
+                                page.paragraph(
+                                        "",
+                                        2,
+                                        "With the tolerances stated, at their unfavourable corner: "
+                                                + Initial.small(answer(solution))));
+        if (!sheet.beside().isEmpty()) {
             page.paragraph(
-                    "", 2, "Mend that, too, which is no part of this answer: " + list(beside));
+                    "",
+                    2,
+                    "Mend that, too, which is no part of this answer: " + list(sheet.beside()));
         }
         if (input == Input.SETTINGS_SPEED_CAP) {
             page.paragraph(
@@ -105,17 +82,17 @@ public final class SolveText {
                     "use.speed_max is moved along: set both, for the higher of them counts.");
         }
         if (isCount) {
-            page.paragraph("", 2, mass(asked, unfavourable.orElse(nominal)));
+            page.paragraph("", 2, mass(sheet));
         }
         page.blank();
-        asked.present()
+        sheet.present()
                 .ifPresent(
                         value ->
                                 page.line(
                                         "  now          "
                                                 + InputWords.nearest(input, value, units)));
-        page.line("  asked about  " + shown(asked.low()) + " to " + shown(asked.high()));
-        page.paragraph("", 2, way(asked));
+        page.line("  asked about  " + shown(sheet.low()) + " to " + shown(sheet.high()));
+        page.paragraph("", 2, way(sheet));
         page.blank();
         page.paragraph(
                 "",
@@ -147,11 +124,11 @@ public final class SolveText {
         }
     }
 
-    private String way(Asked asked) {
+    private String way(SolveSheet sheet) {
         if (isCount) {
             return "Each count was tried in turn, from the smallest.";
         }
-        return (asked.isOrdered()
+        return (sheet.isOrdered()
                         ? "Found"
                         : "Evenly spaced values were looked at from the highest downwards, for a"
                                 + " lower one need not be milder in every check; then found")
@@ -163,16 +140,16 @@ public final class SolveText {
     }
 
     /** The mass of the vehicle stays what the file says, however many cells are added. */
-    private static String mass(Asked asked, Solution answer) {
+    private static String mass(SolveSheet sheet) {
         String held =
                 "The mass of the vehicle is held at "
-                        + Numbers.nearest(asked.vehicleMass(), 1)
+                        + Numbers.nearest(sheet.vehicleMass(), 1)
                         + " kg";
-        if (asked.cells().isEmpty() || asked.present().isEmpty()) {
+        if (sheet.cellsNow().isEmpty()) {
             return held + ": correct vehicle.mass by what the cells weigh, and ask again.";
         }
-        CellMass cells = asked.cells().get();
-        String now = Numbers.nearest(cells.of(asked.present().get()), 1) + " kg";
+        String now = Numbers.nearest(sheet.cellsNow().getAsDouble(), 1) + " kg";
+        Solution answer = sheet.answer().counting();
         if (answer instanceof Solution.None none) {
             return held
                     + ". More than "
@@ -180,19 +157,18 @@ public final class SolveText {
                     + " in parallel were not looked at: their cells would weigh more than the whole"
                     + " vehicle.";
         }
-        double count = answer.value();
-        if (count == asked.present().get()) {
+        if (answer.value() == sheet.present().orElseThrow()) {
             return held + ", with " + now + " of cells in this pack.";
         }
         return held
                 + "; "
-                + Numbers.nearest(count, 0)
+                + Numbers.nearest(answer.value(), 0)
                 + " in parallel weigh "
-                + Numbers.nearest(cells.of(count), 1)
+                + Numbers.nearest(sheet.cellsAnswered().orElseThrow(), 1)
                 + " kg in cells alone, against "
                 + now
                 + " now. Correct vehicle.mass by the difference and ask again."
-                + (cells.isMostOf(count, asked.vehicleMass())
+                + (sheet.isMostlyCells()
                         ? " That is more than half of the vehicle: rather ask for less elsewhere."
                         : "");
     }
@@ -249,25 +225,6 @@ public final class SolveText {
     }
 
     /**
-     * One row of a frontier.
-     *
-     * @param fixed the value that is held
-     * @param nominal the answer with it and nominal inputs
-     * @param unfavourable likewise at the unfavourable corner; empty where no tolerance is stated
-     */
-    public record Row(double fixed, Solution nominal, Optional<Solution> unfavourable) {
-
-        /**
-         * Returns the answer that counts.
-         *
-         * @return at the unfavourable corner where tolerances are stated, else with nominal inputs
-         */
-        public Solution solution() {
-            return unfavourable.orElse(nominal);
-        }
-    }
-
-    /**
      * Writes a frontier: for each value of another key the answer.
      *
      * @param title what the vehicle is called
@@ -276,7 +233,7 @@ public final class SolveText {
      * @param rows the answers
      * @return lines of at most 100 columns
      */
-    public String frontier(String title, Input other, String otherName, List<Row> rows) {
+    public String frontier(String title, Input other, String otherName, List<FrontierRow> rows) {
         page.paragraph("", 0, ink.heading(title + ": " + name + " against " + otherName));
         situation();
         page.paragraph(
@@ -287,19 +244,19 @@ public final class SolveText {
                         + " within limits with "
                         + otherName
                         + " held"
-                        + (rows.stream().anyMatch(row -> row.unfavourable().isPresent())
+                        + (rows.stream().anyMatch(row -> row.answer().unfavourable().isPresent())
                                 ? ", at the unfavourable corner of the tolerances stated."
                                 : "."));
         page.blank();
         page.line(String.format(Locale.ROOT, "  %20s %22s  %s", otherName, name, "held by"));
-        for (Row row : rows) {
+        for (FrontierRow row : rows) {
             page.line(
                     String.format(
                             Locale.ROOT,
                             "  %20s %22s  %s",
                             InputWords.nearest(other, row.fixed(), units),
-                            value(row.solution()),
-                            held(row.solution())));
+                            value(row.answer().counting()),
+                            held(row.answer().counting())));
         }
         return page.text();
     }

@@ -2,8 +2,8 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.ride.Cruise;
-import brakewright.ride.Spending;
+import brakewright.driving.Cruise;
+import brakewright.powertrain.Spending;
 import java.util.Locale;
 
 /** Where the charge is spent at the cruise speed. */
@@ -23,8 +23,7 @@ final class SpendingBars {
     void print(Cruise cruise) {
         boolean held = cruise.distanceHeld() > 0.0;
         Spending spent = held ? cruise.spentHeld() : cruise.spent();
-        double sum = spent.sum();
-        if (!(sum > 0.0)) {
+        if (!(spent.sum() > 0.0)) {
             page.line("  not computed: where the charge is spent, for the ride takes none");
             return;
         }
@@ -33,16 +32,17 @@ final class SpendingBars {
                         + (held
                                 ? "at the cruise speed, " + units.speedText(cruise.speed())
                                 : "on the way, slower than the cruise speed"));
-        bar("air", spent.air() / sum);
-        bar("rolling", spent.rolling() / sum);
-        bar("climbing", spent.climbing() / sum);
-        bar("gaining speed", spent.moving() / sum);
-        bar("belt, chain or gears", spent.drive() / sum);
-        bar("motor drag", spent.motorDrag() / sum);
-        bar("copper of the motor", spent.copper() / sum);
-        bar("controller", spent.controller() / sum);
-        bar("electronics, lights", spent.idle() / sum);
-        bar("inside the pack", spent.pack() / sum);
+        Spending shares = spent.shares();
+        bar("air", shares.air());
+        bar("rolling", shares.rolling());
+        bar("climbing", shares.climbing());
+        bar("gaining speed", shares.moving());
+        bar("belt, chain or gears", shares.drive());
+        bar("motor drag", shares.motorDrag());
+        bar("copper of the motor", shares.copper());
+        bar("controller", shares.controller());
+        bar("electronics, lights", shares.idle());
+        bar("inside the pack", shares.pack());
     }
 
     /** What is next to nothing is left out. */

@@ -1,15 +1,17 @@
 package brakewright.cli.text;
 
-import brakewright.battery.BatteryModel;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.powertrain.PackState;
-import brakewright.powertrain.Pull;
+import brakewright.powertrain.DriveState;
 import brakewright.powertrain.TopSpeed;
-import brakewright.road.RoadLoad;
 import brakewright.worksheet.DriveSheet;
+import brakewright.worksheet.ThrustMap;
 import brakewright.worksheet.Worksheet;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.function.IntFunction;
+import java.util.stream.DoubleStream;
 
 /** The thrust over speed and charge, as a small map. */
 final class ThrustTable {
@@ -26,45 +28,36 @@ final class ThrustTable {
         this.page = page;
     }
 
-    void print() {
+    /** At the charge states of the rows above. */
+    void print(List<DriveSheet> above) {
         page.line("  thrust of all driven wheels [N] and what rules there");
-        double top = Math.max(sheet.drive().topSpeedFlat().speed(), sheet.operation().topSpeed());
-        double[] speeds = ShownSpeeds.upTo(units, top, COLUMNS);
-        page.line(row("charge", speeds, speed -> ShownSpeeds.head(units, speed, top) + " "));
-        BatteryModel model = new BatteryModel(sheet.build().battery());
-        for (DriveSheet each : sheet.driveByCharge()) {
-            PackState pack =
-                    PackState.of(model, each.charge(), sheet.build().battery().temperatureC());
-            page.line(
-                    row(
-                            Numbers.percent(each.charge()),
-                            speeds,
-                            speed -> pulled(sheet.operation().drive().pull(speed, pack))));
-        }
-        RoadLoad load = RoadLoad.of(sheet.build());
+        double top = sheet.thrustTop();
+        double[] moving = ShownSpeeds.upTo(units, top, COLUMNS);
+        double[] speeds =
+                DoubleStream.concat(DoubleStream.of(0.0), Arrays.stream(moving)).toArray();
+        ThrustMap map =
+                sheet.thrustAt(above.stream().mapToDouble(DriveSheet::charge).toArray(), speeds);
         page.line(
-                row(
-                        "road takes",
-                        speeds,
-                        speed -> Numbers.nearest(load.force(speed, 0.0, 0.0), 0) + " "));
+                row("charge", speeds, i -> ShownSpeeds.head(units, speeds[i], top) + " ")
+                        + " "
+                        + units.speedUnit());
+        for (int place = 0; place < map.charges().length; place++) {
+            DriveState[] pulls = map.pulls()[place];
+            page.line(row(Numbers.percent(map.charges()[place]), speeds, i -> pulled(pulls[i])));
+        }
+        page.line(row("road takes", speeds, i -> Numbers.nearest(map.resistance()[i], 0) + " "));
         page.line("  m  motor current     p  pack current, taper included     v  pack voltage");
     }
 
-    /** What stands in a column. */
-    private interface Entry {
-        String at(double speed);
-    }
-
-    private String row(String label, double[] speeds, Entry entry) {
+    private static String row(String label, double[] speeds, IntFunction<String> entry) {
         StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "  %10s |", label));
-        row.append(String.format(Locale.ROOT, "%8s", entry.at(0.0)));
-        for (double speed : speeds) {
-            row.append(String.format(Locale.ROOT, "%8s", entry.at(speed)));
+        for (int i = 0; i < speeds.length; i++) {
+            row.append(String.format(Locale.ROOT, "%8s", entry.apply(i)));
         }
-        return label.equals("charge") ? row + " " + units.speedUnit() : row.toString();
+        return row.toString();
     }
 
-    private static String pulled(Pull pull) {
+    private static String pulled(DriveState pull) {
         return Numbers.nearest(pull.thrust(), 0) + letter(pull.holder());
     }
 

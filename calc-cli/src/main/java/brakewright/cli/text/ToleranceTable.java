@@ -113,7 +113,7 @@ final class ToleranceTable {
     }
 
     private static String moved(Tolerances.Influence influence) {
-        double change = influence.severityAtHigh() - influence.severityAtLow();
+        double change = influence.severityChange();
         String points = Numbers.significant(100.0 * change);
         return Math.abs(change) < 5e-5
                 ? "no change"

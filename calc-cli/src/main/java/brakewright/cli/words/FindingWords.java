@@ -1,16 +1,10 @@
 package brakewright.cli.words;
 
-import brakewright.battery.BatteryModel;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
-import brakewright.limit.Limits;
-import brakewright.powertrain.ElectricBrake;
-import brakewright.powertrain.PackState;
 import brakewright.review.Condition;
 import brakewright.review.Finding;
-import brakewright.review.FirstStop;
-import brakewright.review.Operation;
-import brakewright.review.RegenOvershoot;
+import brakewright.review.FindingDetail;
 import brakewright.spec.Build;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
@@ -238,14 +232,8 @@ public final class FindingWords {
     }
 
     private String fades(Finding finding) {
-        PackState pack =
-                PackState.of(
-                        new BatteryModel(build.battery()),
-                        finding.charge().orElseThrow(),
-                        build.battery().temperatureC());
-        ElectricBrake brake = Operation.of(build, Limits.of(build)).brake();
         double speed = finding.speed().orElseThrow();
-        boolean taper = brake.isHeldByTaper(pack);
+        boolean taper = finding.detail().orElseThrow() == FindingDetail.HeldBack.HIGH_VOLTAGE_TAPER;
         return "At "
                 + charge(finding)
                 + (taper ? " the high-voltage taper" : " the pack limit")
@@ -311,14 +299,13 @@ public final class FindingWords {
         if (!finding.constraint().equals(Optional.of(ConstraintId.REGEN_OVERSHOOT))) {
             return "";
         }
-        return surge(ConstraintId.PROTECTION_CHARGE_TRIP, finding.pack())
+        return surge(finding)
                 .map(told -> " " + told)
                 .orElse(" The protection may open, and the electric brake vanishes.");
     }
 
     private String overshoot(Finding finding) {
-        return finding.constraint()
-                .flatMap(trip -> surge(trip, finding.pack()))
+        return surge(finding)
                 .orElse(
                         "Until the regen limiter acts ("
                                 + Numbers.time(build.controllers().regenResponse())
@@ -332,52 +319,11 @@ public final class FindingWords {
                                 + ", and opens sooner: the electric brake vanishes.");
     }
 
-    private Optional<String> surge(ConstraintId trip, int pack) {
-        Limits limits = Limits.of(build);
-        return RegenOvershoot.of(build, limits, Operation.of(build, limits)).stream()
-                .filter(each -> each.trip() == trip && each.pack() == pack)
-                .map(each -> surge(each) + opening(each))
-                .findFirst();
-    }
-
-    private String surge(RegenOvershoot surge) {
-        return "In a hard grab the regen limiter is late: for "
-                + Numbers.time(surge.response())
-                + " up to "
-                + Numbers.nearest(surge.current(), 1)
-                + " A go into the pack, "
-                + Numbers.nearest(surge.current() - surge.let(), 1)
-                + " A more than it then lets through, at "
-                + Numbers.percent(surge.charge())
-                + " charge ("
-                + Numbers.nearest(surge.cellsC(), 0)
-                + " °C) and top speed. "
-                + "The"
-                + LimitWords.of(surge.trip(), surge.pack()).substring("the".length())
-                + " permits "
-                + Numbers.down(surge.permitted(), 1)
-                + " A, passed from "
-                + units.speedDown(surge.speed())
-                + " on";
-    }
-
-    private static String opening(RegenOvershoot surge) {
-        if (surge.opens()) {
-            return ", and opens after "
-                    + Numbers.time(surge.delay().orElseThrow())
-                    + ": the electric brake vanishes.";
-        }
-        return surge.delay().isPresent()
-                ? "; it waits "
-                        + Numbers.time(surge.delay().getAsDouble())
-                        + ", no less than that, and should not open."
-                : "; how long it waits is not given (typically "
-                        + Numbers.time(
-                                (surge.trip() == ConstraintId.PROTECTION_CHARGE_TRIP
-                                                ? FirstStop.Opening.CHARGE_TRIP
-                                                : FirstStop.Opening.OVERVOLTAGE_TRIP)
-                                        .typicalDelay())
-                        + "). If that is less, it opens and the electric brake vanishes: look it up.";
+    private Optional<String> surge(Finding finding) {
+        return finding.detail()
+                .filter(FindingDetail.Surge.class::isInstance)
+                .map(detail -> ((FindingDetail.Surge) detail).overshoot())
+                .map(new SurgeWords(units)::of);
     }
 
     private static String bypassed(Finding finding) {

@@ -1,7 +1,7 @@
 package brakewright.cli.words;
 
-import brakewright.battery.ShortCircuit;
 import brakewright.review.Finding;
+import brakewright.review.FindingDetail;
 import brakewright.spec.Build;
 
 /** Says what a fuse can and cannot interrupt. */
@@ -29,16 +29,21 @@ final class FuseWords {
                             + " A; a short circuit close behind it may drive up to "
                             + Numbers.up(finding.value().orElseThrow(), 0)
                             + " A through it, and it may burst.";
-            default ->
+            case FUSE_BREAKING_UNKNOWN ->
                     "What "
                             + Initial.small(fuse(finding))
                             + " can break is not given. It must be rated for at least "
-                            + Numbers.up(new ShortCircuit(build.battery()).voltage(), 1)
+                            + Numbers.up(volts(finding), 1)
                             + " V of direct voltage and break "
                             + Numbers.up(finding.limit().orElseThrow(), 0)
                             + " A, what a short circuit may drive through it; else it may burn on"
                             + " as an arc or burst.";
+            default -> throw new IllegalArgumentException(finding.id());
         };
+    }
+
+    private static double volts(Finding finding) {
+        return ((FindingDetail.Breaking) finding.detail().orElseThrow()).voltage();
     }
 
     private String fuse(Finding finding) {

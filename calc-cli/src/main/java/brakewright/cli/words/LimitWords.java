@@ -4,6 +4,7 @@ import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.spec.CurrentBasis;
+import brakewright.worksheet.HeldBy;
 
 /** What limits and constraints are called in a sentence. */
 public final class LimitWords {
@@ -25,6 +26,24 @@ public final class LimitWords {
             case LOW_VOLTAGE_TAPER -> "low-voltage taper";
             case HIGH_VOLTAGE_TAPER -> "high-voltage taper";
             case SPEED_CAP -> "speed cap";
+        };
+    }
+
+    /**
+     * Returns in few letters what holds a number down.
+     *
+     * @param holder the constraint or the drive
+     * @return a noun without an article
+     */
+    public static String brief(HeldBy holder) {
+        if (holder instanceof HeldBy.AConstraint constraint) {
+            return brief(constraint.id());
+        }
+        return switch (((HeldBy.TheDrive) holder).holder()) {
+            case MOTOR_CURRENT -> "motor current";
+            case PACK_CURRENT -> "pack current";
+            case VOLTAGE -> "pack voltage";
+            case STANDSTILL -> "standstill";
         };
     }
 

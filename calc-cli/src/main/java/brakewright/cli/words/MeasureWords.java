@@ -1,6 +1,5 @@
 package brakewright.cli.words;
 
-import brakewright.limit.ConstraintId;
 import brakewright.profile.Measure;
 import brakewright.profile.Quantity;
 import brakewright.profile.Reading;
@@ -172,8 +171,8 @@ public final class MeasureWords {
      * @return some words; empty where there is nothing to say
      */
     public String remark(Quantity quantity, Reading reading) {
-        if (!reading.boundBy().isEmpty()) {
-            return brief(reading.boundBy())
+        if (reading.boundBy().isPresent()) {
+            return LimitWords.brief(reading.boundBy().get())
                     + (quantity == Quantity.SEVERITY && reading.charge().isPresent()
                             ? " at " + Numbers.percent(reading.charge().getAsDouble())
                             : "");
@@ -183,19 +182,6 @@ public final class MeasureWords {
         return telling && reading.charge().isPresent()
                 ? "at " + Numbers.percent(reading.charge().getAsDouble()) + " charge"
                 : "";
-    }
-
-    private static String brief(String name) {
-        for (ConstraintId id : ConstraintId.values()) {
-            if (id.key().equals(name)) {
-                return LimitWords.brief(id);
-            }
-        }
-        return switch (name) {
-            case "motor-drive-current" -> "motor current";
-            case "pack-discharge-current" -> "pack current";
-            default -> name.replace('-', ' ');
-        };
     }
 
     /**

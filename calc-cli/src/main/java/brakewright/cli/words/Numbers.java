@@ -37,8 +37,23 @@ public final class Numbers {
      * @return the text
      */
     public static String down(double value, int decimals) {
+        return nearest(floor(value, decimals), decimals);
+    }
+
+    /**
+     * Returns whether a limit that is rounded down leaves nothing.
+     *
+     * @param value the limit, not negative
+     * @param decimals digits after the point
+     * @return true where it is written as zero
+     */
+    public static boolean isNothing(double value, int decimals) {
+        return floor(value, decimals) == 0.0;
+    }
+
+    private static double floor(double value, int decimals) {
         double scale = Math.pow(10.0, decimals);
-        return nearest(Math.floor(value * scale * (1.0 + ROUNDING)) / scale, decimals);
+        return Math.floor(value * scale * (1.0 + ROUNDING)) / scale;
     }
 
     /**

@@ -1,20 +1,16 @@
 package brakewright.cli.words;
 
 import brakewright.limit.BrakingTime;
-import brakewright.limit.ConstraintId;
 import brakewright.limit.Signal;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Condition;
-import brakewright.review.Finding;
 import brakewright.review.Review;
 import brakewright.review.Verdict;
+import brakewright.review.VerdictPart;
 import brakewright.spec.Build;
-import brakewright.spec.Cell;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** Says a verdict and its conditions in sentences. */
 public final class VerdictWords {
@@ -45,12 +41,7 @@ public final class VerdictWords {
         Verdict verdict = review.verdict();
         return switch (verdict.outcome()) {
             case WITHIN_LIMITS -> within(review);
-            case OUTSIDE_LIMITS -> {
-                List<String> sentences = exceeded(review);
-                sentences.addAll(conditions(review));
-                yield sentences;
-            }
-            case CONDITIONAL -> conditions(review);
+            case OUTSIDE_LIMITS, CONDITIONAL -> counted(told(review.all()), review);
         };
     }
 
@@ -73,37 +64,25 @@ public final class VerdictWords {
         };
     }
 
-    /** Names what is exceeded whatever the charge state, gravest first. */
-    private List<String> exceeded(Review review) {
+    /** What is exceeded, gravest first, and then the conditions. */
+    private List<String> told(VerdictPart part) {
         List<String> sentences = new ArrayList<>();
-        for (Finding finding : review.findings()) {
-            if (finding.condition().filter(Condition.Never.class::isInstance).isPresent()) {
-                sentences.add(findings.of(finding));
-            }
-        }
+        part.exceeded().forEach(finding -> sentences.add(findings.of(finding)));
+        part.conditions().stream()
+                .sorted(Comparator.comparingInt(VerdictWords::rank))
+                .map(this::sentence)
+                .distinct()
+                .forEach(sentences::add);
         return sentences;
-    }
-
-    private List<String> conditions(Review review) {
-        return counted(conditions(review.verdict().conditions()), review);
     }
 
     /** Beside charges up to which braking is safe: how long it is taken to last. */
     private static List<String> counted(List<String> told, Review review) {
         List<String> sentences = new ArrayList<>(told);
-        if (review.verdict().conditions().stream().anyMatch(Condition.ChargeBelow.class::isInstance)
-                && review.braking().seconds() > Cell.PULSE) {
+        if (review.isBoundByLongBraking()) {
             sentences.add(lasting(review.braking()));
         }
         return sentences;
-    }
-
-    private List<String> conditions(List<Condition> conditions) {
-        Set<String> sentences = new LinkedHashSet<>();
-        strictest(conditions).stream()
-                .sorted(Comparator.comparingInt(VerdictWords::rank))
-                .forEach(condition -> sentences.add(sentence(condition)));
-        return List.copyOf(sentences);
     }
 
     private static String lasting(BrakingTime braking) {
@@ -117,51 +96,6 @@ public final class VerdictWords {
                     case STOP -> ", the longest that a stop can send back what is set.";
                     case SLOPE -> ", the longest that the slope in use can send back what is set.";
                 };
-    }
-
-    /** Of several bounds of one kind only the strictest matters. */
-    private static List<Condition> strictest(List<Condition> conditions) {
-        List<Condition> kept = new ArrayList<>();
-        for (Condition condition : conditions) {
-            if (conditions.stream().noneMatch(other -> isStricter(other, condition))) {
-                kept.add(condition);
-            }
-        }
-        return kept;
-    }
-
-    private static boolean isStricter(Condition other, Condition condition) {
-        if (other instanceof Condition.CellsFrom least) {
-            return isColderThan(condition, least);
-        }
-        if (other instanceof Condition.CellsUpTo a && condition instanceof Condition.CellsUpTo b) {
-            return a.temperatureC() < b.temperatureC()
-                    && a.excess().isReturned() == b.excess().isReturned();
-        }
-        if (other instanceof Condition.ChargeBelow a
-                && condition instanceof Condition.ChargeBelow b) {
-            return a.charge() < b.charge() && a.temperatureC() == b.temperatureC();
-        }
-        if (other instanceof Condition.ChargeAbove a
-                && condition instanceof Condition.ChargeAbove b) {
-            return a.charge() > b.charge() && a.temperatureC() == b.temperatureC();
-        }
-        return false;
-    }
-
-    /** Where the cells must be warmer anyway, what holds in the cold says nothing. */
-    private static boolean isColderThan(Condition condition, Condition.CellsFrom least) {
-        boolean returned = least.excess().isReturned();
-        if (condition instanceof Condition.CellsFrom from) {
-            return from.excess().isReturned() == returned
-                    && from.temperatureC() < least.temperatureC();
-        }
-        if (condition instanceof Condition.ChargeBelow below) {
-            return returned && below.temperatureC() < least.temperatureC();
-        }
-        return condition instanceof Condition.ChargeAbove above
-                && !returned
-                && above.temperatureC() < least.temperatureC();
     }
 
     /** Bounds on the charge come first: they are met on every ride. */
@@ -178,11 +112,10 @@ public final class VerdictWords {
      * @return one or more sentences
      */
     public List<String> pack(Review review) {
-        List<String> all = told(review, true);
-        return all.isEmpty()
+        return review.pack().isWell()
                 ? List.of(
                         "It stays within its limits over the charge, speed and temperature in use.")
-                : counted(all, review);
+                : counted(told(review.pack()), review);
     }
 
     /**
@@ -192,49 +125,9 @@ public final class VerdictWords {
      * @return one or more sentences
      */
     public List<String> parts(Review review) {
-        List<String> all = told(review, false);
-        return all.isEmpty()
+        return review.parts().isWell()
                 ? List.of("Motor, controller, wiring, tyres and rider stay within theirs.")
-                : all;
-    }
-
-    private List<String> told(Review review, boolean isPack) {
-        List<Finding> own =
-                review.findings().stream()
-                        .filter(each -> each.condition().isPresent())
-                        .filter(each -> isOfPack(each) == isPack)
-                        .toList();
-        List<String> sentences = new ArrayList<>();
-        for (Finding finding : own) {
-            if (finding.condition().orElseThrow() instanceof Condition.Never) {
-                sentences.add(findings.of(finding));
-            }
-        }
-        sentences.addAll(
-                conditions(
-                        own.stream()
-                                .flatMap(each -> each.condition().stream())
-                                .filter(each -> !(each instanceof Condition.Never))
-                                .toList()));
-        return sentences;
-    }
-
-    private static boolean isOfPack(Finding finding) {
-        return switch (finding.constraint().orElse(ConstraintId.GRIP)) {
-            case CELL_CHARGE_RATING,
-                    CELL_CHARGE_RATING_AT_CHARGE,
-                    CELL_DISCHARGE_RATING,
-                    VOLTAGE_CEILING,
-                    VOLTAGE_FLOOR,
-                    PROTECTION_CHARGE_TRIP,
-                    REGEN_OVERSHOOT,
-                    PROTECTION_DISCHARGE_TRIP,
-                    PROTECTION_OVERVOLTAGE_TRIP,
-                    PROTECTION_UNDERVOLTAGE_TRIP,
-                    TEMPERATURE_WINDOW ->
-                    true;
-            default -> false;
-        };
+                : told(review.parts());
     }
 
     /**

@@ -1,18 +1,12 @@
 package brakewright.cli.buildfile;
 
-import brakewright.tables.Default;
-import brakewright.tables.ReferenceTables;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Writes README.md's list of keys from the table of keys, and the defaults from theirs. */
 final class ReadmeKeys {
-
-    /** What the table of keys says where a default is taken. */
-    static final String ASSUMED = "assumed";
 
     private static final String BEGIN = "`none` leaves out what depends on it.\n\n";
     private static final String END = "## Use it as a library";
@@ -39,10 +33,10 @@ final class ReadmeKeys {
             **`[settings]`** what is in the controller now; `[proposals.NAME]` has the same keys, each laid over these, and those of `[use]` with their table, as `use.charge_from = "88 %"`
             """;
 
-    private final ReferenceTables tables;
+    private final KeyGuide guide;
 
-    ReadmeKeys(ReferenceTables tables) {
-        this.tables = tables;
+    ReadmeKeys(KeyGuide guide) {
+        this.guide = guide;
     }
 
     /** The whole page with the list as the tables have it now. */
@@ -58,16 +52,8 @@ final class ReadmeKeys {
     private String list() {
         Map<String, List<String>> rows = new LinkedHashMap<>();
         HEADINGS.lines().forEach(heading -> rows.put(heading, new ArrayList<>()));
-        add(rows, "title", "\"Trail board\"", "required", "what the vehicle is called");
-        add(rows, "notes", "\"Built for gravel.\"", "none", "anything; may have several lines");
-        add(
-                rows,
-                "pack.cell",
-                "\"samsung-30q\"",
-                "required, or `[pack.cell]`",
-                "id of a cell of the tables, or a table of its own");
-        for (Schema.Entry entry : Schema.all()) {
-            add(rows, entry.key(), example(entry), without(entry), entry.what());
+        for (KeyGuide.Entry entry : guide.all()) {
+            add(rows, entry.key(), entry.example(), entry.leftOut(), entry.what());
         }
         StringBuilder text = new StringBuilder();
         rows.forEach(
@@ -104,62 +90,5 @@ final class ReadmeKeys {
                         + " | "
                         + what
                         + " |\n");
-    }
-
-    static String example(Schema.Entry entry) {
-        return ValueReader.example(entry).split(" = ", 2)[1];
-    }
-
-    /** What is taken where a key is left out. */
-    private String without(Schema.Entry entry) {
-        if (entry.need() != Schema.Need.OPTIONAL) {
-            return "required";
-        }
-        return entry.leftOut().equals(ASSUMED)
-                ? span(entry, defaultsOf(entry.key()))
-                : entry.leftOut();
-    }
-
-    /** The rows of a key, or those of the two ends of its range. */
-    List<Default> defaultsOf(String key) {
-        return tables.defaults().stream()
-                .filter(
-                        each ->
-                                each.key().equals(key)
-                                        || each.key().equals(key + "_low")
-                                        || each.key().equals(key + "_high"))
-                .toList();
-    }
-
-    /** One value, or the range of those that depend on something. */
-    private static String span(Schema.Entry entry, List<Default> rows) {
-        List<Default> ascending =
-                rows.stream().sorted(Comparator.comparingDouble(Default::value)).toList();
-        double low = ascending.get(0).value();
-        double high = ascending.get(ascending.size() - 1).value();
-        String unit =
-                ascending
-                        .get(0)
-                        .figure()
-                        .unit()
-                        .replace("degC", "°C")
-                        .replace("m2", "m²")
-                        .replace("s2", "s²")
-                        .replace("*", "·")
-                        .replaceAll("^1(/km)?$", "");
-        if (unit.isEmpty() && entry.example().contains("%")) {
-            low *= 100.0;
-            high *= 100.0;
-            unit = "%";
-        }
-        String value = Plain.number(low) + (low == high ? "" : " to " + Plain.number(high));
-        String fact =
-                rows.stream()
-                        .flatMap(row -> row.when().keySet().stream())
-                        .findFirst()
-                        .filter(any -> value.contains(" to "))
-                        .map(name -> ", by " + name)
-                        .orElse("");
-        return (value + " " + unit).strip() + fact;
     }
 }

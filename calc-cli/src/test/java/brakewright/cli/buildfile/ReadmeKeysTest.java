@@ -23,7 +23,8 @@ class ReadmeKeysTest {
 
     private static final Path README = Path.of("..", "README.md");
     private static final ReferenceTables TABLES = ReferenceTables.load();
-    private static final ReadmeKeys LIST = new ReadmeKeys(TABLES);
+    private static final KeyGuide GUIDE = new KeyGuide(TABLES);
+    private static final ReadmeKeys LIST = new ReadmeKeys(GUIDE);
 
     private static Map<Input, Resolved> single = Map.of();
     private static Map<Input, Resolved> joined = Map.of();
@@ -52,7 +53,7 @@ class ReadmeKeysTest {
             if (PackPlace.holds(entry.input()) == ofPack && entry.need() != Schema.Need.OPTIONAL) {
                 text.append(entry.key())
                         .append(" = ")
-                        .append(ReadmeKeys.example(entry))
+                        .append(ValueReader.example(entry).split(" = ", 2)[1])
                         .append('\n');
             }
         }
@@ -84,8 +85,8 @@ class ReadmeKeysTest {
         if (entry.key().startsWith("settings.")) {
             return entry.key().endsWith("_current") ? "as recommended" : "none";
         }
-        if (!LIST.defaultsOf(entry.key()).isEmpty()) {
-            return ReadmeKeys.ASSUMED;
+        if (!GUIDE.defaultsOf(entry.key()).isEmpty()) {
+            return KeyGuide.ASSUMED;
         }
         return Optional.ofNullable(single.get(entry.input()))
                 .or(() -> Optional.ofNullable(joined.get(entry.input())))

@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
-import brakewright.review.Sag;
-import brakewright.ride.Cruise;
+import brakewright.driving.Cruise;
+import brakewright.operation.Sag;
 import brakewright.tables.ReferenceTables;
 import brakewright.worksheet.RangeSheet;
+import brakewright.worksheet.SagSheet;
 import brakewright.worksheet.ThrustMap;
 import brakewright.worksheet.Worksheet;
 import com.fasterxml.jackson.core.JsonFactory;
@@ -134,7 +135,7 @@ class DrivingHalfTest {
         new SagJson(json, sheet).write();
         json.endObject();
         Map<String, List<String>> values = values(json);
-        Sag sag = sheet.sag();
+        SagSheet sag = sheet.sag();
         assertThat(numbers(values, "draw_A"))
                 .containsExactlyElementsOf(
                         sag.cases().stream().map(each -> each.draw().current()).toList());

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.powertrain.Pull;
-import brakewright.ride.PullAway;
+import brakewright.driving.StandingStart;
+import brakewright.powertrain.DriveState;
 import brakewright.worksheet.DriveSheet;
 import brakewright.worksheet.ThrustMap;
 import java.util.List;
@@ -34,7 +34,7 @@ class DriveTableTest {
             assertThat(numbers.get(1)).isCloseTo(row.launch(), within(0.005 + 1e-9));
             assertThat(numbers.get(2))
                     .isCloseTo(
-                            row.toCruise().map(PullAway.Reached::time).orElseThrow(),
+                            row.toCruise().map(StandingStart.Reached::time).orElseThrow(),
                             within(0.05 + 1e-9));
             assertThat(numbers.get(3))
                     .isCloseTo(3.6 * row.topSpeedFlat().speed(), within(0.05 + 1e-9));
@@ -139,7 +139,7 @@ class DriveTableTest {
         return section.subList(section.indexOf(printed.line(HEADING, begin)), section.size());
     }
 
-    private static String entry(Pull pull) {
+    private static String entry(DriveState pull) {
         String letter =
                 switch (pull.holder()) {
                     case MOTOR_CURRENT -> "m";

@@ -2,10 +2,10 @@ package brakewright.cli.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.braking.StopOutcome;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.review.FirstStop;
-import brakewright.ride.StopOutcome;
+import brakewright.operation.FirstStop;
 import org.junit.jupiter.api.Test;
 
 /** The first stop after a full charge: with the protection opening first, without it after. */

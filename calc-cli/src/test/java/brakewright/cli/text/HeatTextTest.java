@@ -3,7 +3,7 @@ package brakewright.cli.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.cli.words.Numbers;
-import brakewright.ride.PackHeat;
+import brakewright.heat.PackHeat;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
 import org.junit.jupiter.api.Test;

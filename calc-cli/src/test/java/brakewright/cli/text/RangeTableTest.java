@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.ride.Cruise;
-import brakewright.ride.StopAndGo;
+import brakewright.driving.Cruise;
+import brakewright.driving.StopAndGo;
 import brakewright.worksheet.RangeSheet;
 import java.util.List;
 import java.util.stream.Stream;

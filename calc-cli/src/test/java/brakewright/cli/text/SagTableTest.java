@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.cli.words.Numbers;
-import brakewright.review.Sag;
+import brakewright.operation.Sag;
 import brakewright.spec.Taper;
 import brakewright.worksheet.PackRow;
+import brakewright.worksheet.SagSheet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -61,7 +62,7 @@ class SagTableTest {
     @ParameterizedTest
     @MethodSource("examples")
     void tellsAtWhichChargeEachEventIsMet(Printed printed) {
-        Sag sag = printed.sheet().sag();
+        SagSheet sag = printed.sheet().sag();
         List<Sag.Case> set = sag.cases().stream().filter(each -> each.draw().isSet()).toList();
         assertRow(printed, set, Sag.Event.TAPER_BEGINS, "taper begins");
         assertRow(printed, set, Sag.Event.CELL_FLOOR, "cell at floor");

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.cli.words.Numbers;
-import brakewright.review.Sharing;
+import brakewright.operation.Sharing;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

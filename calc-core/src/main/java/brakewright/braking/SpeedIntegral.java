@@ -1,0 +1,114 @@
+package brakewright.braking;
+
+import brakewright.numeric.GaussRule;
+
+/**
+ * Adds up a tally while the vehicle slows from one speed to another, by adaptive quadrature over
+ * speed: {@code dt = m·dv/F}.
+ *
+ * <p>A panel is integrated by a Gauss-Legendre rule and again in two halves; where time, distance
+ * or charge differ by more than the tolerance, the halves are treated likewise. Within a panel the
+ * charge state is taken to move in proportion to the energy of motion, which the halving checks
+ * too.
+ */
+final class SpeedIntegral {
+
+    private static final double RELATIVE_TOLERANCE = 1e-8;
+
+    /**
+     * Differences too small to matter: time [s], distance [m], charge [1], squared current [A²·s].
+     */
+    private static final double[] NEGLIGIBLE = {1e-8, 1e-8, 1e-10, 1e-5};
+
+    private static final int DEEPEST = 12;
+
+    private static final GaussRule RULE = GaussRule.of(5);
+
+    /** Places behind the sums of a panel for the fastest rise of the charge, and where it was. */
+    private static final int PEAK_RATE = Tally.SIZE;
+
+    private static final int PEAK_CHARGE = Tally.SIZE + 1;
+
+    private final Braking braking;
+    private final Tally.Peak peak;
+    private final double[] rates = new double[Tally.SIZE];
+    private double leastForce = Double.POSITIVE_INFINITY;
+    private double leastForceSpeed;
+    private double chargePerEnergy;
+
+    SpeedIntegral(Braking braking, Tally.Peak peak) {
+        this.braking = braking;
+        this.peak = peak;
+    }
+
+    /** The least force met so far [N]. */
+    double leastForce() {
+        return leastForce;
+    }
+
+    /** The speed at which that was [m/s]. */
+    double leastForceSpeed() {
+        return leastForceSpeed;
+    }
+
+    /** Adds to the tally what happens between two speeds, the higher one first. */
+    void add(double from, double to, double[] tally) {
+        double force = Tally.rates(braking, from, tally[Tally.CHARGE], 1.0, rates);
+        peak.meet(rates[Tally.CHARGE], tally[Tally.CHARGE]);
+        chargePerEnergy = rates[Tally.CHARGE] * braking.inertia() / (2.0 * from * force);
+        refine(from, to, panel(from, to, tally[Tally.CHARGE]), tally, 0);
+    }
+
+    private void refine(double from, double to, double[] whole, double[] tally, int depth) {
+        double middle = 0.5 * (from + to);
+        double[] upper = panel(from, middle, tally[Tally.CHARGE]);
+        double[] lower = panel(middle, to, tally[Tally.CHARGE] + upper[Tally.CHARGE]);
+        if (depth >= DEEPEST || agrees(whole, upper, lower)) {
+            for (int i = 0; i < Tally.SIZE; i++) {
+                tally[i] += upper[i] + lower[i];
+            }
+            peak.meet(upper[PEAK_RATE], upper[PEAK_CHARGE]);
+            peak.meet(lower[PEAK_RATE], lower[PEAK_CHARGE]);
+            return;
+        }
+        refine(from, middle, upper, tally, depth + 1);
+        refine(middle, to, lower, tally, depth + 1);
+    }
+
+    private static boolean agrees(double[] whole, double[] upper, double[] lower) {
+        for (int i = Tally.TIME; i <= Tally.CURRENT_SQUARED; i++) {
+            double halves = upper[i] + lower[i];
+            if (!(Math.abs(whole[i] - halves)
+                    <= RELATIVE_TOLERANCE * Math.abs(halves) + NEGLIGIBLE[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double[] panel(double from, double to, double chargeAtStart) {
+        double[] sums = new double[Tally.SIZE + 2];
+        for (int node = 0; node < RULE.nodes(); node++) {
+            double speed = RULE.point(node, from, to);
+            double charge = chargeAtStart + chargePerEnergy * (from * from - speed * speed);
+            double force = Tally.rates(braking, speed, charge, 1.0, rates);
+            if (rates[Tally.CHARGE] > sums[PEAK_RATE]) {
+                sums[PEAK_RATE] = rates[Tally.CHARGE];
+                sums[PEAK_CHARGE] = charge;
+            }
+            if (force < leastForce) {
+                leastForce = force;
+                leastForceSpeed = speed;
+            }
+            double step = -RULE.weight(node, from, to) * braking.inertia() / force;
+            for (int i = 0; i < Tally.SIZE; i++) {
+                sums[i] += step * rates[i];
+            }
+        }
+        double energy = from * from - to * to;
+        if (energy > 0.0) {
+            chargePerEnergy = sums[Tally.CHARGE] / energy;
+        }
+        return sums;
+    }
+}

@@ -1,0 +1,159 @@
+package brakewright.driving;
+
+import brakewright.numeric.Root;
+import brakewright.powertrain.DriveState;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.powertrain.Powertrain;
+import brakewright.powertrain.Spending;
+import brakewright.powertrain.TopSpeed;
+import brakewright.road.Gravity;
+import brakewright.road.LoadTransfer;
+import brakewright.road.RiderBalance;
+import brakewright.road.RoadLoad;
+import brakewright.spec.Build;
+
+/**
+ * Everything that drives a vehicle at a speed, and where the power goes.
+ *
+ * <p>The thrust is held back by what the wheels grip, and by where the vehicle or its rider tips.
+ *
+ * <p>Assumption: grip and tipping are those of level ground on a slope too; at 15 % the load on the
+ * road is 1 % less.
+ */
+final class Propulsion {
+
+    private static final double SPEED_ACCURACY = 1e-12;
+
+    /** At the top speed the reserve is nothing but for rounding [A]. */
+    private static final double SAME_CURRENT = 1e-6;
+
+    private final ElectricDrive drive;
+    private final Powertrain powertrain;
+    private final RoadLoad load;
+    private final Road road;
+    private final double efficiency;
+    private final double controllerEfficiency;
+    private final double inertia;
+    private final double idlePower;
+    private final double rollingForce;
+    private final double slopeForce;
+    private final double groundForce;
+
+    Propulsion(Build build, ElectricDrive drive, Road road) {
+        this.drive = drive;
+        this.powertrain = drive.powertrain();
+        this.load = RoadLoad.of(build);
+        this.road = road;
+        this.efficiency = build.drive().efficiency();
+        this.controllerEfficiency = build.controllers().efficiency();
+        this.inertia = build.inertia();
+        this.idlePower = build.use().riding().idlePower();
+        double weight = load.mass() * Gravity.STANDARD;
+        double length = Math.hypot(1.0, road.slope());
+        this.rollingForce = weight * load.rollingResistance() / length;
+        this.slopeForce = weight * road.slope() / length;
+        LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
+        this.groundForce =
+                weight
+                        * Math.min(
+                                transfer.drivingGrip(build.vehicle().grip()),
+                                Math.min(transfer.drivingTip(), RiderBalance.tip(build.rider())));
+    }
+
+    /** The mass that must be speeded up, turning parts included [kg]. */
+    double inertia() {
+        return inertia;
+    }
+
+    /** What slope, tyres and air put against the vehicle [N]. */
+    double resistance(double speed) {
+        return load.force(speed, road.slope(), road.headwind());
+    }
+
+    /** The current per motor that holds a speed; 0 where the road does it [A]. */
+    double holdingCurrent(double speed) {
+        double resistance = resistance(speed);
+        return resistance > 0.0 ? powertrain.thrustCurrent(resistance, speed) : 0.0;
+    }
+
+    /**
+     * The current per motor with everything that is permitted, and no more than the ground bears.
+     */
+    double fullCurrent(double speed, PackState pack) {
+        double current = permitted(speed, drive.at(speed, pack), pack);
+        return powertrain.thrust(current, speed) <= groundForce
+                ? current
+                : Math.min(current, powertrain.thrustCurrent(groundForce, speed));
+    }
+
+    /** What the settings permit, as far as the pack gives it beside what electronics draw. */
+    private double permitted(double speed, DriveState state, PackState pack) {
+        if (Double.isInfinite(pack.greatestPower())) {
+            return state.motorCurrent();
+        }
+        double left = Math.max(0.0, pack.greatestPower() - idlePower);
+        return powertrain.limitedDriveCurrent(state.motorCurrent(), speed, left);
+    }
+
+    /** What rules the thrust at a speed: a number that changes where the thrust bends. */
+    int rule(double speed, PackState pack) {
+        DriveState state = drive.at(speed, pack);
+        double current = permitted(speed, state, pack);
+        boolean ground = powertrain.thrust(current, speed) > groundForce;
+        return ground ? -1 : current < state.motorCurrent() ? -2 : state.holder().ordinal();
+    }
+
+    /** The highest speed that can be held; 0 where the vehicle does not move off [m/s]. */
+    double steadySpeed(PackState pack) {
+        double top = TopSpeed.find(drive, load, road.slope(), road.headwind(), pack).speed();
+        if (top == 0.0 || reserve(top, pack) >= -SAME_CURRENT) {
+            return top;
+        }
+        return reserve(0.0, pack) <= 0.0
+                ? 0.0
+                : Root.between(speed -> reserve(speed, pack), 0.0, top, SPEED_ACCURACY);
+    }
+
+    /** Whether a speed can be held. */
+    double reserve(double speed, PackState pack) {
+        return permitted(speed, drive.at(speed, pack), pack) - holdingCurrent(speed);
+    }
+
+    double thrust(double current, double speed) {
+        return powertrain.thrust(current, speed);
+    }
+
+    /** What leaves the pack's terminals [W]. */
+    double terminalPower(double current, double speed) {
+        return powertrain.drawnPower(current, speed) + idlePower;
+    }
+
+    /**
+     * Splits the power that the cells give.
+     *
+     * @param current per motor, enough to turn it [A]
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return part by part [W]; what is left of the thrust over the resistance moves the vehicle
+     */
+    Spending spending(double current, double speed, PackState pack) {
+        double thrust = current > 0.0 ? powertrain.thrust(current, speed) : 0.0;
+        double air = load.airForce(speed + road.headwind()) * speed;
+        double drag = current > 0.0 ? powertrain.dragLoss(speed) : 0.0;
+        double copper = powertrain.copperLoss(current);
+        double drawn = powertrain.drawnPower(current, speed);
+        double packCurrent = -pack.currentInto(-(drawn + idlePower));
+        return new Spending(
+                air,
+                rollingForce * speed,
+                slopeForce * speed,
+                thrust * speed - air - (rollingForce + slopeForce) * speed,
+                thrust * speed * (1.0 / efficiency - 1.0),
+                drag,
+                copper,
+                drawn * (1.0 - controllerEfficiency),
+                idlePower,
+                packCurrent * packCurrent * pack.resistance());
+    }
+}

@@ -1,0 +1,205 @@
+package brakewright.driving;
+
+import brakewright.battery.BatteryModel;
+import brakewright.braking.Stop;
+import brakewright.braking.StopOutcome;
+import brakewright.braking.Surroundings;
+import brakewright.numeric.GaussRule;
+import brakewright.numeric.Pieces;
+import brakewright.numeric.Root;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Require;
+import brakewright.spec.Use;
+import java.util.Optional;
+
+/**
+ * A ride with stops at even distances on level road, against the headwind in use: pull away with
+ * all that is permitted, hold the speed, stop with the electric brake as it is set, again and again
+ * until the charge in use is gone.
+ *
+ * <p>What one leg takes and brings back is worked out at several charge states and integrated over
+ * the charge, {@code dx = D·Q·ds/q(s)} with the net charge q of a leg of length D. The full pack
+ * takes back less, which counts. Where the leg is too short for the speed, the highest that fits is
+ * ridden.
+ *
+ * <p>Source: conservation of energy.
+ *
+ * @param speed asked for [m/s]
+ * @param reached the highest speed of a leg at mid charge [m/s]
+ * @param meanSpeed over the whole ride, standing time left out [m/s]
+ * @param distance in all [m]
+ * @param consumption net at the pack's terminals [J/m]
+ * @param returnedShare of what leaves the pack, the part that stops bring back [1]
+ */
+public record StopAndGo(
+        double speed,
+        double reached,
+        double meanSpeed,
+        double distance,
+        double consumption,
+        double returnedShare) {
+
+    /** Assumption: our own choice; the full pack takes back least, so pieces are narrow there. */
+    static final double[] PIECES = {1.0, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0.0};
+
+    static final GaussRule RULE = GaussRule.of(2);
+    private static final double SPEED_ACCURACY = 1e-6;
+    private static final double SLOWEST = 0.3;
+
+    /**
+     * Computes a ride with stops.
+     *
+     * @param build the vehicle
+     * @param drive its drive as it is set
+     * @param brake its electric brake as it is set
+     * @param speed asked for [m/s], positive
+     * @param stopsPerMetre [1/m], positive
+     * @return the ride; empty where the vehicle cannot ride a leg at some charge state in use
+     * @throws IllegalArgumentException if an argument is not positive
+     */
+    public static Optional<StopAndGo> of(
+            Build build,
+            ElectricDrive drive,
+            ElectricBrake brake,
+            double speed,
+            double stopsPerMetre) {
+        Require.positive("speed", speed, "m/s");
+        Require.positive("stops per distance", stopsPerMetre, "1/m");
+        return new Ride(build, drive, brake, 1.0 / stopsPerMetre).at(speed);
+    }
+
+    /** One leg: times and energies; energies at the pack's terminals. */
+    private record Leg(
+            double reached, double time, double drawn, double returned, double netCharge) {}
+
+    private static final class Ride {
+
+        private final Use use;
+        private final double cellsC;
+        private final double idlePower;
+        private final double length;
+        private final BatteryModel model;
+        private final Propulsion propulsion;
+        private final StandingStart start;
+        private final Stop stop;
+
+        Ride(Build build, ElectricDrive drive, ElectricBrake brake, double length) {
+            this.use = build.use();
+            this.cellsC = build.battery().temperatureC();
+            this.idlePower = use.riding().idlePower();
+            this.length = length;
+            this.model = new BatteryModel(build.battery());
+            Road road = Road.ofUse(build);
+            this.propulsion = new Propulsion(build, drive, road);
+            this.start = new StandingStart(build, drive, road);
+            this.stop =
+                    new Stop(
+                            build,
+                            brake,
+                            Surroundings.of(build)
+                                    .withoutFrictionBrake()
+                                    .withHeadwind(road.headwind()));
+        }
+
+        Optional<StopAndGo> at(double speed) {
+            double legs = 0.0;
+            double time = 0.0;
+            double drawn = 0.0;
+            double returned = 0.0;
+            double coulombs = 3600.0 * model.capacityAh();
+            double[] ends = Pieces.of(PIECES, use.chargeTo(), use.chargeFrom());
+            for (int piece = ends.length - 1; piece > 0; piece--) {
+                for (int node = 0; node < RULE.nodes(); node++) {
+                    Optional<Leg> leg = leg(speed, RULE.point(node, ends[piece - 1], ends[piece]));
+                    if (leg.isEmpty() || leg.get().netCharge() <= 0.0) {
+                        return Optional.empty();
+                    }
+                    double weight =
+                            RULE.weight(node, ends[piece - 1], ends[piece])
+                                    * coulombs
+                                    / leg.get().netCharge();
+                    legs += weight;
+                    time += weight * leg.get().time();
+                    drawn += weight * leg.get().drawn();
+                    returned += weight * leg.get().returned();
+                }
+            }
+            double distance = legs * length;
+            double middle = 0.5 * (use.chargeFrom() + use.chargeTo());
+            return Optional.of(
+                    new StopAndGo(
+                            speed,
+                            leg(speed, middle).map(Leg::reached).orElse(0.0),
+                            distance / time,
+                            distance,
+                            (drawn - returned) / distance,
+                            returned / drawn));
+        }
+
+        /** Pulling away and stopping at a charge state. */
+        private record Ends(double speed, StandingStart.Reached pull, StopOutcome.Stopped stopped) {
+
+            double distance() {
+                return pull.distance() + stopped.distance();
+            }
+        }
+
+        /** The leg at the speed asked for, or at the highest that the length leaves room for. */
+        private Optional<Leg> leg(double speed, double charge) {
+            PackState pack = PackState.of(model, charge, cellsC);
+            Optional<Ends> ends = ends(speed, pack);
+            if (excess(ends) <= 0.0) {
+                return ends.map(fitting -> ridden(fitting, pack));
+            }
+            if (speed <= SLOWEST || excess(ends(SLOWEST, pack)) > 0.0) {
+                return Optional.empty();
+            }
+            double highest =
+                    Root.between(each -> excess(ends(each, pack)), SLOWEST, speed, SPEED_ACCURACY);
+            return ends(highest, pack).map(fitting -> ridden(fitting, pack));
+        }
+
+        private Optional<Ends> ends(double speed, PackState pack) {
+            return start.to(speed, pack)
+                    .flatMap(
+                            pull ->
+                                    stop.from(speed, pack.charge())
+                                                    instanceof StopOutcome.Stopped stopped
+                                            ? Optional.of(new Ends(speed, pull, stopped))
+                                            : Optional.empty());
+        }
+
+        /** How far pulling away and stopping together exceed the leg; all of it if impossible. */
+        private double excess(Optional<Ends> ends) {
+            return ends.map(each -> Math.min(length, each.distance() - length)).orElse(length);
+        }
+
+        private Leg ridden(Ends ends, PackState pack) {
+            double speed = ends.speed();
+            StandingStart.Reached pull = ends.pull();
+            StopOutcome.Stopped stopped = ends.stopped();
+            double steady = Math.max(0.0, length - pull.distance() - stopped.distance()) / speed;
+            double holding = propulsion.holdingCurrent(speed);
+            double steadyPower = propulsion.terminalPower(holding, speed);
+            double pulled = pull.spent().atTerminals();
+            double idleStopping = idlePower * stopped.time();
+            double toPack = stopped.energy().pack();
+            double drawn = pulled + steadyPower * steady + idleStopping + Math.max(0.0, -toPack);
+            double returned = Math.max(0.0, toPack);
+            double pulledCurrent = (pull.spent().sum()) / pack.voltage();
+            double steadyCurrent = -pack.currentInto(-steadyPower) * steady;
+            double stoppedCharge =
+                    (stopped.endCharge() - pack.charge()) * 3600.0 * model.capacityAh()
+                            - idleStopping / pack.voltage();
+            return new Leg(
+                    speed,
+                    pull.time() + steady + stopped.time(),
+                    drawn,
+                    returned,
+                    pulledCurrent + steadyCurrent - stoppedCharge);
+        }
+    }
+}

@@ -1,0 +1,213 @@
+package brakewright.heat;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.numeric.Pieces;
+import brakewright.powertrain.PackState;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The temperature of one pack's cells, step by step while the charge falls: {@code C·dT/dt =
+ * I²·r(s,T) − (T − Ta)/Rth}.
+ *
+ * <p>Within a step the heat is that of its middle, at the temperature that the cells have there; so
+ * much heat in and what leaves to the air are then solved exactly. Between two knots of the pack's
+ * curves as many steps are taken as keep each below {@link #STEP_K}.
+ *
+ * <p>Source: heat balance of one body; the exponential midpoint rule.
+ */
+final class WarmingCourse {
+
+    /** A step changes the temperature by no more than about this [K]. */
+    private static final double STEP_K = 0.5;
+
+    /** No step is longer than this part of the charge [1]. */
+    private static final double STEP_CHARGE = 0.025;
+
+    /** What is beyond all sense is not followed more finely. */
+    private static final int MOST_STEPS = 400;
+
+    private final BatteryModel model;
+    private final int place;
+    private final PackModel pack;
+    private final ToDoubleFunction<PackState> current;
+    private final double coulombs;
+    private final double warmC;
+    private final double stopC;
+
+    private OneBody body;
+    private double heatFactor = 1.0;
+    private double cellsC;
+    private double highestC;
+    private double time;
+    private double heat;
+    private double warmAfter;
+    private double stoppedAfter;
+    private double power;
+    private double duration;
+
+    /**
+     * Sets out.
+     *
+     * @param model all packs
+     * @param place the one that is followed
+     * @param current out of all packs at a state of them [A]; infinite where it cannot be drawn
+     * @param startC of the cells [°C]
+     * @param airC around [°C]
+     */
+    WarmingCourse(
+            BatteryModel model,
+            int place,
+            ToDoubleFunction<PackState> current,
+            double startC,
+            double airC) {
+        this.model = model;
+        this.place = place;
+        this.pack = model.packs().get(place);
+        this.current = current;
+        this.body =
+                new OneBody(
+                        pack.pack().series()
+                                * pack.pack().parallel()
+                                * pack.pack().cell().heatCapacity().orElseThrow(),
+                        pack.pack().toAir(),
+                        airC);
+        this.coulombs = 3600.0 * model.capacityAh();
+        this.warmC = pack.pack().cell().charging().highestC();
+        this.stopC = pack.pack().cell().discharging().highestC();
+        this.cellsC = startC;
+        this.highestC = startC;
+        this.warmAfter = startC > warmC ? 0.0 : Double.NaN;
+        this.stoppedAfter = startC > stopC ? 0.0 : Double.NaN;
+    }
+
+    /** Takes more or less heat and a longer or shorter way to the air than is known [1]. */
+    WarmingCourse doubting(double heatFactor, double toAirFactor) {
+        this.heatFactor = heatFactor;
+        this.body = body.withToAir(toAirFactor);
+        return this;
+    }
+
+    /**
+     * Rides from a charge state down to another.
+     *
+     * @return whether the current can be drawn throughout
+     */
+    boolean ride(double from, double to) {
+        double[] ends = Pieces.of(model.knots(), to, from);
+        for (int i = ends.length - 1; i > 0; i--) {
+            if (!piece(ends[i], ends[i - 1])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean piece(double upper, double lower) {
+        if (!flows(0.5 * (upper + lower), upper - lower, cellsC)
+                || !(duration < Double.POSITIVE_INFINITY)) {
+            return false;
+        }
+        double change = Math.abs(after(duration) - cellsC);
+        int steps =
+                (int)
+                        Math.min(
+                                MOST_STEPS,
+                                1.0 + Math.max(change / STEP_K, (upper - lower) / STEP_CHARGE));
+        double width = (upper - lower) / steps;
+        for (int step = 0; step < steps; step++) {
+            double middle = upper - (step + 0.5) * width;
+            if (!flows(middle, width, cellsC) || !flows(middle, width, after(0.5 * duration))) {
+                return false;
+            }
+            advance();
+        }
+        return true;
+    }
+
+    /** Works out power of heat and duration of a step, if the current can be drawn there. */
+    private boolean flows(double charge, double width, double atC) {
+        PackState state = PackState.of(model, charge, atC, Double.POSITIVE_INFINITY);
+        double whole = current.applyAsDouble(state);
+        if (!(whole < Double.POSITIVE_INFINITY)) {
+            return false;
+        }
+        double own = whole * model.share(place, charge, atC);
+        double cells =
+                pack.pack().series()
+                        * pack.cellResistance(
+                                model.chargeOf(place, charge), atC, Double.POSITIVE_INFINITY)
+                        / pack.pack().parallel();
+        power = heatFactor * own * own * cells;
+        duration = width * coulombs / whole;
+        return true;
+    }
+
+    private void advance() {
+        if (Double.isFinite(stoppedAfter)) {
+            time += duration;
+            return;
+        }
+        double end = after(duration);
+        if (Double.isNaN(warmAfter) && end > warmC) {
+            warmAfter = time + until(warmC);
+        }
+        double heated = duration;
+        if (end > stopC) {
+            heated = until(stopC);
+            stoppedAfter = time + heated;
+            end = stopC;
+        }
+        heat += power * heated;
+        cellsC = end;
+        highestC = Math.max(highestC, end);
+        time += duration;
+    }
+
+    private double after(double seconds) {
+        return body.after(cellsC, power, seconds);
+    }
+
+    /** The time at which the step passes a temperature; it does. */
+    private double until(double temperatureC) {
+        return body.until(temperatureC, cellsC, power);
+    }
+
+    /** Cell temperature by now [°C]; where it has stopped, that at which it did. */
+    double cellsC() {
+        return cellsC;
+    }
+
+    /** The highest of all [°C]. */
+    double highestC() {
+        return highestC;
+    }
+
+    /** Since the beginning, what is ridden after a stop included [s]. */
+    double time() {
+        return time;
+    }
+
+    /** In the cells until now, or until it stopped [J]. */
+    double heat() {
+        return heat;
+    }
+
+    /** All cells of the pack. */
+    OneBody body() {
+        return body;
+    }
+
+    /** When the cells became too warm to be charged [s]; empty where they did not. */
+    OptionalDouble warmAfter() {
+        return Double.isNaN(warmAfter) ? OptionalDouble.empty() : OptionalDouble.of(warmAfter);
+    }
+
+    /** When they became too warm to be discharged [s]; empty where they did not. */
+    OptionalDouble stoppedAfter() {
+        return Double.isNaN(stoppedAfter)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(stoppedAfter);
+    }
+}

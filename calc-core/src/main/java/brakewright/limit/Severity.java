@@ -1,0 +1,54 @@
+package brakewright.limit;
+
+/**
+ * How far a value is from its limit: {@code (value − limit)/max(value, limit)}, from −1, nothing
+ * asked, over 0, on the limit, to 1, where nothing is permitted. It is continuous, and positive
+ * exactly where the limit is exceeded.
+ *
+ * <p>Assumption: our own choice of form; a ratio that stays bounded at both ends can be searched.
+ */
+public final class Severity {
+
+    /** Some thousand times the rounding of one number [1]. */
+    private static final double ROUNDING = 1e-12;
+
+    private Severity() {}
+
+    /**
+     * Compares a value with its limit.
+     *
+     * @param value what is asked, not negative
+     * @param limit what is permitted, not negative; may be infinite
+     * @return the severity [1]
+     */
+    public static double of(double value, double limit) {
+        if (Double.isInfinite(limit)) {
+            return -1.0;
+        }
+        double greater = Math.max(value, limit);
+        return greater == 0.0 ? 0.0 : excess(value, limit) / greater;
+    }
+
+    /**
+     * Returns whether a value exceeds its limit by more than rounding.
+     *
+     * @param value what is asked, not negative
+     * @param limit what is permitted, not negative; may be infinite
+     * @return true if it is too much
+     */
+    public static boolean isExceeded(double value, double limit) {
+        return excess(value, limit) > 0.0;
+    }
+
+    /**
+     * Returns how far a value exceeds its limit; what differs by rounding alone is equal.
+     *
+     * @param value what is asked, not negative
+     * @param limit what is permitted, not negative; may be infinite
+     * @return value less limit
+     */
+    public static double excess(double value, double limit) {
+        double excess = value - limit;
+        return Math.abs(excess) <= ROUNDING * value ? 0.0 : excess;
+    }
+}

@@ -1,0 +1,133 @@
+package brakewright.operation;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.charge.ChargeSearch;
+import brakewright.limit.Severity;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import brakewright.spec.Taper;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+
+/** Where one way of drawing meets each event, as the charge falls. */
+final class SagCourse {
+
+    private final BatteryModel model;
+    private final ElectricDrive drive;
+    private final double topSpeed;
+    private final Sag.Draw drawn;
+    private final ChargeSearch search;
+
+    SagCourse(Build build, BatteryModel model, Operation operation, Sag.Draw drawn) {
+        this.model = model;
+        ElectricDrive set = operation.drive();
+        this.drive =
+                new ElectricDrive(
+                        set.powertrain(), set.motorCurrent(), drawn.current(), set.taper());
+        this.topSpeed = operation.topSpeed();
+        this.drawn = drawn;
+        ChargeSearch charges = ChargeSearch.over(build.use(), model);
+        this.search = charges.with(lastOfTaper(charges));
+    }
+
+    /** Just before the taper leaves nothing: between the points that are looked at anyway. */
+    private OptionalDouble lastOfTaper(ChargeSearch charges) {
+        if (drive.taper().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double ends = drive.taper().get().ends();
+        return charges.firstExcess(charge -> ends - pack(charge).voltage(), false);
+    }
+
+    Sag.Case all() {
+        Map<Sag.Event, OptionalDouble> charges = new EnumMap<>(Sag.Event.class);
+        for (Sag.Event event : Sag.Event.values()) {
+            charges.put(event, charge(event));
+        }
+        return new Sag.Case(drawn, charges);
+    }
+
+    double[] charges() {
+        return search.charges();
+    }
+
+    OptionalDouble charge(Sag.Event event) {
+        Optional<Taper> taper = drive.taper();
+        return switch (event) {
+            case TAPER_BEGINS ->
+                    taper.isEmpty()
+                            ? OptionalDouble.empty()
+                            : first(charge -> taper.get().begins() - fullyLoaded(charge));
+            case TAPER_ENDS ->
+                    taper.isEmpty()
+                            ? OptionalDouble.empty()
+                            : first(charge -> taper.get().ends() - pack(charge).voltage());
+            case CELL_FLOOR -> first(this::belowFloor);
+            case PROTECTION_TRIP -> first(this::tripSeverity);
+        };
+    }
+
+    private OptionalDouble first(DoubleUnaryOperator excess) {
+        return search.firstExcess(excess, false);
+    }
+
+    private PackState pack(double charge) {
+        return drawn.pack(model, charge);
+    }
+
+    private double fullyLoaded(double charge) {
+        return pack(charge).terminalVoltage(-drawn.current());
+    }
+
+    private double belowFloor(double charge) {
+        double worst = Double.NEGATIVE_INFINITY;
+        for (int place = 0; place < model.packs().size(); place++) {
+            double floor = model.packs().get(place).pack().cell().voltageMin();
+            worst = Math.max(worst, floor - cellVoltage(place, charge));
+        }
+        return worst;
+    }
+
+    /** The cells in danger of the trip. */
+    HardPull.Loaded nearestToTrip(double charge) {
+        HardPull.Loaded worst = new HardPull.Loaded(0.0, Double.POSITIVE_INFINITY);
+        if (flowing(charge) == 0.0) {
+            return worst;
+        }
+        for (int place = 0; place < model.packs().size(); place++) {
+            OptionalDouble trip =
+                    model.packs().get(place).pack().protection().cellUndervoltageTrip();
+            if (trip.isPresent()) {
+                double cell = Math.max(0.0, cellVoltage(place, charge));
+                if (Severity.of(trip.getAsDouble(), cell)
+                        > Severity.of(worst.trip(), worst.cell())) {
+                    worst = new HardPull.Loaded(trip.getAsDouble(), cell);
+                }
+            }
+        }
+        return worst;
+    }
+
+    private double tripSeverity(double charge) {
+        HardPull.Loaded worst = nearestToTrip(charge);
+        return Severity.of(worst.trip(), worst.cell());
+    }
+
+    /** What the motors draw at most, as far as the draw and the taper let them. */
+    private double flowing(double charge) {
+        return drive.greatestDraw(topSpeed, pack(charge));
+    }
+
+    /** The emptiest group of a pack while that flows. */
+    private double cellVoltage(int place, double charge) {
+        PackModel pack = model.packs().get(place);
+        double own = flowing(charge) * model.share(place, charge, drawn.cellsC());
+        return pack.lowestCellVoltage(
+                own, model.chargeOf(place, charge), drawn.cellsC(), drawn.seconds());
+    }
+}

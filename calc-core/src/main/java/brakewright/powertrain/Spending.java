@@ -1,0 +1,99 @@
+package brakewright.powertrain;
+
+/**
+ * Where what the cells give is spent. Every part is power [W] or energy [J] alike.
+ *
+ * @param air moving the air
+ * @param rolling in the tyres
+ * @param climbing gaining height; negative downhill
+ * @param moving gaining speed
+ * @param drive lost in belt, chain or gears
+ * @param motorDrag lost in the motors' friction and iron
+ * @param copper lost in the windings
+ * @param controller lost in the controllers
+ * @param idle electronics and lights
+ * @param pack lost in the resistance of the pack
+ */
+public record Spending(
+        double air,
+        double rolling,
+        double climbing,
+        double moving,
+        double drive,
+        double motorDrag,
+        double copper,
+        double controller,
+        double idle,
+        double pack) {
+
+    /** Nothing is spent. */
+    public static final Spending NONE = new Spending(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+
+    /**
+     * Returns the sum of all parts.
+     *
+     * @return what the cells give
+     */
+    public double sum() {
+        return air
+                + rolling
+                + climbing
+                + moving
+                + drive
+                + motorDrag
+                + copper
+                + controller
+                + idle
+                + pack;
+    }
+
+    /**
+     * Returns what leaves the pack's terminals.
+     *
+     * @return the sum without the loss in the pack
+     */
+    public double atTerminals() {
+        return sum() - pack;
+    }
+
+    /**
+     * Returns the parts as shares of their sum.
+     *
+     * @return the shares [1]; not numbers where nothing is spent
+     */
+    public Spending shares() {
+        double sum = sum();
+        return new Spending(
+                air / sum,
+                rolling / sum,
+                climbing / sum,
+                moving / sum,
+                drive / sum,
+                motorDrag / sum,
+                copper / sum,
+                controller / sum,
+                idle / sum,
+                pack / sum);
+    }
+
+    /**
+     * Adds another spending.
+     *
+     * @param other the other
+     * @param times how often
+     * @return the sum, part by part
+     */
+    public Spending plus(Spending other, double times) {
+        return new Spending(
+                air + times * other.air,
+                rolling + times * other.rolling,
+                climbing + times * other.climbing,
+                moving + times * other.moving,
+                drive + times * other.drive,
+                motorDrag + times * other.motorDrag,
+                copper + times * other.copper,
+                controller + times * other.controller,
+                idle + times * other.idle,
+                pack + times * other.pack);
+    }
+}

@@ -1,0 +1,38 @@
+package brakewright.operation;
+
+import brakewright.spec.Cell;
+import brakewright.spec.GroupSpread;
+import brakewright.spec.Pack;
+
+/** The loaded cells of the emptiest group in series, from the inputs alone. */
+public final class EmptiestGroup {
+
+    private EmptiestGroup() {}
+
+    public static double cellVoltage(
+            Pack pack, double charge, double current, double cellsC, double seconds) {
+        Cell cell = pack.cell();
+        GroupSpread spread = pack.groupSpread();
+        double given = (1.0 - charge) / (1.0 - spread.capacity());
+        double left = 1.0 - spread.charge() - given;
+        double[] charges = cell.openCircuitVoltage().abscissas();
+        double[] voltages = cell.openCircuitVoltage().ordinates();
+        double rest =
+                left >= 0.0
+                        ? cell.openCircuitVoltage().at(left)
+                        : voltages[0] + left * (voltages[1] - voltages[0]) / charges[1];
+        double longer =
+                cell.relaxation().rise()
+                        * (1.0
+                                - Math.exp(
+                                        -Math.max(0.0, seconds - 10.0)
+                                                / cell.relaxation().timeConstant()));
+        double resistance =
+                cell.resistance()
+                        * (cell.resistanceByCharge().drawn().at(left)
+                                + longer * cell.relaxation().byCharge().at(left))
+                        * cell.resistanceByTemperature().at(cellsC)
+                        * (1.0 + spread.resistance());
+        return rest - current / pack.parallel() * resistance;
+    }
+}

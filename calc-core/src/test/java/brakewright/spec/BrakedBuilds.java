@@ -1,0 +1,63 @@
+package brakewright.spec;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Vehicles of which a stop asks something simple. */
+public final class BrakedBuilds {
+
+    private BrakedBuilds() {}
+
+    /** The same vehicle with brakes that take their time. */
+    public static Build buildingUp(Build build, double seconds) {
+        Use use = build.use();
+        Effort effort = use.effort();
+        return Builds.withUse(
+                build,
+                new Use(
+                        use.chargeFrom(),
+                        use.chargeTo(),
+                        use.speedMax(),
+                        use.climate(),
+                        use.slope(),
+                        use.slopeLength(),
+                        use.riding(),
+                        new Effort(
+                                effort.hardPull(),
+                                effort.hardBrake(),
+                                effort.reaction(),
+                                seconds)));
+    }
+
+    /** A board that nothing but its friction brake slows, and that at once. */
+    public static Build frictionOnly(double deceleration) {
+        Build board = buildingUp(Builds.trailBoard(), 0.0);
+        Vehicle old = board.vehicle();
+        Build still =
+                Builds.withVehicle(
+                        board,
+                        new Vehicle(
+                                old.mass(),
+                                old.cargo(),
+                                old.wheelDiameter(),
+                                old.axles(),
+                                0.0,
+                                0.0,
+                                old.grip(),
+                                old.gripWet(),
+                                0.0,
+                                OptionalDouble.of(deceleration)));
+        return Builds.withMotor(
+                still,
+                new Motor(
+                        100.0,
+                        0.1,
+                        1,
+                        0.0,
+                        0.0,
+                        0.0,
+                        OptionalDouble.empty(),
+                        100.0,
+                        Optional.empty()));
+    }
+}
