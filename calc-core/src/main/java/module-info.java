@@ -12,5 +12,6 @@ module brakewright.core {
     exports brakewright.limit;
     exports brakewright.review;
     exports brakewright.worksheet;
+    exports brakewright.explain;
     exports brakewright.profile;
 }

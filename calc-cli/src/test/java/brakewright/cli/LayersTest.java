@@ -18,6 +18,7 @@ class LayersTest {
     private static final String[] CORE = {
         "brakewright.spec..",
         "brakewright.battery..",
+        "brakewright.explain..",
         "brakewright.limit..",
         "brakewright.machine..",
         "brakewright.powertrain..",

@@ -176,6 +176,18 @@ class ArchitectureTest {
                 .check(LIBRARY);
     }
 
+    /** So a word of an explanation is never an input of what it explains. */
+    @Test
+    void noModelKnowsHowItIsExplained() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("brakewright.explain")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("brakewright.explain")
+                .check(LIBRARY);
+    }
+
     @Test
     void namesNoGetters() {
         methods()

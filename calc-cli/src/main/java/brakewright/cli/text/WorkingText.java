@@ -4,11 +4,11 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.explain.Working;
+import brakewright.explain.WorkingMissing;
+import brakewright.explain.WorkingOutcome;
+import brakewright.explain.WorkingStep;
 import brakewright.limit.Term;
-import brakewright.worksheet.Working;
-import brakewright.worksheet.WorkingMissing;
-import brakewright.worksheet.WorkingOutcome;
-import brakewright.worksheet.WorkingStep;
 import java.util.List;
 import java.util.Locale;
 

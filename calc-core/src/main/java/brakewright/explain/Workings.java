@@ -1,4 +1,6 @@
-package brakewright.worksheet;
+package brakewright.explain;
+
+import brakewright.worksheet.Worksheet;
 
 /** Shows how the results of the driving half came about. */
 public final class Workings {

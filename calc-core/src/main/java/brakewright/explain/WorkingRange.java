@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
@@ -8,6 +8,7 @@ import brakewright.powertrain.PackState;
 import brakewright.ride.Cruise;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
@@ -14,6 +14,7 @@ import brakewright.ride.Surroundings;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Use;
+import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
@@ -9,6 +9,7 @@ import brakewright.ride.PullAway;
 import brakewright.ride.Road;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
 

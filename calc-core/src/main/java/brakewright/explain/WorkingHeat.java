@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
@@ -9,6 +9,9 @@ import brakewright.limit.Term;
 import brakewright.machine.Copper;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.worksheet.HeatSheet;
+import brakewright.worksheet.WarmStart;
+import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

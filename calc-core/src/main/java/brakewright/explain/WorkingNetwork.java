@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;

@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -20,6 +20,10 @@ import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Wiring;
+import brakewright.worksheet.HeatSheet;
+import brakewright.worksheet.WarmStart;
+import brakewright.worksheet.Worksheet;
+import brakewright.worksheet.WrittenFormula;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;

@@ -1,9 +1,10 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 
 import brakewright.limit.Term;
 import brakewright.spec.Build;
+import brakewright.worksheet.Worksheet;
 import java.util.List;
 
 /**

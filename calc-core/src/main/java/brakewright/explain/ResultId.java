@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import java.util.Arrays;
 import java.util.Optional;

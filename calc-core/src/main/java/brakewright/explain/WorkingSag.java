@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
@@ -15,6 +15,7 @@ import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
+import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,11 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 
 import brakewright.limit.Term;
 import brakewright.road.Gravity;
 import brakewright.spec.Build;
+import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
 

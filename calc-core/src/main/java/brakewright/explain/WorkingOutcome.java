@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 /** How a result came about, or why there is none. */
 public sealed interface WorkingOutcome permits Working, WorkingMissing {

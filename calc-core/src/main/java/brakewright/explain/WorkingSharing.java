@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import static brakewright.limit.Term.computed;
 import static brakewright.limit.Term.given;
@@ -11,6 +11,7 @@ import brakewright.review.Sharing;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
+import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import brakewright.limit.Term;
 import java.util.List;

@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 /**
  * There is no such result for this vehicle.

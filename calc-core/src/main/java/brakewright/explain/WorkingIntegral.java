@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.explain;
 
 import brakewright.numeric.GaussRule;
 import brakewright.numeric.Pieces;
