@@ -9,6 +9,7 @@ module brakewright.core {
     exports brakewright.road;
     exports brakewright.powertrain;
     exports brakewright.ride;
+    exports brakewright.formula;
     exports brakewright.limit;
     exports brakewright.review;
     exports brakewright.worksheet;

@@ -1,6 +1,8 @@
 package brakewright.explain;
 
-import brakewright.limit.Term;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import java.util.List;
 
 /**
@@ -19,7 +21,7 @@ public record Working(
         String unit,
         String meaning,
         List<Term> conditions,
-        List<WorkingStep> steps)
+        List<Step> steps)
         implements WorkingOutcome {
 
     /** Copies the lists. */
@@ -28,8 +30,9 @@ public record Working(
         steps = List.copyOf(steps);
     }
 
-    static Working of(ResultId id, String meaning, List<Term> conditions, WorkingSteps steps) {
-        WorkingStep last = steps.all().get(steps.all().size() - 1);
-        return new Working(id, last.value(), last.unit(), meaning, conditions, steps.all());
+    static Working of(ResultId id, String meaning, List<Term> conditions, Steps steps) {
+        Step last = steps.all().get(steps.all().size() - 1);
+        return new Working(
+                id, last.result().value(), last.result().unit(), meaning, conditions, steps.all());
     }
 }

@@ -1,9 +1,10 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.spec.Axles;
@@ -19,11 +20,11 @@ final class WorkingGround {
             "equilibrium of a rigid two-axle vehicle, e.g. Cossalter, Motorcycle Dynamics";
 
     private final Build build;
-    private final WorkingSteps steps;
+    private final Steps steps;
     private final Axles axles;
     private final LoadTransfer transfer;
 
-    WorkingGround(Build build, WorkingSteps steps) {
+    WorkingGround(Build build, Steps steps) {
         this.build = build;
         this.steps = steps;
         this.axles = build.vehicle().axles();

@@ -1,11 +1,15 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.constant;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
+import static brakewright.formula.Term.searched;
 
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.limit.BasisFormulas;
 import brakewright.limit.MotorHeatBalance;
-import brakewright.limit.Term;
 import brakewright.machine.Copper;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -25,7 +29,7 @@ final class WorkingHeat {
     private final Worksheet sheet;
     private final Build build;
     private final HeatSheet.Known known;
-    private final WorkingSteps steps = new WorkingSteps();
+    private final Steps steps = new Steps();
     private final WorkingMotor motor;
     private final Term at20C;
 
@@ -156,7 +160,7 @@ final class WorkingHeat {
         double set = sheet.operation().drive().motorCurrent();
         return build.settings().motorDriveCurrent().isPresent()
                 ? given("I_m", "motor current set", set, "A", Input.SETTINGS_MOTOR_DRIVE_CURRENT)
-                : computed("I_m", "limit, see motor-drive-current", set, "A");
+                : modelled("I_m", "limit, see motor-drive-current", set, "A");
     }
 
     private Pulling pulling() {
@@ -176,11 +180,11 @@ final class WorkingHeat {
                         "rises are counted from the air",
                         WorkingNetwork.limit(build),
                         WorkingRoad.air(build));
-        Term still = computed("y_0", "rise of a cold motor", 0.0, "K");
+        Term still = constant("y_0", "rise of a cold motor", 0.0, "K");
         Term[] parts = network.amplitudes("", still, still, end[0], end[1]);
         Term cold =
                 network.reaches(
-                        computed(
+                        searched(
                                 "t_c",
                                 "time from cold",
                                 known.timeAtDriveSetting().orElseThrow(),
@@ -256,7 +260,7 @@ final class WorkingHeat {
                                     "w", start[0], start[1], pulling.winding(), pulling.shell());
             pulling.network()
                     .reaches(
-                            computed("t_w", "time after a long ride", warmer.getAsDouble(), "s"),
+                            searched("t_w", "time after a long ride", warmer.getAsDouble(), "s"),
                             pulling.rise(),
                             pulling.winding(),
                             parts);
@@ -301,11 +305,11 @@ final class WorkingHeat {
         Pulling pulling = pulling();
         WorkingNetwork network = pulling.network();
         Term hot = network.caseRise("y_h", pulling.cold(), pulling.shell(), pulling.parts());
-        Term none = computed("k_0", "no current, no loss", 0.0, "W/K");
+        Term none = constant("k_0", "no current, no loss", 0.0, "W/K");
         WorkingNetwork resting = new WorkingNetwork(build, steps, none, "r");
-        Term still = computed("y_0", "rise of a cold motor", 0.0, "K");
+        Term still = constant("y_0", "rise of a cold motor", 0.0, "K");
         Term[] parts = resting.amplitudes("r", pulling.rise(), hot, still, still);
-        Term rest = computed("t_r", "rest", known.recovery().orElseThrow(), "s");
+        Term rest = searched("t_r", "rest", known.recovery().orElseThrow(), "s");
         Term shell = resting.caseRise("y_c", rest, still, parts);
         Term start = start(pulling, shell);
         if (Math.abs(resting.rise(rest, still, parts) - start.value()) > AGREEMENT) {

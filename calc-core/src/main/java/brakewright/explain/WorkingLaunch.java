@@ -1,8 +1,10 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.constant;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.road.Gravity;
 import brakewright.spec.Build;
 import brakewright.worksheet.Worksheet;
@@ -14,7 +16,7 @@ final class WorkingLaunch {
 
     private final Worksheet sheet;
     private final Build build;
-    private final WorkingSteps steps = new WorkingSteps();
+    private final Steps steps = new Steps();
     private final WorkingRoad road;
     private final WorkingPack pack;
 
@@ -40,7 +42,7 @@ final class WorkingLaunch {
     /** The thrust at a standstill. */
     private Term thrust() {
         WorkingMotor motor = new WorkingMotor(build, steps);
-        Term turning = motor.turning(computed("v", "speed, a standstill", 0.0, "m/s"));
+        Term turning = motor.turning(constant("v", "speed, a standstill", 0.0, "m/s"));
         Term drag = motor.drag(turning);
         WorkingPack.At at = pack.at(sheet.drive().charge(), WorkingPack.PULSE);
         WorkingThrust thrust = new WorkingThrust(build, sheet.operation(), steps, motor);

@@ -1,10 +1,12 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.constant;
+import static brakewright.formula.Term.given;
 
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.limit.BasisFormulas;
-import brakewright.limit.Term;
 import brakewright.machine.Copper;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
@@ -20,14 +22,14 @@ final class WorkingMotor {
     private static final String COPPER = "IEC 60028:1925, temperature coefficient of copper";
 
     private final Build build;
-    private final WorkingSteps steps;
+    private final Steps steps;
     private final Powertrain powertrain;
     private final Term voltageConstant;
     private final Term torqueConstant;
     private final Term terminalResistance;
     private final Term lossResistance;
 
-    WorkingMotor(Build build, WorkingSteps steps) {
+    WorkingMotor(Build build, Steps steps) {
         this.build = build;
         this.steps = steps;
         this.powertrain = Powertrain.of(build);

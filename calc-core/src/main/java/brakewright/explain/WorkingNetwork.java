@@ -1,9 +1,10 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.machine.Copper;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -18,7 +19,7 @@ final class WorkingNetwork {
     static final String TWO_BODIES =
             "two-body thermal network as in motor makers' data sheets, solved exactly";
 
-    private final WorkingSteps steps;
+    private final Steps steps;
     private final String suffix;
 
     private final Term a;
@@ -27,7 +28,7 @@ final class WorkingNetwork {
     private final Term fast;
 
     /** Sets up the network for what a current heats, in watts per kelvin, and a name for it. */
-    WorkingNetwork(Build build, WorkingSteps steps, Term perKelvin, String suffix) {
+    WorkingNetwork(Build build, Steps steps, Term perKelvin, String suffix) {
         MotorHeat heat = build.motor().heat().orElseThrow();
         this.steps = steps;
         this.suffix = suffix;
@@ -156,7 +157,7 @@ final class WorkingNetwork {
     }
 
     /** What copper loses more for every kelvin, at a current. */
-    static Term perKelvin(WorkingSteps steps, String symbol, Term at20C, Term current) {
+    static Term perKelvin(Steps steps, String symbol, Term at20C, Term current) {
         double value =
                 Copper.TEMPERATURE_COEFFICIENT_AT_20_C
                         * at20C.value()

@@ -1,11 +1,14 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.assumed;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
@@ -31,16 +34,24 @@ final class WorkingPack {
 
     private final Build build;
     private final BatteryModel model;
-    private final WorkingSteps steps;
+    private final Steps steps;
 
-    WorkingPack(Build build, WorkingSteps steps) {
+    WorkingPack(Build build, Steps steps) {
         this.build = build;
         this.model = new BatteryModel(build.battery());
         this.steps = steps;
     }
 
-    /** Voltage and resistance, as terms and as the calculation has them. */
-    record At(Term voltage, Term resistance, PackState state) {}
+    /**
+     * Voltage and resistance, as terms and as the calculation has them.
+     *
+     * @param voltage at rest
+     * @param resistance of everything
+     * @param packs without the wiring that is common to them
+     * @param each one after the other
+     * @param state as the calculation has it
+     */
+    record At(Term voltage, Term resistance, Term packs, List<Term> each, PackState state) {}
 
     BatteryModel model() {
         return model;
@@ -69,7 +80,7 @@ final class WorkingPack {
 
     At at(double charge, double seconds) {
         Term voltage = voltage("U", "voltage at rest, " + percent(charge) + " % charge", charge);
-        return new At(voltage, resistance(charge, seconds), state(charge, seconds));
+        return resistance(voltage, charge, seconds);
     }
 
     private Term voltage(String symbol, String meaning, double charge) {
@@ -82,8 +93,7 @@ final class WorkingPack {
                     whole,
                     "S·u",
                     MODEL,
-                    series(first),
-                    cellVoltage(first, model.chargeOf(0, charge)));
+                    List.of(series(first), cellVoltage(first, model.chargeOf(0, charge))));
         }
         List<Term> all = new ArrayList<>();
         StringBuilder sum = new StringBuilder();
@@ -101,16 +111,17 @@ final class WorkingPack {
                                     "V"),
                             "S·u",
                             MODEL,
-                            series(pack),
-                            cellVoltage(pack, own)));
+                            List.of(series(pack), cellVoltage(pack, own))));
             sum.append(place == 0 ? "" : " + ").append(name);
         }
         return steps.add(whole, sum.toString(), JOINED, all.toArray(Term[]::new));
     }
 
-    private Term resistance(double charge, double seconds) {
+    private At resistance(Term voltage, double charge, double seconds) {
+        PackState state = state(charge, seconds);
         if (model.packs().size() == 1) {
-            return one("R", "resistance", 0, charge, seconds);
+            Term only = one("R", "resistance", 0, charge, seconds);
+            return new At(voltage, only, only, List.of(only), state);
         }
         List<Term> all = new ArrayList<>();
         StringBuilder sum = new StringBuilder();
@@ -132,15 +143,17 @@ final class WorkingPack {
                         build.battery().trunkResistance(),
                         "Ω",
                         Input.TRUNK_RESISTANCE);
-        double whole = state(charge, seconds).resistance();
+        double whole = state.resistance();
         Term packs =
                 steps.add(
                         computed("R_p", "resistance of the packs", whole - trunk.value(), "Ω"),
                         series ? sum.toString() : "1/(" + sum + ")",
                         JOINED,
                         all.toArray(Term[]::new));
-        return steps.add(
-                computed("R", "resistance", whole, "Ω"), "R_p + R_t", JOINED, packs, trunk);
+        Term together =
+                steps.add(
+                        computed("R", "resistance", whole, "Ω"), "R_p + R_t", JOINED, packs, trunk);
+        return new At(voltage, together, packs, all, state);
     }
 
     /** The resistance of one pack at the charge state it has when all together have another. */
@@ -202,7 +215,7 @@ final class WorkingPack {
                         "Ω"),
                 "S·r·f_s·f_T" + (endless ? "·(1 + x_r)" : "") + "/P + R_j",
                 endless ? SUSTAINED : MODEL,
-                terms.toArray(Term[]::new));
+                terms);
     }
 
     /** The least resistance of one pack in the first instant of a current. */
@@ -218,22 +231,33 @@ final class WorkingPack {
                         "Ω"),
                 "S·r·f_s·f_T·k/P",
                 "ohmic share of the pulse resistance, joints and leads not counted on",
-                series(pack),
-                given("r", "of a cell, 10 s", cell.resistance(), "Ω", Input.CELL_RESISTANCE),
-                given(
-                        "f_s",
-                        "its least factor at any charge",
-                        cell.resistanceByCharge().least(),
-                        "",
-                        Input.CELL_RESISTANCE_BY_CHARGE),
-                given(
-                        "f_T",
-                        "its least factor at any temperature",
-                        cell.resistanceByTemperature().least(),
-                        "",
-                        Input.CELL_RESISTANCE_BY_TEMPERATURE),
-                computed("k", "ohmic share, at the least", PackModel.OHMIC_SHARE, ""),
-                given("P", "cells in parallel", pack.pack().parallel(), "", Input.PACK_PARALLEL));
+                List.of(
+                        series(pack),
+                        given(
+                                "r",
+                                "of a cell, 10 s",
+                                cell.resistance(),
+                                "Ω",
+                                Input.CELL_RESISTANCE),
+                        given(
+                                "f_s",
+                                "its least factor at any charge",
+                                cell.resistanceByCharge().least(),
+                                "",
+                                Input.CELL_RESISTANCE_BY_CHARGE),
+                        given(
+                                "f_T",
+                                "its least factor at any temperature",
+                                cell.resistanceByTemperature().least(),
+                                "",
+                                Input.CELL_RESISTANCE_BY_TEMPERATURE),
+                        assumed("k", "ohmic share, at the least", PackModel.OHMIC_SHARE, ""),
+                        given(
+                                "P",
+                                "cells in parallel",
+                                pack.pack().parallel(),
+                                "",
+                                Input.PACK_PARALLEL)));
     }
 
     static Term series(PackModel pack) {
@@ -252,7 +276,7 @@ final class WorkingPack {
     /** The charge that all packs give from full to empty. */
     Term capacity() {
         if (model.packs().size() > 1) {
-            return computed("Q", "charge of all packs together", model.capacityAh(), "Ah");
+            return modelled("Q", "charge of all packs together", model.capacityAh(), "Ah");
         }
         PackModel pack = model.packs().get(0);
         return steps.add(
@@ -278,7 +302,7 @@ final class WorkingPack {
             double mean = WorkingIntegral.mean(model.knots(), upper, lower, at);
             sum += mean;
             means.add(
-                    computed(
+                    modelled(
                             quantity.symbol() + (part + 1),
                             "mean, " + percent(upper) + " to " + percent(lower) + " % charge",
                             mean,

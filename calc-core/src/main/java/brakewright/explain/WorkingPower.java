@@ -1,9 +1,10 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.Powertrain;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
@@ -15,10 +16,10 @@ final class WorkingPower {
     private static final String LOSS = "conservation of energy";
 
     private final Build build;
-    private final WorkingSteps steps;
+    private final Steps steps;
 
     /** Against the headwind in use. */
-    WorkingPower(Build build, WorkingSteps steps) {
+    WorkingPower(Build build, Steps steps) {
         this.build = build;
         this.steps = steps;
     }

@@ -1,9 +1,12 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.constant;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.PackState;
 import brakewright.ride.PullAway;
 import brakewright.ride.Road;
@@ -29,7 +32,7 @@ final class WorkingPullAway {
                     ResultId.TIME_TO_CRUISE,
                     "The cruise speed is not reached with what is set: see top-speed.");
         }
-        WorkingSteps steps = new WorkingSteps();
+        Steps steps = new Steps();
         WorkingPack pack = new WorkingPack(build, steps);
         PackState state = pack.state(sheet.drive().charge(), WorkingPack.PULSE);
         PullAway pull = new PullAway(build, sheet.operation().drive(), Road.LEVEL);
@@ -50,13 +53,15 @@ final class WorkingPullAway {
                             "m/s²"),
                     "(F_t − F_r − ½·ρ·CdA·v²)/m_i",
                     "Newton's second law",
-                    computed("F_t", "thrust at that speed", thrust, "N"),
+                    modelled("F_t", "thrust at that speed", thrust, "N"),
                     rolling,
                     density,
                     road.dragArea(),
                     part == PARTS
                             ? given("v", "cruise speed", cruise, "m/s", Input.USE_CRUISE_SPEED)
-                            : computed("v", "speed", speed, "m/s"),
+                            : part == 0
+                                    ? constant("v", "speed", speed, "m/s")
+                                    : modelled("v", "speed", speed, "m/s"),
                     inertia);
         }
         steps.note(
@@ -69,7 +74,7 @@ final class WorkingPullAway {
         for (int part = 1; part <= PARTS; part++) {
             double reached = pull.to(cruise * part / PARTS, state).orElseThrow().time();
             times.add(
-                    computed(
+                    modelled(
                             "t" + part,
                             "in the " + PART[part - 1] + " quarter of speed",
                             reached - before,

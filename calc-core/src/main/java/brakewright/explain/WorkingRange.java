@@ -1,9 +1,12 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
+import static brakewright.formula.Term.searched;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.PackState;
 import brakewright.ride.Cruise;
 import brakewright.spec.Build;
@@ -20,7 +23,7 @@ final class WorkingRange {
 
     private final Build build;
     private final Cruise cruise;
-    private final WorkingSteps steps = new WorkingSteps();
+    private final Steps steps = new Steps();
     private final WorkingPack pack;
 
     private WorkingRange(Worksheet sheet) {
@@ -158,7 +161,7 @@ final class WorkingRange {
         Term capacity = pack.capacity();
         Term end =
                 to > build.use().chargeTo()
-                        ? computed("s_h", "speed held down to, searched", to, "")
+                        ? searched("s_h", "speed held down to, searched", to, "")
                         : given("s_h", "emptiest charge in use", to, "", Input.USE_CHARGE_TO);
         return steps.add(
                 computed("E", "usable energy", cruise.spentHeld().atTerminals(), "J"),
@@ -180,7 +183,7 @@ final class WorkingRange {
                     "sum of both parts of the ride",
                     speed,
                     time,
-                    computed("x_s", "at the lower speeds possible", slower, "m"));
+                    modelled("x_s", "at the lower speeds possible", slower, "m"));
             steps.note(
                     "Below the charge at which the speed can no longer be held, the ride goes on at"
                             + " the top speed of each charge state; that part is integrated"

@@ -1,9 +1,11 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.constant;
+import static brakewright.formula.Term.given;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.road.Gravity;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
@@ -12,17 +14,17 @@ import brakewright.spec.Input;
 /** The steps to the resistance of a level road. */
 final class WorkingRoad {
 
-    static final Term GRAVITY = computed("g", "standard gravity", Gravity.STANDARD, "m/s²");
+    static final Term GRAVITY = constant("g", "standard gravity", Gravity.STANDARD, "m/s²");
 
     private static final String ROAD =
             "Martin et al., J. Appl. Biomech. 14(3):276-291 (1998), road load";
     private static final String NEWTON = "Newton's second law";
 
     private final Build build;
-    private final WorkingSteps steps;
+    private final Steps steps;
     private final RoadLoad load;
 
-    WorkingRoad(Build build, WorkingSteps steps) {
+    WorkingRoad(Build build, Steps steps) {
         this.build = build;
         this.steps = steps;
         this.load = RoadLoad.of(build);

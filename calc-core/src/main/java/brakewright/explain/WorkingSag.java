@@ -1,13 +1,15 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.searched;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
-import brakewright.limit.Derivation;
+import brakewright.formula.Derivation;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.limit.GroupTerms;
-import brakewright.limit.Term;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.review.Sag;
 import brakewright.spec.Build;
@@ -30,7 +32,7 @@ final class WorkingSag {
     private final Worksheet sheet;
     private final Build build;
     private final ElectricDrive drive;
-    private final WorkingSteps steps = new WorkingSteps();
+    private final Steps steps = new Steps();
     private final WorkingPack pack;
 
     private WorkingSag(Worksheet sheet) {
@@ -69,7 +71,7 @@ final class WorkingSag {
             rest =
                     isAtStart
                             ? WorkingPack.charge(build, true)
-                            : computed("s", "charge state, searched", charge, "");
+                            : searched("s", "charge state, searched", charge, "");
         }
         if (first.isPresent()) {
             loadedCell(first.get().event(), charge, rest, left);

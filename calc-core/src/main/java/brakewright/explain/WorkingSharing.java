@@ -1,11 +1,13 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
 
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.limit.OnePack;
 import brakewright.limit.PackLimit;
-import brakewright.limit.Term;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.review.Sharing;
 import brakewright.spec.Build;
@@ -23,7 +25,7 @@ final class WorkingSharing {
 
     private final Worksheet sheet;
     private final Build build;
-    private final WorkingSteps steps = new WorkingSteps();
+    private final Steps steps = new Steps();
     private final WorkingPack pack;
 
     private WorkingSharing(Worksheet sheet) {
@@ -63,25 +65,14 @@ final class WorkingSharing {
         boolean parallel = build.battery().joining() == Joining.PARALLEL;
         Term result = computed("I_k", "pack " + most.pack() + " carries", most.current(), "A");
         if (parallel) {
-            String own = "R" + most.pack();
-            Term resistance =
-                    computed(
-                            own,
-                            "resistance of pack " + most.pack(),
-                            pack.model()
-                                    .packs()
-                                    .get(most.pack() - 1)
-                                    .resistance(most.ownCharge(), build.battery().temperatureC()),
-                            "Ω");
-            double together = at.resistance().value() - build.battery().trunkResistance();
-            Term packs = computed("R_p", "resistance of the packs", together, "Ω");
+            Term own = at.each().get(most.pack() - 1);
             Term share =
                     steps.add(
-                            computed("w", "its share", together / resistance.value(), ""),
-                            "R_p/" + own,
+                            computed("w", "its share", at.packs().value() / own.value(), ""),
+                            "R_p/" + own.symbol(),
                             WorkingPack.JOINED,
-                            packs,
-                            resistance);
+                            at.packs(),
+                            own);
             steps.add(result, "w·I", WorkingPack.JOINED, share, whole);
         } else {
             steps.add(result, "I", WorkingPack.JOINED + ", in series one current", whole);
@@ -96,10 +87,10 @@ final class WorkingSharing {
                                 ? WorkingPack.charge(build, true)
                                 : most.charge() == build.use().chargeTo()
                                         ? WorkingPack.charge(build, false)
-                                        : computed("s", "charge state of all", most.charge(), ""),
-                        computed("s_k", "charge state of the pack", most.ownCharge(), ""),
+                                        : modelled("s", "charge state of all", most.charge(), ""),
+                        modelled("s_k", "charge state of the pack", most.ownCharge(), ""),
                         pack.temperature(),
-                        computed("I_z", "it may give there", most.limit(), "A")),
+                        modelled("I_z", "it may give there", most.limit(), "A")),
                 steps);
     }
 
@@ -108,7 +99,7 @@ final class WorkingSharing {
         ElectricDrive drive = sheet.operation().drive();
         double top = sheet.operation().topSpeed();
         WorkingMotor motor = new WorkingMotor(build, steps);
-        Term turning = motor.turning(computed("v", "highest speed that is met", top, "m/s"));
+        Term turning = motor.turning(modelled("v", "highest speed that is met", top, "m/s"));
         Term set =
                 build.settings().motorDriveCurrent().isPresent()
                         ? given(
@@ -117,7 +108,7 @@ final class WorkingSharing {
                                 drive.motorCurrent(),
                                 "A",
                                 Input.SETTINGS_MOTOR_DRIVE_CURRENT)
-                        : computed(
+                        : modelled(
                                 "I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");
         Term power = motor.drawn("P_m", set, turning);
         Term limit =
@@ -200,7 +191,7 @@ final class WorkingSharing {
     }
 
     private Term bears(String symbol, String what, PackLimit limit, int number) {
-        return computed(
+        return modelled(
                 symbol + number,
                 "pack " + number + " " + what,
                 limit.staticPart(build.battery().temperatureC()).value(),

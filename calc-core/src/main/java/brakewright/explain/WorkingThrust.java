@@ -1,9 +1,12 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
+import static brakewright.formula.Term.searched;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.Pull;
@@ -28,14 +31,14 @@ final class WorkingThrust {
     private static final String SETTING = "setting of the controllers";
 
     private final Build build;
-    private final WorkingSteps steps;
+    private final Steps steps;
     private final WorkingMotor motor;
     private final ElectricDrive drive;
     private final Powertrain powertrain;
     private final Term set;
     private final Term draw;
 
-    WorkingThrust(Build build, Operation operation, WorkingSteps steps, WorkingMotor motor) {
+    WorkingThrust(Build build, Operation operation, Steps steps, WorkingMotor motor) {
         this.build = build;
         this.steps = steps;
         this.motor = motor;
@@ -63,14 +66,14 @@ final class WorkingThrust {
                         drive.motorCurrent(),
                         "A",
                         Input.SETTINGS_MOTOR_DRIVE_CURRENT)
-                : computed("I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");
+                : modelled("I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");
     }
 
     /** The pack current set, of all controllers together. */
-    static Term draw(Build build, Operation operation, WorkingSteps steps) {
+    static Term draw(Build build, Operation operation, Steps steps) {
         double draw = operation.drive().packCurrent();
         if (build.settings().packDischargeCurrent().isEmpty()) {
-            return computed("I_s", "limit, see pack-discharge-current", draw, "A");
+            return modelled("I_s", "limit, see pack-discharge-current", draw, "A");
         }
         return steps.add(
                 computed("I_s", "pack current set, in all", draw, "A"),
@@ -86,7 +89,7 @@ final class WorkingThrust {
     }
 
     /** What the low-voltage taper leaves of a draw once the voltage has settled. */
-    static Term settled(ElectricDrive drive, WorkingSteps steps, Term draw, WorkingPack.At at) {
+    static Term settled(ElectricDrive drive, Steps steps, Term draw, WorkingPack.At at) {
         Optional<Taper> taper = drive.taper();
         Term result =
                 computed("I_p", "pack current permitted", drive.settledPackLimit(at.state()), "A");
@@ -186,7 +189,7 @@ final class WorkingThrust {
         if (pull.holder() != TopSpeed.Holder.VOLTAGE) {
             return current("I_v", "current at greatest power", greatest("P_g", at), turning);
         }
-        Term found = computed("I_v", "current that the voltage pushes", pull.motorCurrent(), "A");
+        Term found = searched("I_v", "current that the voltage pushes", pull.motorCurrent(), "A");
         Term power = motor.drawn("P_v", found, turning);
         Term terminal = terminal("V", power, at);
         if (motor.basis().isSinusoidal()) {

@@ -1,8 +1,10 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.searched;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
@@ -18,14 +20,14 @@ final class WorkingTopSpeed {
     private final Worksheet sheet;
     private final Build build;
     private final Term speed;
-    private final WorkingSteps steps = new WorkingSteps();
+    private final Steps steps = new Steps();
     private final WorkingRoad road;
     private final WorkingPack pack;
 
     private WorkingTopSpeed(Worksheet sheet, double found) {
         this.sheet = sheet;
         this.build = sheet.build();
-        this.speed = computed("v", "top speed", found, "m/s");
+        this.speed = searched("v", "top speed", found, "m/s");
         this.road = new WorkingRoad(build, steps);
         this.pack = new WorkingPack(build, steps);
     }

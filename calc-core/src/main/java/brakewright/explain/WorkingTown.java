@@ -1,9 +1,12 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
+import static brakewright.formula.Term.searched;
 
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.PackState;
 import brakewright.ride.PullAway;
 import brakewright.ride.Road;
@@ -27,7 +30,7 @@ final class WorkingTown {
 
     private final Worksheet sheet;
     private final Build build;
-    private final WorkingSteps steps = new WorkingSteps();
+    private final Steps steps = new Steps();
     private final WorkingPack pack;
 
     private WorkingTown(Worksheet sheet) {
@@ -72,7 +75,7 @@ final class WorkingTown {
                         + " pull away with all that is permitted, hold the speed, stop with the"
                         + " electric brake alone.",
                 List.of(
-                        computed("s_m", "charge state of the leg shown", middle, ""),
+                        modelled("s_m", "charge state of the leg shown", middle, ""),
                         pack.temperature(),
                         given(
                                 "v_c",
@@ -95,7 +98,7 @@ final class WorkingTown {
     private Term speed(StopAndGo town) {
         return town.reached() == build.use().riding().cruiseSpeed()
                 ? WorkingPower.speed(build)
-                : computed("v", "highest speed that fits, searched", town.reached(), "m/s");
+                : searched("v", "highest speed that fits, searched", town.reached(), "m/s");
     }
 
     private StopOutcome.Stopped stopped(double speed, double charge) {
@@ -115,8 +118,8 @@ final class WorkingTown {
                         "max(0, D − x_a − x_b)",
                         "what pulling away and stopping leave of the leg",
                         length,
-                        computed("x_a", "pulling away, integrated", pull.distance(), "m"),
-                        computed("x_b", "stopping, integrated", stop.distance(), "m"));
+                        modelled("x_a", "pulling away, integrated", pull.distance(), "m"),
+                        modelled("x_b", "stopping, integrated", stop.distance(), "m"));
         steps.note(
                 "Pulling away and stopping are integrated over the speed by Gauss-Legendre"
                         + " quadrature; time-to-cruise shows the former.");
@@ -157,9 +160,9 @@ final class WorkingTown {
                 computed("q_n", "net charge of a leg", net, "C"),
                 "(W_a + P_i·t_b)/U + I_c·t_c − q_b",
                 "conservation of charge",
-                computed("W_a", "from cells, pulling away", pull.spent().sum(), "J"),
+                modelled("W_a", "from cells, pulling away", pull.spent().sum(), "J"),
                 given("P_i", "electronics and lights", idle, "W", Input.USE_IDLE_POWER),
-                computed("t_b", "time of stopping, integrated", stop.time(), "s"),
+                modelled("t_b", "time of stopping, integrated", stop.time(), "s"),
                 computed(
                         "U",
                         "voltage at rest, " + WorkingPack.percent(charge) + " % charge",
@@ -167,7 +170,7 @@ final class WorkingTown {
                         "V"),
                 current,
                 steady,
-                computed("q_b", "brought back by stopping", back, "C"));
+                modelled("q_b", "brought back by stopping", back, "C"));
     }
 
     private void perCharge(Term length, Term charge) {
@@ -193,7 +196,7 @@ final class WorkingTown {
             double lower = Math.max(build.use().chargeTo(), PIECES[piece + 1]);
             if (upper > lower) {
                 parts.add(
-                        computed(
+                        modelled(
                                 "x" + (parts.size() + 1),
                                 WorkingPack.percent(upper)
                                         + " to "

@@ -1,10 +1,12 @@
 package brakewright.explain;
 
-import static brakewright.limit.Term.computed;
-import static brakewright.limit.Term.given;
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
 
 import brakewright.battery.PackModel;
-import brakewright.limit.Term;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.ride.PackHeat;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -17,7 +19,7 @@ final class WorkingWarming {
 
     private final Build build;
     private final PackHeat heat;
-    private final WorkingSteps steps = new WorkingSteps();
+    private final Steps steps = new Steps();
     private final WorkingPack pack;
     private final PackModel warmest;
     private final int place;
@@ -44,7 +46,7 @@ final class WorkingWarming {
     private WorkingOutcome working() {
         Term speed = WorkingPower.speed(build);
         Term store = store();
-        Term joule = computed("H", "heat in its cells", heat.riseK() * store.value(), "J");
+        Term joule = modelled("H", "heat in its cells", heat.riseK() * store.value(), "J");
         steps.note(
                 "H is I_k²·R_k over the time, added up step by step while the charge falls: the"
                         + " current of all at the power of the cruise speed, the part I_k of it in"
@@ -91,9 +93,15 @@ final class WorkingWarming {
                 computed("C", "heat capacity of its cells", all, "J/K"),
                 "S·P·c",
                 "sum over its cells",
-                WorkingPack.series(warmest),
-                given("P", "cells in parallel", warmest.pack().parallel(), "", Input.PACK_PARALLEL),
-                given("c", "of a cell, from mass", each, "J/K", Input.CELL_MASS));
+                List.of(
+                        WorkingPack.series(warmest),
+                        given(
+                                "P",
+                                "cells in parallel",
+                                warmest.pack().parallel(),
+                                "",
+                                Input.PACK_PARALLEL),
+                        given("c", "of a cell, from mass", each, "J/K", Input.CELL_MASS)));
     }
 
     /** The end with heat leaving: what left is added up together with the heat. */
@@ -106,7 +114,7 @@ final class WorkingWarming {
                         + Math.rint(1000.0 * way) / 1000.0
                         + " K/W (pack.to_air).");
         Term left =
-                computed(
+                modelled(
                         "L",
                         "heat that leaves to the air",
                         joule.value() - (heat.endC() - heat.startC()) * store.value(),

@@ -2,6 +2,8 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Battery;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;

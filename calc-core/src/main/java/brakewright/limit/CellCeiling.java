@@ -2,6 +2,9 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.formula.Derivation;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,6 +2,8 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.formula.Derivation;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,8 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.spec.Axles;

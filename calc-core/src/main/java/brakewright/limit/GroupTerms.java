@@ -2,6 +2,9 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
@@ -37,7 +40,7 @@ public final class GroupTerms {
             return constraint;
         }
         return read(
-                constraint, chargeAt(Term.computed("s", "charge state of the pack", charge, "")));
+                constraint, chargeAt(Term.modelled("s", "charge state of the pack", charge, "")));
     }
 
     /**

@@ -1,5 +1,9 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.machine.Copper;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
@@ -37,7 +41,7 @@ final class HeatSteps {
         this.heat = build.motor().heat().orElseThrow();
         this.time = time;
         this.duration = Term.given("t", "time at this current", time, "s", timeInput);
-        this.current = Term.computed("I", "this limit, found by search", current, "A");
+        this.current = Term.searched("I", "this limit, found by search", current, "A");
     }
 
     /** The constraint, from a winding and a case at the temperature of the air. */

@@ -1,6 +1,9 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;

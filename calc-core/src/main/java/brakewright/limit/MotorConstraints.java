@@ -1,5 +1,9 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.Powertrain;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;

@@ -1,5 +1,9 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.Powertrain;
 import brakewright.road.Gravity;
 import brakewright.road.RoadLoad;
@@ -21,7 +25,7 @@ final class MotorSteps {
     static final String MACHINE =
             "permanent-magnet machine, e.g. Fitzgerald, Kingsley, Umans, Electric Machinery";
     static final String NEWTON = "Newton's second law";
-    static final Term GRAVITY = Term.computed("g", "standard gravity", Gravity.STANDARD, "m/s²");
+    static final Term GRAVITY = Term.constant("g", "standard gravity", Gravity.STANDARD, "m/s²");
 
     private static final String ROAD =
             "road load, Martin et al., J. Appl. Biomech. 14(3):276-291 (1998)";

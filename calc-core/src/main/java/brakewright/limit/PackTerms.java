@@ -1,6 +1,9 @@
 package brakewright.limit;
 
 import brakewright.battery.PackModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import java.util.ArrayList;

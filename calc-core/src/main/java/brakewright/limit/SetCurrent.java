@@ -1,5 +1,8 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import java.util.List;
@@ -38,6 +41,6 @@ final class SetCurrent {
     }
 
     private static Term recommended(double packCurrent) {
-        return Term.computed("I_p", "its limit, explained by its name", packCurrent, "A");
+        return Term.modelled("I_p", "its limit, explained by its name", packCurrent, "A");
     }
 }

@@ -3,6 +3,10 @@ package brakewright.limit;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
@@ -190,7 +194,7 @@ final class TaperRule {
         }
         boolean inSeries = !build.battery().isOnePack() && others != 0.0;
         if (inSeries) {
-            terms.add(Term.computed("U_o", "the other packs there", others, "V"));
+            terms.add(Term.modelled("U_o", "the other packs there", others, "V"));
         }
         Constraint constraint =
                 new Constraint(

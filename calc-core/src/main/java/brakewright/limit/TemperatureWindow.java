@@ -1,6 +1,9 @@
 package brakewright.limit;
 
 import brakewright.battery.PackModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -70,6 +73,6 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
                                         strongest.result()));
         return new Constraint(
                         id(), limit, window, isFree ? List.of() : List.of(strongest), derivation)
-                .under(Term.computed("T", "temperature of the cells", temperatureC, "°C"));
+                .under(Term.asked("T", "temperature of the cells", temperatureC, "°C"));
     }
 }

@@ -1,5 +1,7 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.List;
 

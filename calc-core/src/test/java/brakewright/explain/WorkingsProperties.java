@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
-import brakewright.limit.Term;
+import brakewright.formula.Origin;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
+import brakewright.formula.WrittenFormula;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.review.Sag;
@@ -23,7 +26,6 @@ import brakewright.spec.Wiring;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
 import brakewright.worksheet.Worksheet;
-import brakewright.worksheet.WrittenFormula;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -64,8 +66,8 @@ class WorkingsProperties {
      */
     private static final double SEARCHED_TEMPERATURE = 1e-3;
 
-    /** Formulas may name these without an earlier step or an input: constants and readings. */
-    private static final Set<String> STARTS = Set.of("g", "v", "I_m", "I_s");
+    /** What is not set is taken from its limit, which has an explanation of its own. */
+    private static final Set<String> STARTS = Set.of("I_m", "I_s");
 
     private static List<Build> builds() {
         Build board = Builds.trailBoard();
@@ -107,9 +109,10 @@ class WorkingsProperties {
     }
 
     /** The formula, evaluated as it is written, gives the value; it names all terms, once each. */
-    private static void recompute(WorkingStep step, boolean strictly) {
+    private static void recompute(Step step, boolean strictly) {
         boolean searched = !strictly && step.note().startsWith("Found by search");
-        double absolute = searched ? leftOpen(step) : step.symbol().equals("t_r") ? REST : ABSOLUTE;
+        double absolute =
+                searched ? leftOpen(step) : step.result().symbol().equals("t_r") ? REST : ABSOLUTE;
         Map<String, Double> values = new HashMap<>();
         for (Term term : step.derivation().terms()) {
             assertThat(values.put(term.symbol(), term.value())).as(step.toString()).isNull();
@@ -119,38 +122,45 @@ class WorkingsProperties {
         assertThat(evaluated.used()).as(step.toString()).isEqualTo(values.keySet());
         assertThat(evaluated.value())
                 .as(step.toString())
-                .isCloseTo(step.value(), within(RELATIVE * Math.abs(step.value()) + absolute));
+                .isCloseTo(
+                        step.result().value(),
+                        within(RELATIVE * Math.abs(step.result().value()) + absolute));
         assertThat(step.derivation().source()).isNotBlank();
-        assertThat(step.what()).isNotBlank().hasSizeLessThan(43);
+        assertThat(step.result().meaning()).isNotBlank().hasSizeLessThan(43);
         assertThat(step.derivation().terms())
                 .allSatisfy(term -> assertThat(term.meaning()).hasSizeLessThan(43));
     }
 
     /** The formula of a time ends with the part that changes most and its rate. */
-    private static double leftOpen(WorkingStep step) {
-        if (!step.unit().equals("s")) {
+    private static double leftOpen(Step step) {
+        if (!step.result().unit().equals("s")) {
             return SEARCHED;
         }
         List<Term> terms = step.derivation().terms();
         double part = terms.get(terms.size() - 2).value();
         double rate = terms.get(terms.size() - 1).value();
-        return SEARCHED_TEMPERATURE / Math.abs(part * rate * Math.exp(rate * step.value()));
+        return SEARCHED_TEMPERATURE
+                / Math.abs(part * rate * Math.exp(rate * step.result().value()));
     }
 
-    /**
-     * What a step is given without an input is the result of an earlier step, number for number.
-     */
-    private static long unexplained(Working working, int place) {
-        return working.steps().get(place).derivation().terms().stream()
-                .filter(term -> term.input().isEmpty() && !STARTS.contains(term.symbol()))
-                .filter(
+    /** What is said to be worked out above is the result of an earlier step. */
+    private static void isFound(Working working, int place) {
+        List<Term> found = working.steps().subList(0, place).stream().map(Step::result).toList();
+        assertThat(working.steps().get(place).derivation().terms())
+                .filteredOn(term -> term.origin() == Origin.Found.WORKED_OUT)
+                .allSatisfy(
                         term ->
-                                working.steps().stream()
-                                        .noneMatch(
-                                                step ->
-                                                        step.symbol().equals(term.symbol())
-                                                                && step.value() == term.value()))
-                .count();
+                                assertThat(found)
+                                        .as(working.id() + ": " + working.steps().get(place))
+                                        .contains(term));
+    }
+
+    /** What comes from no step that is told and from no input. */
+    private static List<Term> unexplained(Step step) {
+        return step.derivation().terms().stream()
+                .filter(term -> term.origin() == Origin.Found.MODELLED)
+                .filter(term -> !STARTS.contains(term.symbol()))
+                .toList();
     }
 
     private static void check(Build build, boolean strictly) {
@@ -160,14 +170,18 @@ class WorkingsProperties {
                     .ifPresent(
                             working -> {
                                 working.steps().forEach(step -> recompute(step, strictly));
+                                for (int i = 0; i < working.steps().size(); i++) {
+                                    isFound(working, i);
+                                }
                                 assertThat(working.value()).isEqualTo(onSheet(sheet, id));
-                                assertThat(last(working).unit()).isEqualTo(working.unit());
-                                assertThat(last(working).value()).isEqualTo(working.value());
+                                assertThat(last(working).result().unit()).isEqualTo(working.unit());
+                                assertThat(last(working).result().value())
+                                        .isEqualTo(working.value());
                             });
         }
     }
 
-    private static WorkingStep last(Working working) {
+    private static Step last(Working working) {
         return working.steps().get(working.steps().size() - 1);
     }
 
@@ -280,8 +294,8 @@ class WorkingsProperties {
     void thrustAndResistanceMeetAtTheTopSpeed() {
         for (Build build : builds()) {
             Working working = working(Worksheet.of(build), ResultId.TOP_SPEED).orElseThrow();
-            assertThat(step(working, "F_t").value())
-                    .isCloseTo(step(working, "F").value(), within(1e-6));
+            assertThat(step(working, "F_t").result().value())
+                    .isCloseTo(step(working, "F").result().value(), within(1e-6));
         }
     }
 
@@ -319,8 +333,8 @@ class WorkingsProperties {
     void theQuartersOfTheLoadedVoltageAreMeans() {
         for (Build build : builds()) {
             Working working = working(Worksheet.of(build), ResultId.RANGE).orElseThrow();
-            WorkingStep mean = step(working, "V");
-            double power = step(working, "p").value();
+            Step mean = step(working, "V");
+            double power = step(working, "p").result().value();
             double from = build.use().chargeFrom();
             double to = step(working, "E").derivation().terms().get(2).value();
             BatteryModel model = new BatteryModel(build.battery());
@@ -354,9 +368,9 @@ class WorkingsProperties {
         return sum * width / 3.0;
     }
 
-    private static WorkingStep step(Working working, String symbol) {
+    private static Step step(Working working, String symbol) {
         return working.steps().stream()
-                .filter(step -> step.symbol().equals(symbol))
+                .filter(step -> step.result().symbol().equals(symbol))
                 .findFirst()
                 .orElseThrow();
     }
@@ -368,11 +382,14 @@ class WorkingsProperties {
             Worksheet sheet = Worksheet.of(build);
             for (ResultId id : EnumSet.of(ResultId.CONSUMPTION, ResultId.CLIMB, ResultId.LAUNCH)) {
                 Optional<Working> working = working(sheet, id);
-                for (int i = 0; working.isPresent() && i < working.get().steps().size(); i++) {
-                    assertThat(unexplained(working.get(), i))
-                            .as(working.get().steps().get(i).toString())
-                            .isZero();
-                }
+                working.ifPresent(
+                        each ->
+                                each.steps()
+                                        .forEach(
+                                                step ->
+                                                        assertThat(unexplained(step))
+                                                                .as(step.toString())
+                                                                .isEmpty()));
             }
         }
     }

@@ -1,4 +1,4 @@
-package brakewright.limit;
+package brakewright.formula;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package brakewright.worksheet;
+package brakewright.formula;
 
 import java.util.Map;
 import java.util.Set;
