@@ -59,17 +59,9 @@ final class WorkingGround {
                             "l/h_r",
                             "equilibrium of moments about the edge of the support",
                             given(
-                                    "l",
-                                    "half length of support",
-                                    build.rider().supportHalfLength(),
-                                    "m",
-                                    Input.RIDER_SUPPORT_HALF_LENGTH),
-                            given(
-                                    "h_r",
-                                    "height of rider's mass centre",
-                                    build.rider().massHeight(),
-                                    "m",
-                                    Input.RIDER_MASS_HEIGHT)));
+                                    Input.RIDER_SUPPORT_HALF_LENGTH,
+                                    build.rider().supportHalfLength()),
+                            given(Input.RIDER_MASS_HEIGHT, build.rider().massHeight())));
         }
         return all;
     }
@@ -104,28 +96,16 @@ final class WorkingGround {
             String symbol, String meaning, double value, String formula, Term... further) {
         List<Term> terms = new ArrayList<>(List.of(further));
         if (formula.contains("μ")) {
-            terms.add(given("μ", "grip, dry", build.vehicle().grip(), "", Input.VEHICLE_GRIP));
+            terms.add(given(Input.VEHICLE_GRIP, build.vehicle().grip()));
         }
         if (formula.contains("L")) {
-            terms.add(given("L", "wheelbase", axles.wheelbase(), "m", Input.VEHICLE_WHEELBASE));
+            terms.add(given(Input.VEHICLE_WHEELBASE, axles.wheelbase()));
         }
         if (formula.contains("b")) {
-            terms.add(
-                    given(
-                            "b",
-                            "mass centre behind front axle",
-                            axles.massCentreFromFront(),
-                            "m",
-                            Input.VEHICLE_MASS_CENTRE_FROM_FRONT));
+            terms.add(given(Input.VEHICLE_MASS_CENTRE_FROM_FRONT, axles.massCentreFromFront()));
         }
         if (formula.contains("h")) {
-            terms.add(
-                    given(
-                            "h",
-                            "height of mass centre",
-                            axles.massCentreHeight(),
-                            "m",
-                            Input.VEHICLE_MASS_CENTRE_HEIGHT));
+            terms.add(given(Input.VEHICLE_MASS_CENTRE_HEIGHT, axles.massCentreHeight()));
         }
         return steps.add(
                 computed(symbol, meaning, value, ""), formula, RIGID, terms.toArray(Term[]::new));

@@ -47,12 +47,7 @@ final class WorkingHeat {
                                 "Ω"),
                         BasisFormulas.lossShare(motor.basis()) + "R_20",
                         WorkingMotor.MACHINE,
-                        given(
-                                "R_20",
-                                "between terminals at 20 °C",
-                                build.motor().resistanceAt20C(),
-                                "Ω",
-                                Input.MOTOR_RESISTANCE));
+                        given(Input.MOTOR_RESISTANCE, build.motor().resistanceAt20C()));
     }
 
     static WorkingOutcome continuous(Worksheet sheet) {
@@ -116,8 +111,7 @@ final class WorkingHeat {
     }
 
     private Term fastest() {
-        return given(
-                "v", "highest speed in use", build.use().speedMax(), "m/s", Input.USE_SPEED_MAX);
+        return given(Input.USE_SPEED_MAX, build.use().speedMax());
     }
 
     private WorkingOutcome continuous() {
@@ -159,7 +153,7 @@ final class WorkingHeat {
     private Term current() {
         double set = sheet.operation().drive().motorCurrent();
         return build.settings().motorDriveCurrent().isPresent()
-                ? given("I_m", "motor current set", set, "A", Input.SETTINGS_MOTOR_DRIVE_CURRENT)
+                ? given(Input.SETTINGS_MOTOR_DRIVE_CURRENT, set)
                 : modelled("I_m", "limit, see motor-drive-current", set, "A");
     }
 
@@ -330,12 +324,7 @@ final class WorkingHeat {
     }
 
     private Term pull() {
-        return given(
-                "t_p",
-                "length of a hard pull",
-                build.use().effort().hardPull(),
-                "s",
-                Input.USE_HARD_PULL);
+        return given(Input.USE_HARD_PULL, build.use().effort().hardPull());
     }
 
     /** The winding's rise from which the pull just ends at the limit. */

@@ -73,12 +73,7 @@ final class WorkingMotor {
                 computed("K", "voltage constant", powertrain.motor().voltageConstant(), "V·s/rad"),
                 "60/(2·π·Kv)",
                 MACHINE,
-                given(
-                        "Kv",
-                        "speed per volt",
-                        build.motor().kvRpmPerVolt(),
-                        "rpm/V",
-                        Input.MOTOR_KV));
+                given(Input.MOTOR_KV, build.motor().kvRpmPerVolt()));
     }
 
     private Term torque() {
@@ -99,12 +94,7 @@ final class WorkingMotor {
                         "Ω"),
                 "R_20·(1 + 0.00393·(T_a − 20))",
                 COPPER + "; windings at the temperature of the air",
-                given(
-                        "R_20",
-                        "at 20 °C",
-                        build.motor().resistanceAt20C(),
-                        "Ω",
-                        Input.MOTOR_RESISTANCE),
+                given(Input.MOTOR_RESISTANCE, build.motor().resistanceAt20C()),
                 WorkingRoad.air(build));
     }
 
@@ -122,47 +112,31 @@ final class WorkingMotor {
     }
 
     Term wheel() {
-        return given(
-                "d",
-                "diameter of driven wheels",
-                build.vehicle().wheelDiameter(),
-                "m",
-                Input.VEHICLE_WHEEL_DIAMETER);
+        return given(Input.VEHICLE_WHEEL_DIAMETER, build.vehicle().wheelDiameter());
     }
 
     Term polePairs() {
-        return given("p", "pole pairs", build.motor().polePairs(), "", Input.MOTOR_POLE_PAIRS);
+        return given(Input.MOTOR_POLE_PAIRS, build.motor().polePairs());
     }
 
     Term inductance() {
-        return given(
-                "L",
-                "inductance of a phase",
-                build.motor().inductance(),
-                "H",
-                Input.MOTOR_INDUCTANCE);
+        return given(Input.MOTOR_INDUCTANCE, build.motor().inductance());
     }
 
     Term motors() {
-        return given("n", "motors", build.drive().motors(), "", Input.DRIVE_MOTORS);
+        return given(Input.DRIVE_MOTORS, build.drive().motors());
     }
 
     Term reduction() {
-        return given("G", "reduction", build.drive().reduction(), "", Input.DRIVE_REDUCTION);
+        return given(Input.DRIVE_REDUCTION, build.drive().reduction());
     }
 
     Term efficiency() {
-        return given(
-                "η", "efficiency of drive", build.drive().efficiency(), "", Input.DRIVE_EFFICIENCY);
+        return given(Input.DRIVE_EFFICIENCY, build.drive().efficiency());
     }
 
     Term controllers() {
-        return given(
-                "ηc",
-                "efficiency of controllers",
-                build.controllers().efficiency(),
-                "",
-                Input.CONTROLLER_EFFICIENCY);
+        return given(Input.CONTROLLER_EFFICIENCY, build.controllers().efficiency());
     }
 
     Term turning(Term speed) {
@@ -172,7 +146,7 @@ final class WorkingMotor {
                         "speed of the motors",
                         powertrain.angularSpeed(speed.value()),
                         "rad/s"),
-                "2·G·v/d",
+                "2·G·" + speed.symbol() + "/d",
                 "rolling without slip",
                 reduction(),
                 speed,
@@ -190,13 +164,8 @@ final class WorkingMotor {
                 "K·I_0 + c_v·ω",
                 MACHINE,
                 voltageConstant,
-                given(
-                        "I_0",
-                        "no-load current",
-                        build.motor().noLoadCurrent(),
-                        "A",
-                        Input.MOTOR_NO_LOAD_CURRENT),
-                given("c_v", "viscous drag", viscous, "N·m·s/rad", Input.MOTOR_VISCOUS_DRAG),
+                given(Input.MOTOR_NO_LOAD_CURRENT, build.motor().noLoadCurrent()),
+                given(Input.MOTOR_VISCOUS_DRAG, viscous),
                 turning);
     }
 

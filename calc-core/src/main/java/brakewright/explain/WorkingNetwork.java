@@ -34,20 +34,8 @@ final class WorkingNetwork {
         this.suffix = suffix;
         Term betweenWinding = betweenWinding(build);
         Term toAir = toAir(build);
-        Term windingCapacity =
-                given(
-                        "C_w",
-                        "heat capacity of winding",
-                        heat.windingHeatCapacity(),
-                        "J/K",
-                        Input.MOTOR_WINDING_HEAT_CAPACITY);
-        Term caseCapacity =
-                given(
-                        "C_c",
-                        "heat capacity of case",
-                        heat.caseHeatCapacity(),
-                        "J/K",
-                        Input.MOTOR_CASE_HEAT_CAPACITY);
+        Term windingCapacity = given(Input.MOTOR_WINDING_HEAT_CAPACITY, heat.windingHeatCapacity());
+        Term caseCapacity = given(Input.MOTOR_CASE_HEAT_CAPACITY, heat.caseHeatCapacity());
         this.a =
                 rate(
                         "A",
@@ -95,29 +83,15 @@ final class WorkingNetwork {
 
     static Term betweenWinding(Build build) {
         return given(
-                "R_wc",
-                "winding to case",
-                build.motor().heat().orElseThrow().windingToCase(),
-                "K/W",
-                Input.MOTOR_WINDING_TO_CASE);
+                Input.MOTOR_WINDING_TO_CASE, build.motor().heat().orElseThrow().windingToCase());
     }
 
     static Term toAir(Build build) {
-        return given(
-                "R_ca",
-                "case to air",
-                build.motor().heat().orElseThrow().caseToAir(),
-                "K/W",
-                Input.MOTOR_CASE_TO_AIR);
+        return given(Input.MOTOR_CASE_TO_AIR, build.motor().heat().orElseThrow().caseToAir());
     }
 
     static Term limit(Build build) {
-        return given(
-                "T_lim",
-                "highest of winding",
-                build.motor().windingLimitC(),
-                "°C",
-                Input.MOTOR_WINDING_LIMIT);
+        return given(Input.MOTOR_WINDING_LIMIT, build.motor().windingLimitC());
     }
 
     private Term rate(String symbol, String meaning, double value, String formula, Term... terms) {

@@ -7,6 +7,7 @@ import static brakewright.formula.Term.modelled;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
+import brakewright.formula.Reading;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.powertrain.PackState;
@@ -60,17 +61,12 @@ final class WorkingPack {
     /** The charge state at one end of the charge in use. */
     static Term charge(Build build, boolean full) {
         return full
-                ? given("s", "charge state", build.use().chargeFrom(), "", Input.USE_CHARGE_FROM)
-                : given("s", "charge state", build.use().chargeTo(), "", Input.USE_CHARGE_TO);
+                ? given(Input.USE_CHARGE_FROM, build.use().chargeFrom())
+                : given(Input.USE_CHARGE_TO, build.use().chargeTo());
     }
 
     Term temperature() {
-        return given(
-                "T_p",
-                "temperature of the cells",
-                build.battery().temperatureC(),
-                "°C",
-                Input.PACK_TEMPERATURE);
+        return given(Input.PACK_TEMPERATURE, build.battery().temperatureC());
     }
 
     /** The state without steps. */
@@ -136,13 +132,7 @@ final class WorkingPack {
                             seconds));
             sum.append(place == 0 ? "" : " + ").append(series ? "R" : "1/R").append(place + 1);
         }
-        Term trunk =
-                given(
-                        "R_t",
-                        "wiring of all packs together",
-                        build.battery().trunkResistance(),
-                        "Ω",
-                        Input.TRUNK_RESISTANCE);
+        Term trunk = given(Input.TRUNK_RESISTANCE, build.battery().trunkResistance());
         double whole = state.resistance();
         Term packs =
                 steps.add(
@@ -170,42 +160,19 @@ final class WorkingPack {
                 new ArrayList<>(
                         List.of(
                                 series(pack),
+                                given(Input.CELL_RESISTANCE, cell.resistance()),
                                 given(
-                                        "r",
-                                        "of a cell, 10 s",
-                                        cell.resistance(),
-                                        "Ω",
-                                        Input.CELL_RESISTANCE),
+                                        Input.CELL_RESISTANCE_BY_CHARGE,
+                                        cell.resistanceByCharge().at(ownCharge)),
                                 given(
-                                        "f_s",
-                                        "its factor at that charge",
-                                        cell.resistanceByCharge().at(ownCharge),
-                                        "",
-                                        Input.CELL_RESISTANCE_BY_CHARGE),
-                                given(
-                                        "f_T",
-                                        "its factor at that temperature",
-                                        cell.resistanceByTemperature().at(cells),
-                                        "",
-                                        Input.CELL_RESISTANCE_BY_TEMPERATURE)));
+                                        Input.CELL_RESISTANCE_BY_TEMPERATURE,
+                                        cell.resistanceByTemperature().at(cells))));
         boolean endless = Double.isInfinite(seconds);
         if (endless) {
-            terms.add(
-                    given(
-                            "x_r",
-                            "further rise in a long pull",
-                            cell.relaxation().rise(),
-                            "",
-                            Input.CELL_SUSTAINED_RISE));
+            terms.add(given(Input.CELL_SUSTAINED_RISE, cell.relaxation().rise()));
         }
-        terms.add(given("P", "cells in parallel", pack.pack().parallel(), "", Input.PACK_PARALLEL));
-        terms.add(
-                given(
-                        "R_j",
-                        "joints and leads",
-                        pack.pack().jointResistance(),
-                        "Ω",
-                        Input.PACK_JOINT_RESISTANCE));
+        terms.add(given(Input.PACK_PARALLEL, pack.pack().parallel()));
+        terms.add(given(Input.PACK_JOINT_RESISTANCE, pack.pack().jointResistance()));
         return steps.add(
                 model.packs().size() == 1 ? 0 : place + 1,
                 computed(
@@ -233,44 +200,19 @@ final class WorkingPack {
                 "ohmic share of the pulse resistance, joints and leads not counted on",
                 List.of(
                         series(pack),
-                        given(
-                                "r",
-                                "of a cell, 10 s",
-                                cell.resistance(),
-                                "Ω",
-                                Input.CELL_RESISTANCE),
-                        given(
-                                "f_s",
-                                "its least factor at any charge",
-                                cell.resistanceByCharge().least(),
-                                "",
-                                Input.CELL_RESISTANCE_BY_CHARGE),
-                        given(
-                                "f_T",
-                                "its least factor at any temperature",
-                                cell.resistanceByTemperature().least(),
-                                "",
-                                Input.CELL_RESISTANCE_BY_TEMPERATURE),
+                        given(Input.CELL_RESISTANCE, cell.resistance()),
+                        Reading.LEAST_BY_CHARGE.of(cell.resistanceByCharge().least()),
+                        Reading.LEAST_BY_TEMPERATURE.of(cell.resistanceByTemperature().least()),
                         assumed("k", "ohmic share, at the least", PackModel.OHMIC_SHARE, ""),
-                        given(
-                                "P",
-                                "cells in parallel",
-                                pack.pack().parallel(),
-                                "",
-                                Input.PACK_PARALLEL)));
+                        given(Input.PACK_PARALLEL, pack.pack().parallel())));
     }
 
     static Term series(PackModel pack) {
-        return given("S", "cells in series", pack.pack().series(), "", Input.PACK_SERIES);
+        return given(Input.PACK_SERIES, pack.pack().series());
     }
 
     private static Term cellVoltage(PackModel pack, double charge) {
-        return given(
-                "u",
-                "cell at rest, read from its curve",
-                pack.cellOpenCircuitVoltage(charge),
-                "V",
-                Input.CELL_OPEN_CIRCUIT_VOLTAGE);
+        return given(Input.CELL_OPEN_CIRCUIT_VOLTAGE, pack.cellOpenCircuitVoltage(charge));
     }
 
     /** The charge that all packs give from full to empty. */
@@ -283,13 +225,8 @@ final class WorkingPack {
                 computed("Q", "charge of the pack", model.capacityAh(), "Ah"),
                 "P·q",
                 "cells in parallel add their charge",
-                given("P", "cells in parallel", pack.pack().parallel(), "", Input.PACK_PARALLEL),
-                given(
-                        "q",
-                        "charge of a cell",
-                        pack.pack().cell().capacityAh(),
-                        "Ah",
-                        Input.CELL_CAPACITY));
+                given(Input.PACK_PARALLEL, pack.pack().parallel()),
+                given(Input.CELL_CAPACITY, pack.pack().cell().capacityAh()));
     }
 
     /** The mean of a quantity over a span of charge, quarter by quarter. */

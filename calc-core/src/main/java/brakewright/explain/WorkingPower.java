@@ -25,12 +25,7 @@ final class WorkingPower {
     }
 
     static Term speed(Build build) {
-        return given(
-                "v",
-                "cruise speed",
-                build.use().riding().cruiseSpeed(),
-                "m/s",
-                Input.USE_CRUISE_SPEED);
+        return given(Input.USE_CRUISE_SPEED, build.use().riding().cruiseSpeed());
     }
 
     /** Whether road and wind leave something for the motors to do. */
@@ -57,14 +52,15 @@ final class WorkingPower {
         Term current = motor.holding(resistance, drag, v);
         Powertrain powertrain = motor.powertrain();
         double force = resistance.value();
-        Term rollingPower = power("P_r", "tyres", rolling.value() * v, "F_r·v", rolling, speed);
-        Term airPower = power("P_a", "air", air.value() * v, "F_a·v", air, speed);
+        Term rollingPower =
+                power("P_r", "tyres", rolling.value() * v, "F_r·" + speed.symbol(), rolling, speed);
+        Term airPower = power("P_a", "air", air.value() * v, "F_a·" + speed.symbol(), air, speed);
         Term gears =
                 power(
                         "P_g",
                         "belt, chain or gears",
                         force * v * (1.0 / build.drive().efficiency() - 1.0),
-                        "F·v·(1/η − 1)",
+                        "F·" + speed.symbol() + "·(1/η − 1)",
                         resistance,
                         speed,
                         motor.efficiency());
@@ -111,7 +107,7 @@ final class WorkingPower {
                 friction,
                 copper,
                 controllers,
-                given("P_i", "electronics and lights", idle, "W", Input.USE_IDLE_POWER));
+                given(Input.USE_IDLE_POWER, idle));
     }
 
     private Term power(String symbol, String meaning, double value, String formula, Term... terms) {

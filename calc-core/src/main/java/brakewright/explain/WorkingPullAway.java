@@ -58,7 +58,7 @@ final class WorkingPullAway {
                     density,
                     road.dragArea(),
                     part == PARTS
-                            ? given("v", "cruise speed", cruise, "m/s", Input.USE_CRUISE_SPEED)
+                            ? given(Input.USE_CRUISE_SPEED, cruise)
                             : part == 0
                                     ? constant("v", "speed", speed, "m/s")
                                     : modelled("v", "speed", speed, "m/s"),
@@ -95,7 +95,7 @@ final class WorkingPullAway {
                 List.of(
                         WorkingPack.charge(build, true),
                         pack.temperature(),
-                        given("v", "cruise speed", cruise, "m/s", Input.USE_CRUISE_SPEED)),
+                        given(Input.USE_CRUISE_SPEED, cruise)),
                 steps);
     }
 }

@@ -109,23 +109,13 @@ final class WorkingRange {
                 List.of(
                         WorkingPower.speed(build),
                         fullest(),
-                        given(
-                                "s_e",
-                                "emptiest charge in use",
-                                build.use().chargeTo(),
-                                "",
-                                Input.USE_CHARGE_TO),
+                        given(Input.USE_CHARGE_TO, build.use().chargeTo()),
                         pack.temperature()),
                 steps);
     }
 
     private Term fullest() {
-        return given(
-                "s_f",
-                "fullest charge in use",
-                build.use().chargeFrom(),
-                "",
-                Input.USE_CHARGE_FROM);
+        return given(Input.USE_CHARGE_FROM, build.use().chargeFrom());
     }
 
     /** The voltage at which the power leaves the pack. */
@@ -161,11 +151,11 @@ final class WorkingRange {
         Term capacity = pack.capacity();
         Term end =
                 to > build.use().chargeTo()
-                        ? searched("s_h", "speed held down to, searched", to, "")
-                        : given("s_h", "emptiest charge in use", to, "", Input.USE_CHARGE_TO);
+                        ? searched("s_h", "speed held down to", to, "")
+                        : given(Input.USE_CHARGE_TO, to);
         return steps.add(
                 computed("E", "usable energy", cruise.spentHeld().atTerminals(), "J"),
-                "3600·Q·(s_f − s_h)·V",
+                "3600·Q·(s_f − " + end.symbol() + ")·V",
                 "energy is charge times voltage",
                 capacity,
                 fullest(),

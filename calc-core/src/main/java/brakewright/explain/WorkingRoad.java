@@ -36,9 +36,9 @@ final class WorkingRoad {
                 computed("m", "mass that moves", build.mass(), "kg"),
                 "m_r + m_v + m_c",
                 "sum of what is aboard",
-                given("m_r", "rider", build.rider().mass(), "kg", Input.RIDER_MASS),
-                given("m_v", "vehicle", build.vehicle().mass(), "kg", Input.VEHICLE_MASS),
-                given("m_c", "cargo", build.vehicle().cargo(), "kg", Input.VEHICLE_CARGO));
+                given(Input.RIDER_MASS, build.rider().mass()),
+                given(Input.VEHICLE_MASS, build.vehicle().mass()),
+                given(Input.VEHICLE_CARGO, build.vehicle().cargo()));
     }
 
     /** The mass that is accelerated. */
@@ -48,12 +48,7 @@ final class WorkingRoad {
                 "m·(1 + j)",
                 NEWTON + ", turning parts as a share of the mass",
                 mass,
-                given(
-                        "j",
-                        "share of turning parts",
-                        build.vehicle().rotatingShare(),
-                        "",
-                        Input.VEHICLE_ROTATING_SHARE));
+                given(Input.VEHICLE_ROTATING_SHARE, build.vehicle().rotatingShare()));
     }
 
     Term density() {
@@ -61,17 +56,12 @@ final class WorkingRoad {
                 computed("ρ", "density of the air", load.airDensity(), "kg/m³"),
                 "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
                 "ISO 2533:1975, Standard Atmosphere, at the temperature given",
-                given("h_a", "altitude", build.use().climate().altitude(), "m", Input.USE_ALTITUDE),
+                given(Input.USE_ALTITUDE, build.use().climate().altitude()),
                 air(build));
     }
 
     static Term air(Build build) {
-        return given(
-                "T_a",
-                "temperature of the air",
-                build.use().climate().ambientC(),
-                "°C",
-                Input.USE_AMBIENT);
+        return given(Input.USE_AMBIENT, build.use().climate().ambientC());
     }
 
     Term rolling(Term mass) {
@@ -85,21 +75,11 @@ final class WorkingRoad {
     }
 
     Term rollingCoefficient() {
-        return given(
-                "crr",
-                "coefficient of rolling",
-                load.rollingResistance(),
-                "",
-                Input.VEHICLE_ROLLING_RESISTANCE);
+        return given(Input.VEHICLE_ROLLING_RESISTANCE, load.rollingResistance());
     }
 
     Term dragArea() {
-        return given(
-                "CdA",
-                "drag coefficient times area",
-                load.dragArea(),
-                "m²",
-                Input.VEHICLE_DRAG_AREA);
+        return given(Input.VEHICLE_DRAG_AREA, load.dragArea());
     }
 
     /** The resistance of calm air. */
@@ -123,7 +103,7 @@ final class WorkingRoad {
                 density,
                 dragArea(),
                 speed,
-                given("w", "headwind", wind, "m/s", Input.USE_HEADWIND));
+                given(Input.USE_HEADWIND, wind));
     }
 
     Term together(Term rolling, Term air) {

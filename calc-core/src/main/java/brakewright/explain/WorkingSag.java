@@ -7,6 +7,7 @@ import static brakewright.formula.Term.searched;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
 import brakewright.formula.Derivation;
+import brakewright.formula.Reading;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.limit.GroupTerms;
@@ -65,13 +66,13 @@ final class WorkingSag {
                         at.voltage(),
                         left,
                         at.resistance());
-        Term rest = given("s", "charge state, emptiest in use", charge, "", Input.USE_CHARGE_TO);
+        Term rest = given(Input.USE_CHARGE_TO, charge);
         if (first.isPresent()) {
             boolean isAtStart = charge >= build.use().chargeFrom();
             rest =
                     isAtStart
                             ? WorkingPack.charge(build, true)
-                            : searched("s", "charge state, searched", charge, "");
+                            : searched("s", "charge state there", charge, "");
         }
         if (first.isPresent()) {
             loadedCell(first.get().event(), charge, rest, left);
@@ -109,23 +110,14 @@ final class WorkingSag {
             case TAPER_ENDS -> drive.taper().map(WorkingThrust::end);
             case CELL_FLOOR ->
                     single
-                            ? Optional.of(
-                                    given(
-                                            "u_min",
-                                            "lowest voltage of a cell",
-                                            one.cell().voltageMin(),
-                                            "V",
-                                            Input.CELL_VOLTAGE_MIN))
+                            ? Optional.of(given(Input.CELL_VOLTAGE_MIN, one.cell().voltageMin()))
                             : Optional.empty();
             case PROTECTION_TRIP ->
                     single
                             ? Optional.of(
                                     given(
-                                            "u_trip",
-                                            "cell at which protection opens",
-                                            one.protection().cellUndervoltageTrip().orElseThrow(),
-                                            "V",
-                                            Input.PROTECTION_UNDERVOLTAGE_TRIP))
+                                            Input.PROTECTION_UNDERVOLTAGE_TRIP,
+                                            one.protection().cellUndervoltageTrip().orElseThrow()))
                             : Optional.empty();
         };
     }
@@ -158,33 +150,15 @@ final class WorkingSag {
                         "V"),
                 "u_g − I_p·r·f_s·f_T·(1 + x_g)/P",
                 "Ohm's law",
-                given(
-                        "u_g",
-                        "at rest there, from its curve",
-                        group.openCircuitVoltage(charge),
-                        "V",
-                        Input.CELL_OPEN_CIRCUIT_VOLTAGE),
+                Reading.GROUP_AT_REST.of(group.openCircuitVoltage(charge)),
                 left,
-                given("r", "of a cell, 10 s", cell.resistance(), "Ω", Input.CELL_RESISTANCE),
+                given(Input.CELL_RESISTANCE, cell.resistance()),
+                given(Input.CELL_RESISTANCE_BY_CHARGE, cell.resistanceByCharge().at(own)),
                 given(
-                        "f_s",
-                        "its factor at that charge",
-                        cell.resistanceByCharge().at(own),
-                        "",
-                        Input.CELL_RESISTANCE_BY_CHARGE),
-                given(
-                        "f_T",
-                        "its factor at that temperature",
-                        cell.resistanceByTemperature().at(cells),
-                        "",
-                        Input.CELL_RESISTANCE_BY_TEMPERATURE),
-                given(
-                        "x_g",
-                        "resistance among groups",
-                        spread.resistance(),
-                        "",
-                        Input.PACK_GROUP_RESISTANCE),
-                given("P", "cells in parallel", one.parallel(), "", Input.PACK_PARALLEL));
+                        Input.CELL_RESISTANCE_BY_TEMPERATURE,
+                        cell.resistanceByTemperature().at(cells)),
+                given(Input.PACK_GROUP_RESISTANCE, spread.resistance()),
+                given(Input.PACK_PARALLEL, one.parallel()));
     }
 
     private static String note(Sag.Event event) {

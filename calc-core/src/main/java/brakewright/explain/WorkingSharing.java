@@ -102,12 +102,7 @@ final class WorkingSharing {
         Term turning = motor.turning(modelled("v", "highest speed that is met", top, "m/s"));
         Term set =
                 build.settings().motorDriveCurrent().isPresent()
-                        ? given(
-                                "I_m",
-                                "motor current set",
-                                drive.motorCurrent(),
-                                "A",
-                                Input.SETTINGS_MOTOR_DRIVE_CURRENT)
+                        ? given(Input.SETTINGS_MOTOR_DRIVE_CURRENT, drive.motorCurrent())
                         : modelled(
                                 "I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");
         Term power = motor.drawn("P_m", set, turning);

@@ -5,6 +5,7 @@ import static brakewright.formula.Term.given;
 import static brakewright.formula.Term.modelled;
 import static brakewright.formula.Term.searched;
 
+import brakewright.formula.Reading;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.powertrain.ElectricDrive;
@@ -60,12 +61,7 @@ final class WorkingThrust {
 
     private Term set() {
         return build.settings().motorDriveCurrent().isPresent()
-                ? given(
-                        "I_m",
-                        "motor current set",
-                        drive.motorCurrent(),
-                        "A",
-                        Input.SETTINGS_MOTOR_DRIVE_CURRENT)
+                ? given(Input.SETTINGS_MOTOR_DRIVE_CURRENT, drive.motorCurrent())
                 : modelled("I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");
     }
 
@@ -79,13 +75,10 @@ final class WorkingThrust {
                 computed("I_s", "pack current set, in all", draw, "A"),
                 "N·I_c",
                 SETTING,
-                given("N", "controllers", build.controllers().count(), "", Input.CONTROLLER_COUNT),
+                given(Input.CONTROLLER_COUNT, build.controllers().count()),
                 given(
-                        "I_c",
-                        "set at each",
-                        build.settings().packDischargeCurrent().getAsDouble(),
-                        "A",
-                        Input.SETTINGS_PACK_DISCHARGE_CURRENT));
+                        Input.SETTINGS_PACK_DISCHARGE_CURRENT,
+                        build.settings().packDischargeCurrent().getAsDouble()));
     }
 
     /** What the low-voltage taper leaves of a draw once the voltage has settled. */
@@ -108,11 +101,11 @@ final class WorkingThrust {
     }
 
     static Term begin(Taper taper) {
-        return given("V_b", "taper begins", taper.begins(), "V", Input.SETTINGS_LOW_VOLTAGE_TAPER);
+        return Reading.TAPER_BEGINS.of(taper.begins());
     }
 
     static Term end(Taper taper) {
-        return given("V_e", "taper ends", taper.ends(), "V", Input.SETTINGS_LOW_VOLTAGE_TAPER);
+        return Reading.TAPER_ENDS.of(taper.ends());
     }
 
     /** Adds the steps at one speed. */

@@ -77,12 +77,7 @@ final class WorkingTown {
                 List.of(
                         modelled("s_m", "charge state of the leg shown", middle, ""),
                         pack.temperature(),
-                        given(
-                                "v_c",
-                                "cruise speed",
-                                build.use().riding().cruiseSpeed(),
-                                "m/s",
-                                Input.USE_CRUISE_SPEED)),
+                        given(Input.USE_CRUISE_SPEED, build.use().riding().cruiseSpeed())),
                 steps);
     }
 
@@ -92,13 +87,13 @@ final class WorkingTown {
                 computed("D", "length of a leg", 1.0 / stops, "m"),
                 "1000/k",
                 "stops at even distances",
-                given("k", "stops", 1000.0 * stops, "1/km", Input.USE_STOPS_PER_KM));
+                given(Input.USE_STOPS_PER_KM, 1000.0 * stops));
     }
 
     private Term speed(StopAndGo town) {
         return town.reached() == build.use().riding().cruiseSpeed()
                 ? WorkingPower.speed(build)
-                : searched("v", "highest speed that fits, searched", town.reached(), "m/s");
+                : searched("v_h", "highest speed that fits", town.reached(), "m/s");
     }
 
     private StopOutcome.Stopped stopped(double speed, double charge) {
@@ -125,7 +120,7 @@ final class WorkingTown {
                         + " quadrature; time-to-cruise shows the former.");
         return steps.add(
                 computed("t_c", "time at steady speed", left / speed.value(), "s"),
-                "x_c/v",
+                "x_c/" + speed.symbol(),
                 "steady speed",
                 distance,
                 speed);
@@ -161,7 +156,7 @@ final class WorkingTown {
                 "(W_a + P_i·t_b)/U + I_c·t_c − q_b",
                 "conservation of charge",
                 modelled("W_a", "from cells, pulling away", pull.spent().sum(), "J"),
-                given("P_i", "electronics and lights", idle, "W", Input.USE_IDLE_POWER),
+                given(Input.USE_IDLE_POWER, idle),
                 modelled("t_b", "time of stopping, integrated", stop.time(), "s"),
                 computed(
                         "U",

@@ -95,13 +95,8 @@ final class WorkingWarming {
                 "sum over its cells",
                 List.of(
                         WorkingPack.series(warmest),
-                        given(
-                                "P",
-                                "cells in parallel",
-                                warmest.pack().parallel(),
-                                "",
-                                Input.PACK_PARALLEL),
-                        given("c", "of a cell, from mass", each, "J/K", Input.CELL_MASS)));
+                        given(Input.PACK_PARALLEL, warmest.pack().parallel()),
+                        given(Input.CELL_MASS, each)));
     }
 
     /** The end with heat leaving: what left is added up together with the heat. */

@@ -14,18 +14,24 @@ import brakewright.spec.Input;
 public record Term(String symbol, String meaning, double value, String unit, Origin origin) {
 
     /**
-     * Makes a term from an input.
+     * Makes a term from an input, written as {@link Notation} has it.
      *
-     * @param symbol as the formula writes it
-     * @param meaning what it is
-     * @param value the number
-     * @param unit its unit
      * @param input where it was given
+     * @param value the number
      * @return the term
+     * @throws IllegalArgumentException if no formula names the input
      */
-    public static Term given(
-            String symbol, String meaning, double value, String unit, Input input) {
-        return new Term(symbol, meaning, value, unit, new Origin.Given(input));
+    public static Term given(Input input, double value) {
+        return given(Notation.of(input), value, input);
+    }
+
+    static Term given(Notation notation, double value, Input input) {
+        return new Term(
+                notation.symbol(),
+                notation.meaning(),
+                value,
+                notation.unit(),
+                new Origin.Given(input));
     }
 
     /**

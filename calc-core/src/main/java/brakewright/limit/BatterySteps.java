@@ -91,13 +91,7 @@ final class BatterySteps {
                 battery.joining() == Joining.SERIES
                         ? String.join(" + ", symbols(terms))
                         : "1/(1/" + String.join(" + 1/", symbols(terms)) + ")";
-        terms.add(
-                Term.given(
-                        "R_t",
-                        "wiring of all packs together",
-                        battery.trunkResistance(),
-                        "Ω",
-                        Input.TRUNK_RESISTANCE));
+        terms.add(Term.given(Input.TRUNK_RESISTANCE, battery.trunkResistance()));
         return steps.add(0, whole, sum + " + R_t", JOINED, terms);
     }
 
@@ -116,13 +110,7 @@ final class BatterySteps {
                         pack.pack().cell(), model.chargeOf(place, charge), temperatureC));
         terms.addAll(lasting.terms(steps, pack.pack().cell()));
         terms.add(PackTerms.parallel(pack));
-        terms.add(
-                Term.given(
-                        "R_j",
-                        "joints and leads",
-                        pack.pack().jointResistance(),
-                        "Ω",
-                        Input.PACK_JOINT_RESISTANCE));
+        terms.add(Term.given(Input.PACK_JOINT_RESISTANCE, pack.pack().jointResistance()));
         return steps.add(
                 battery.number(place),
                 result,

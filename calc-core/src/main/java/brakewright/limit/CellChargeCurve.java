@@ -54,20 +54,10 @@ record CellChargeCurve(CellRating rating, Curve share) implements VoltageConstra
                         "the cell maker's rating at that charge, less a margin; the strongest of P"
                                 + " cells carries k",
                         List.of(
-                                Term.given(
-                                        "f",
-                                        "share permitted at that charge",
-                                        share.at(charge),
-                                        "",
-                                        Input.CELL_CHARGE_CURRENT_BY_CHARGE),
+                                Term.given(Input.CELL_CHARGE_CURRENT_BY_CHARGE, share.at(charge)),
                                 PackTerms.cellMargin(rating.margin()),
                                 PackTerms.parallel(model),
-                                Term.given(
-                                        "i",
-                                        "rating of one cell",
-                                        rating.rating(),
-                                        "A",
-                                        rating.input()),
+                                Term.given(rating.input(), rating.rating()),
                                 strongest.result())));
     }
 }

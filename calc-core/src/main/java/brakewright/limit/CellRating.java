@@ -47,7 +47,7 @@ record CellRating(ConstraintId id, PackModel model, double rating, double margin
                         List.of(
                                 PackTerms.cellMargin(margin),
                                 PackTerms.parallel(model),
-                                Term.given("i", "rating of one cell", rating, "A", input),
+                                Term.given(input, rating),
                                 share.result())));
     }
 }

@@ -68,18 +68,8 @@ record ControllerVoltage(
                         "max(0, ((1 − m)·V_r − U)/R)",
                         "Ohm's law; own choice, the rating less a margin",
                         List.of(
-                                Term.given(
-                                        "m",
-                                        "margin",
-                                        margin,
-                                        "",
-                                        Input.MARGINS_CONTROLLER_VOLTAGE),
-                                Term.given(
-                                        "V_r",
-                                        "controller voltage rating",
-                                        rating,
-                                        "V",
-                                        Input.CONTROLLER_VOLTAGE_RATING),
+                                Term.given(Input.MARGINS_CONTROLLER_VOLTAGE, margin),
+                                Term.given(Input.CONTROLLER_VOLTAGE_RATING, rating),
                                 voltage,
                                 resistance)));
     }

@@ -33,26 +33,16 @@ final class GroundSteps {
         this.transfer = new LoadTransfer(axles);
         double margin = build.margins().grip();
         this.usable =
-                Term.computed("μ", "usable grip", (1.0 - margin) * build.vehicle().grip(), "");
+                Term.computed("μ_u", "usable grip", (1.0 - margin) * build.vehicle().grip(), "");
         this.usableGrip =
                 new Step(
                         usable,
                         new Derivation(
-                                "(1 − m_μ)·μ_0",
+                                "(1 − m_μ)·μ",
                                 "own choice, grip less a margin",
                                 List.of(
-                                        Term.given(
-                                                "m_μ",
-                                                "margin for grip",
-                                                margin,
-                                                "",
-                                                Input.MARGINS_GRIP),
-                                        Term.given(
-                                                "μ_0",
-                                                "grip, dry",
-                                                build.vehicle().grip(),
-                                                "",
-                                                Input.VEHICLE_GRIP))));
+                                        Term.given(Input.MARGINS_GRIP, margin),
+                                        Term.given(Input.VEHICLE_GRIP, build.vehicle().grip()))));
     }
 
     Step usableGrip() {
@@ -80,7 +70,7 @@ final class GroundSteps {
                             bound(
                                     meaning,
                                     bound,
-                                    "μ·b/(L " + sign + " μ·h)",
+                                    "μ_u·b/(L " + sign + " μ_u·h)",
                                     usable,
                                     behindFront(),
                                     wheelbase(),
@@ -89,19 +79,19 @@ final class GroundSteps {
                             bound(
                                     meaning,
                                     bound,
-                                    "μ·(L − b)/(L " + (isBraking ? "−" : "+") + " μ·h)",
+                                    "μ_u·(L − b)/(L " + (isBraking ? "−" : "+") + " μ_u·h)",
                                     usable,
                                     wheelbase(),
                                     behindFront(),
                                     height());
-                    case BOTH -> bound(meaning, bound, "μ", usable);
+                    case BOTH -> bound(meaning, bound, "μ_u", usable);
                 });
     }
 
     /** Why grip does not bound where the driven axle is loaded so much that it cannot slide. */
     Derivation tipsBefore() {
         return new Derivation(
-                Constraint.NO_BOUND + "L − μ·h ≤ 0",
+                Constraint.NO_BOUND + "L − μ_u·h ≤ 0",
                 RIGID + "; it tips before the wheels slide",
                 List.of(wheelbase(), usable, height()));
     }
@@ -138,17 +128,9 @@ final class GroundSteps {
                         "equilibrium of moments about the edge of the support, rider rigid",
                         List.of(
                                 Term.given(
-                                        "l",
-                                        "half length of support",
-                                        build.rider().supportHalfLength(),
-                                        "m",
-                                        Input.RIDER_SUPPORT_HALF_LENGTH),
-                                Term.given(
-                                        "h_r",
-                                        "height of rider's mass centre",
-                                        build.rider().massHeight(),
-                                        "m",
-                                        Input.RIDER_MASS_HEIGHT))));
+                                        Input.RIDER_SUPPORT_HALF_LENGTH,
+                                        build.rider().supportHalfLength()),
+                                Term.given(Input.RIDER_MASS_HEIGHT, build.rider().massHeight()))));
     }
 
     private static Step bound(String meaning, double value, String formula, Term... terms) {
@@ -158,24 +140,14 @@ final class GroundSteps {
     }
 
     private Term wheelbase() {
-        return Term.given("L", "wheelbase", axles.wheelbase(), "m", Input.VEHICLE_WHEELBASE);
+        return Term.given(Input.VEHICLE_WHEELBASE, axles.wheelbase());
     }
 
     private Term behindFront() {
-        return Term.given(
-                "b",
-                "mass centre behind front axle",
-                axles.massCentreFromFront(),
-                "m",
-                Input.VEHICLE_MASS_CENTRE_FROM_FRONT);
+        return Term.given(Input.VEHICLE_MASS_CENTRE_FROM_FRONT, axles.massCentreFromFront());
     }
 
     private Term height() {
-        return Term.given(
-                "h",
-                "height of mass centre",
-                axles.massCentreHeight(),
-                "m",
-                Input.VEHICLE_MASS_CENTRE_HEIGHT);
+        return Term.given(Input.VEHICLE_MASS_CENTRE_HEIGHT, axles.massCentreHeight());
     }
 }

@@ -3,6 +3,7 @@ package brakewright.limit;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
 import brakewright.formula.Derivation;
+import brakewright.formula.Reading;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Cell;
@@ -52,7 +53,9 @@ public final class GroupTerms {
     public Step chargeAt(Term pack) {
         return step(
                 Term.computed("s_g", "charge of its " + word(), group.chargeAt(pack.value()), ""),
-                end == WorstGroup.End.FULLEST ? "s + d" : "1 − d − (1 − s)/(1 − κ)",
+                end == WorstGroup.End.FULLEST
+                        ? pack.symbol() + " + d"
+                        : "1 − d − (1 − " + pack.symbol() + ")/(1 − κ)",
                 pack);
     }
 
@@ -68,12 +71,10 @@ public final class GroupTerms {
                         Term.computed(
                                 "s_m", "charge of the pack then", group.packChargeWhere(own), ""),
                         end == WorstGroup.End.FULLEST ? "s_g − d" : "1 − (1 − d − s_g)·(1 − κ)",
-                        Term.given(
-                                "s_g",
-                                "its " + word() + ", from curve",
-                                own,
-                                "",
-                                Input.CELL_OPEN_CIRCUIT_VOLTAGE)));
+                        (end == WorstGroup.End.FULLEST
+                                        ? Reading.FULLEST_CHARGE
+                                        : Reading.EMPTIEST_CHARGE)
+                                .of(own)));
     }
 
     private Step step(Term where, String formula, Term from) {
@@ -100,12 +101,10 @@ public final class GroupTerms {
     }
 
     Term openCircuitVoltage(double charge) {
-        return Term.given(
-                "u",
-                "its cells at rest, from the curve",
-                group.openCircuitVoltage(charge),
-                "V",
-                Input.CELL_OPEN_CIRCUIT_VOLTAGE);
+        double voltage = group.openCircuitVoltage(charge);
+        return group.isMean()
+                ? Term.given(Input.CELL_OPEN_CIRCUIT_VOLTAGE, voltage)
+                : Reading.GROUP_AT_REST.of(voltage);
     }
 
     /** What makes up the resistance of its cells, see {@link #resistanceFormula}. */
@@ -115,13 +114,7 @@ public final class GroupTerms {
                 new ArrayList<>(
                         PackTerms.cellResistance(cell, group.chargeAt(charge), temperatureC));
         if (spread.resistance() > 0.0) {
-            terms.add(
-                    Term.given(
-                            "x_g",
-                            "resistance among groups",
-                            spread.resistance(),
-                            "",
-                            Input.PACK_GROUP_RESISTANCE));
+            terms.add(Term.given(Input.PACK_GROUP_RESISTANCE, spread.resistance()));
         }
         return terms;
     }
@@ -136,11 +129,10 @@ public final class GroupTerms {
     }
 
     private Term shift() {
-        return Term.given("d", "charge among groups", spread.charge(), "", Input.PACK_GROUP_CHARGE);
+        return Term.given(Input.PACK_GROUP_CHARGE, spread.charge());
     }
 
     private Term capacity() {
-        return Term.given(
-                "κ", "capacity among groups", spread.capacity(), "", Input.PACK_GROUP_CAPACITY);
+        return Term.given(Input.PACK_GROUP_CAPACITY, spread.capacity());
     }
 }

@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.formula.Derivation;
+import brakewright.formula.Reading;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
@@ -40,7 +41,7 @@ final class HeatSteps {
         this.motor = motor;
         this.heat = build.motor().heat().orElseThrow();
         this.time = time;
-        this.duration = Term.given("t", "time at this current", time, "s", timeInput);
+        this.duration = Term.given(timeInput, time);
         this.current = Term.searched("I", "this limit, found by search", current, "A");
     }
 
@@ -73,22 +74,13 @@ final class HeatSteps {
                                 NETWORK,
                                 List.of(
                                         Term.given(
-                                                "T_lim",
-                                                "highest of the winding",
-                                                build.motor().windingLimitC(),
-                                                "°C",
-                                                Input.MOTOR_WINDING_LIMIT),
+                                                Input.MOTOR_WINDING_LIMIT,
+                                                build.motor().windingLimitC()),
                                         motor.air(),
                                         byDrag,
                                         atAir,
                                         perWatt)))
-                .under(
-                        Term.given(
-                                "T_0",
-                                "winding and case at the start",
-                                build.use().climate().ambientC(),
-                                "°C",
-                                Input.USE_AMBIENT));
+                .under(Reading.COLD_MOTOR.of(build.use().climate().ambientC()));
     }
 
     private Term lossResistance(String symbol, String terminals) {
@@ -156,7 +148,7 @@ final class HeatSteps {
                 "−(1/R_wc + 1/R_ca)/C_c",
                 NETWORK,
                 toCase(),
-                Term.given("R_ca", "case to air", heat.caseToAir(), "K/W", Input.MOTOR_CASE_TO_AIR),
+                Term.given(Input.MOTOR_CASE_TO_AIR, heat.caseToAir()),
                 caseCapacity());
     }
 
@@ -189,8 +181,11 @@ final class HeatSteps {
                         / ((slow.value() - fast.value()) * heat.windingHeatCapacity());
         return steps.add(
                 Term.computed("q", "rise for each watt in copper", value, "K/W"),
-                "((A − l_f)·(exp(l_s·t) − 1)/l_s − (A − l_s)·(exp(l_f·t) − 1)/l_f)"
-                        + "/((l_s − l_f)·C_w)",
+                "((A − l_f)·"
+                        + grown("l_s")
+                        + " − (A − l_s)·"
+                        + grown("l_f")
+                        + ")/((l_s − l_f)·C_w)",
                 NETWORK,
                 a,
                 slow,
@@ -209,7 +204,7 @@ final class HeatSteps {
                                 * heat.caseHeatCapacity());
         return steps.add(
                 Term.computed("y_d", "rise of the winding by drag", value, "K"),
-                "P_d·((exp(l_s·t) − 1)/l_s − (exp(l_f·t) − 1)/l_f)" + "/((l_s − l_f)·R_wc·C_w·C_c)",
+                "P_d·(" + grown("l_s") + " − " + grown("l_f") + ")/((l_s − l_f)·R_wc·C_w·C_c)",
                 NETWORK,
                 drag,
                 slow,
@@ -225,43 +220,27 @@ final class HeatSteps {
         return rate.value() == 0.0 ? time : Math.expm1(rate.value() * time) / rate.value();
     }
 
+    private String grown(String rate) {
+        return "(exp(" + rate + "·" + duration.symbol() + ") − 1)/" + rate;
+    }
+
     private String lossShare() {
         return BasisFormulas.lossShare(build.controllers().basis());
     }
 
     private Term cold() {
-        return Term.given(
-                "R_20",
-                "between terminals at 20 °C",
-                build.motor().resistanceAt20C(),
-                "Ω",
-                Input.MOTOR_RESISTANCE);
+        return Term.given(Input.MOTOR_RESISTANCE, build.motor().resistanceAt20C());
     }
 
     private Term toCase() {
-        return Term.given(
-                "R_wc",
-                "winding to case",
-                heat.windingToCase(),
-                "K/W",
-                Input.MOTOR_WINDING_TO_CASE);
+        return Term.given(Input.MOTOR_WINDING_TO_CASE, heat.windingToCase());
     }
 
     private Term windingCapacity() {
-        return Term.given(
-                "C_w",
-                "heat capacity of winding",
-                heat.windingHeatCapacity(),
-                "J/K",
-                Input.MOTOR_WINDING_HEAT_CAPACITY);
+        return Term.given(Input.MOTOR_WINDING_HEAT_CAPACITY, heat.windingHeatCapacity());
     }
 
     private Term caseCapacity() {
-        return Term.given(
-                "C_c",
-                "heat capacity of case",
-                heat.caseHeatCapacity(),
-                "J/K",
-                Input.MOTOR_CASE_HEAT_CAPACITY);
+        return Term.given(Input.MOTOR_CASE_HEAT_CAPACITY, heat.caseHeatCapacity());
     }
 }

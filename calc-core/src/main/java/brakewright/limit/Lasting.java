@@ -50,24 +50,14 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
             return List.of();
         }
         return List.of(
-                Term.given(
-                        "x_r",
-                        "further rise in a long pull",
-                        cell.relaxation().rise(),
-                        "",
-                        Input.CELL_SUSTAINED_RISE),
+                Term.given(Input.CELL_SUSTAINED_RISE, cell.relaxation().rise()),
                 steps.found("t_b").orElseGet(() -> duration(steps)),
-                Term.given(
-                        "τ",
-                        "time constant of that",
-                        cell.relaxation().timeConstant(),
-                        "s",
-                        Input.CELL_RELAXATION_TIME));
+                Term.given(Input.CELL_RELAXATION_TIME, cell.relaxation().timeConstant()));
     }
 
     private Term duration(Steps steps) {
         if (time.reason() == BrakingTime.Reason.HARD_BRAKE) {
-            return Term.given("t_b", "longest braking", seconds(), "s", Input.USE_HARD_BRAKE);
+            return Term.given(Input.USE_HARD_BRAKE, seconds());
         }
         boolean isStop = time.reason() == BrakingTime.Reason.STOP;
         MotorSteps motor = new MotorSteps(build);
@@ -101,30 +91,15 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
 
     private List<Term> motion(MotorSteps motor) {
         return List.of(
-                Term.given(
-                        "j",
-                        "share of turning parts",
-                        build.vehicle().rotatingShare(),
-                        "",
-                        Input.VEHICLE_ROTATING_SHARE),
+                Term.given(Input.VEHICLE_ROTATING_SHARE, build.vehicle().rotatingShare()),
                 motor.highest());
     }
 
     private List<Term> slope() {
         return List.of(
-                Term.given(
-                        "L_s",
-                        "length of the slope",
-                        build.use().slopeLength(),
-                        "m",
-                        Input.USE_SLOPE_LENGTH),
+                Term.given(Input.USE_SLOPE_LENGTH, build.use().slopeLength()),
                 MotorSteps.GRAVITY,
-                Term.given("i", "steepest slope", build.use().slope(), "", Input.USE_SLOPE_MAX),
-                Term.given(
-                        "crr",
-                        "coefficient of rolling",
-                        build.vehicle().rollingResistance(),
-                        "",
-                        Input.VEHICLE_ROLLING_RESISTANCE));
+                Term.given(Input.USE_SLOPE_MAX, build.use().slope()),
+                Term.given(Input.VEHICLE_ROLLING_RESISTANCE, build.vehicle().rollingResistance()));
     }
 }

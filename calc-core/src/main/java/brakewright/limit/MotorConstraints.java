@@ -142,8 +142,8 @@ final class MotorConstraints {
                         "(1 − m)·I_r",
                         "own choice, the rating less a margin",
                         List.of(
-                                Term.given("m", "margin", margin, "", Input.MARGINS_RATING),
-                                Term.given("I_r", "rating", rating, "A", input))));
+                                Term.given(Input.MARGINS_RATING, margin),
+                                Term.given(input, rating))));
     }
 
     private Constraint noGripBound() {
@@ -259,12 +259,7 @@ final class MotorConstraints {
                             MotorSteps.NEWTON,
                             mass.result(),
                             turning(),
-                            Term.given(
-                                    "a",
-                                    "deceleration that is borne",
-                                    deceleration,
-                                    "m/s²",
-                                    Input.CRITERIA_RIDER_DECELERATION_MAX),
+                            Term.given(Input.CRITERIA_RIDER_DECELERATION_MAX, deceleration),
                             roadTerm());
             return constraint(
                     ConstraintId.RIDER_TOLERANCE,
@@ -298,12 +293,7 @@ final class MotorConstraints {
         }
 
         private Term turning() {
-            return Term.given(
-                    "j",
-                    "share of turning parts",
-                    build.vehicle().rotatingShare(),
-                    "",
-                    Input.VEHICLE_ROTATING_SHARE);
+            return Term.given(Input.VEHICLE_ROTATING_SHARE, build.vehicle().rotatingShare());
         }
     }
 }

@@ -47,13 +47,7 @@ final class MotorSteps {
                         new Derivation(
                                 "60/(2·π·Kv)",
                                 MACHINE,
-                                List.of(
-                                        Term.given(
-                                                "Kv",
-                                                "speed per volt",
-                                                build.motor().kvRpmPerVolt(),
-                                                "rpm/V",
-                                                Input.MOTOR_KV))));
+                                List.of(Term.given(Input.MOTOR_KV, build.motor().kvRpmPerVolt()))));
     }
 
     /** K. */
@@ -84,12 +78,7 @@ final class MotorSteps {
                 BasisFormulas.lossShare(build.controllers().basis())
                         + "R_20·(1 + 0.00393·(T_a − 20))",
                 "IEC 60028:1925, temperature coefficient of copper; " + MACHINE,
-                Term.given(
-                        "R_20",
-                        "between terminals at 20 °C",
-                        build.motor().resistanceAt20C(),
-                        "Ω",
-                        Input.MOTOR_RESISTANCE),
+                Term.given(Input.MOTOR_RESISTANCE, build.motor().resistanceAt20C()),
                 air());
     }
 
@@ -160,12 +149,7 @@ final class MotorSteps {
                                 List.of(
                                         voltageConstant.result(),
                                         noLoadCurrent(),
-                                        Term.given(
-                                                "c_v",
-                                                "viscous drag",
-                                                viscous,
-                                                "N·m·s/rad",
-                                                Input.MOTOR_VISCOUS_DRAG),
+                                        Term.given(Input.MOTOR_VISCOUS_DRAG, viscous),
                                         turning.result()))));
     }
 
@@ -188,24 +172,9 @@ final class MotorSteps {
                         "m_r + m_v + m_c",
                         "sum of what is aboard",
                         List.of(
-                                Term.given(
-                                        "m_r",
-                                        "rider",
-                                        build.rider().mass(),
-                                        "kg",
-                                        Input.RIDER_MASS),
-                                Term.given(
-                                        "m_v",
-                                        "vehicle",
-                                        build.vehicle().mass(),
-                                        "kg",
-                                        Input.VEHICLE_MASS),
-                                Term.given(
-                                        "m_c",
-                                        "cargo",
-                                        build.vehicle().cargo(),
-                                        "kg",
-                                        Input.VEHICLE_CARGO))));
+                                Term.given(Input.RIDER_MASS, build.rider().mass()),
+                                Term.given(Input.VEHICLE_MASS, build.vehicle().mass()),
+                                Term.given(Input.VEHICLE_CARGO, build.vehicle().cargo()))));
     }
 
     /** The air and, last, the load of a level road at a speed; from the mass. */
@@ -221,11 +190,8 @@ final class MotorSteps {
                                 "ISO 2533:1975, Standard Atmosphere, at the temperature given",
                                 List.of(
                                         Term.given(
-                                                "h_a",
-                                                "altitude",
-                                                build.use().climate().altitude(),
-                                                "m",
-                                                Input.USE_ALTITUDE),
+                                                Input.USE_ALTITUDE,
+                                                build.use().climate().altitude()),
                                         air()))));
         steps.add(
                 new Step(
@@ -237,72 +203,46 @@ final class MotorSteps {
                                         mass,
                                         GRAVITY,
                                         Term.given(
-                                                "crr",
-                                                "coefficient of rolling",
-                                                load.rollingResistance(),
-                                                "",
-                                                Input.VEHICLE_ROLLING_RESISTANCE),
+                                                Input.VEHICLE_ROLLING_RESISTANCE,
+                                                load.rollingResistance()),
                                         density,
-                                        Term.given(
-                                                "CdA",
-                                                "drag coefficient times area",
-                                                load.dragArea(),
-                                                "m²",
-                                                Input.VEHICLE_DRAG_AREA),
+                                        Term.given(Input.VEHICLE_DRAG_AREA, load.dragArea()),
                                         speed))));
         return steps;
     }
 
     Term fastest() {
-        return Term.given(
-                "v", "highest speed in use", build.use().speedMax(), "m/s", Input.USE_SPEED_MAX);
+        return Term.given(Input.USE_SPEED_MAX, build.use().speedMax());
     }
 
     /** The highest that will be met: that in use, or a speed cap above it. */
     Term highest() {
         return build.highestSpeed() > build.use().speedMax()
-                ? Term.given(
-                        "v", "speed cap", build.highestSpeed(), "m/s", Input.SETTINGS_SPEED_CAP)
+                ? Term.given(Input.SETTINGS_SPEED_CAP, build.highestSpeed())
                 : fastest();
     }
 
     Term air() {
-        return Term.given(
-                "T_a",
-                "temperature of the air",
-                build.use().climate().ambientC(),
-                "°C",
-                Input.USE_AMBIENT);
+        return Term.given(Input.USE_AMBIENT, build.use().climate().ambientC());
     }
 
     Term wheel() {
-        return Term.given(
-                "d",
-                "diameter of driven wheels",
-                build.vehicle().wheelDiameter(),
-                "m",
-                Input.VEHICLE_WHEEL_DIAMETER);
+        return Term.given(Input.VEHICLE_WHEEL_DIAMETER, build.vehicle().wheelDiameter());
     }
 
     Term reduction() {
-        return Term.given("G", "reduction", build.drive().reduction(), "", Input.DRIVE_REDUCTION);
+        return Term.given(Input.DRIVE_REDUCTION, build.drive().reduction());
     }
 
     Term motors() {
-        return Term.given("n", "motors", build.drive().motors(), "", Input.DRIVE_MOTORS);
+        return Term.given(Input.DRIVE_MOTORS, build.drive().motors());
     }
 
     Term efficiency() {
-        return Term.given(
-                "η", "efficiency of drive", build.drive().efficiency(), "", Input.DRIVE_EFFICIENCY);
+        return Term.given(Input.DRIVE_EFFICIENCY, build.drive().efficiency());
     }
 
     private Term noLoadCurrent() {
-        return Term.given(
-                "I_0",
-                "no-load current",
-                build.motor().noLoadCurrent(),
-                "A",
-                Input.MOTOR_NO_LOAD_CURRENT);
+        return Term.given(Input.MOTOR_NO_LOAD_CURRENT, build.motor().noLoadCurrent());
     }
 }

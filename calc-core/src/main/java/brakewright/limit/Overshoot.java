@@ -126,12 +126,7 @@ final class Overshoot {
                         "conservation of energy",
                         whole,
                         motor.motors(),
-                        Term.given(
-                                "ηc",
-                                "efficiency of controllers",
-                                build.controllers().efficiency(),
-                                "",
-                                Input.CONTROLLER_EFFICIENCY));
+                        Term.given(Input.CONTROLLER_EFFICIENCY, build.controllers().efficiency()));
         Term speed = motor.highest();
         Step torque = motor.torqueConstant();
         Step turning = motor.turning(speed);
@@ -150,12 +145,7 @@ final class Overshoot {
         boolean isFree = Double.isInfinite(limit);
         List<Term> conditions = new ArrayList<>(permitted.conditions());
         conditions.add(
-                Term.given(
-                        "t_r",
-                        "response of the regen limiter",
-                        build.controllers().regenResponse(),
-                        "s",
-                        Input.CONTROLLER_REGEN_RESPONSE));
+                Term.given(Input.CONTROLLER_REGEN_RESPONSE, build.controllers().regenResponse()));
         return new Constraint(
                 ConstraintId.REGEN_OVERSHOOT,
                 limit,

@@ -21,54 +21,35 @@ final class PackTerms {
     private PackTerms() {}
 
     static Term parallel(PackModel model) {
-        return Term.given(
-                "P", "cells in parallel", model.pack().parallel(), "", Input.PACK_PARALLEL);
+        return Term.given(Input.PACK_PARALLEL, model.pack().parallel());
     }
 
     static Term series(PackModel model) {
-        return Term.given("S", "cells in series", model.pack().series(), "", Input.PACK_SERIES);
+        return Term.given(Input.PACK_SERIES, model.pack().series());
     }
 
     /** The margin per cell. */
     static Term margin(double margin) {
-        return Term.given("m", "margin per cell", margin, "V", Input.MARGINS_OVERVOLTAGE);
+        return Term.given(Input.MARGINS_OVERVOLTAGE, margin);
     }
 
     /** The margin of a cell's current rating. */
     static Term cellMargin(double margin) {
-        return Term.given("m", "margin in a closed deck", margin, "", Input.MARGINS_CELL);
+        return Term.given(Input.MARGINS_CELL, margin);
     }
 
     static Term openCircuitVoltage(PackModel model, double charge) {
-        return Term.given(
-                "u",
-                "cell at rest, from its curve",
-                model.cellOpenCircuitVoltage(charge),
-                "V",
-                Input.CELL_OPEN_CIRCUIT_VOLTAGE);
+        return Term.given(Input.CELL_OPEN_CIRCUIT_VOLTAGE, model.cellOpenCircuitVoltage(charge));
     }
 
     /** What makes up the resistance of a cell, in the order {@code r·f_s·f_T}. */
     static List<Term> cellResistance(Cell cell, double charge, double temperatureC) {
         return List.of(
+                Term.given(Input.CELL_RESISTANCE, cell.resistance()),
+                Term.given(Input.CELL_RESISTANCE_BY_CHARGE, cell.resistanceByCharge().at(charge)),
                 Term.given(
-                        "r",
-                        "of a cell, 10 s pulse",
-                        cell.resistance(),
-                        "Ω",
-                        Input.CELL_RESISTANCE),
-                Term.given(
-                        "f_s",
-                        "its factor at that charge",
-                        cell.resistanceByCharge().at(charge),
-                        "",
-                        Input.CELL_RESISTANCE_BY_CHARGE),
-                Term.given(
-                        "f_T",
-                        "its factor at that temperature",
-                        cell.resistanceByTemperature().at(temperatureC),
-                        "",
-                        Input.CELL_RESISTANCE_BY_TEMPERATURE));
+                        Input.CELL_RESISTANCE_BY_TEMPERATURE,
+                        cell.resistanceByTemperature().at(temperatureC)));
     }
 
     /** The share of the strongest of unequal cells. */
@@ -81,11 +62,8 @@ final class PackTerms {
                         List.of(
                                 parallel(model),
                                 Term.given(
-                                        "σ",
-                                        "spread of cell resistance",
-                                        model.pack().resistanceSpread(),
-                                        "",
-                                        Input.PACK_RESISTANCE_SPREAD))));
+                                        Input.PACK_RESISTANCE_SPREAD,
+                                        model.pack().resistanceSpread()))));
     }
 
     /** What one of several packs bears, told as the current of all. */

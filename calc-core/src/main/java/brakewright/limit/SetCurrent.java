@@ -23,21 +23,11 @@ final class SetCurrent {
         return new Step(
                 Term.computed("I_set", "pack current that is set", packCurrent, "A"),
                 new Derivation(
-                        "n·I_c",
+                        "N·I_c",
                         "controllers add their currents",
                         List.of(
-                                Term.given(
-                                        "n",
-                                        "controllers",
-                                        build.controllers().count(),
-                                        "",
-                                        Input.CONTROLLER_COUNT),
-                                Term.given(
-                                        "I_c",
-                                        "set at each of them",
-                                        set.getAsDouble(),
-                                        "A",
-                                        setting))));
+                                Term.given(Input.CONTROLLER_COUNT, build.controllers().count()),
+                                Term.given(setting, set.getAsDouble()))));
     }
 
     private static Term recommended(double packCurrent) {

@@ -52,28 +52,15 @@ final class SpeedConstraints {
                                 "V", "highest at the controller", (1.0 - margin) * rating, "V"),
                         "(1 − m)·V_r",
                         "own choice, the rating less a margin",
-                        Term.given("m", "margin", margin, "", Input.MARGINS_CONTROLLER_VOLTAGE),
-                        Term.given(
-                                "V_r",
-                                "controller voltage rating",
-                                rating,
-                                "V",
-                                Input.CONTROLLER_VOLTAGE_RATING));
+                        Term.given(Input.MARGINS_CONTROLLER_VOLTAGE, margin),
+                        Term.given(Input.CONTROLLER_VOLTAGE_RATING, rating));
         return backEmf(
                 ConstraintId.CONTROLLER_BACK_EMF, steps, voltage, Input.CONTROLLER_VOLTAGE_RATING);
     }
 
     private Constraint withinPack() {
-        Term fullest =
-                Term.given(
-                        "s_f",
-                        "fullest in use",
-                        build.use().chargeFrom(),
-                        "",
-                        Input.USE_CHARGE_FROM);
-        Term emptiest =
-                Term.given(
-                        "s_e", "emptiest in use", build.use().chargeTo(), "", Input.USE_CHARGE_TO);
+        Term fullest = Term.given(Input.USE_CHARGE_FROM, build.use().chargeFrom());
+        Term emptiest = Term.given(Input.USE_CHARGE_TO, build.use().chargeTo());
         Steps steps = new Steps();
         BatterySteps packs = new BatterySteps(build.battery(), model);
         Term full = packs.voltage(steps, "U_f", "packs at rest, fullest in use", fullest.value());

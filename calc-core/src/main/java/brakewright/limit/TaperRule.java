@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
 import brakewright.formula.Derivation;
+import brakewright.formula.Reading;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
@@ -59,12 +60,7 @@ final class TaperRule {
                                 packCurrent,
                                 build.settings().packDischargeCurrent(),
                                 Input.SETTINGS_PACK_DISCHARGE_CURRENT),
-                        Term.given(
-                                "s",
-                                "emptiest in use",
-                                build.use().chargeTo(),
-                                "",
-                                Input.USE_CHARGE_TO),
+                        Term.given(Input.USE_CHARGE_TO, build.use().chargeTo()),
                         Input.USE_CHARGE_TO));
     }
 
@@ -129,17 +125,11 @@ final class TaperRule {
                                 "own choice, the rating less a margin",
                                 List.of(
                                         Term.given(
-                                                "m",
-                                                "margin",
-                                                build.margins().controllerVoltage(),
-                                                "",
-                                                Input.MARGINS_CONTROLLER_VOLTAGE),
+                                                Input.MARGINS_CONTROLLER_VOLTAGE,
+                                                build.margins().controllerVoltage()),
                                         Term.given(
-                                                "V_r",
-                                                "controller voltage rating",
-                                                build.controllers().voltageRating(),
-                                                "V",
-                                                Input.CONTROLLER_VOLTAGE_RATING)))));
+                                                Input.CONTROLLER_VOLTAGE_RATING,
+                                                build.controllers().voltageRating())))));
         return new TaperLimit(
                 LimitId.HIGH_VOLTAGE_TAPER,
                 ends,
@@ -149,12 +139,7 @@ final class TaperRule {
                                 packCurrent,
                                 build.settings().packRegenCurrent(),
                                 Input.SETTINGS_PACK_REGEN_CURRENT),
-                        Term.given(
-                                "s",
-                                "fullest in use",
-                                build.use().chargeFrom(),
-                                "",
-                                Input.USE_CHARGE_FROM),
+                        Term.given(Input.USE_CHARGE_FROM, build.use().chargeFrom()),
                         Input.USE_CHARGE_FROM));
     }
 
@@ -172,8 +157,8 @@ final class TaperRule {
         double others = end - pack.pack().series() * mean;
         List<Term> terms = new ArrayList<>();
         terms.add(PackTerms.series(pack));
-        Term limit = Term.given("u_lim", "cell voltage", cellVoltage, "V", input);
-        String formula = shift == 0.0 ? "u_lim" : shift > 0.0 ? "u_lim + m" : "u_lim − m";
+        Term limit = Term.given(input, cellVoltage);
+        String formula = limit.symbol() + (shift == 0.0 ? "" : shift > 0.0 ? " + m" : " − m");
         List<Term> bounds = new ArrayList<>(List.of(limit));
         if (shift != 0.0) {
             bounds.add(PackTerms.margin(Math.abs(shift)));
@@ -183,13 +168,7 @@ final class TaperRule {
         if (isMean) {
             terms.addAll(bounds);
         } else {
-            terms.add(
-                    Term.given(
-                            "u_m",
-                            "mean cell then, from its curve",
-                            mean,
-                            "V",
-                            Input.CELL_OPEN_CIRCUIT_VOLTAGE));
+            terms.add(Reading.MEAN_AT_REST.of(mean));
             formula = "u_m";
         }
         boolean inSeries = !build.battery().isOnePack() && others != 0.0;
@@ -212,13 +191,7 @@ final class TaperRule {
     }
 
     private Constraint band(Step asked, Term charge, Input decisive) {
-        Term coldest =
-                Term.given(
-                        "T",
-                        "coldest cells in use",
-                        build.use().climate().coldestPackC(),
-                        "°C",
-                        Input.USE_PACK_TEMPERATURE);
+        Term coldest = Term.given(Input.USE_PACK_TEMPERATURE, build.use().climate().coldestPackC());
         Steps steps = new Steps().with(List.of(asked));
         Term resistance =
                 new BatterySteps(build.battery(), model)

@@ -47,13 +47,7 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
         Step strongest = PackTerms.strongestShare(model);
         double limit = limitAt(charge, temperatureC);
         boolean isFree = Double.isInfinite(limit);
-        Term permitted =
-                Term.given(
-                        "x",
-                        "share permitted when so warm",
-                        share.applyAsDouble(temperatureC),
-                        "",
-                        window);
+        Term permitted = Term.given(window, share.applyAsDouble(temperatureC));
         Derivation derivation =
                 isFree
                         ? new Derivation(Constraint.NO_BOUND + "x ≥ 1", MAKER, List.of(permitted))
@@ -64,12 +58,7 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
                                         permitted,
                                         PackTerms.cellMargin(rating.margin()),
                                         PackTerms.parallel(model),
-                                        Term.given(
-                                                "i",
-                                                "rating of one cell",
-                                                rating.rating(),
-                                                "A",
-                                                rating.input()),
+                                        Term.given(rating.input(), rating.rating()),
                                         strongest.result()));
         return new Constraint(
                         id(), limit, window, isFree ? List.of() : List.of(strongest), derivation)

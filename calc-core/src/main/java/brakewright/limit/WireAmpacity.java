@@ -53,13 +53,8 @@ record WireAmpacity(double ampacity, double deckC, double margin, Input input)
                         "ambient temperature correction, NEC (NFPA 70) 310.15(B), insulation for"
                                 + " 105 °C, ampacity in air of 30 °C; margin: own choice",
                         List.of(
-                                Term.given("m", "margin", margin, "", Input.MARGINS_RATING),
-                                Term.given("I_r", "ampacity", ampacity, "A", input),
-                                Term.given(
-                                        "T_d",
-                                        "air in the deck",
-                                        deckC,
-                                        "°C",
-                                        Input.USE_DECK_TEMPERATURE))));
+                                Term.given(Input.MARGINS_RATING, margin),
+                                Term.given(input, ampacity),
+                                Term.given(Input.USE_DECK_TEMPERATURE, deckC))));
     }
 }
