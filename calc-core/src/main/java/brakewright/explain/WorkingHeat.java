@@ -2,15 +2,16 @@ package brakewright.explain;
 
 import static brakewright.formula.Term.computed;
 import static brakewright.formula.Term.constant;
-import static brakewright.formula.Term.given;
-import static brakewright.formula.Term.modelled;
 import static brakewright.formula.Term.searched;
 
+import brakewright.formula.Inputs;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.limit.BasisFormulas;
 import brakewright.limit.MotorHeatBalance;
-import brakewright.machine.Copper;
+import brakewright.machine.WindingHeat;
+import brakewright.machine.WindingRates;
+import brakewright.machine.WindingResponse;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.worksheet.HeatSheet;
@@ -26,10 +27,15 @@ final class WorkingHeat {
     /** Assumption: our own choice; a rest is shown where the balance holds so closely [K]. */
     private static final double AGREEMENT = 1e-4;
 
+    private static final Term NO_RISE = constant("y_0", "rise of a cold motor", 0.0, "K");
+    private static final WorkingNetwork.Pair STILL = new WorkingNetwork.Pair(NO_RISE, NO_RISE);
+
     private final Worksheet sheet;
     private final Build build;
     private final HeatSheet.Known known;
     private final Steps steps = new Steps();
+    private final Inputs inputs;
+    private final WindingHeat heat;
     private final WorkingMotor motor;
     private final Term at20C;
 
@@ -37,6 +43,8 @@ final class WorkingHeat {
         this.sheet = sheet;
         this.build = sheet.build();
         this.known = known;
+        this.inputs = new Inputs(build);
+        this.heat = MotorHeatBalance.of(build).orElseThrow();
         this.motor = new WorkingMotor(build, steps);
         this.at20C =
                 steps.add(
@@ -47,7 +55,7 @@ final class WorkingHeat {
                                 "Ω"),
                         BasisFormulas.lossShare(motor.basis()) + "R_20",
                         WorkingMotor.MACHINE,
-                        given(Input.MOTOR_RESISTANCE, build.motor().resistanceAt20C()));
+                        inputs.of(Input.MOTOR_RESISTANCE));
     }
 
     static WorkingOutcome continuous(Worksheet sheet) {
@@ -110,13 +118,9 @@ final class WorkingHeat {
                 turning);
     }
 
-    private Term fastest() {
-        return given(Input.USE_SPEED_MAX, build.use().speedMax());
-    }
-
     private WorkingOutcome continuous() {
-        Term loss = drag("P_d", fastest());
-        Term limit = WorkingNetwork.limit(build);
+        Term loss = drag("P_d", inputs.of(Input.USE_SPEED_MAX));
+        Term limit = inputs.of(Input.MOTOR_WINDING_LIMIT);
         Term hot =
                 steps.add(
                         computed(
@@ -125,7 +129,7 @@ final class WorkingHeat {
                                 motor.powertrain().motor().lossResistance(limit.value()),
                                 "Ω"),
                         "R_e20·(1 + 0.00393·(T_lim − 20))",
-                        "IEC 60028:1925, temperature coefficient of copper",
+                        WorkingMotor.COPPER,
                         at20C,
                         limit);
         steps.add(
@@ -133,76 +137,72 @@ final class WorkingHeat {
                 "√(max(0, T_lim − T_a − P_d·R_ca)/(R_hot·(R_wc + R_ca)))",
                 WorkingNetwork.TWO_BODIES + ", steady state",
                 limit,
-                WorkingRoad.air(build),
+                inputs.of(Input.USE_AMBIENT),
                 loss,
-                WorkingNetwork.toAir(build),
+                inputs.of(Input.MOTOR_CASE_TO_AIR),
                 hot,
-                WorkingNetwork.betweenWinding(build));
+                inputs.of(Input.MOTOR_WINDING_TO_CASE));
         return Working.of(
                 ResultId.CONTINUOUS_CURRENT,
                 "Current per motor that the winding bears for ever, drag counted as at the highest"
                         + " speed in use.",
-                List.of(WorkingRoad.air(build)),
+                List.of(inputs.of(Input.USE_AMBIENT)),
                 steps);
     }
 
     /** What the set drive current heats, and where that leads in the end. */
     private record Pulling(
-            WorkingNetwork network, Term winding, Term shell, Term rise, Term cold, Term[] parts) {}
-
-    private Term current() {
-        double set = sheet.operation().drive().motorCurrent();
-        return build.settings().motorDriveCurrent().isPresent()
-                ? given(Input.SETTINGS_MOTOR_DRIVE_CURRENT, set)
-                : modelled("I_m", "limit, see motor-drive-current", set, "A");
-    }
+            Term current,
+            WorkingNetwork network,
+            WorkingNetwork.Pair end,
+            Term rise,
+            Term cold,
+            WorkingNetwork.Parts parts) {}
 
     private Pulling pulling() {
-        Term loss = drag("P_d", fastest());
-        Term current = current();
-        Term perKelvin = WorkingNetwork.perKelvin(steps, "k", at20C, current);
-        Term[] end = end("z_w", "z_c", perKelvin, current, loss);
-        WorkingNetwork network = new WorkingNetwork(build, steps, perKelvin, "");
+        Term loss = drag("P_d", inputs.of(Input.USE_SPEED_MAX));
+        Term current = WorkingThrust.set(build, sheet.operation().drive());
+        WindingResponse response = heat.response(heat.cold(), current.value());
+        Term perKelvin = perKelvin("k", response.rates(), current);
+        WorkingNetwork.Pair end = end("z_w", "z_c", response.balance(), perKelvin, current, loss);
+        WorkingNetwork network = new WorkingNetwork(inputs, steps, response.rates(), perKelvin, "");
         Term rise =
                 steps.add(
-                        computed(
-                                "z_lim",
-                                "rise that the winding bears",
-                                build.motor().windingLimitC() - build.use().climate().ambientC(),
-                                "K"),
+                        computed("z_lim", "rise that the winding bears", heat.limitRiseK(), "K"),
                         "T_lim − T_a",
                         "rises are counted from the air",
-                        WorkingNetwork.limit(build),
-                        WorkingRoad.air(build));
-        Term still = constant("y_0", "rise of a cold motor", 0.0, "K");
-        Term[] parts = network.amplitudes("", still, still, end[0], end[1]);
+                        inputs.of(Input.MOTOR_WINDING_LIMIT),
+                        inputs.of(Input.USE_AMBIENT));
+        WorkingNetwork.Parts parts = network.amplitudes("", response, STILL, end);
         Term cold =
-                network.reaches(
-                        searched(
-                                "t_c",
-                                "time from cold",
-                                known.timeAtDriveSetting().orElseThrow(),
-                                "s"),
-                        rise,
-                        end[0],
-                        parts);
-        return new Pulling(network, end[0], end[1], rise, cold, parts);
+                searched("t_c", "time from cold", known.timeAtDriveSetting().orElseThrow(), "s");
+        network.reaches(cold, rise, end.winding(), parts);
+        return new Pulling(current, network, end, rise, cold, parts);
+    }
+
+    /** What copper loses more for every kelvin, at a current. */
+    private Term perKelvin(String symbol, WindingRates rates, Term current) {
+        return steps.add(
+                computed(symbol, "copper loss more for each kelvin", rates.perKelvin(), "W/K"),
+                "0.00393·R_e20·" + current.symbol() + "²",
+                WorkingMotor.COPPER,
+                at20C,
+                current);
     }
 
     /** The rises of winding and case at which nothing would change any more. */
-    private Term[] end(String winding, String shell, Term perKelvin, Term current, Term loss) {
-        double between = WorkingNetwork.betweenWinding(build).value();
-        double outward = WorkingNetwork.toAir(build).value();
-        double both = between + outward;
-        double air = build.use().climate().ambientC();
-        double atAir =
-                at20C.value() * Copper.resistanceFactor(air) * current.value() * current.value();
-        double rise = (atAir * both + loss.value() * outward) / (1.0 - perKelvin.value() * both);
+    private WorkingNetwork.Pair end(
+            String winding,
+            String shell,
+            WindingHeat.Rises balance,
+            Term perKelvin,
+            Term current,
+            Term loss) {
         String square = "R_e·" + current.symbol() + "²";
         String k = perKelvin.symbol();
         Term first =
                 steps.add(
-                        computed(winding, "balance rise of winding", rise, "K"),
+                        computed(winding, "balance rise of winding", balance.windingK(), "K"),
                         "("
                                 + square
                                 + "·(R_wc + R_ca) + "
@@ -213,22 +213,18 @@ final class WorkingHeat {
                         WorkingNetwork.TWO_BODIES,
                         motor.lossResistance(),
                         current,
-                        WorkingNetwork.betweenWinding(build),
-                        WorkingNetwork.toAir(build),
+                        inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                        inputs.of(Input.MOTOR_CASE_TO_AIR),
                         loss,
                         perKelvin);
-        if (rise < 0.0) {
+        if (first.value() < 0.0) {
             steps.note(
                     "Negative: at this current heat grows faster than it can leave, and no balance"
                             + " is ever reached; the formula of the rise holds all the same.");
         }
         Term second =
                 steps.add(
-                        computed(
-                                shell,
-                                "balance rise of case",
-                                (atAir + perKelvin.value() * rise + loss.value()) * outward,
-                                "K"),
+                        computed(shell, "balance rise of case", balance.caseK(), "K"),
                         "(" + square + " + " + k + "·" + winding + " + " + loss.symbol() + ")·R_ca",
                         WorkingNetwork.TWO_BODIES,
                         motor.lossResistance(),
@@ -236,8 +232,8 @@ final class WorkingHeat {
                         perKelvin,
                         first,
                         loss,
-                        WorkingNetwork.toAir(build));
-        return new Term[] {first, second};
+                        inputs.of(Input.MOTOR_CASE_TO_AIR));
+        return new WorkingNetwork.Pair(first, second);
     }
 
     private WorkingOutcome pullTime() {
@@ -247,16 +243,20 @@ final class WorkingHeat {
                         ? borne.lasts()
                         : OptionalDouble.empty();
         if (warmer.isPresent()) {
-            Term[] start = warm();
-            Term[] parts =
-                    pulling.network()
-                            .amplitudes(
-                                    "w", start[0], start[1], pulling.winding(), pulling.shell());
+            WindingHeat cruising =
+                    MotorHeatBalance.at(build, build.use().riding().cruiseSpeed()).orElseThrow();
+            WorkingNetwork.Pair start = warm(cruising);
+            WindingResponse response =
+                    heat.response(
+                            ((WarmStart.Borne) known.afterCruise()).start(),
+                            pulling.current().value());
+            WorkingNetwork.Parts parts =
+                    pulling.network().amplitudes("w", response, start, pulling.end());
             pulling.network()
                     .reaches(
                             searched("t_w", "time after a long ride", warmer.getAsDouble(), "s"),
                             pulling.rise(),
-                            pulling.winding(),
+                            pulling.end().winding(),
                             parts);
         }
         return Working.of(
@@ -264,7 +264,7 @@ final class WorkingHeat {
                 "How long the winding bears the drive current: t_c from the temperature of the"
                         + " air"
                         + afterCruise(warmer),
-                List.of(WorkingRoad.air(build)),
+                List.of(inputs.of(Input.USE_AMBIENT)),
                 steps);
     }
 
@@ -281,8 +281,8 @@ final class WorkingHeat {
     }
 
     /** The motor after a long ride at the cruise speed. */
-    private Term[] warm() {
-        Term speed = WorkingPower.speed(build);
+    private WorkingNetwork.Pair warm(WindingHeat cruising) {
+        Term speed = inputs.of(Input.USE_CRUISE_SPEED);
         WorkingRoad road = new WorkingRoad(build, steps);
         Term rolling = road.rolling(road.mass());
         Term air = road.windy(road.density(), speed);
@@ -291,22 +291,30 @@ final class WorkingHeat {
         Term torque = motor.drag(turning);
         Term loss = drag("P_dw", speed, turning, torque);
         Term current = motor.holding(resistance, torque, speed.value());
-        Term perKelvin = WorkingNetwork.perKelvin(steps, "k_w", at20C, current);
-        return end("y_w", "y_c", perKelvin, current, loss);
+        WindingResponse response = cruising.response(cruising.cold(), current.value());
+        Term perKelvin = perKelvin("k_w", response.rates(), current);
+        return end("y_w", "y_c", response.balance(), perKelvin, current, loss);
     }
 
     private WorkingOutcome recovery() {
         Pulling pulling = pulling();
         WorkingNetwork network = pulling.network();
-        Term hot = network.caseRise("y_h", pulling.cold(), pulling.shell(), pulling.parts());
-        Term none = constant("k_0", "no current, no loss", 0.0, "W/K");
-        WorkingNetwork resting = new WorkingNetwork(build, steps, none, "r");
-        Term still = constant("y_0", "rise of a cold motor", 0.0, "K");
-        Term[] parts = resting.amplitudes("r", pulling.rise(), hot, still, still);
+        Term hot = network.caseRise("y_h", pulling.cold(), pulling.end().shell(), pulling.parts());
+        WindingHeat still = MotorHeatBalance.at(build, 0.0).orElseThrow();
+        WindingResponse resting =
+                still.response(
+                        still.temperatures(
+                                new WindingHeat.Rises(pulling.rise().value(), hot.value())),
+                        0.0);
+        Term none = constant("k_0", "no current, no loss", resting.rates().perKelvin(), "W/K");
+        WorkingNetwork rests = new WorkingNetwork(inputs, steps, resting.rates(), none, "r");
+        WorkingNetwork.Parts parts =
+                rests.amplitudes("r", resting, new WorkingNetwork.Pair(pulling.rise(), hot), STILL);
         Term rest = searched("t_r", "rest", known.recovery().orElseThrow(), "s");
-        Term shell = resting.caseRise("y_c", rest, still, parts);
+        Term shell = rests.caseRise("y_c", rest, STILL.shell(), parts);
         Term start = start(pulling, shell);
-        if (Math.abs(resting.rise(rest, still, parts) - start.value()) > AGREEMENT) {
+        double left = resting.risesAt(rest.value()).windingK() - start.value();
+        if (Math.max(left, -left) > AGREEMENT) {
             return new WorkingMissing(
                     ResultId.RECOVERY,
                     "The drive current hardly exceeds what the winding bears for ever: after the"
@@ -314,57 +322,45 @@ final class WorkingHeat {
                             + " again, so no balance at the end of the pull tells the rest. See"
                             + " continuous-current.");
         }
-        resting.reaches(rest, start, still, parts);
+        rests.reaches(rest, start, STILL.winding(), parts);
         return Working.of(
                 ResultId.RECOVERY,
                 "Rest after the winding has reached its limit at the drive current, until a hard"
                         + " pull of the length in use is borne again.",
-                List.of(WorkingRoad.air(build), pull()),
+                List.of(inputs.of(Input.USE_AMBIENT), inputs.of(Input.USE_HARD_PULL)),
                 steps);
-    }
-
-    private Term pull() {
-        return given(Input.USE_HARD_PULL, build.use().effort().hardPull());
     }
 
     /** The winding's rise from which the pull just ends at the limit. */
     private Term start(Pulling pulling, Term shell) {
         WorkingNetwork network = pulling.network();
-        double slow = network.slow().value();
-        double fast = network.fast().value();
-        double a = network.a().value();
-        double b = network.b().value();
-        Term pull = pull();
-        Term slowGrowth = growth("e_s", network.slow(), pull);
-        Term fastGrowth = growth("e_f", network.fast(), pull);
-        double value =
-                pulling.winding().value()
-                        + ((pulling.rise().value() - pulling.winding().value()) * (slow - fast)
-                                        - b
-                                                * (shell.value() - pulling.shell().value())
-                                                * (slowGrowth.value() - fastGrowth.value()))
-                                / ((a - fast) * slowGrowth.value()
-                                        - (a - slow) * fastGrowth.value());
+        Term pull = inputs.of(Input.USE_HARD_PULL);
+        WindingResponse.Beforehand before =
+                pulling.parts()
+                        .response()
+                        .before(pulling.rise().value(), pull.value(), shell.value());
+        Term slowGrowth = growth("e_s", before.slowGrowth(), network.slow(), pull);
+        Term fastGrowth = growth("e_f", before.fastGrowth(), network.fast(), pull);
         return steps.add(
-                computed("y_p", "rise that leaves room for the pull", value, "K"),
+                computed("y_p", "rise that leaves room for the pull", before.windingK(), "K"),
                 "z_w + ((z_lim − z_w)·(l_s − l_f) − B·(y_c − z_c)·(e_s − e_f))"
                         + "/((A − l_f)·e_s − (A − l_s)·e_f)",
                 WorkingNetwork.TWO_BODIES,
-                pulling.winding(),
+                pulling.end().winding(),
                 pulling.rise(),
                 network.slow(),
                 network.fast(),
                 network.b(),
                 shell,
-                pulling.shell(),
+                pulling.end().shell(),
                 slowGrowth,
                 fastGrowth,
                 network.a());
     }
 
-    private Term growth(String symbol, Term rate, Term time) {
+    private Term growth(String symbol, double value, Term rate, Term time) {
         return steps.add(
-                computed(symbol, "growth over the pull", Math.exp(rate.value() * time.value()), ""),
+                computed(symbol, "growth over the pull", value, ""),
                 "exp(" + rate.symbol() + "·t_p)",
                 WorkingNetwork.TWO_BODIES,
                 rate,

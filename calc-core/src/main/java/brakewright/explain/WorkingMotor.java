@@ -19,7 +19,7 @@ final class WorkingMotor {
     static final String MACHINE =
             "permanent-magnet machine, e.g. Fitzgerald, Kingsley, Umans, Electric Machinery";
     static final String BALANCE = "conservation of energy";
-    private static final String COPPER = "IEC 60028:1925, temperature coefficient of copper";
+    static final String COPPER = "IEC 60028:1925, temperature coefficient of copper";
 
     private final Build build;
     private final Steps steps;

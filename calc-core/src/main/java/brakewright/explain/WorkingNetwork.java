@@ -1,14 +1,15 @@
 package brakewright.explain;
 
 import static brakewright.formula.Term.computed;
-import static brakewright.formula.Term.given;
 
+import brakewright.formula.Inputs;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
-import brakewright.machine.Copper;
-import brakewright.spec.Build;
+import brakewright.machine.WindingHeat;
+import brakewright.machine.WindingRates;
+import brakewright.machine.WindingResponse;
 import brakewright.spec.Input;
-import brakewright.spec.MotorHeat;
+import java.util.Locale;
 
 /**
  * The steps to how winding and case of one motor warm at one constant current: the rise above the
@@ -20,98 +21,74 @@ final class WorkingNetwork {
             "two-body thermal network as in motor makers' data sheets, solved exactly";
 
     private final Steps steps;
-    private final String suffix;
-
     private final Term a;
     private final Term b;
     private final Term slow;
     private final Term fast;
 
+    /** Rises of winding and case. */
+    record Pair(Term winding, Term shell) {}
+
+    /** The parts of the winding's rise at the beginning. */
+    record Parts(WindingResponse response, Term slow, Term fast) {}
+
     /** Sets up the network for what a current heats, in watts per kelvin, and a name for it. */
-    WorkingNetwork(Build build, Steps steps, Term perKelvin, String suffix) {
-        MotorHeat heat = build.motor().heat().orElseThrow();
+    WorkingNetwork(Inputs inputs, Steps steps, WindingRates rates, Term perKelvin, String suffix) {
         this.steps = steps;
-        this.suffix = suffix;
-        Term betweenWinding = betweenWinding(build);
-        Term toAir = toAir(build);
-        Term windingCapacity = given(Input.MOTOR_WINDING_HEAT_CAPACITY, heat.windingHeatCapacity());
-        Term caseCapacity = given(Input.MOTOR_CASE_HEAT_CAPACITY, heat.caseHeatCapacity());
-        this.a =
+        Term between = inputs.of(Input.MOTOR_WINDING_TO_CASE);
+        Term winding = inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY);
+        Term shell = inputs.of(Input.MOTOR_CASE_HEAT_CAPACITY);
+        a =
                 rate(
-                        "A",
+                        "A" + suffix,
                         "winding from itself",
-                        (perKelvin.value() - 1.0 / heat.windingToCase())
-                                / heat.windingHeatCapacity(),
+                        rates.windingByItself(),
                         "(" + perKelvin.symbol() + " − 1/R_wc)/C_w",
                         perKelvin,
-                        betweenWinding,
-                        windingCapacity);
-        this.b =
+                        between,
+                        winding);
+        b =
                 rate(
-                        "B",
+                        "B" + suffix,
                         "winding from case",
-                        1.0 / (heat.windingToCase() * heat.windingHeatCapacity()),
+                        rates.windingByCase(),
                         "1/(R_wc·C_w)",
-                        betweenWinding,
-                        windingCapacity);
+                        between,
+                        winding);
         Term c =
                 rate(
-                        "C",
+                        "C" + suffix,
                         "case from winding",
-                        1.0 / (heat.windingToCase() * heat.caseHeatCapacity()),
+                        rates.caseByWinding(),
                         "1/(R_wc·C_c)",
-                        betweenWinding,
-                        caseCapacity);
+                        between,
+                        shell);
         Term d =
                 rate(
-                        "D",
+                        "D" + suffix,
                         "case from itself",
-                        -(1.0 / heat.windingToCase() + 1.0 / heat.caseToAir())
-                                / heat.caseHeatCapacity(),
+                        rates.caseByItself(),
                         "−(1/R_wc + 1/R_ca)/C_c",
-                        betweenWinding,
-                        toAir,
-                        caseCapacity);
-        double mean = (a.value() + d.value()) / 2.0;
-        double half =
-                Math.sqrt(
-                        (a.value() - d.value()) * (a.value() - d.value()) / 4.0
-                                + b.value() * c.value());
-        this.slow = root("l_s", "slow rate of change", mean + half, "+", c, d);
-        this.fast = root("l_f", "fast rate of change", mean - half, "−", c, d);
-    }
-
-    static Term betweenWinding(Build build) {
-        return given(
-                Input.MOTOR_WINDING_TO_CASE, build.motor().heat().orElseThrow().windingToCase());
-    }
-
-    static Term toAir(Build build) {
-        return given(Input.MOTOR_CASE_TO_AIR, build.motor().heat().orElseThrow().caseToAir());
-    }
-
-    static Term limit(Build build) {
-        return given(Input.MOTOR_WINDING_LIMIT, build.motor().windingLimitC());
+                        between,
+                        inputs.of(Input.MOTOR_CASE_TO_AIR),
+                        shell);
+        String root =
+                String.format(
+                        Locale.ROOT,
+                        "√((%1$s − %2$s)²/4 + %3$s·%4$s)",
+                        a.symbol(),
+                        d.symbol(),
+                        b.symbol(),
+                        c.symbol());
+        String mean = "(" + a.symbol() + " + " + d.symbol() + ")/2 ";
+        String ls = "l_s" + suffix;
+        String lf = "l_f" + suffix;
+        slow = rate(ls, "slow rate of change", rates.slow(), mean + "+ " + root, a, d, b, c);
+        fast = rate(lf, "fast rate of change", rates.fast(), mean + "− " + root, a, d, b, c);
     }
 
     private Term rate(String symbol, String meaning, double value, String formula, Term... terms) {
-        return steps.add(
-                computed(symbol + suffix, meaning, value, "1/s"), formula, TWO_BODIES, terms);
-    }
-
-    private Term root(String symbol, String meaning, double value, String sign, Term c, Term d) {
-        String sum = "(" + a.symbol() + " + " + d.symbol() + ")/2 ";
-        String root =
-                "√(("
-                        + a.symbol()
-                        + " − "
-                        + d.symbol()
-                        + ")²/4 + "
-                        + b.symbol()
-                        + "·"
-                        + c.symbol()
-                        + ")";
-        return rate(symbol, meaning, value, sum + sign + " " + root, a, d, b, c);
+        return steps.add(computed(symbol, meaning, value, "1/s"), formula, TWO_BODIES, terms);
     }
 
     Term a() {
@@ -130,88 +107,67 @@ final class WorkingNetwork {
         return fast;
     }
 
-    /** What copper loses more for every kelvin, at a current. */
-    static Term perKelvin(Steps steps, String symbol, Term at20C, Term current) {
-        double value =
-                Copper.TEMPERATURE_COEFFICIENT_AT_20_C
-                        * at20C.value()
-                        * current.value()
-                        * current.value();
-        return steps.add(
-                computed(symbol, "copper loss more for each kelvin", value, "W/K"),
-                "0.00393·R_e20·" + current.symbol() + "²",
-                "IEC 60028:1925, temperature coefficient of copper",
-                at20C,
-                current);
-    }
-
     /** The two amplitudes from the rises at the beginning and those in the end. */
-    Term[] amplitudes(String name, Term windingStart, Term caseStart, Term winding, Term shell) {
-        double w = windingStart.value() - winding.value();
-        double c = caseStart.value() - shell.value();
-        double slowly =
-                ((a.value() - fast.value()) * w + b.value() * c) / (slow.value() - fast.value());
-        String start = "(" + windingStart.symbol() + " − " + winding.symbol() + ")";
+    Parts amplitudes(String name, WindingResponse response, Pair start, Pair end) {
+        WindingResponse.Amplitudes found = response.amplitudes();
         Term first =
                 steps.add(
-                        computed("C_s" + name, "slow part at the beginning", slowly, "K"),
-                        "(("
-                                + a.symbol()
-                                + " − "
-                                + fast.symbol()
-                                + ")·"
-                                + start
-                                + " + "
-                                + b.symbol()
-                                + "·("
-                                + caseStart.symbol()
-                                + " − "
-                                + shell.symbol()
-                                + "))/("
-                                + slow.symbol()
-                                + " − "
-                                + fast.symbol()
-                                + ")",
+                        computed("C_s" + name, "slow part at the beginning", found.slow(), "K"),
+                        String.format(
+                                Locale.ROOT,
+                                "((%1$s − %3$s)·(%4$s − %5$s) + %2$s·(%6$s − %7$s))/(%8$s − %3$s)",
+                                a.symbol(),
+                                b.symbol(),
+                                fast.symbol(),
+                                start.winding().symbol(),
+                                end.winding().symbol(),
+                                start.shell().symbol(),
+                                end.shell().symbol(),
+                                slow.symbol()),
                         TWO_BODIES,
                         a,
                         fast,
-                        windingStart,
-                        winding,
+                        start.winding(),
+                        end.winding(),
                         b,
-                        caseStart,
-                        shell,
+                        start.shell(),
+                        end.shell(),
                         slow);
         Term second =
                 steps.add(
-                        computed("C_f" + name, "fast part at the beginning", w - slowly, "K"),
-                        windingStart.symbol() + " − " + winding.symbol() + " − " + first.symbol(),
+                        computed("C_f" + name, "fast part at the beginning", found.fast(), "K"),
+                        start.winding().symbol()
+                                + " − "
+                                + end.winding().symbol()
+                                + " − "
+                                + first.symbol(),
                         TWO_BODIES,
-                        windingStart,
-                        winding,
+                        start.winding(),
+                        end.winding(),
                         first);
-        return new Term[] {first, second};
+        return new Parts(response, first, second);
     }
 
     /**
      * When the winding's rise reaches a value; the time was found by search. It is worked out once
      * more from the part that changes most at that time, given the other.
      */
-    Term reaches(Term time, Term rise, Term winding, Term[] parts) {
-        boolean slowly =
-                Math.abs(slope(parts[0], slow, time)) >= Math.abs(slope(parts[1], fast, time));
-        Term part = slowly ? parts[0] : parts[1];
-        Term other = slowly ? parts[1] : parts[0];
+    void reaches(Term time, Term rise, Term winding, Parts parts) {
+        boolean slowly = parts.response().isRuledSlowly(time.value());
+        Term part = slowly ? parts.slow() : parts.fast();
+        Term other = slowly ? parts.fast() : parts.slow();
         Term rate = slowly ? slow : fast;
         Term otherRate = slowly ? fast : slow;
-        String left =
-                rise.symbol()
-                        + " − "
-                        + winding.symbol()
-                        + " − "
-                        + grown(other, otherRate, time.symbol());
+        String left = rise.symbol() + " − " + winding.symbol() + " − ";
         steps.add(
                 time,
-                "ln((" + left + ")/" + part.symbol() + ")/" + rate.symbol(),
+                "ln(("
+                        + left
+                        + grown(other, otherRate, time.symbol())
+                        + ")/"
+                        + part.symbol()
+                        + ")/"
+                        + rate.symbol(),
                 TWO_BODIES,
                 rise,
                 winding,
@@ -224,60 +180,38 @@ final class WorkingNetwork {
                 "Found by search; put back into the rise of the winding, "
                         + winding.symbol()
                         + " + "
-                        + grown(parts[0], slow, "t")
+                        + grown(parts.slow(), slow, "t")
                         + " + "
-                        + grown(parts[1], fast, "t")
+                        + grown(parts.fast(), fast, "t")
                         + ", it gives "
                         + rise.symbol()
                         + ".");
-        return time;
-    }
-
-    /** The winding's rise after a time [K]. */
-    double rise(Term time, Term winding, Term[] parts) {
-        return winding.value()
-                + parts[0].value() * Math.exp(slow.value() * time.value())
-                + parts[1].value() * Math.exp(fast.value() * time.value());
     }
 
     private static String grown(Term part, Term rate, String time) {
         return part.symbol() + "·exp(" + rate.symbol() + "·" + time + ")";
     }
 
-    private static double slope(Term part, Term rate, Term time) {
-        return part.value() * rate.value() * Math.exp(rate.value() * time.value());
-    }
-
     /** The case's rise after a time. */
-    Term caseRise(String symbol, Term time, Term shell, Term[] parts) {
-        double t = time.value();
-        double value =
-                shell.value()
-                        + (slow.value() - a.value())
-                                / b.value()
-                                * parts[0].value()
-                                * Math.exp(slow.value() * t)
-                        + (fast.value() - a.value())
-                                / b.value()
-                                * parts[1].value()
-                                * Math.exp(fast.value() * t);
+    Term caseRise(String symbol, Term time, Term shell, Parts parts) {
+        WindingHeat.Rises then = parts.response().risesAt(time.value());
         return steps.add(
-                computed(symbol, "rise of the case then", value, "K"),
+                computed(symbol, "rise of the case then", then.caseK(), "K"),
                 shell.symbol()
                         + " + ("
-                        + led(slow, parts[0], time)
+                        + led(slow, parts.slow(), time)
                         + " + "
-                        + led(fast, parts[1], time)
+                        + led(fast, parts.fast(), time)
                         + ")/"
                         + b.symbol(),
                 TWO_BODIES,
                 shell,
                 slow,
                 a,
-                parts[0],
+                parts.slow(),
                 time,
                 fast,
-                parts[1],
+                parts.fast(),
                 b);
     }
 

@@ -1,7 +1,6 @@
 package brakewright.explain;
 
 import static brakewright.formula.Term.computed;
-import static brakewright.formula.Term.given;
 import static brakewright.formula.Term.modelled;
 
 import brakewright.formula.Steps;
@@ -11,7 +10,6 @@ import brakewright.limit.PackLimit;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.review.Sharing;
 import brakewright.spec.Build;
-import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
@@ -100,11 +98,7 @@ final class WorkingSharing {
         double top = sheet.operation().topSpeed();
         WorkingMotor motor = new WorkingMotor(build, steps);
         Term turning = motor.turning(modelled("v", "highest speed that is met", top, "m/s"));
-        Term set =
-                build.settings().motorDriveCurrent().isPresent()
-                        ? given(Input.SETTINGS_MOTOR_DRIVE_CURRENT, drive.motorCurrent())
-                        : modelled(
-                                "I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");
+        Term set = WorkingThrust.set(build, drive);
         Term power = motor.drawn("P_m", set, turning);
         Term limit =
                 WorkingThrust.settled(

@@ -45,7 +45,7 @@ final class WorkingThrust {
         this.motor = motor;
         this.drive = operation.drive();
         this.powertrain = drive.powertrain();
-        this.set = set();
+        this.set = set(build, drive);
         this.draw = draw(build, operation, steps);
     }
 
@@ -59,7 +59,8 @@ final class WorkingThrust {
      */
     record Currents(Term motor, Term pack, Term power, Term voltage) {}
 
-    private Term set() {
+    /** The current per motor that is set, or else its limit. */
+    static Term set(Build build, ElectricDrive drive) {
         return build.settings().motorDriveCurrent().isPresent()
                 ? given(Input.SETTINGS_MOTOR_DRIVE_CURRENT, drive.motorCurrent())
                 : modelled("I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");

@@ -5,7 +5,7 @@ import brakewright.formula.Reading;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
-import brakewright.machine.Copper;
+import brakewright.machine.WindingRates;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -49,21 +49,15 @@ final class HeatSteps {
     Constraint constraint() {
         Term atAir = lossResistance("R_a", "R_20·(1 + 0.00393·(T_a − 20))");
         Term drag = dragLoss();
-        Term a = windingRate();
-        Term d = caseRate();
-        double mean = (a.value() + d.value()) / 2.0;
-        double half =
-                Math.sqrt(
-                        (a.value() - d.value()) * (a.value() - d.value()) / 4.0
-                                + 1.0
-                                        / (heat.windingToCase()
-                                                * heat.windingToCase()
-                                                * heat.windingHeatCapacity()
-                                                * heat.caseHeatCapacity()));
-        Term slow = slow(mean + half, a, d);
-        Term fast = fast(mean - half, a, d, slow);
-        Term perWatt = perWatt(a, slow, fast);
-        Term byDrag = byDrag(drag, slow, fast);
+        WindingRates rates =
+                WindingRates.of(
+                        heat, Powertrain.of(build).motor().lossResistance(20.0), current.value());
+        Term a = windingRate(rates.windingByItself());
+        Term d = caseRate(rates.caseByItself());
+        Term slow = slow(rates.slow(), a, d);
+        Term fast = fast(rates.fast(), a, d, slow);
+        Term perWatt = perWatt(rates, a, slow, fast);
+        Term byDrag = byDrag(rates, drag, slow, fast);
         return new Constraint(
                         ConstraintId.WINDING_HEAT,
                         current.value(),
@@ -117,18 +111,9 @@ final class HeatSteps {
                 turning.result());
     }
 
-    private Term windingRate() {
-        double perKelvin =
-                Copper.TEMPERATURE_COEFFICIENT_AT_20_C
-                        * Powertrain.of(build).motor().lossResistance(20.0)
-                        * current.value()
-                        * current.value();
+    private Term windingRate(double value) {
         return steps.add(
-                Term.computed(
-                        "A",
-                        "winding from itself",
-                        (perKelvin - 1.0 / heat.windingToCase()) / heat.windingHeatCapacity(),
-                        "1/s"),
+                Term.computed("A", "winding from itself", value, "1/s"),
                 "(0.00393·" + lossShare() + "R_20·I² − 1/R_wc)/C_w",
                 NETWORK,
                 cold(),
@@ -137,14 +122,9 @@ final class HeatSteps {
                 windingCapacity());
     }
 
-    private Term caseRate() {
+    private Term caseRate(double value) {
         return steps.add(
-                Term.computed(
-                        "D",
-                        "case from itself",
-                        -(1.0 / heat.windingToCase() + 1.0 / heat.caseToAir())
-                                / heat.caseHeatCapacity(),
-                        "1/s"),
+                Term.computed("D", "case from itself", value, "1/s"),
                 "−(1/R_wc + 1/R_ca)/C_c",
                 NETWORK,
                 toCase(),
@@ -174,11 +154,8 @@ final class HeatSteps {
                 caseCapacity());
     }
 
-    private Term perWatt(Term a, Term slow, Term fast) {
-        double value =
-                ((a.value() - fast.value()) * growth(slow)
-                                - (a.value() - slow.value()) * growth(fast))
-                        / ((slow.value() - fast.value()) * heat.windingHeatCapacity());
+    private Term perWatt(WindingRates rates, Term a, Term slow, Term fast) {
+        double value = rates.heated(1.0 / heat.windingHeatCapacity(), 0.0, time);
         return steps.add(
                 Term.computed("q", "rise for each watt in copper", value, "K/W"),
                 "((A − l_f)·"
@@ -194,14 +171,8 @@ final class HeatSteps {
                 windingCapacity());
     }
 
-    private Term byDrag(Term drag, Term slow, Term fast) {
-        double value =
-                drag.value()
-                        * (growth(slow) - growth(fast))
-                        / ((slow.value() - fast.value())
-                                * heat.windingToCase()
-                                * heat.windingHeatCapacity()
-                                * heat.caseHeatCapacity());
+    private Term byDrag(WindingRates rates, Term drag, Term slow, Term fast) {
+        double value = rates.heated(0.0, drag.value() / heat.caseHeatCapacity(), time);
         return steps.add(
                 Term.computed("y_d", "rise of the winding by drag", value, "K"),
                 "P_d·(" + grown("l_s") + " − " + grown("l_f") + ")/((l_s − l_f)·R_wc·C_w·C_c)",
@@ -213,11 +184,6 @@ final class HeatSteps {
                 toCase(),
                 windingCapacity(),
                 caseCapacity());
-    }
-
-    /** ∫₀ᵗ e^(λτ)dτ [s]. */
-    private double growth(Term rate) {
-        return rate.value() == 0.0 ? time : Math.expm1(rate.value() * time) / rate.value();
     }
 
     private String grown(String rate) {
