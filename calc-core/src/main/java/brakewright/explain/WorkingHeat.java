@@ -9,6 +9,7 @@ import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.limit.BasisFormulas;
 import brakewright.limit.MotorHeatBalance;
+import brakewright.limit.MotorSteps;
 import brakewright.machine.WindingHeat;
 import brakewright.machine.WindingRates;
 import brakewright.machine.WindingResponse;
@@ -54,7 +55,7 @@ final class WorkingHeat {
                                 motor.powertrain().motor().lossResistance(20.0),
                                 "Ω"),
                         BasisFormulas.lossShare(motor.basis()) + "R_20",
-                        WorkingMotor.MACHINE,
+                        MotorSteps.MACHINE,
                         inputs.of(Input.MOTOR_RESISTANCE));
     }
 

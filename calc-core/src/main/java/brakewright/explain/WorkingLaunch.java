@@ -5,8 +5,10 @@ import static brakewright.formula.Term.constant;
 
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
+import brakewright.limit.MotorSteps;
 import brakewright.road.Gravity;
 import brakewright.spec.Build;
+import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,7 +59,7 @@ final class WorkingLaunch {
         List<Term> bounds = new WorkingGround(build, steps).accelerating();
         double weight = mass.value() * Gravity.STANDARD;
         double least = bounds.stream().mapToDouble(Term::value).min().orElseThrow();
-        List<Term> terms = new ArrayList<>(List.of(thrust, mass, WorkingRoad.GRAVITY));
+        List<Term> terms = new ArrayList<>(List.of(thrust, mass, MotorSteps.GRAVITY));
         terms.addAll(bounds);
         Term usable =
                 steps.add(
@@ -87,7 +89,7 @@ final class WorkingLaunch {
     private WorkingOutcome climb() {
         Term mass = road.mass();
         Term thrust = thrust();
-        Term rolling = road.rollingCoefficient();
+        Term rolling = road.inputs().of(Input.VEHICLE_ROLLING_RESISTANCE);
         double crr = rolling.value();
         double multiple = thrust.value() / (mass.value() * Gravity.STANDARD);
         List<Term> bounds = new ArrayList<>();
@@ -104,10 +106,10 @@ final class WorkingLaunch {
                             "equilibrium on a slope, F_t = m·g·(crr·cosθ + sinθ), solved for tanθ",
                             thrust,
                             mass,
-                            WorkingRoad.GRAVITY,
+                            MotorSteps.GRAVITY,
                             rolling));
         }
-        bounds.addAll(new WorkingGround(build, steps).climbing(rolling));
+        bounds.addAll(new WorkingGround(build, steps).climbing());
         steps.add(
                 computed("s", "steepest slope", sheet.drive().climb().steepest(), ""),
                 "max(0, min(" + WorkingGround.symbols(bounds) + "))",

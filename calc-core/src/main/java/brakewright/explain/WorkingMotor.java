@@ -1,13 +1,12 @@
 package brakewright.explain;
 
 import static brakewright.formula.Term.computed;
-import static brakewright.formula.Term.constant;
-import static brakewright.formula.Term.given;
 
+import brakewright.formula.Inputs;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.limit.BasisFormulas;
-import brakewright.machine.Copper;
+import brakewright.limit.MotorSteps;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.CurrentBasis;
@@ -16,13 +15,13 @@ import brakewright.spec.Input;
 /** The steps about the motors: constants, current for a force, power and voltage for a current. */
 final class WorkingMotor {
 
-    static final String MACHINE =
-            "permanent-magnet machine, e.g. Fitzgerald, Kingsley, Umans, Electric Machinery";
     static final String BALANCE = "conservation of energy";
     static final String COPPER = "IEC 60028:1925, temperature coefficient of copper";
 
     private final Build build;
     private final Steps steps;
+    private final Inputs inputs;
+    private final MotorSteps shared;
     private final Powertrain powertrain;
     private final Term voltageConstant;
     private final Term torqueConstant;
@@ -32,9 +31,11 @@ final class WorkingMotor {
     WorkingMotor(Build build, Steps steps) {
         this.build = build;
         this.steps = steps;
+        this.inputs = new Inputs(build);
+        this.shared = new MotorSteps(build);
         this.powertrain = Powertrain.of(build);
-        this.voltageConstant = constant();
-        this.torqueConstant = torque();
+        this.voltageConstant = steps.add(shared.voltageConstant());
+        this.torqueConstant = steps.add(shared.torqueConstant());
         this.terminalResistance = winding();
         this.lossResistance = loss();
     }
@@ -68,34 +69,18 @@ final class WorkingMotor {
         return powertrain;
     }
 
-    private Term constant() {
-        return steps.add(
-                computed("K", "voltage constant", powertrain.motor().voltageConstant(), "V·s/rad"),
-                "60/(2·π·Kv)",
-                MACHINE,
-                given(Input.MOTOR_KV, build.motor().kvRpmPerVolt()));
-    }
-
-    private Term torque() {
-        return steps.add(
-                computed("kt", "torque per current", powertrain.motor().torqueConstant(), "N·m/A"),
-                BasisFormulas.torqueConstant(basis()),
-                MACHINE + "; " + BasisFormulas.meaning(basis()),
-                voltageConstant);
-    }
-
     private Term winding() {
         double air = build.use().climate().ambientC();
         return steps.add(
                 computed(
                         "R_w",
                         "resistance between terminals",
-                        build.motor().resistanceAt20C() * Copper.resistanceFactor(air),
+                        powertrain.motor().terminalResistance(air),
                         "Ω"),
                 "R_20·(1 + 0.00393·(T_a − 20))",
                 COPPER + "; windings at the temperature of the air",
-                given(Input.MOTOR_RESISTANCE, build.motor().resistanceAt20C()),
-                WorkingRoad.air(build));
+                inputs.of(Input.MOTOR_RESISTANCE),
+                inputs.of(Input.USE_AMBIENT));
     }
 
     private Term loss() {
@@ -107,54 +92,20 @@ final class WorkingMotor {
                         powertrain.motor().lossResistance(air),
                         "Ω"),
                 BasisFormulas.lossShare(basis()) + "R_w",
-                MACHINE,
+                MotorSteps.MACHINE,
                 terminalResistance);
     }
 
-    Term wheel() {
-        return given(Input.VEHICLE_WHEEL_DIAMETER, build.vehicle().wheelDiameter());
-    }
-
-    Term polePairs() {
-        return given(Input.MOTOR_POLE_PAIRS, build.motor().polePairs());
-    }
-
-    Term inductance() {
-        return given(Input.MOTOR_INDUCTANCE, build.motor().inductance());
-    }
-
-    Term motors() {
-        return given(Input.DRIVE_MOTORS, build.drive().motors());
-    }
-
-    Term reduction() {
-        return given(Input.DRIVE_REDUCTION, build.drive().reduction());
-    }
-
-    Term efficiency() {
-        return given(Input.DRIVE_EFFICIENCY, build.drive().efficiency());
-    }
-
-    Term controllers() {
-        return given(Input.CONTROLLER_EFFICIENCY, build.controllers().efficiency());
+    /** What the vehicle is given. */
+    Inputs inputs() {
+        return inputs;
     }
 
     Term turning(Term speed) {
-        return steps.add(
-                computed(
-                        "ω",
-                        "speed of the motors",
-                        powertrain.angularSpeed(speed.value()),
-                        "rad/s"),
-                "2·G·" + speed.symbol() + "/d",
-                "rolling without slip",
-                reduction(),
-                speed,
-                wheel());
+        return steps.add(shared.turning(speed));
     }
 
     Term drag(Term turning) {
-        double viscous = build.motor().viscousDrag();
         return steps.add(
                 computed(
                         "T0",
@@ -162,10 +113,10 @@ final class WorkingMotor {
                         powertrain.motor().dragTorque(turning.value()),
                         "N·m"),
                 "K·I_0 + c_v·ω",
-                MACHINE,
+                MotorSteps.MACHINE,
                 voltageConstant,
-                given(Input.MOTOR_NO_LOAD_CURRENT, build.motor().noLoadCurrent()),
-                given(Input.MOTOR_VISCOUS_DRAG, viscous),
+                inputs.of(Input.MOTOR_NO_LOAD_CURRENT),
+                inputs.of(Input.MOTOR_VISCOUS_DRAG),
                 turning);
     }
 
@@ -179,10 +130,10 @@ final class WorkingMotor {
                 "(F·d/(2·n·G·η) + T0)/kt",
                 BALANCE,
                 force,
-                wheel(),
-                motors(),
-                reduction(),
-                efficiency(),
+                inputs.of(Input.VEHICLE_WHEEL_DIAMETER),
+                inputs.of(Input.DRIVE_MOTORS),
+                inputs.of(Input.DRIVE_REDUCTION),
+                inputs.of(Input.DRIVE_EFFICIENCY),
                 drag,
                 torqueConstant);
     }
@@ -193,13 +144,13 @@ final class WorkingMotor {
                 computed(symbol, meaning, powertrain.thrust(current.value(), speed), "N"),
                 "max(0, 2·n·(kt·" + current.symbol() + " − T0)·G·η/d)",
                 BALANCE,
-                motors(),
+                inputs.of(Input.DRIVE_MOTORS),
                 torqueConstant,
                 current,
                 drag,
-                reduction(),
-                efficiency(),
-                wheel());
+                inputs.of(Input.DRIVE_REDUCTION),
+                inputs.of(Input.DRIVE_EFFICIENCY),
+                inputs.of(Input.VEHICLE_WHEEL_DIAMETER));
     }
 
     Term drawn(String symbol, Term current, Term turning) {
@@ -212,11 +163,11 @@ final class WorkingMotor {
                         "W"),
                 "n·(kt·ω·" + current.symbol() + " + R_e·" + current.symbol() + "²)/ηc",
                 BALANCE,
-                motors(),
+                inputs.of(Input.DRIVE_MOTORS),
                 torqueConstant,
                 turning,
                 current,
                 lossResistance,
-                controllers());
+                inputs.of(Input.CONTROLLER_EFFICIENCY));
     }
 }

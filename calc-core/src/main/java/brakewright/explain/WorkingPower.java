@@ -63,14 +63,14 @@ final class WorkingPower {
                         "F·" + speed.symbol() + "·(1/η − 1)",
                         resistance,
                         speed,
-                        motor.efficiency());
+                        motor.inputs().of(Input.DRIVE_EFFICIENCY));
         Term friction =
                 power(
                         "P_d",
                         "drag of the motors",
                         build.drive().motors() * drag.value() * turning.value(),
                         "n·T0·ω",
-                        motor.motors(),
+                        motor.inputs().of(Input.DRIVE_MOTORS),
                         drag,
                         turning);
         Term copper =
@@ -79,7 +79,7 @@ final class WorkingPower {
                         "windings",
                         powertrain.copperLoss(current.value()),
                         "n·R_e·I²",
-                        motor.motors(),
+                        motor.inputs().of(Input.DRIVE_MOTORS),
                         motor.lossResistance(),
                         current);
         double drawn = powertrain.drawnPower(current.value(), v);
@@ -94,7 +94,7 @@ final class WorkingPower {
                         gears,
                         friction,
                         copper,
-                        motor.controllers());
+                        motor.inputs().of(Input.CONTROLLER_EFFICIENCY));
         double idle = build.use().riding().idlePower();
         return power(
                 "p",

@@ -56,7 +56,7 @@ final class WorkingPullAway {
                     modelled("F_t", "thrust at that speed", thrust, "N"),
                     rolling,
                     density,
-                    road.dragArea(),
+                    road.inputs().of(Input.VEHICLE_DRAG_AREA),
                     part == PARTS
                             ? given(Input.USE_CRUISE_SPEED, cruise)
                             : part == 0

@@ -1,12 +1,11 @@
 package brakewright.explain;
 
 import static brakewright.formula.Term.computed;
-import static brakewright.formula.Term.constant;
-import static brakewright.formula.Term.given;
 
+import brakewright.formula.Inputs;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
-import brakewright.road.Gravity;
+import brakewright.limit.MotorSteps;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -14,31 +13,28 @@ import brakewright.spec.Input;
 /** The steps to the resistance of a level road. */
 final class WorkingRoad {
 
-    static final Term GRAVITY = constant("g", "standard gravity", Gravity.STANDARD, "m/s²");
-
-    private static final String ROAD =
-            "Martin et al., J. Appl. Biomech. 14(3):276-291 (1998), road load";
-    private static final String NEWTON = "Newton's second law";
-
     private final Build build;
     private final Steps steps;
     private final RoadLoad load;
+    private final MotorSteps shared;
+    private final Inputs inputs;
 
     WorkingRoad(Build build, Steps steps) {
         this.build = build;
         this.steps = steps;
         this.load = RoadLoad.of(build);
+        this.shared = new MotorSteps(build);
+        this.inputs = new Inputs(build);
+    }
+
+    /** What the vehicle is given. */
+    Inputs inputs() {
+        return inputs;
     }
 
     /** The mass that moves. */
     Term mass() {
-        return steps.add(
-                computed("m", "mass that moves", build.mass(), "kg"),
-                "m_r + m_v + m_c",
-                "sum of what is aboard",
-                given(Input.RIDER_MASS, build.rider().mass()),
-                given(Input.VEHICLE_MASS, build.vehicle().mass()),
-                given(Input.VEHICLE_CARGO, build.vehicle().cargo()));
+        return steps.add(shared.mass());
     }
 
     /** The mass that is accelerated. */
@@ -46,40 +42,23 @@ final class WorkingRoad {
         return steps.add(
                 computed("m_i", "mass to be accelerated", build.inertia(), "kg"),
                 "m·(1 + j)",
-                NEWTON + ", turning parts as a share of the mass",
+                MotorSteps.NEWTON + ", turning parts as a share of the mass",
                 mass,
-                given(Input.VEHICLE_ROTATING_SHARE, build.vehicle().rotatingShare()));
+                inputs.of(Input.VEHICLE_ROTATING_SHARE));
     }
 
     Term density() {
-        return steps.add(
-                computed("ρ", "density of the air", load.airDensity(), "kg/m³"),
-                "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
-                "ISO 2533:1975, Standard Atmosphere, at the temperature given",
-                given(Input.USE_ALTITUDE, build.use().climate().altitude()),
-                air(build));
-    }
-
-    static Term air(Build build) {
-        return given(Input.USE_AMBIENT, build.use().climate().ambientC());
+        return steps.add(shared.density());
     }
 
     Term rolling(Term mass) {
         return steps.add(
                 computed("F_r", "rolling resistance", load.force(0.0, 0.0, 0.0), "N"),
                 "m·g·crr",
-                ROAD,
+                MotorSteps.ROAD,
                 mass,
-                GRAVITY,
-                rollingCoefficient());
-    }
-
-    Term rollingCoefficient() {
-        return given(Input.VEHICLE_ROLLING_RESISTANCE, load.rollingResistance());
-    }
-
-    Term dragArea() {
-        return given(Input.VEHICLE_DRAG_AREA, load.dragArea());
+                MotorSteps.GRAVITY,
+                inputs.of(Input.VEHICLE_ROLLING_RESISTANCE));
     }
 
     /** The resistance of calm air. */
@@ -87,9 +66,9 @@ final class WorkingRoad {
         return steps.add(
                 computed("F_a", "resistance of the air", load.airForce(speed.value()), "N"),
                 "½·ρ·CdA·" + speed.symbol() + "²",
-                ROAD,
+                MotorSteps.ROAD,
                 density,
-                dragArea(),
+                inputs.of(Input.VEHICLE_DRAG_AREA),
                 speed);
     }
 
@@ -99,18 +78,18 @@ final class WorkingRoad {
         return steps.add(
                 computed("F_a", "resistance of the air", load.airForce(speed.value() + wind), "N"),
                 "½·ρ·CdA·(" + speed.symbol() + " + w)·abs(" + speed.symbol() + " + w)",
-                ROAD,
+                MotorSteps.ROAD,
                 density,
-                dragArea(),
+                inputs.of(Input.VEHICLE_DRAG_AREA),
                 speed,
-                given(Input.USE_HEADWIND, wind));
+                inputs.of(Input.USE_HEADWIND));
     }
 
     Term together(Term rolling, Term air) {
         return steps.add(
                 computed("F", "resistance", rolling.value() + air.value(), "N"),
                 "F_r + F_a",
-                ROAD,
+                MotorSteps.ROAD,
                 rolling,
                 air);
     }

@@ -8,6 +8,8 @@ import static brakewright.formula.Term.searched;
 import brakewright.formula.Reading;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
+import brakewright.limit.MotorSteps;
+import brakewright.machine.MotorModel;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.Pull;
@@ -24,9 +26,6 @@ import java.util.Optional;
  * what the pack may give, and what the sagged voltage can push.
  */
 final class WorkingThrust {
-
-    /** Currents that never bind, so that voltage alone does [A]. */
-    private static final double NO_BOUND = 1e9;
 
     private static final String TERMINAL = "Ohm's law at the terminals of the pack";
     private static final String SETTING = "setting of the controllers";
@@ -139,8 +138,7 @@ final class WorkingThrust {
     private Term power(WorkingPack.At at) {
         Term limit = settled(drive, steps, draw, at);
         double power = at.state().powerDrawnBy(limit.value());
-        boolean beyond = 2.0 * limit.value() * at.resistance().value() >= at.voltage().value();
-        return beyond
+        return at.state().isBeyondGreatestPower(limit.value())
                 ? greatest("P_p", at)
                 : steps.add(
                         computed("P_p", "power that this gives", power, "W"),
@@ -170,16 +168,15 @@ final class WorkingThrust {
                 "2·" + each + "/(kt·ω + √((kt·ω)² + 4·R_e·" + each + "))",
                 WorkingMotor.BALANCE + ", the positive root of the power drawn",
                 power,
-                motor.controllers(),
-                motor.motors(),
+                motor.inputs().of(Input.CONTROLLER_EFFICIENCY),
+                motor.inputs().of(Input.DRIVE_MOTORS),
                 motor.torqueConstant(),
                 turning,
                 motor.lossResistance());
     }
 
     private Term voltage(Term turning, WorkingPack.At at) {
-        ElectricDrive unbound = new ElectricDrive(powertrain, NO_BOUND, NO_BOUND, Optional.empty());
-        Pull pull = unbound.pull(powertrain.speed(turning.value()), at.state());
+        Pull pull = drive.pullOfVoltage(powertrain.speed(turning.value()), at.state());
         if (pull.holder() != TopSpeed.Holder.VOLTAGE) {
             return current("I_v", "current at greatest power", greatest("P_g", at), turning);
         }
@@ -192,7 +189,7 @@ final class WorkingThrust {
             steps.add(
                     found,
                     "(V − K·ω)/R_w",
-                    WorkingMotor.MACHINE,
+                    MotorSteps.MACHINE,
                     terminal,
                     motor.voltageConstant(),
                     turning,
@@ -217,34 +214,30 @@ final class WorkingThrust {
 
     /** {@code V² = 3·((K·ω/√3 + R/2·I)² + (p·ω·L·I)²)}, solved for the peak current. */
     private void pushed(Term found, Term turning, Term terminal) {
-        double resistance = motor.terminalResistance().value();
-        double omega = turning.value();
-        double reactance = build.motor().polePairs() * omega * build.motor().inductance();
+        MotorModel.Phase phase =
+                powertrain.motor().phase(turning.value(), build.use().climate().ambientC());
         Term square =
                 steps.add(
                         computed(
                                 "Z_2",
                                 "square of a phase's impedance",
-                                resistance * resistance / 4.0 + reactance * reactance,
+                                phase.impedanceSquare(),
                                 "Ω²"),
                         "(R_w/2)² + (p·ω·L)²",
-                        WorkingMotor.MACHINE,
+                        MotorSteps.MACHINE,
                         motor.terminalResistance(),
-                        motor.polePairs(),
+                        motor.inputs().of(Input.MOTOR_POLE_PAIRS),
                         turning,
-                        motor.inductance());
+                        motor.inputs().of(Input.MOTOR_INDUCTANCE));
         Term cross =
                 steps.add(
                         computed(
                                 "B",
                                 "back-EMF times resistance",
-                                motor.voltageConstant().value()
-                                        * omega
-                                        * resistance
-                                        / (2.0 * Math.sqrt(3.0)),
+                                phase.backEmfTimesResistance(),
                                 "V·Ω"),
                         "K·ω·R_w/(2·√3)",
-                        WorkingMotor.MACHINE,
+                        MotorSteps.MACHINE,
                         motor.voltageConstant(),
                         turning,
                         motor.terminalResistance());
@@ -253,7 +246,7 @@ final class WorkingThrust {
                 found,
                 "(√(B² + Z_2·(V² − (K·ω)²)/3) − B)/"
                         + (isPeak ? "Z_2" : "(" + motor.peak("Z_2") + ")"),
-                WorkingMotor.MACHINE + ", the voltage need solved for the current",
+                MotorSteps.MACHINE + ", the voltage need solved for the current",
                 cross,
                 square,
                 terminal,

@@ -6,6 +6,7 @@ import static brakewright.formula.Term.searched;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
+import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 
@@ -90,7 +91,14 @@ final class WorkingTopSpeed {
     }
 
     private void heldByMotor(Term most, Term rolling, Term density) {
-        steps.add(speed, "√(2·(F_t − F_r)/(ρ·CdA))", MEET, most, rolling, density, road.dragArea());
+        steps.add(
+                speed,
+                "√(2·(F_t − F_r)/(ρ·CdA))",
+                MEET,
+                most,
+                rolling,
+                density,
+                road.inputs().of(Input.VEHICLE_DRAG_AREA));
     }
 
     private void heldByPack(WorkingMotor motor, WorkingThrust.Currents currents, Term current) {
@@ -99,12 +107,12 @@ final class WorkingTopSpeed {
                 "(P_p·ηc/n − R_e·I²)·d/(2·G·kt·I)",
                 MEET + ", the pack's power being what is drawn",
                 currents.power(),
-                motor.controllers(),
-                motor.motors(),
+                motor.inputs().of(Input.CONTROLLER_EFFICIENCY),
+                motor.inputs().of(Input.DRIVE_MOTORS),
                 motor.lossResistance(),
                 current,
-                motor.wheel(),
-                motor.reduction(),
+                motor.inputs().of(Input.VEHICLE_WHEEL_DIAMETER),
+                motor.inputs().of(Input.DRIVE_REDUCTION),
                 motor.torqueConstant());
     }
 
@@ -120,13 +128,13 @@ final class WorkingTopSpeed {
                             + ")·d/(2·G·K)",
                     source,
                     terminal,
-                    motor.polePairs(),
+                    motor.inputs().of(Input.MOTOR_POLE_PAIRS),
                     turning,
-                    motor.inductance(),
+                    motor.inputs().of(Input.MOTOR_INDUCTANCE),
                     current,
                     motor.terminalResistance(),
-                    motor.wheel(),
-                    motor.reduction(),
+                    motor.inputs().of(Input.VEHICLE_WHEEL_DIAMETER),
+                    motor.inputs().of(Input.DRIVE_REDUCTION),
                     motor.voltageConstant());
         } else {
             steps.add(
@@ -136,8 +144,8 @@ final class WorkingTopSpeed {
                     terminal,
                     motor.terminalResistance(),
                     current,
-                    motor.wheel(),
-                    motor.reduction(),
+                    motor.inputs().of(Input.VEHICLE_WHEEL_DIAMETER),
+                    motor.inputs().of(Input.DRIVE_REDUCTION),
                     motor.voltageConstant());
         }
     }

@@ -42,6 +42,17 @@ public final class Steps {
     }
 
     /**
+     * Adds a step that is there already.
+     *
+     * @param step the step
+     * @return its result
+     */
+    public Term add(Step step) {
+        all.add(step);
+        return step.result();
+    }
+
+    /**
      * Adds steps that are there already.
      *
      * @param shared the steps

@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
 import brakewright.formula.Reading;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
@@ -29,6 +30,7 @@ final class HeatSteps {
     private static final String COPPER = "IEC 60028:1925, temperature coefficient of copper";
 
     private final Build build;
+    private final Inputs inputs;
     private final MotorSteps motor;
     private final MotorHeat heat;
     private final double time;
@@ -38,6 +40,7 @@ final class HeatSteps {
 
     HeatSteps(Build build, MotorSteps motor, double time, Input timeInput, double current) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.motor = motor;
         this.heat = build.motor().heat().orElseThrow();
         this.time = time;
@@ -67,10 +70,8 @@ final class HeatSteps {
                                 "√(max(0, T_lim − T_a − y_d)/(R_a·q))",
                                 NETWORK,
                                 List.of(
-                                        Term.given(
-                                                Input.MOTOR_WINDING_LIMIT,
-                                                build.motor().windingLimitC()),
-                                        motor.air(),
+                                        inputs.of(Input.MOTOR_WINDING_LIMIT),
+                                        inputs.of(Input.USE_AMBIENT),
                                         byDrag,
                                         atAir,
                                         perWatt)))
@@ -88,14 +89,14 @@ final class HeatSteps {
                         "Ω"),
                 lossShare() + terminals,
                 COPPER + "; " + MotorSteps.MACHINE,
-                cold(),
-                motor.air());
+                inputs.of(Input.MOTOR_RESISTANCE),
+                inputs.of(Input.USE_AMBIENT));
     }
 
     /** All of the drag at the highest speed in use heats the case. */
     private Term dragLoss() {
-        Step turning = motor.turning(motor.fastest());
-        List<Step> drag = motor.dragAt(motor.fastest());
+        Step turning = motor.turning(inputs.of(Input.USE_SPEED_MAX));
+        List<Step> drag = motor.dragAt(inputs.of(Input.USE_SPEED_MAX));
         Term torque = drag.get(drag.size() - 1).result();
         steps.with(List.of(motor.voltageConstant(), turning));
         steps.with(List.of(drag.get(drag.size() - 1)));
@@ -116,10 +117,10 @@ final class HeatSteps {
                 Term.computed("A", "winding from itself", value, "1/s"),
                 "(0.00393·" + lossShare() + "R_20·I² − 1/R_wc)/C_w",
                 NETWORK,
-                cold(),
+                inputs.of(Input.MOTOR_RESISTANCE),
                 current,
-                toCase(),
-                windingCapacity());
+                inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY));
     }
 
     private Term caseRate(double value) {
@@ -127,9 +128,9 @@ final class HeatSteps {
                 Term.computed("D", "case from itself", value, "1/s"),
                 "−(1/R_wc + 1/R_ca)/C_c",
                 NETWORK,
-                toCase(),
-                Term.given(Input.MOTOR_CASE_TO_AIR, heat.caseToAir()),
-                caseCapacity());
+                inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                inputs.of(Input.MOTOR_CASE_TO_AIR),
+                inputs.of(Input.MOTOR_CASE_HEAT_CAPACITY));
     }
 
     private Term fast(double value, Term a, Term d, Term slow) {
@@ -149,9 +150,9 @@ final class HeatSteps {
                 NETWORK,
                 a,
                 d,
-                toCase(),
-                windingCapacity(),
-                caseCapacity());
+                inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY),
+                inputs.of(Input.MOTOR_CASE_HEAT_CAPACITY));
     }
 
     private Term perWatt(WindingRates rates, Term a, Term slow, Term fast) {
@@ -168,7 +169,7 @@ final class HeatSteps {
                 slow,
                 fast,
                 duration,
-                windingCapacity());
+                inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY));
     }
 
     private Term byDrag(WindingRates rates, Term drag, Term slow, Term fast) {
@@ -181,9 +182,9 @@ final class HeatSteps {
                 slow,
                 duration,
                 fast,
-                toCase(),
-                windingCapacity(),
-                caseCapacity());
+                inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY),
+                inputs.of(Input.MOTOR_CASE_HEAT_CAPACITY));
     }
 
     private String grown(String rate) {
@@ -192,21 +193,5 @@ final class HeatSteps {
 
     private String lossShare() {
         return BasisFormulas.lossShare(build.controllers().basis());
-    }
-
-    private Term cold() {
-        return Term.given(Input.MOTOR_RESISTANCE, build.motor().resistanceAt20C());
-    }
-
-    private Term toCase() {
-        return Term.given(Input.MOTOR_WINDING_TO_CASE, heat.windingToCase());
-    }
-
-    private Term windingCapacity() {
-        return Term.given(Input.MOTOR_WINDING_HEAT_CAPACITY, heat.windingHeatCapacity());
-    }
-
-    private Term caseCapacity() {
-        return Term.given(Input.MOTOR_CASE_HEAT_CAPACITY, heat.caseHeatCapacity());
     }
 }

@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Inputs;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
@@ -90,16 +91,14 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
     }
 
     private List<Term> motion(MotorSteps motor) {
-        return List.of(
-                Term.given(Input.VEHICLE_ROTATING_SHARE, build.vehicle().rotatingShare()),
-                motor.highest());
+        return List.of(new Inputs(build).of(Input.VEHICLE_ROTATING_SHARE), motor.highest());
     }
 
     private List<Term> slope() {
         return List.of(
-                Term.given(Input.USE_SLOPE_LENGTH, build.use().slopeLength()),
+                new Inputs(build).of(Input.USE_SLOPE_LENGTH),
                 MotorSteps.GRAVITY,
-                Term.given(Input.USE_SLOPE_MAX, build.use().slope()),
-                Term.given(Input.VEHICLE_ROLLING_RESISTANCE, build.vehicle().rollingResistance()));
+                new Inputs(build).of(Input.USE_SLOPE_MAX),
+                new Inputs(build).of(Input.VEHICLE_ROLLING_RESISTANCE));
     }
 }

@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
@@ -20,22 +21,36 @@ import java.util.List;
  * <p>Assumption: with a dc-equivalent current the torque is {@code K·I}, as if the current passed
  * from phase to phase at once; the dips that the inductance makes at each commutation are left out.
  */
-final class MotorSteps {
+public final class MotorSteps {
 
-    static final String MACHINE =
+    /** A source. */
+    public static final String MACHINE =
             "permanent-magnet machine, e.g. Fitzgerald, Kingsley, Umans, Electric Machinery";
-    static final String NEWTON = "Newton's second law";
-    static final Term GRAVITY = Term.constant("g", "standard gravity", Gravity.STANDARD, "m/s²");
 
-    private static final String ROAD =
+    /** A source. */
+    public static final String NEWTON = "Newton's second law";
+
+    /** The acceleration of free fall. */
+    public static final Term GRAVITY =
+            Term.constant("g", "standard gravity", Gravity.STANDARD, "m/s²");
+
+    /** A source. */
+    public static final String ROAD =
             "road load, Martin et al., J. Appl. Biomech. 14(3):276-291 (1998)";
 
     private final Build build;
+    private final Inputs inputs;
     private final Powertrain powertrain;
     private final Step voltageConstant;
 
-    MotorSteps(Build build) {
+    /**
+     * Prepares the steps of a vehicle.
+     *
+     * @param build the vehicle
+     */
+    public MotorSteps(Build build) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.powertrain = Powertrain.of(build);
         this.voltageConstant =
                 new Step(
@@ -44,19 +59,24 @@ final class MotorSteps {
                                 "voltage constant",
                                 powertrain.motor().voltageConstant(),
                                 "V·s/rad"),
-                        new Derivation(
-                                "60/(2·π·Kv)",
-                                MACHINE,
-                                List.of(Term.given(Input.MOTOR_KV, build.motor().kvRpmPerVolt()))));
+                        new Derivation("60/(2·π·Kv)", MACHINE, List.of(inputs.of(Input.MOTOR_KV))));
     }
 
-    /** K. */
-    Step voltageConstant() {
+    /**
+     * Returns the voltage constant.
+     *
+     * @return K
+     */
+    public Step voltageConstant() {
         return voltageConstant;
     }
 
-    /** kt, from K. */
-    Step torqueConstant() {
+    /**
+     * Returns the torque constant.
+     *
+     * @return kt, from K
+     */
+    public Step torqueConstant() {
         CurrentBasis basis = build.controllers().basis();
         return new Step(
                 Term.computed(
@@ -78,8 +98,8 @@ final class MotorSteps {
                 BasisFormulas.lossShare(build.controllers().basis())
                         + "R_20·(1 + 0.00393·(T_a − 20))",
                 "IEC 60028:1925, temperature coefficient of copper; " + MACHINE,
-                Term.given(Input.MOTOR_RESISTANCE, build.motor().resistanceAt20C()),
-                air());
+                inputs.of(Input.MOTOR_RESISTANCE),
+                inputs.of(Input.USE_AMBIENT));
     }
 
     /** The current that makes the torque of the drag. */
@@ -107,7 +127,12 @@ final class MotorSteps {
                 new Derivation(
                         isBraking ? "η·d/(2·n·G·kt)" : "d/(2·n·G·η·kt)",
                         "conservation of energy from motor to road",
-                        List.of(efficiency(), wheel(), motors(), reduction(), torqueConstant)));
+                        List.of(
+                                inputs.of(Input.DRIVE_EFFICIENCY),
+                                inputs.of(Input.VEHICLE_WHEEL_DIAMETER),
+                                inputs.of(Input.DRIVE_MOTORS),
+                                inputs.of(Input.DRIVE_REDUCTION),
+                                torqueConstant)));
     }
 
     /** T0, the drag torque of a motor that hardly turns, from K. */
@@ -121,7 +146,9 @@ final class MotorSteps {
                         powertrain.motor().dragTorque(0.0),
                         "N·m"),
                 new Derivation(
-                        "K·I_0", MACHINE, List.of(voltageConstant.result(), noLoadCurrent())));
+                        "K·I_0",
+                        MACHINE,
+                        List.of(voltageConstant.result(), inputs.of(Input.MOTOR_NO_LOAD_CURRENT))));
     }
 
     /**
@@ -148,12 +175,18 @@ final class MotorSteps {
                                 MACHINE,
                                 List.of(
                                         voltageConstant.result(),
-                                        noLoadCurrent(),
-                                        Term.given(Input.MOTOR_VISCOUS_DRAG, viscous),
+                                        inputs.of(Input.MOTOR_NO_LOAD_CURRENT),
+                                        inputs.of(Input.MOTOR_VISCOUS_DRAG),
                                         turning.result()))));
     }
 
-    Step turning(Term speed) {
+    /**
+     * Returns how fast the motors turn.
+     *
+     * @param speed of the vehicle [m/s]
+     * @return ω
+     */
+    public Step turning(Term speed) {
         return new Step(
                 Term.computed(
                         "ω",
@@ -161,38 +194,50 @@ final class MotorSteps {
                         powertrain.angularSpeed(speed.value()),
                         "rad/s"),
                 new Derivation(
-                        "2·G·v/d", "rolling without slip", List.of(reduction(), speed, wheel())));
+                        "2·G·" + speed.symbol() + "/d",
+                        "rolling without slip",
+                        List.of(
+                                inputs.of(Input.DRIVE_REDUCTION),
+                                speed,
+                                inputs.of(Input.VEHICLE_WHEEL_DIAMETER))));
     }
 
-    /** The mass that moves. */
-    Step mass() {
+    /**
+     * Returns the mass that moves.
+     *
+     * @return m
+     */
+    public Step mass() {
         return new Step(
                 Term.computed("m", "mass that moves", build.mass(), "kg"),
                 new Derivation(
                         "m_r + m_v + m_c",
                         "sum of what is aboard",
                         List.of(
-                                Term.given(Input.RIDER_MASS, build.rider().mass()),
-                                Term.given(Input.VEHICLE_MASS, build.vehicle().mass()),
-                                Term.given(Input.VEHICLE_CARGO, build.vehicle().cargo()))));
+                                inputs.of(Input.RIDER_MASS),
+                                inputs.of(Input.VEHICLE_MASS),
+                                inputs.of(Input.VEHICLE_CARGO))));
+    }
+
+    /**
+     * Returns the density of the air.
+     *
+     * @return ρ
+     */
+    public Step density() {
+        return new Step(
+                Term.computed("ρ", "density of the air", RoadLoad.of(build).airDensity(), "kg/m³"),
+                new Derivation(
+                        "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
+                        "ISO 2533:1975, Standard Atmosphere, at the temperature given",
+                        List.of(inputs.of(Input.USE_ALTITUDE), inputs.of(Input.USE_AMBIENT))));
     }
 
     /** The air and, last, the load of a level road at a speed; from the mass. */
     List<Step> road(Term mass, Term speed) {
         RoadLoad load = RoadLoad.of(build);
-        Term density = Term.computed("ρ", "density of the air", load.airDensity(), "kg/m³");
-        List<Step> steps = new ArrayList<>();
-        steps.add(
-                new Step(
-                        density,
-                        new Derivation(
-                                "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
-                                "ISO 2533:1975, Standard Atmosphere, at the temperature given",
-                                List.of(
-                                        Term.given(
-                                                Input.USE_ALTITUDE,
-                                                build.use().climate().altitude()),
-                                        air()))));
+        Step density = density();
+        List<Step> steps = new ArrayList<>(List.of(density));
         steps.add(
                 new Step(
                         Term.computed("F_r", "road load", load.force(speed.value(), 0.0, 0.0), "N"),
@@ -202,47 +247,17 @@ final class MotorSteps {
                                 List.of(
                                         mass,
                                         GRAVITY,
-                                        Term.given(
-                                                Input.VEHICLE_ROLLING_RESISTANCE,
-                                                load.rollingResistance()),
-                                        density,
-                                        Term.given(Input.VEHICLE_DRAG_AREA, load.dragArea()),
+                                        inputs.of(Input.VEHICLE_ROLLING_RESISTANCE),
+                                        density.result(),
+                                        inputs.of(Input.VEHICLE_DRAG_AREA),
                                         speed))));
         return steps;
-    }
-
-    Term fastest() {
-        return Term.given(Input.USE_SPEED_MAX, build.use().speedMax());
     }
 
     /** The highest that will be met: that in use, or a speed cap above it. */
     Term highest() {
         return build.highestSpeed() > build.use().speedMax()
                 ? Term.given(Input.SETTINGS_SPEED_CAP, build.highestSpeed())
-                : fastest();
-    }
-
-    Term air() {
-        return Term.given(Input.USE_AMBIENT, build.use().climate().ambientC());
-    }
-
-    Term wheel() {
-        return Term.given(Input.VEHICLE_WHEEL_DIAMETER, build.vehicle().wheelDiameter());
-    }
-
-    Term reduction() {
-        return Term.given(Input.DRIVE_REDUCTION, build.drive().reduction());
-    }
-
-    Term motors() {
-        return Term.given(Input.DRIVE_MOTORS, build.drive().motors());
-    }
-
-    Term efficiency() {
-        return Term.given(Input.DRIVE_EFFICIENCY, build.drive().efficiency());
-    }
-
-    private Term noLoadCurrent() {
-        return Term.given(Input.MOTOR_NO_LOAD_CURRENT, build.motor().noLoadCurrent());
+                : inputs.of(Input.USE_SPEED_MAX);
     }
 }

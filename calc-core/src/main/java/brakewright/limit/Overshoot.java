@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
@@ -30,11 +31,13 @@ import java.util.TreeMap;
 final class Overshoot {
 
     private final Build build;
+    private final Inputs inputs;
     private final MotorSteps motor;
     private final BatteryModel model;
 
     Overshoot(Build build, MotorSteps motor) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.motor = motor;
         this.model = new BatteryModel(build.battery());
     }
@@ -125,8 +128,8 @@ final class Overshoot {
                         "P_t/(n·ηc)",
                         "conservation of energy",
                         whole,
-                        motor.motors(),
-                        Term.given(Input.CONTROLLER_EFFICIENCY, build.controllers().efficiency()));
+                        inputs.of(Input.DRIVE_MOTORS),
+                        inputs.of(Input.CONTROLLER_EFFICIENCY));
         Term speed = motor.highest();
         Step torque = motor.torqueConstant();
         Step turning = motor.turning(speed);
@@ -144,8 +147,7 @@ final class Overshoot {
                 powertrain.limitedBrakeCurrent(Double.POSITIVE_INFINITY, speed.value(), power);
         boolean isFree = Double.isInfinite(limit);
         List<Term> conditions = new ArrayList<>(permitted.conditions());
-        conditions.add(
-                Term.given(Input.CONTROLLER_REGEN_RESPONSE, build.controllers().regenResponse()));
+        conditions.add(inputs.of(Input.CONTROLLER_REGEN_RESPONSE));
         return new Constraint(
                 ConstraintId.REGEN_OVERSHOOT,
                 limit,

@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
@@ -26,7 +27,7 @@ final class SetCurrent {
                         "N·I_c",
                         "controllers add their currents",
                         List.of(
-                                Term.given(Input.CONTROLLER_COUNT, build.controllers().count()),
+                                new Inputs(build).of(Input.CONTROLLER_COUNT),
                                 Term.given(setting, set.getAsDouble()))));
     }
 

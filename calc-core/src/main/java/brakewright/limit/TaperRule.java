@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
 import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
 import brakewright.formula.Reading;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
@@ -27,10 +28,12 @@ import java.util.List;
 final class TaperRule {
 
     private final Build build;
+    private final Inputs inputs;
     private final BatteryModel model;
 
     TaperRule(Build build, BatteryModel model) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.model = model;
     }
 
@@ -60,7 +63,7 @@ final class TaperRule {
                                 packCurrent,
                                 build.settings().packDischargeCurrent(),
                                 Input.SETTINGS_PACK_DISCHARGE_CURRENT),
-                        Term.given(Input.USE_CHARGE_TO, build.use().chargeTo()),
+                        inputs.of(Input.USE_CHARGE_TO),
                         Input.USE_CHARGE_TO));
     }
 
@@ -124,12 +127,8 @@ final class TaperRule {
                                 "(1 − m)·V_r",
                                 "own choice, the rating less a margin",
                                 List.of(
-                                        Term.given(
-                                                Input.MARGINS_CONTROLLER_VOLTAGE,
-                                                build.margins().controllerVoltage()),
-                                        Term.given(
-                                                Input.CONTROLLER_VOLTAGE_RATING,
-                                                build.controllers().voltageRating())))));
+                                        inputs.of(Input.MARGINS_CONTROLLER_VOLTAGE),
+                                        inputs.of(Input.CONTROLLER_VOLTAGE_RATING)))));
         return new TaperLimit(
                 LimitId.HIGH_VOLTAGE_TAPER,
                 ends,
@@ -139,7 +138,7 @@ final class TaperRule {
                                 packCurrent,
                                 build.settings().packRegenCurrent(),
                                 Input.SETTINGS_PACK_REGEN_CURRENT),
-                        Term.given(Input.USE_CHARGE_FROM, build.use().chargeFrom()),
+                        inputs.of(Input.USE_CHARGE_FROM),
                         Input.USE_CHARGE_FROM));
     }
 
@@ -191,7 +190,7 @@ final class TaperRule {
     }
 
     private Constraint band(Step asked, Term charge, Input decisive) {
-        Term coldest = Term.given(Input.USE_PACK_TEMPERATURE, build.use().climate().coldestPackC());
+        Term coldest = inputs.of(Input.USE_PACK_TEMPERATURE);
         Steps steps = new Steps().with(List.of(asked));
         Term resistance =
                 new BatterySteps(build.battery(), model)
