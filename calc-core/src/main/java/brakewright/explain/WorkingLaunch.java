@@ -90,18 +90,12 @@ final class WorkingLaunch {
         Term mass = road.mass();
         Term thrust = thrust();
         Term rolling = road.inputs().of(Input.VEHICLE_ROLLING_RESISTANCE);
-        double crr = rolling.value();
-        double multiple = thrust.value() / (mass.value() * Gravity.STANDARD);
+        double held = sheet.drive().climb().heldByThrust();
         List<Term> bounds = new ArrayList<>();
-        if (multiple < Math.hypot(1.0, crr)) {
-            double angle = Math.asin(multiple / Math.hypot(1.0, crr)) - Math.atan(crr);
+        if (Double.isFinite(held)) {
             bounds.add(
                     steps.add(
-                            computed(
-                                    "s_d",
-                                    "slope that the drive holds",
-                                    Math.max(0.0, Math.tan(angle)),
-                                    ""),
+                            computed("s_d", "slope that the drive holds", held, ""),
                             "max(0, tan(asin(F_t/(m·g)/√(1 + crr²)) − atan(crr)))",
                             "equilibrium on a slope, F_t = m·g·(crr·cosθ + sinθ), solved for tanθ",
                             thrust,

@@ -1,14 +1,17 @@
 package brakewright.explain;
 
 import static brakewright.formula.Term.computed;
-import static brakewright.formula.Term.given;
 import static brakewright.formula.Term.modelled;
 import static brakewright.formula.Term.searched;
 
+import brakewright.battery.ChargeMean;
+import brakewright.formula.Inputs;
+import brakewright.formula.Rounded;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
-import brakewright.powertrain.PackState;
 import brakewright.ride.Cruise;
+import brakewright.ride.Road;
+import brakewright.ride.SteadyPower;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
@@ -23,13 +26,23 @@ final class WorkingRange {
 
     private final Build build;
     private final Cruise cruise;
+    private final SteadyPower steady;
+    private final Inputs inputs;
     private final Steps steps = new Steps();
     private final WorkingPack pack;
 
     private WorkingRange(Worksheet sheet) {
         this.build = sheet.build();
         this.cruise = sheet.range().cruise();
+        this.inputs = new Inputs(build);
         this.pack = new WorkingPack(build, steps);
+        this.steady =
+                SteadyPower.of(
+                        build,
+                        sheet.operation().drive(),
+                        Road.ofUse(build),
+                        cruise.speed(),
+                        pack.state(build.use().chargeFrom(), WorkingPack.ENDLESS));
     }
 
     static WorkingOutcome range(Worksheet sheet) {
@@ -43,7 +56,7 @@ final class WorkingRange {
     }
 
     private Optional<WorkingOutcome> missing(ResultId id) {
-        if (!WorkingPower.isResisted(build)) {
+        if (!steady.isDriven()) {
             return Optional.of(
                     new WorkingMissing(
                             id,
@@ -60,23 +73,25 @@ final class WorkingRange {
     }
 
     private WorkingOutcome consumption() {
-        Term power = new WorkingPower(build, steps).drawn(WorkingPower.speed(build));
+        Term power =
+                new WorkingPower(build, steps).drawn(inputs.of(Input.USE_CRUISE_SPEED), steady);
         steps.add(
                 computed("e", "consumption", cruise.consumption(), "J/m"),
                 "p/v",
                 "conservation of energy",
                 power,
-                WorkingPower.speed(build));
+                inputs.of(Input.USE_CRUISE_SPEED));
         return Working.of(
                 ResultId.CONSUMPTION,
                 "Energy at the pack's terminals for a distance at the cruise speed, level road,"
                         + " windings at the temperature of the air.",
-                List.of(WorkingPower.speed(build)),
+                List.of(inputs.of(Input.USE_CRUISE_SPEED)),
                 steps);
     }
 
     private WorkingOutcome range() {
-        Term power = new WorkingPower(build, steps).drawn(WorkingPower.speed(build));
+        Term power =
+                new WorkingPower(build, steps).drawn(inputs.of(Input.USE_CRUISE_SPEED), steady);
         double from = build.use().chargeFrom();
         double middle = 0.5 * (from + cruise.heldDownTo());
         loaded("f", "fullest", from, power);
@@ -84,7 +99,10 @@ final class WorkingRange {
         loaded("e", "emptiest", cruise.heldDownTo(), power);
         steps.add(
                 computed(
-                        "I_p", "pack current at the middle", power.value() / atMiddle.value(), "A"),
+                        "I_p",
+                        "pack current at the middle",
+                        -pack.state(middle, WorkingPack.ENDLESS).currentInto(-power.value()),
+                        "A"),
                 "p/V_m",
                 "power is voltage times current",
                 power,
@@ -92,11 +110,7 @@ final class WorkingRange {
         Term energy = energy(power);
         Term time =
                 steps.add(
-                        computed(
-                                "t",
-                                "time at that speed",
-                                cruise.distanceHeld() / cruise.speed(),
-                                "s"),
+                        computed("t", "time at that speed", cruise.timeHeld(), "s"),
                         "E/p",
                         "conservation of energy",
                         energy,
@@ -107,15 +121,11 @@ final class WorkingRange {
                 "Distance at the cruise speed on a level road from the fullest to the emptiest"
                         + " charge in use.",
                 List.of(
-                        WorkingPower.speed(build),
-                        fullest(),
-                        given(Input.USE_CHARGE_TO, build.use().chargeTo()),
+                        inputs.of(Input.USE_CRUISE_SPEED),
+                        inputs.of(Input.USE_CHARGE_FROM),
+                        inputs.of(Input.USE_CHARGE_TO),
                         pack.temperature()),
                 steps);
-    }
-
-    private Term fullest() {
-        return given(Input.USE_CHARGE_FROM, build.use().chargeFrom());
     }
 
     /** The voltage at which the power leaves the pack. */
@@ -124,8 +134,8 @@ final class WorkingRange {
         return steps.add(
                 computed(
                         "V_" + suffix,
-                        "loaded voltage, " + where + " (" + WorkingPack.percent(charge) + " %)",
-                        voltage(at.state(), power.value()),
+                        "loaded voltage, " + where + " (" + Rounded.percent(charge) + " %)",
+                        at.state().loadedVoltage(power.value()),
                         "V"),
                 "½·(U + √(U² − 4·R·p))",
                 TERMINAL,
@@ -134,38 +144,39 @@ final class WorkingRange {
                 power);
     }
 
-    private static double voltage(PackState state, double power) {
-        return state.terminalVoltage(state.currentInto(-power));
-    }
-
     /** What the cells give at the terminals while the speed is held. */
     private Term energy(Term power) {
-        double from = build.use().chargeFrom();
         double to = cruise.heldDownTo();
         Term mean =
                 pack.mean(
-                        computed("V", "loaded voltage", Double.NaN, "V"),
-                        from,
-                        to,
-                        charge -> voltage(pack.state(charge, WorkingPack.ENDLESS), power.value()));
+                        "V",
+                        "loaded voltage",
+                        "V",
+                        ChargeMean.of(
+                                pack.model(),
+                                build.use().chargeFrom(),
+                                to,
+                                charge ->
+                                        pack.state(charge, WorkingPack.ENDLESS)
+                                                .loadedVoltage(power.value())));
         Term capacity = pack.capacity();
         Term end =
                 to > build.use().chargeTo()
                         ? searched("s_h", "speed held down to", to, "")
-                        : given(Input.USE_CHARGE_TO, to);
+                        : inputs.of(Input.USE_CHARGE_TO);
         return steps.add(
                 computed("E", "usable energy", cruise.spentHeld().atTerminals(), "J"),
                 "3600·Q·(s_f − " + end.symbol() + ")·V",
                 "energy is charge times voltage",
                 capacity,
-                fullest(),
+                inputs.of(Input.USE_CHARGE_FROM),
                 end,
                 mean);
     }
 
     private void distance(Term time) {
-        Term speed = WorkingPower.speed(build);
-        double slower = cruise.distance() - cruise.distanceHeld();
+        Term speed = inputs.of(Input.USE_CRUISE_SPEED);
+        double slower = cruise.distanceSlower();
         if (slower > 0.0) {
             steps.add(
                     computed("x", "range", cruise.distance(), "m"),

@@ -6,16 +6,14 @@ import static brakewright.formula.Term.searched;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
-import brakewright.formula.Derivation;
-import brakewright.formula.Reading;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.limit.GroupTerms;
+import brakewright.limit.PackTerms;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.review.Sag;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
-import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import brakewright.worksheet.Worksheet;
@@ -66,7 +64,7 @@ final class WorkingSag {
                         at.voltage(),
                         left,
                         at.resistance());
-        Term rest = given(Input.USE_CHARGE_TO, charge);
+        Term rest = WorkingPack.charge(build, false);
         if (first.isPresent()) {
             boolean isAtStart = charge >= build.use().chargeFrom();
             rest =
@@ -129,36 +127,22 @@ final class WorkingSag {
             return;
         }
         PackModel model = pack.model().packs().get(0);
-        Pack one = model.pack();
-        Cell cell = one.cell();
-        GroupSpread spread = one.groupSpread();
-        WorstGroup group = model.worst(WorstGroup.End.EMPTIEST);
-        double own = group.chargeAt(charge);
         double cells = build.battery().temperatureC();
-        Derivation charged =
-                new GroupTerms(model, WorstGroup.End.EMPTIEST).chargeAt(rest).derivation();
-        steps.add(
-                computed("s_g", "charge of its emptiest group", own, ""),
-                charged.formula(),
-                charged.source(),
-                charged.terms().toArray(Term[]::new));
+        GroupTerms group = new GroupTerms(model, WorstGroup.End.EMPTIEST);
+        steps.add(group.chargeAt(rest));
+        Term atRest = group.openCircuitVoltage(charge);
+        List<Term> terms = new ArrayList<>(List.of(atRest, left));
+        terms.addAll(group.resistance(charge, cells));
+        terms.add(PackTerms.parallel(model));
         steps.add(
                 computed(
                         "u_l",
                         "loaded cell of that group",
                         model.lowestCellVoltage(left.value(), charge, cells, Cell.PULSE),
                         "V"),
-                "u_g − I_p·r·f_s·f_T·(1 + x_g)/P",
+                atRest.symbol() + " − I_p·" + group.resistanceFormula("") + "/P",
                 "Ohm's law",
-                Reading.GROUP_AT_REST.of(group.openCircuitVoltage(charge)),
-                left,
-                given(Input.CELL_RESISTANCE, cell.resistance()),
-                given(Input.CELL_RESISTANCE_BY_CHARGE, cell.resistanceByCharge().at(own)),
-                given(
-                        Input.CELL_RESISTANCE_BY_TEMPERATURE,
-                        cell.resistanceByTemperature().at(cells)),
-                given(Input.PACK_GROUP_RESISTANCE, spread.resistance()),
-                given(Input.PACK_PARALLEL, one.parallel()));
+                terms.toArray(Term[]::new));
     }
 
     private static String note(Sag.Event event) {

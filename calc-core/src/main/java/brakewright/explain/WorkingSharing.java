@@ -3,13 +3,16 @@ package brakewright.explain;
 import static brakewright.formula.Term.computed;
 import static brakewright.formula.Term.modelled;
 
+import brakewright.formula.Inputs;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
+import brakewright.limit.BatterySteps;
 import brakewright.limit.OnePack;
 import brakewright.limit.PackLimit;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.review.Sharing;
 import brakewright.spec.Build;
+import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
@@ -63,17 +66,26 @@ final class WorkingSharing {
         boolean parallel = build.battery().joining() == Joining.PARALLEL;
         Term result = computed("I_k", "pack " + most.pack() + " carries", most.current(), "A");
         if (parallel) {
-            Term own = at.each().get(most.pack() - 1);
+            Term own = steps.found("R" + most.pack()).orElseThrow();
             Term share =
                     steps.add(
-                            computed("w", "its share", at.packs().value() / own.value(), ""),
-                            "R_p/" + own.symbol(),
-                            WorkingPack.JOINED,
-                            at.packs(),
+                            computed(
+                                    "w",
+                                    "its share",
+                                    pack.model()
+                                            .share(
+                                                    most.pack() - 1,
+                                                    most.charge(),
+                                                    build.battery().temperatureC()),
+                                    ""),
+                            "(R − R_t)/" + own.symbol(),
+                            BatterySteps.JOINED,
+                            at.resistance(),
+                            new Inputs(build).of(Input.TRUNK_RESISTANCE),
                             own);
-            steps.add(result, "w·I", WorkingPack.JOINED, share, whole);
+            steps.add(result, "w·I", BatterySteps.JOINED, share, whole);
         } else {
-            steps.add(result, "I", WorkingPack.JOINED + ", in series one current", whole);
+            steps.add(result, "I", BatterySteps.JOINED + ", in series one current", whole);
         }
         steps.note("By itself it may give I_z there, see above.");
         return Working.of(
@@ -145,13 +157,9 @@ final class WorkingSharing {
         }
         Term rest =
                 steps.add(
-                        computed(
-                                "R_o",
-                                "resistance of the others",
-                                1.0 / others.stream().mapToDouble(each -> 1.0 / each.value()).sum(),
-                                "Ω"),
+                        computed("R_o", "resistance of the others", least.others(), "Ω"),
                         "1/(" + sum + ")",
-                        WorkingPack.JOINED,
+                        BatterySteps.JOINED,
                         others.toArray(Term[]::new));
         Term permitted =
                 steps.add(

@@ -5,8 +5,11 @@ import static brakewright.formula.Term.given;
 import static brakewright.formula.Term.modelled;
 
 import brakewright.battery.PackModel;
+import brakewright.formula.Inputs;
+import brakewright.formula.Rounded;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
+import brakewright.limit.PackTerms;
 import brakewright.ride.PackHeat;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -44,9 +47,9 @@ final class WorkingWarming {
     }
 
     private WorkingOutcome working() {
-        Term speed = WorkingPower.speed(build);
+        Term speed = new Inputs(build).of(Input.USE_CRUISE_SPEED);
         Term store = store();
-        Term joule = modelled("H", "heat in its cells", heat.riseK() * store.value(), "J");
+        Term joule = modelled("H", "heat in its cells", heat.heat(), "J");
         steps.note(
                 "H is I_k²·R_k over the time, added up step by step while the charge falls: the"
                         + " current of all at the power of the cruise speed, the part I_k of it in"
@@ -87,15 +90,14 @@ final class WorkingWarming {
 
     private Term store() {
         double each = warmest.pack().cell().heatCapacity().orElseThrow();
-        double all = warmest.pack().series() * warmest.pack().parallel() * each;
         return steps.add(
                 build.battery().number(heat.pack() - 1),
-                computed("C", "heat capacity of its cells", all, "J/K"),
+                computed("C", "heat capacity of its cells", heat.capacity(), "J/K"),
                 "S·P·c",
                 "sum over its cells",
                 List.of(
-                        WorkingPack.series(warmest),
-                        given(Input.PACK_PARALLEL, warmest.pack().parallel()),
+                        PackTerms.series(warmest),
+                        PackTerms.parallel(warmest),
                         given(Input.CELL_MASS, each)));
     }
 
@@ -104,16 +106,11 @@ final class WorkingWarming {
         double way = warmest.pack().toAir().orElseThrow();
         steps.note(
                 "L is (T − T_a)/R_a over the same time, the air at "
-                        + Math.rint(10.0 * build.use().climate().ambientC()) / 10.0
+                        + Rounded.to(1, build.use().climate().ambientC())
                         + " °C and R_a "
-                        + Math.rint(1000.0 * way) / 1000.0
+                        + Rounded.to(3, way)
                         + " K/W (pack.to_air).");
-        Term left =
-                modelled(
-                        "L",
-                        "heat that leaves to the air",
-                        joule.value() - (heat.endC() - heat.startC()) * store.value(),
-                        "J");
+        Term left = modelled("L", "heat that leaves to the air", heat.shed(), "J");
         steps.add(
                 end(),
                 "T_p + (H − L)/C",

@@ -100,15 +100,27 @@ public final class GroupTerms {
                 .under(where.result());
     }
 
-    Term openCircuitVoltage(double charge) {
+    /**
+     * Returns the voltage of its cells at rest.
+     *
+     * @param charge of the pack [1]
+     * @return u of its cells, which are the pack's where it does not depart from that
+     */
+    public Term openCircuitVoltage(double charge) {
         double voltage = group.openCircuitVoltage(charge);
         return group.isMean()
                 ? Term.given(Input.CELL_OPEN_CIRCUIT_VOLTAGE, voltage)
                 : Reading.GROUP_AT_REST.of(voltage);
     }
 
-    /** What makes up the resistance of its cells, see {@link #resistanceFormula}. */
-    List<Term> resistance(double charge, double temperatureC) {
+    /**
+     * Returns what makes up the resistance of its cells, see {@link #resistanceFormula}.
+     *
+     * @param charge of the pack [1]
+     * @param temperatureC of the cells [°C]
+     * @return the factors
+     */
+    public List<Term> resistance(double charge, double temperatureC) {
         Cell cell = model.pack().cell();
         List<Term> terms =
                 new ArrayList<>(
@@ -119,8 +131,13 @@ public final class GroupTerms {
         return terms;
     }
 
-    /** The same as formulas write it, with what follows for a current that lasts. */
-    String resistanceFormula(String lasting) {
+    /**
+     * Returns the resistance of its cells as formulas write it.
+     *
+     * @param lasting what follows for a current that lasts; empty for a pulse
+     * @return the formula, in brackets
+     */
+    public String resistanceFormula(String lasting) {
         return "(r·f_s·f_T" + (spread.resistance() > 0.0 ? "·(1 + x_g)" : "") + lasting + ")";
     }
 

@@ -20,18 +20,44 @@ import java.util.List;
  * @param current for which the time was found, of all controllers [A]
  * @param time how long it lasts
  */
-record Lasting(Build build, BatteryModel model, double current, BrakingTime time) {
+public record Lasting(Build build, BatteryModel model, double current, BrakingTime time) {
 
     static Lasting of(Build build, BatteryModel model, double current) {
         return new Lasting(build, model, current, BrakingTime.of(build, model, current));
     }
 
-    /** A pulse: nothing beyond the resistance that cells are told by. */
-    static Lasting pulse(Build build, BatteryModel model) {
+    /**
+     * Returns a pulse: nothing beyond the resistance that cells are told by.
+     *
+     * @param build the vehicle
+     * @param model its packs
+     * @return how it lasts
+     */
+    public static Lasting pulse(Build build, BatteryModel model) {
         return new Lasting(build, model, 0.0, new BrakingTime(0.0, BrakingTime.Reason.HARD_BRAKE));
     }
 
-    double seconds() {
+    /**
+     * Returns a current that flows for ever.
+     *
+     * @param build the vehicle
+     * @param model its packs
+     * @return how it lasts
+     */
+    public static Lasting endless(Build build, BatteryModel model) {
+        return new Lasting(
+                build,
+                model,
+                0.0,
+                new BrakingTime(Double.POSITIVE_INFINITY, BrakingTime.Reason.SLOPE));
+    }
+
+    /**
+     * Returns how long it lasts.
+     *
+     * @return the time [s]; infinite for ever
+     */
+    public double seconds() {
         return time.seconds();
     }
 
@@ -40,9 +66,24 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
         return seconds() > Cell.PULSE && cell.relaxation().rise() > 0.0;
     }
 
+    private boolean isEndless() {
+        return Double.isInfinite(seconds());
+    }
+
     /** What follows the resistance in a formula; nothing where it is that of a pulse. */
     String formula(Cell cell) {
-        return rises(cell) ? "·(1 + x_r·(1 − exp(−(t_b − 10)/τ)))" : "";
+        if (!rises(cell)) {
+            return "";
+        }
+        return isEndless() ? "·(1 + x_r)" : "·(1 + x_r·(1 − exp(−(t_b − 10)/τ)))";
+    }
+
+    /** Where that is from. */
+    String source(Cell cell) {
+        return rises(cell)
+                ? "; first-order equivalent circuit, e.g. Plett, Battery Management Systems 1"
+                        + " (2015), ch. 2"
+                : "";
     }
 
     /** The terms of that; the steps to them are added. */
@@ -50,8 +91,12 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
         if (!rises(cell)) {
             return List.of();
         }
+        Term rise = Term.given(Input.CELL_SUSTAINED_RISE, cell.relaxation().rise());
+        if (isEndless()) {
+            return List.of(rise);
+        }
         return List.of(
-                Term.given(Input.CELL_SUSTAINED_RISE, cell.relaxation().rise()),
+                rise,
                 steps.found("t_b").orElseGet(() -> duration(steps)),
                 Term.given(Input.CELL_RELAXATION_TIME, cell.relaxation().timeConstant()));
     }

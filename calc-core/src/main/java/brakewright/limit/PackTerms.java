@@ -10,21 +10,34 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Terms that several pack constraints share. */
-final class PackTerms {
+public final class PackTerms {
 
     /** Where the pulse-power method is from. */
     static final String PULSE_POWER =
             "pulse-power method, DOE/ID-11069 (2003); INL/EXT-14-32849 rev. 3 (2014)";
 
-    static final String KIRCHHOFF = "Kirchhoff's laws";
+    /** A source. */
+    public static final String KIRCHHOFF = "Kirchhoff's laws";
 
     private PackTerms() {}
 
-    static Term parallel(PackModel model) {
+    /**
+     * Returns the cells in parallel.
+     *
+     * @param model the pack
+     * @return P
+     */
+    public static Term parallel(PackModel model) {
         return Term.given(Input.PACK_PARALLEL, model.pack().parallel());
     }
 
-    static Term series(PackModel model) {
+    /**
+     * Returns the cells in series.
+     *
+     * @param model the pack
+     * @return S
+     */
+    public static Term series(PackModel model) {
         return Term.given(Input.PACK_SERIES, model.pack().series());
     }
 

@@ -113,4 +113,14 @@ public record PackState(double charge, double temperatureC, double voltage, doub
     public double terminalVoltage(double current) {
         return voltage + current * resistance;
     }
+
+    /**
+     * Returns the terminal voltage while a power is drawn.
+     *
+     * @param power out of the pack, not more than it can give [W]
+     * @return the voltage [V]
+     */
+    public double loadedVoltage(double power) {
+        return terminalVoltage(currentInto(-power));
+    }
 }

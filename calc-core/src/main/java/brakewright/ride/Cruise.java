@@ -51,6 +51,24 @@ public record Cruise(
     }
 
     /**
+     * Returns how long the speed asked for is held.
+     *
+     * @return the time [s]
+     */
+    public double timeHeld() {
+        return distanceHeld / speed;
+    }
+
+    /**
+     * Returns how far the ride goes on where the speed asked for is not held any more.
+     *
+     * @return the distance [m]
+     */
+    public double distanceSlower() {
+        return distance - distanceHeld;
+    }
+
+    /**
      * Computes a steady ride.
      *
      * @param build the vehicle
