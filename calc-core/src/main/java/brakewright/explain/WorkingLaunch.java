@@ -6,7 +6,6 @@ import static brakewright.formula.Term.constant;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.limit.MotorSteps;
-import brakewright.road.Gravity;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
@@ -57,8 +56,6 @@ final class WorkingLaunch {
         Term rolling = road.rolling(mass);
         Term thrust = thrust();
         List<Term> bounds = new WorkingGround(build, steps).accelerating();
-        double weight = mass.value() * Gravity.STANDARD;
-        double least = bounds.stream().mapToDouble(Term::value).min().orElseThrow();
         List<Term> terms = new ArrayList<>(List.of(thrust, mass, MotorSteps.GRAVITY));
         terms.addAll(bounds);
         Term usable =
@@ -66,7 +63,7 @@ final class WorkingLaunch {
                         computed(
                                 "F_u",
                                 "thrust that can be used",
-                                Math.min(thrust.value(), least * weight),
+                                sheet.drive().launchThrust(),
                                 "N"),
                         "min(F_t, m·g·min(" + WorkingGround.symbols(bounds) + "))",
                         "wheels, vehicle and rider must bear it",

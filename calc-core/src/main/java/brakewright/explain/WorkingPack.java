@@ -1,6 +1,5 @@
 package brakewright.explain;
 
-import static brakewright.formula.Term.assumed;
 import static brakewright.formula.Term.computed;
 import static brakewright.formula.Term.given;
 import static brakewright.formula.Term.modelled;
@@ -9,6 +8,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.battery.ChargeMean;
 import brakewright.battery.PackModel;
 import brakewright.formula.Inputs;
+import brakewright.formula.Origin;
 import brakewright.formula.Reading;
 import brakewright.formula.Rounded;
 import brakewright.formula.Steps;
@@ -100,7 +100,12 @@ final class WorkingPack {
                         given(Input.CELL_RESISTANCE, cell.resistance()),
                         Reading.LEAST_BY_CHARGE.of(cell.resistanceByCharge().least()),
                         Reading.LEAST_BY_TEMPERATURE.of(cell.resistanceByTemperature().least()),
-                        assumed("k", "ohmic share, at the least", PackModel.OHMIC_SHARE, ""),
+                        new Term(
+                                "k",
+                                "ohmic share, at the least",
+                                PackModel.OHMIC_SHARE,
+                                "",
+                                Origin.Found.ASSUMED),
                         PackTerms.parallel(pack)));
     }
 

@@ -72,7 +72,7 @@ final class WorkingTown {
                                         leg.reached(),
                                         pack.state(leg.charge(), WorkingPack.PULSE)));
         Term steady = steady(leg, length, speed);
-        perCharge(town, length, charge(leg, power, steady));
+        perCharge(leg, length, charge(leg, power, steady));
         distance(town);
         return Working.of(
                 ResultId.TOWN_RANGE,
@@ -129,14 +129,10 @@ final class WorkingTown {
                 modelled("q_b", "brought back by stopping", leg.broughtBack(), "C"));
     }
 
-    private void perCharge(StopAndGo town, Term length, Term charge) {
+    private void perCharge(StopAndGo.Leg leg, Term length, Term charge) {
         Term capacity = pack.capacity();
         steps.add(
-                computed(
-                        "y",
-                        "distance for a full charge, as there",
-                        3600.0 * capacity.value() * town.length() / charge.value(),
-                        "m"),
+                computed("y", "distance for a full charge, as there", leg.perFullCharge(), "m"),
                 "3600·Q·D/q_n",
                 "conservation of charge",
                 capacity,

@@ -16,10 +16,12 @@ public record Step(Term result, Derivation derivation, String note, int pack) {
      * Makes a step about what it leads to.
      *
      * @param result the quantity that is found
-     * @param derivation formula, source and the numbers put in
+     * @param formula with the symbols of the terms
+     * @param source where the formula is from
+     * @param terms the numbers put in, in the order of the formula
      */
-    public Step(Term result, Derivation derivation) {
-        this(result, derivation, "", 0);
+    public Step(Term result, String formula, String source, Term... terms) {
+        this(result, new Derivation(formula, source, terms), "", 0);
     }
 
     /** With a word on how it was searched or integrated. */

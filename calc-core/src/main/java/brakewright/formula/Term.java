@@ -85,30 +85,4 @@ public record Term(String symbol, String meaning, double value, String unit, Ori
     public static Term modelled(String symbol, String meaning, double value, String unit) {
         return new Term(symbol, meaning, value, unit, Origin.Found.MODELLED);
     }
-
-    /**
-     * Makes a term that is taken for every vehicle.
-     *
-     * @param symbol as the formula writes it
-     * @param meaning what it is
-     * @param value the number
-     * @param unit its unit
-     * @return the term
-     */
-    public static Term assumed(String symbol, String meaning, double value, String unit) {
-        return new Term(symbol, meaning, value, unit, Origin.Found.ASSUMED);
-    }
-
-    /**
-     * Makes a term of the state that is asked about.
-     *
-     * @param symbol as the formula writes it
-     * @param meaning what it is
-     * @param value the number
-     * @param unit its unit
-     * @return the term
-     */
-    public static Term asked(String symbol, String meaning, double value, String unit) {
-        return new Term(symbol, meaning, value, unit, Origin.Found.ASKED);
-    }
 }

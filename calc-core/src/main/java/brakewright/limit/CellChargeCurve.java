@@ -53,11 +53,10 @@ record CellChargeCurve(CellRating rating, Curve share) implements VoltageConstra
                         "f·(1 − m)·P·i/k",
                         "the cell maker's rating at that charge, less a margin; the strongest of P"
                                 + " cells carries k",
-                        List.of(
-                                Term.given(Input.CELL_CHARGE_CURRENT_BY_CHARGE, share.at(charge)),
-                                PackTerms.cellMargin(rating.margin()),
-                                PackTerms.parallel(model),
-                                Term.given(rating.input(), rating.rating()),
-                                strongest.result())));
+                        Term.given(Input.CELL_CHARGE_CURRENT_BY_CHARGE, share.at(charge)),
+                        PackTerms.cellMargin(rating.margin()),
+                        PackTerms.parallel(model),
+                        Term.given(rating.input(), rating.rating()),
+                        strongest.result()));
     }
 }

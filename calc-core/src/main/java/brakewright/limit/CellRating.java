@@ -44,10 +44,9 @@ record CellRating(ConstraintId id, PackModel model, double rating, double margin
                         "(1 − m)·P·i/k",
                         "the cell maker's rating for each of P cells, less a margin; the strongest"
                                 + " carries k",
-                        List.of(
-                                PackTerms.cellMargin(margin),
-                                PackTerms.parallel(model),
-                                Term.given(input, rating),
-                                share.result())));
+                        PackTerms.cellMargin(margin),
+                        PackTerms.parallel(model),
+                        Term.given(input, rating),
+                        share.result()));
     }
 }

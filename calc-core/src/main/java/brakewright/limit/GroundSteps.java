@@ -9,8 +9,6 @@ import brakewright.road.RiderBalance;
 import brakewright.spec.Axles;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -49,8 +47,10 @@ public final class GroundSteps {
         Term dry = inputs.of(Input.VEHICLE_GRIP);
         return new Step(
                 Term.computed("μ_u", "usable grip", (1.0 - margin.value()) * dry.value(), ""),
-                new Derivation(
-                        "(1 − m_μ)·μ", "own choice, grip less a margin", List.of(margin, dry)));
+                "(1 − m_μ)·μ",
+                "own choice, grip less a margin",
+                margin,
+                dry);
     }
 
     /** Where the braked wheels slide; empty where the vehicle tips before. */
@@ -151,10 +151,9 @@ public final class GroundSteps {
         return new Derivation(
                 Constraint.NO_BOUND + "L − " + grip.symbol() + "·h ≤ 0",
                 RIGID + "; it tips before the wheels slide",
-                List.of(
-                        inputs.of(Input.VEHICLE_WHEELBASE),
-                        grip,
-                        inputs.of(Input.VEHICLE_MASS_CENTRE_HEIGHT)));
+                inputs.of(Input.VEHICLE_WHEELBASE),
+                grip,
+                inputs.of(Input.VEHICLE_MASS_CENTRE_HEIGHT));
     }
 
     Step brakingTip() {
@@ -198,19 +197,15 @@ public final class GroundSteps {
                         "a standing rider tips, part of g",
                         RiderBalance.tip(build.rider()),
                         ""),
-                new Derivation(
-                        "l/h_r",
-                        "equilibrium of moments about the edge of the support, rider rigid",
-                        List.of(
-                                inputs.of(Input.RIDER_SUPPORT_HALF_LENGTH),
-                                inputs.of(Input.RIDER_MASS_HEIGHT))));
+                "l/h_r",
+                "equilibrium of moments about the edge of the support, rider rigid",
+                inputs.of(Input.RIDER_SUPPORT_HALF_LENGTH),
+                inputs.of(Input.RIDER_MASS_HEIGHT));
     }
 
     private static Step bound(
             String symbol, String meaning, double value, String formula, Term... terms) {
-        return new Step(
-                Term.computed(symbol, meaning, value, ""),
-                new Derivation(formula, RIGID, new ArrayList<>(List.of(terms))));
+        return new Step(Term.computed(symbol, meaning, value, ""), formula, RIGID, terms);
     }
 
     private Term wheelbase() {

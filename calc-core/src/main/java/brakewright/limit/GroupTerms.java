@@ -2,7 +2,6 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
-import brakewright.formula.Derivation;
 import brakewright.formula.Reading;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
@@ -82,7 +81,7 @@ public final class GroupTerms {
         if (end == WorstGroup.End.EMPTIEST) {
             terms.add(capacity());
         }
-        return new Step(where, new Derivation(formula, CONSERVED, terms));
+        return new Step(where, formula, CONSERVED, terms.toArray(Term[]::new));
     }
 
     /** With the step to where its curves are read. */

@@ -69,12 +69,11 @@ final class HeatSteps {
                         new Derivation(
                                 "√(max(0, T_lim − T_a − y_d)/(R_a·q))",
                                 NETWORK,
-                                List.of(
-                                        inputs.of(Input.MOTOR_WINDING_LIMIT),
-                                        inputs.of(Input.USE_AMBIENT),
-                                        byDrag,
-                                        atAir,
-                                        perWatt)))
+                                inputs.of(Input.MOTOR_WINDING_LIMIT),
+                                inputs.of(Input.USE_AMBIENT),
+                                byDrag,
+                                atAir,
+                                perWatt))
                 .under(Reading.COLD_MOTOR.of(build.use().climate().ambientC()));
     }
 

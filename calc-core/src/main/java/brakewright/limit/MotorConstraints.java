@@ -146,9 +146,8 @@ final class MotorConstraints {
                 new Derivation(
                         "(1 − m)·I_r",
                         "own choice, the rating less a margin",
-                        List.of(
-                                Term.given(Input.MARGINS_RATING, margin),
-                                Term.given(input, rating))));
+                        Term.given(Input.MARGINS_RATING, margin),
+                        Term.given(input, rating)));
     }
 
     private Constraint noGripBound() {
@@ -191,9 +190,7 @@ final class MotorConstraints {
                     decisive,
                     steps.all(),
                     new Derivation(
-                            "F·c + I_d",
-                            BALANCE,
-                            List.of(force, perNewton.result(), ofDrag.result())));
+                            "F·c + I_d", BALANCE, force, perNewton.result(), ofDrag.result()));
         }
     }
 
@@ -282,7 +279,9 @@ final class MotorConstraints {
                     new Derivation(
                             "max(0, F·c − I_d)",
                             BALANCE,
-                            List.of(force, perNewton.result(), ofDrag.result())));
+                            force,
+                            perNewton.result(),
+                            ofDrag.result()));
         }
 
         private Term left(double deceleration) {

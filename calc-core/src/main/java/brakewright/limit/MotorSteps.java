@@ -1,6 +1,5 @@
 package brakewright.limit;
 
-import brakewright.formula.Derivation;
 import brakewright.formula.Inputs;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
@@ -59,7 +58,9 @@ public final class MotorSteps {
                                 "voltage constant",
                                 powertrain.motor().voltageConstant(),
                                 "V·s/rad"),
-                        new Derivation("60/(2·π·Kv)", MACHINE, List.of(inputs.of(Input.MOTOR_KV))));
+                        "60/(2·π·Kv)",
+                        MACHINE,
+                        inputs.of(Input.MOTOR_KV));
     }
 
     /**
@@ -81,10 +82,9 @@ public final class MotorSteps {
         return new Step(
                 Term.computed(
                         "kt", "torque per current", powertrain.motor().torqueConstant(), "N·m/A"),
-                new Derivation(
-                        BasisFormulas.torqueConstant(basis),
-                        MACHINE + "; " + BasisFormulas.meaning(basis),
-                        List.of(voltageConstant.result())));
+                BasisFormulas.torqueConstant(basis),
+                MACHINE + "; " + BasisFormulas.meaning(basis),
+                voltageConstant.result());
     }
 
     /** Re of a winding at the temperature of the air. */
@@ -107,7 +107,10 @@ public final class MotorSteps {
         return new Step(
                 Term.computed(
                         "I_d", "current of the drag", drag.value() / torqueConstant.value(), "A"),
-                new Derivation(drag.symbol() + "/kt", MACHINE, List.of(drag, torqueConstant)));
+                drag.symbol() + "/kt",
+                MACHINE,
+                drag,
+                torqueConstant);
     }
 
     /** The current per motor for each newton of all driven wheels, braking or driving. */
@@ -124,15 +127,13 @@ public final class MotorSteps {
                                         * build.drive().reduction()
                                         * torqueConstant.value()),
                         "A/N"),
-                new Derivation(
-                        isBraking ? "η·d/(2·n·G·kt)" : "d/(2·n·G·η·kt)",
-                        "conservation of energy from motor to road",
-                        List.of(
-                                inputs.of(Input.DRIVE_EFFICIENCY),
-                                inputs.of(Input.VEHICLE_WHEEL_DIAMETER),
-                                inputs.of(Input.DRIVE_MOTORS),
-                                inputs.of(Input.DRIVE_REDUCTION),
-                                torqueConstant)));
+                isBraking ? "η·d/(2·n·G·kt)" : "d/(2·n·G·η·kt)",
+                "conservation of energy from motor to road",
+                inputs.of(Input.DRIVE_EFFICIENCY),
+                inputs.of(Input.VEHICLE_WHEEL_DIAMETER),
+                inputs.of(Input.DRIVE_MOTORS),
+                inputs.of(Input.DRIVE_REDUCTION),
+                torqueConstant);
     }
 
     /** T0, the drag torque of a motor that hardly turns, from K. */
@@ -145,10 +146,10 @@ public final class MotorSteps {
                                 : "drag torque, hardly turning",
                         powertrain.motor().dragTorque(0.0),
                         "N·m"),
-                new Derivation(
-                        "K·I_0",
-                        MACHINE,
-                        List.of(voltageConstant.result(), inputs.of(Input.MOTOR_NO_LOAD_CURRENT))));
+                "K·I_0",
+                MACHINE,
+                voltageConstant.result(),
+                inputs.of(Input.MOTOR_NO_LOAD_CURRENT));
     }
 
     /**
@@ -170,14 +171,12 @@ public final class MotorSteps {
                                 "drag torque at that speed",
                                 powertrain.motor().dragTorque(turning.result().value()),
                                 "N·m"),
-                        new Derivation(
-                                "K·I_0 + c_v·ω",
-                                MACHINE,
-                                List.of(
-                                        voltageConstant.result(),
-                                        inputs.of(Input.MOTOR_NO_LOAD_CURRENT),
-                                        inputs.of(Input.MOTOR_VISCOUS_DRAG),
-                                        turning.result()))));
+                        "K·I_0 + c_v·ω",
+                        MACHINE,
+                        voltageConstant.result(),
+                        inputs.of(Input.MOTOR_NO_LOAD_CURRENT),
+                        inputs.of(Input.MOTOR_VISCOUS_DRAG),
+                        turning.result()));
     }
 
     /**
@@ -193,13 +192,11 @@ public final class MotorSteps {
                         "speed of the motors",
                         powertrain.angularSpeed(speed.value()),
                         "rad/s"),
-                new Derivation(
-                        "2·G·" + speed.symbol() + "/d",
-                        "rolling without slip",
-                        List.of(
-                                inputs.of(Input.DRIVE_REDUCTION),
-                                speed,
-                                inputs.of(Input.VEHICLE_WHEEL_DIAMETER))));
+                "2·G·" + speed.symbol() + "/d",
+                "rolling without slip",
+                inputs.of(Input.DRIVE_REDUCTION),
+                speed,
+                inputs.of(Input.VEHICLE_WHEEL_DIAMETER));
     }
 
     /**
@@ -210,13 +207,11 @@ public final class MotorSteps {
     public Step mass() {
         return new Step(
                 Term.computed("m", "mass that moves", build.mass(), "kg"),
-                new Derivation(
-                        "m_r + m_v + m_c",
-                        "sum of what is aboard",
-                        List.of(
-                                inputs.of(Input.RIDER_MASS),
-                                inputs.of(Input.VEHICLE_MASS),
-                                inputs.of(Input.VEHICLE_CARGO))));
+                "m_r + m_v + m_c",
+                "sum of what is aboard",
+                inputs.of(Input.RIDER_MASS),
+                inputs.of(Input.VEHICLE_MASS),
+                inputs.of(Input.VEHICLE_CARGO));
     }
 
     /**
@@ -227,10 +222,10 @@ public final class MotorSteps {
     public Step density() {
         return new Step(
                 Term.computed("ρ", "density of the air", RoadLoad.of(build).airDensity(), "kg/m³"),
-                new Derivation(
-                        "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
-                        "ISO 2533:1975, Standard Atmosphere, at the temperature given",
-                        List.of(inputs.of(Input.USE_ALTITUDE), inputs.of(Input.USE_AMBIENT))));
+                "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
+                "ISO 2533:1975, Standard Atmosphere, at the temperature given",
+                inputs.of(Input.USE_ALTITUDE),
+                inputs.of(Input.USE_AMBIENT));
     }
 
     /** The air and, last, the load of a level road at a speed; from the mass. */
@@ -241,16 +236,14 @@ public final class MotorSteps {
         steps.add(
                 new Step(
                         Term.computed("F_r", "road load", load.force(speed.value(), 0.0, 0.0), "N"),
-                        new Derivation(
-                                "m·g·crr + ½·ρ·CdA·v²",
-                                ROAD,
-                                List.of(
-                                        mass,
-                                        GRAVITY,
-                                        inputs.of(Input.VEHICLE_ROLLING_RESISTANCE),
-                                        density.result(),
-                                        inputs.of(Input.VEHICLE_DRAG_AREA),
-                                        speed))));
+                        "m·g·crr + ½·ρ·CdA·v²",
+                        ROAD,
+                        mass,
+                        GRAVITY,
+                        inputs.of(Input.VEHICLE_ROLLING_RESISTANCE),
+                        density.result(),
+                        inputs.of(Input.VEHICLE_DRAG_AREA),
+                        speed));
         return steps;
     }
 

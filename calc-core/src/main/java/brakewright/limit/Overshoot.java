@@ -159,7 +159,9 @@ final class Overshoot {
                                 ? Constraint.NO_BOUND + "E² − 4·R_e·p ≤ 0"
                                 : "2·p/(E + √(E² − 4·R_e·p))",
                         "conservation of energy, the smaller root",
-                        List.of(emf, loss, each)),
+                        emf,
+                        loss,
+                        each),
                 trip.pack());
     }
 

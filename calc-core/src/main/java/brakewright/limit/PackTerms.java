@@ -69,14 +69,10 @@ public final class PackTerms {
     static Step strongestShare(PackModel model) {
         return new Step(
                 Term.computed("k", "share of the strongest cell", model.strongestShare(), ""),
-                new Derivation(
-                        "P/(1 + (P − 1)·(1 − σ))",
-                        KIRCHHOFF + " for unequal cells in parallel",
-                        List.of(
-                                parallel(model),
-                                Term.given(
-                                        Input.PACK_RESISTANCE_SPREAD,
-                                        model.pack().resistanceSpread()))));
+                "P/(1 + (P − 1)·(1 − σ))",
+                KIRCHHOFF + " for unequal cells in parallel",
+                parallel(model),
+                Term.given(Input.PACK_RESISTANCE_SPREAD, model.pack().resistanceSpread()));
     }
 
     /** What one of several packs bears, told as the current of all. */
@@ -93,14 +89,14 @@ public final class PackTerms {
         }
         Term alone = Term.computed("I_p", "what the pack bears by itself", own.limit(), "A");
         List<Step> steps = new ArrayList<>(own.steps());
-        steps.add(new Step(alone, own.derivation()));
+        steps.add(new Step(alone, own.derivation(), "", 0));
         return new Constraint(
                 own.id(),
                 limit,
                 own.decisive(),
                 own.conditions(),
                 steps,
-                new Derivation("I_p/w", KIRCHHOFF + " for packs joined", List.of(alone, share)),
+                new Derivation("I_p/w", KIRCHHOFF + " for packs joined", alone, share),
                 pack);
     }
 }

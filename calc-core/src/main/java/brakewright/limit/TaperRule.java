@@ -126,9 +126,8 @@ final class TaperRule {
                         new Derivation(
                                 "(1 − m)·V_r",
                                 "own choice, the rating less a margin",
-                                List.of(
-                                        inputs.of(Input.MARGINS_CONTROLLER_VOLTAGE),
-                                        inputs.of(Input.CONTROLLER_VOLTAGE_RATING)))));
+                                inputs.of(Input.MARGINS_CONTROLLER_VOLTAGE),
+                                inputs.of(Input.CONTROLLER_VOLTAGE_RATING))));
         return new TaperLimit(
                 LimitId.HIGH_VOLTAGE_TAPER,
                 ends,
@@ -208,7 +207,8 @@ final class TaperRule {
                         new Derivation(
                                 "I_set·R",
                                 "small-gain condition, I_set·R/band ≤ 1 (Zames 1966, from memory)",
-                                List.of(asked.result(), resistance)))
+                                asked.result(),
+                                resistance))
                 .under(charge, coldest);
     }
 }

@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.formula.Derivation;
+import brakewright.formula.Origin;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Input;
@@ -50,18 +51,23 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
         Term permitted = Term.given(window, share.applyAsDouble(temperatureC));
         Derivation derivation =
                 isFree
-                        ? new Derivation(Constraint.NO_BOUND + "x ≥ 1", MAKER, List.of(permitted))
+                        ? new Derivation(Constraint.NO_BOUND + "x ≥ 1", MAKER, permitted)
                         : new Derivation(
                                 "x·(1 − m)·P·i/k",
                                 MAKER,
-                                List.of(
-                                        permitted,
-                                        PackTerms.cellMargin(rating.margin()),
-                                        PackTerms.parallel(model),
-                                        Term.given(rating.input(), rating.rating()),
-                                        strongest.result()));
+                                permitted,
+                                PackTerms.cellMargin(rating.margin()),
+                                PackTerms.parallel(model),
+                                Term.given(rating.input(), rating.rating()),
+                                strongest.result());
         return new Constraint(
                         id(), limit, window, isFree ? List.of() : List.of(strongest), derivation)
-                .under(Term.asked("T", "temperature of the cells", temperatureC, "°C"));
+                .under(
+                        new Term(
+                                "T",
+                                "temperature of the cells",
+                                temperatureC,
+                                "°C",
+                                Origin.Found.ASKED));
     }
 }

@@ -3,7 +3,6 @@ package brakewright.limit;
 import brakewright.formula.Derivation;
 import brakewright.formula.Term;
 import brakewright.spec.Input;
-import java.util.List;
 
 /**
  * The main conductors may carry their ampacity less a margin, and less in the warm air of a closed
@@ -52,9 +51,8 @@ record WireAmpacity(double ampacity, double deckC, double margin, Input input)
                         "(1 − m)·I_r·√(max(0, 105 − T_d)/(105 − 30))",
                         "ambient temperature correction, NEC (NFPA 70) 310.15(B), insulation for"
                                 + " 105 °C, ampacity in air of 30 °C; margin: own choice",
-                        List.of(
-                                Term.given(Input.MARGINS_RATING, margin),
-                                Term.given(input, ampacity),
-                                Term.given(Input.USE_DECK_TEMPERATURE, deckC))));
+                        Term.given(Input.MARGINS_RATING, margin),
+                        Term.given(input, ampacity),
+                        Term.given(Input.USE_DECK_TEMPERATURE, deckC)));
     }
 }

@@ -110,6 +110,7 @@ public record StopAndGo(
      * @param drawn [J]
      * @param returned [J]
      * @param netCharge out of the pack [C]
+     * @param perFullCharge how far all that the packs hold would last in such legs [m]
      */
     public record Leg(
             double charge,
@@ -122,7 +123,8 @@ public record StopAndGo(
             double broughtBack,
             double drawn,
             double returned,
-            double netCharge) {
+            double netCharge,
+            double perFullCharge) {
 
         double time() {
             return pull.time() + steadyTime + stopped.time();
@@ -262,6 +264,10 @@ public record StopAndGo(
             double steadyCurrent = -pack.currentInto(-steadyPower);
             double broughtBack =
                     (stopped.endCharge() - pack.charge()) * 3600.0 * model.capacityAh();
+            double netCharge =
+                    pulledCurrent
+                            + steadyCurrent * steady
+                            - (broughtBack - idleStopping / pack.voltage());
             return new Leg(
                     pack.charge(),
                     speed,
@@ -273,9 +279,8 @@ public record StopAndGo(
                     broughtBack,
                     drawn,
                     returned,
-                    pulledCurrent
-                            + steadyCurrent * steady
-                            - (broughtBack - idleStopping / pack.voltage()));
+                    netCharge,
+                    3600.0 * model.capacityAh() * length / netCharge);
         }
     }
 }

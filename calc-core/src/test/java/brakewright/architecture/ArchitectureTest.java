@@ -11,6 +11,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.properties.HasModifiers;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -188,6 +189,43 @@ class ArchitectureTest {
                 .check(LIBRARY);
     }
 
+    /** The least or greatest of terms is what a formula says; anything else is worked out below. */
+    @Test
+    void explanationsNameWhatModelsGive() {
+        noClasses()
+                .that()
+                .resideInAPackage("brakewright.explain")
+                .should()
+                .accessTargetWhere(mathBut("min", "max"))
+                .check(LIBRARY);
+        noClasses()
+                .that()
+                .resideInAPackage("brakewright.explain")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("brakewright.numeric")
+                .check(LIBRARY);
+    }
+
+    /** Terms and steps are told, whatever they are about. */
+    @Test
+    void formulasKnowNoModel() {
+        noClasses()
+                .that()
+                .resideInAPackage("brakewright.formula")
+                .should()
+                .dependOnClassesThat(
+                        DescribedPredicate.describe(
+                                "models",
+                                (JavaClass type) ->
+                                        type.getPackageName().startsWith("brakewright.")
+                                                && !List.of(
+                                                                "brakewright.formula",
+                                                                "brakewright.spec")
+                                                        .contains(type.getPackageName())))
+                .check(LIBRARY);
+    }
+
     @Test
     void namesNoGetters() {
         methods()
@@ -199,6 +237,15 @@ class ArchitectureTest {
                 .should()
                 .haveNameNotMatching("get[A-Z].*")
                 .check(LIBRARY);
+    }
+
+    private static DescribedPredicate<JavaAccess<?>> mathBut(String... names) {
+        return DescribedPredicate.describe(
+                "of Math but " + List.of(names),
+                call ->
+                        (call.getTargetOwner().isEquivalentTo(Math.class)
+                                        || call.getTargetOwner().isEquivalentTo(StrictMath.class))
+                                && !List.of(names).contains(call.getName()));
     }
 
     private static DescribedPredicate<HasModifiers> synthetic() {
