@@ -79,9 +79,20 @@ public record PackState(double charge, double temperatureC, double voltage, doub
      * @return the power [W]
      */
     public double powerDrawnBy(double current) {
-        return 2.0 * current * resistance >= voltage
+        return isBeyondGreatestPower(current)
                 ? greatestPower()
                 : TerminalPower.drawnPower(voltage, resistance, current);
+    }
+
+    /**
+     * Returns whether a current pulls the voltage to half of that at rest, where the power is
+     * greatest, or further.
+     *
+     * @param current out of the pack, not negative [A]
+     * @return true if it does
+     */
+    public boolean isBeyondGreatestPower(double current) {
+        return 2.0 * current * resistance >= voltage;
     }
 
     /**
@@ -101,5 +112,15 @@ public record PackState(double charge, double temperatureC, double voltage, doub
      */
     public double terminalVoltage(double current) {
         return voltage + current * resistance;
+    }
+
+    /**
+     * Returns the terminal voltage while a power is drawn.
+     *
+     * @param power out of the pack, not more than it can give [W]
+     * @return the voltage [V]
+     */
+    public double loadedVoltage(double power) {
+        return terminalVoltage(currentInto(-power));
     }
 }

@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param climb the slopes that are climbed
  * @param launch acceleration from standstill on level road, no more than wheels and rider bear
  *     [m/s²]
+ * @param launchThrust of all driven wheels at the start, no more than wheels and rider bear [N]
  * @param launchBoundBy what holds the launch down
  * @param toCruise pulling away to the cruise speed; empty where it is not reached
  */
@@ -41,6 +42,7 @@ public record DriveSheet(
         TopSpeed.Result lastingWind,
         Climb climb,
         double launch,
+        double launchThrust,
         HeldBy launchBoundBy,
         Optional<StandingStart.Reached> toCruise) {
 
@@ -69,6 +71,7 @@ public record DriveSheet(
                         .orLess(transfer.drivingGrip(build.vehicle().grip()), ConstraintId.GRIP)
                         .orLess(transfer.drivingTip(), ConstraintId.TIPPING)
                         .orLess(RiderBalance.tip(build.rider()), ConstraintId.RIDER_BALANCE);
+        double thrust = launch.multiple() * weight;
         double resisting = load.force(0.0, 0.0, 0.0);
         return new DriveSheet(
                 charge,
@@ -77,7 +80,8 @@ public record DriveSheet(
                 TopSpeed.find(drive, load, 0.0, 0.0, lasting),
                 TopSpeed.find(drive, load, 0.0, wind, lasting),
                 Climb.of(build, drive, pack),
-                Math.max(0.0, (launch.multiple() * weight - resisting) / build.inertia()),
+                Math.max(0.0, (thrust - resisting) / build.inertia()),
+                thrust,
                 launch.by(),
                 new StandingStart(build, drive, Road.LEVEL)
                         .to(build.use().riding().cruiseSpeed(), pack));
