@@ -70,7 +70,7 @@ public record Climb(
         double crr = load.rollingResistance();
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
         double thrust = drive.at(0.0, pack).thrust();
-        double held = Slope.held(thrust / weight, crr);
+        double held = slopeHeld(thrust / weight, crr);
         double steepest =
                 Math.max(
                         0.0,

@@ -2,6 +2,7 @@ package brakewright.explain;
 
 import static brakewright.formula.Term.computed;
 import static brakewright.formula.Term.constant;
+import static brakewright.formula.Term.modelled;
 
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
@@ -58,6 +59,15 @@ final class WorkingLaunch {
         List<Term> bounds = new WorkingGround(build, steps).accelerating();
         List<Term> terms = new ArrayList<>(List.of(thrust, mass, MotorSteps.GRAVITY));
         terms.addAll(bounds);
+        boolean isBeside = sheet.drive().isLaunchHeldByElectronics(thrust.value());
+        if (isBeside) {
+            terms.add(
+                    modelled(
+                            "F_e",
+                            "thrust that the pack gives beside what electronics draw",
+                            sheet.drive().launchThrust(),
+                            "N"));
+        }
         Term usable =
                 steps.add(
                         computed(
@@ -65,7 +75,11 @@ final class WorkingLaunch {
                                 "thrust that can be used",
                                 sheet.drive().launchThrust(),
                                 "N"),
-                        "min(F_t, m·g·min(" + WorkingGround.symbols(bounds) + "))",
+                        "min(F_t, "
+                                + (isBeside ? "F_e, " : "")
+                                + "m·g·min("
+                                + WorkingGround.symbols(bounds)
+                                + "))",
                         "wheels, vehicle and rider must bear it",
                         terms.toArray(Term[]::new));
         steps.add(

@@ -30,7 +30,8 @@ import java.util.Optional;
  * @param climb the slopes that are climbed
  * @param launch acceleration from standstill on level road, no more than wheels and rider bear
  *     [m/s²]
- * @param launchThrust of all driven wheels at the start, no more than wheels and rider bear [N]
+ * @param launchThrust of all driven wheels at the start, no more than wheels and rider bear and
+ *     than the pack gives beside what electronics draw [N]
  * @param launchBoundBy what holds the launch down
  * @param toCruise pulling away to the cruise speed; empty where it is not reached
  */
@@ -45,6 +46,9 @@ public record DriveSheet(
         double launchThrust,
         HeldBy launchBoundBy,
         Optional<StandingStart.Reached> toCruise) {
+
+    /** What a force and the one that a current for it makes may differ by [1]. */
+    private static final double ROUNDING = 1e-9;
 
     /**
      * Computes what the drive achieves.
@@ -71,6 +75,11 @@ public record DriveSheet(
                         .orLess(transfer.drivingGrip(build.vehicle().grip()), ConstraintId.GRIP)
                         .orLess(transfer.drivingTip(), ConstraintId.TIPPING)
                         .orLess(RiderBalance.tip(build.rider()), ConstraintId.RIDER_BALANCE);
+        StandingStart start = new StandingStart(build, drive, Road.LEVEL);
+        double beside = start.thrust(0.0, pack) / weight;
+        if (beside < launch.multiple() * (1.0 - ROUNDING)) {
+            launch = new Bound(beside, new HeldBy.TheDrive(TopSpeed.Holder.PACK_CURRENT));
+        }
         double thrust = launch.multiple() * weight;
         double resisting = load.force(0.0, 0.0, 0.0);
         return new DriveSheet(
@@ -83,8 +92,7 @@ public record DriveSheet(
                 Math.max(0.0, (thrust - resisting) / build.inertia()),
                 thrust,
                 launch.by(),
-                new StandingStart(build, drive, Road.LEVEL)
-                        .to(build.use().riding().cruiseSpeed(), pack));
+                start.to(build.use().riding().cruiseSpeed(), pack));
     }
 
     /**
@@ -105,6 +113,17 @@ public record DriveSheet(
      */
     public boolean isLaunchHeldByGround() {
         return launchBoundBy instanceof HeldBy.AConstraint;
+    }
+
+    /**
+     * Returns whether what electronics draw leaves the pack less power for the start than the drive
+     * as it is set would take.
+     *
+     * @param driven the thrust of the drive alone [N]
+     * @return true only near the greatest power of the pack
+     */
+    public boolean isLaunchHeldByElectronics(double driven) {
+        return !isLaunchHeldByGround() && launchThrust < driven * (1.0 - ROUNDING);
     }
 
     /** A thrust as a multiple of the weight, and what holds it down. */
