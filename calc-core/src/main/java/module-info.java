@@ -8,6 +8,7 @@ module brakewright.core {
     exports brakewright.machine;
     exports brakewright.road;
     exports brakewright.powertrain;
+    exports brakewright.formula;
     exports brakewright.limit;
     exports brakewright.braking;
     exports brakewright.driving;
@@ -15,5 +16,6 @@ module brakewright.core {
     exports brakewright.operation;
     exports brakewright.review;
     exports brakewright.worksheet;
+    exports brakewright.explain;
     exports brakewright.profile;
 }

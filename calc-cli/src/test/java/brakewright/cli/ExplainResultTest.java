@@ -2,8 +2,8 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.explain.ResultId;
 import brakewright.limit.LimitId;
-import brakewright.worksheet.ResultId;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,10 +3,10 @@ package brakewright.cli;
 import static brakewright.cli.buildfile.PlausibleValue.any;
 
 import brakewright.cli.buildfile.PlausibleValue;
+import brakewright.explain.ResultId;
 import brakewright.limit.LimitId;
 import brakewright.profile.Quantity;
 import brakewright.spec.Input;
-import brakewright.worksheet.ResultId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

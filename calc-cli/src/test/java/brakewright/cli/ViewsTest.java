@@ -28,13 +28,10 @@ import brakewright.heat.WarmRide;
 import brakewright.limit.BrakingTime;
 import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
-import brakewright.limit.Derivation;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.Signal;
-import brakewright.limit.Step;
 import brakewright.limit.TaperLimit;
-import brakewright.limit.Term;
 import brakewright.operation.FirstStop;
 import brakewright.operation.RegenOvershoot;
 import brakewright.operation.Sag;
@@ -78,13 +75,10 @@ class ViewsTest {
         BrakingTime.class,
         Constraint.class,
         ConstraintId.class,
-        Derivation.class,
         Limit.class,
         LimitId.class,
         Signal.class,
-        Step.class,
         TaperLimit.class,
-        Term.class,
         DriveState.class,
         TopSpeed.Holder.class,
         TopSpeed.Result.class,
@@ -131,6 +125,8 @@ class ViewsTest {
                                             resideInAnyPackage(
                                                     "brakewright.cli.*..",
                                                     "brakewright.spec..",
+                                                    "brakewright.formula..",
+                                                    "brakewright.explain..",
                                                     "brakewright.tables..",
                                                     "brakewright.worksheet..",
                                                     "brakewright.profile.."))

@@ -31,9 +31,10 @@ import java.util.OptionalDouble;
  * the power from the packs is concerned; in the time to the winding limit they warm.
  *
  * @param steepest held at a crawl, rise over run [1]; infinite where any is
- * @param steepestSustained likewise for any time: the winding stays within its limit, where its
- *     heat is known, and the packs bear the draw at this charge state without their pulse ratings,
- *     rise over run [1]; at most {@code steepest}
+ * @param heldByThrust what the thrust alone holds at a crawl, rise over run [1]; infinite where any
+ * @param steepestSustained as the steepest, for any time: the winding stays within its limit, where
+ *     its heat is known, and the packs bear the draw at this charge state without their pulse
+ *     ratings, rise over run [1]; at most {@code steepest}
  * @param current that the steepest takes, per motor [A]
  * @param heldFor until the winding limit, from cold, the motor turning too slowly for any drag loss
  *     [s]; empty where for ever or not known
@@ -45,6 +46,7 @@ import java.util.OptionalDouble;
  */
 public record Climb(
         double steepest,
+        double heldByThrust,
         double steepestSustained,
         double current,
         OptionalDouble heldFor,
@@ -68,11 +70,12 @@ public record Climb(
         double crr = load.rollingResistance();
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
         double thrust = drive.at(0.0, pack).thrust();
+        double held = slopeHeld(thrust / weight, crr);
         double steepest =
                 Math.max(
                         0.0,
                         Math.min(
-                                slopeHeld(thrust / weight, crr),
+                                held,
                                 Math.min(
                                         transfer.climbingGrip(build.vehicle().grip(), crr),
                                         transfer.drivingTip())));
@@ -95,6 +98,7 @@ public record Climb(
         double lasting = powertrain.thrust(lastingCurrent(build, drive, pack), 0.0) / weight;
         return new Climb(
                 steepest,
+                held,
                 Math.min(steepest, slopeHeld(lasting, crr)),
                 current,
                 MotorHeatBalance.timeToLimit(build, 0.0, current),

@@ -63,6 +63,15 @@ public record Cruise(
     }
 
     /**
+     * Returns how long the speed asked for is held.
+     *
+     * @return the time [s]
+     */
+    public double timeHeld() {
+        return distanceHeld / speed;
+    }
+
+    /**
      * Returns how far the ride goes on below the speed asked for.
      *
      * @return the distance [m]

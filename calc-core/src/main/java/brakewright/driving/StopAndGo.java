@@ -13,6 +13,9 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
 import brakewright.spec.Use;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -27,23 +30,32 @@ import java.util.Optional;
  *
  * <p>Source: conservation of energy.
  *
+ * @param length of a leg [m]
  * @param speed asked for [m/s]
  * @param reached the highest speed of a leg at mid charge [m/s]
  * @param meanSpeed over the whole ride, standing time left out [m/s]
  * @param distance in all [m]
  * @param consumption net at the pack's terminals [J/m]
  * @param returnedShare of what leaves the pack, the part that stops bring back [1]
+ * @param middle the leg at mid charge; empty where none fits there
+ * @param parts the distance over the charge, fullest first
  */
 public record StopAndGo(
+        double length,
         double speed,
         double reached,
         double meanSpeed,
         double distance,
         double consumption,
-        double returnedShare) {
+        double returnedShare,
+        Optional<Leg> middle,
+        List<Part> parts) {
 
     /** Assumption: our own choice; the full pack takes back least, so pieces are narrow there. */
     static final double[] PIECES = {1.0, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0.0};
+
+    /** Ends of the parts that are told, each the end of a piece. */
+    private static final double[] TOLD = {0.0, 0.3, 0.6, 0.9};
 
     static final GaussRule RULE = GaussRule.of(2);
     private static final double SPEED_ACCURACY = 1e-6;
@@ -71,9 +83,54 @@ public record StopAndGo(
         return new Ride(build, drive, brake, 1.0 / stopsPerMetre).at(speed);
     }
 
-    /** One leg: times and energies; energies at the pack's terminals. */
-    private record Leg(
-            double reached, double time, double drawn, double returned, double netCharge) {}
+    /** Copies the list. */
+    public StopAndGo {
+        parts = List.copyOf(parts);
+    }
+
+    /**
+     * What is ridden between two charge states.
+     *
+     * @param from the higher [1]
+     * @param to the lower [1]
+     * @param distance [m]
+     */
+    public record Part(double from, double to, double distance) {}
+
+    /**
+     * One leg; energies are those at the pack's terminals.
+     *
+     * @param charge at which it is ridden [1]
+     * @param reached its highest speed [m/s]
+     * @param pull how it is reached
+     * @param stopped how it is left
+     * @param steadyDistance at that speed [m]
+     * @param steadyTime at that speed [s]
+     * @param steadyCurrent out of the pack at that speed [A]
+     * @param broughtBack charge that stopping returns, what electronics draw left aside [C]
+     * @param drawn [J]
+     * @param returned [J]
+     * @param netCharge out of the pack [C]
+     * @param perFullCharge how far all that the packs hold would last in such legs [m]
+     */
+    public record Leg(
+            double charge,
+            double reached,
+            StandingStart.Reached pull,
+            StopOutcome.Stopped stopped,
+            double steadyDistance,
+            double steadyTime,
+            double steadyCurrent,
+            double broughtBack,
+            double drawn,
+            double returned,
+            double netCharge,
+            double perFullCharge) {
+
+        double time() {
+            return pull.time() + steadyTime + stopped.time();
+        }
+    }
 
     private static final class Ride {
 
@@ -111,7 +168,9 @@ public record StopAndGo(
             double returned = 0.0;
             double coulombs = 3600.0 * model.capacityAh();
             double[] ends = Pieces.of(PIECES, use.chargeTo(), use.chargeFrom());
+            List<Part> parts = new ArrayList<>();
             for (int piece = ends.length - 1; piece > 0; piece--) {
+                double before = legs;
                 for (int node = 0; node < RULE.nodes(); node++) {
                     Optional<Leg> leg = leg(speed, RULE.point(node, ends[piece - 1], ends[piece]));
                     if (leg.isEmpty() || leg.get().netCharge() <= 0.0) {
@@ -126,20 +185,32 @@ public record StopAndGo(
                     drawn += weight * leg.get().drawn();
                     returned += weight * leg.get().returned();
                 }
+                append(parts, ends[piece], ends[piece - 1], (legs - before) * length);
             }
             double distance = legs * length;
             double middle = 0.5 * (use.chargeFrom() + use.chargeTo());
+            Optional<Leg> there = leg(speed, middle);
             return Optional.of(
                     new StopAndGo(
+                            length,
                             speed,
-                            leg(speed, middle).map(Leg::reached).orElse(0.0),
+                            there.map(Leg::reached).orElse(0.0),
                             distance / time,
                             distance,
                             (drawn - returned) / distance,
-                            returned / drawn));
+                            returned / drawn,
+                            there,
+                            parts));
         }
 
-        /** Pulling away and stopping at a charge state. */
+        /** Adds a piece to the last part, unless that ends where the next begins. */
+        private static void append(List<Part> parts, double from, double to, double distance) {
+            boolean begins = parts.isEmpty() || Arrays.stream(TOLD).anyMatch(end -> end == from);
+            Part last = begins ? new Part(from, from, 0.0) : parts.remove(parts.size() - 1);
+            parts.add(new Part(last.from(), to, last.distance() + distance));
+        }
+
+        /** Propulsion away and stopping at a charge state. */
         private record Ends(double speed, StandingStart.Reached pull, StopOutcome.Stopped stopped) {
 
             double distance() {
@@ -181,7 +252,8 @@ public record StopAndGo(
             double speed = ends.speed();
             StandingStart.Reached pull = ends.pull();
             StopOutcome.Stopped stopped = ends.stopped();
-            double steady = Math.max(0.0, length - pull.distance() - stopped.distance()) / speed;
+            double left = Math.max(0.0, length - pull.distance() - stopped.distance());
+            double steady = left / speed;
             double holding = propulsion.holdingCurrent(speed);
             double steadyPower = propulsion.terminalPower(holding, speed);
             double pulled = pull.spent().atTerminals();
@@ -190,16 +262,26 @@ public record StopAndGo(
             double drawn = pulled + steadyPower * steady + idleStopping + Math.max(0.0, -toPack);
             double returned = Math.max(0.0, toPack);
             double pulledCurrent = (pull.spent().sum()) / pack.voltage();
-            double steadyCurrent = -pack.currentInto(-steadyPower) * steady;
-            double stoppedCharge =
-                    (stopped.endCharge() - pack.charge()) * 3600.0 * model.capacityAh()
-                            - idleStopping / pack.voltage();
+            double steadyCurrent = -pack.currentInto(-steadyPower);
+            double broughtBack =
+                    (stopped.endCharge() - pack.charge()) * 3600.0 * model.capacityAh();
+            double netCharge =
+                    pulledCurrent
+                            + steadyCurrent * steady
+                            - (broughtBack - idleStopping / pack.voltage());
             return new Leg(
+                    pack.charge(),
                     speed,
-                    pull.time() + steady + stopped.time(),
+                    pull,
+                    stopped,
+                    left,
+                    steady,
+                    steadyCurrent,
+                    broughtBack,
                     drawn,
                     returned,
-                    pulledCurrent + steadyCurrent - stoppedCharge);
+                    netCharge,
+                    3600.0 * model.capacityAh() * length / netCharge);
         }
     }
 }

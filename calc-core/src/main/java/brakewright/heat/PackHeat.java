@@ -23,6 +23,7 @@ import java.util.function.ToDoubleFunction;
  * @param meanCurrent out of all packs together [A]
  * @param pack the one that warms most, from 1
  * @param time until the charge in use is gone, a stop on the way left aside [s]
+ * @param capacity heat capacity of its cells [J/K]
  * @param riseK if no heat left the cells, until the end or the stop [K]
  * @param startC cell temperature at the beginning [°C]
  * @param highestC on the way, the beginning included [°C]
@@ -38,6 +39,7 @@ public record PackHeat(
         double meanCurrent,
         int pack,
         double time,
+        double capacity,
         double riseK,
         double startC,
         double highestC,
@@ -58,6 +60,24 @@ public record PackHeat(
      */
     public double warmerByK() {
         return endC - startC;
+    }
+
+    /**
+     * Returns the heat that arises in its cells, until the end or the stop.
+     *
+     * @return the heat [J]
+     */
+    public double heat() {
+        return riseK * capacity;
+    }
+
+    /**
+     * Returns the heat that leaves them meanwhile.
+     *
+     * @return the heat [J]
+     */
+    public double shed() {
+        return heat() - (endC - startC) * capacity;
     }
 
     /**
@@ -174,6 +194,7 @@ public record PackHeat(
                         (from - to) * 3600.0 * model.capacityAh() / course.time(),
                         place + 1,
                         course.time(),
+                        cells.capacity(),
                         course.heat() / cells.capacity(),
                         startC,
                         course.highestC(),

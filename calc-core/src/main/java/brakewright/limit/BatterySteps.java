@@ -2,6 +2,8 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Battery;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
@@ -9,22 +11,38 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The steps to voltage and resistance of all packs together. */
-final class BatterySteps {
+public final class BatterySteps {
 
-    private static final String JOINED = PackTerms.KIRCHHOFF + " for packs joined";
+    /** A source. */
+    public static final String JOINED = PackTerms.KIRCHHOFF + " for packs joined";
+
     private static final String MODEL =
             "pulse-power method, DOE/ID-11069 (2003): a voltage behind a resistance";
 
     private final Battery battery;
     private final BatteryModel model;
 
-    BatterySteps(Battery battery, BatteryModel model) {
+    /**
+     * Prepares the steps of packs.
+     *
+     * @param battery the packs
+     * @param model of them
+     */
+    public BatterySteps(Battery battery, BatteryModel model) {
         this.battery = battery;
         this.model = model;
     }
 
-    /** The open-circuit voltage. */
-    Term voltage(Steps steps, String symbol, String meaning, double charge) {
+    /**
+     * Adds the steps to the open-circuit voltage.
+     *
+     * @param steps that are added to
+     * @param symbol of the voltage
+     * @param meaning what it is
+     * @param charge of all packs together [1]
+     * @return the voltage
+     */
+    public Term voltage(Steps steps, String symbol, String meaning, double charge) {
         Term whole = Term.computed(symbol, meaning, model.openCircuitVoltage(charge), "V");
         if (battery.isOnePack() || battery.joining() == Joining.PARALLEL) {
             return own(steps, whole, 0, charge);
@@ -37,7 +55,7 @@ final class BatterySteps {
             all.add(
                     own(
                             steps,
-                            Term.computed(name, "pack " + (place + 1) + " at rest", voltage, "V"),
+                            Term.computed(name, "voltage of pack " + (place + 1), voltage, "V"),
                             place,
                             charge));
         }
@@ -56,8 +74,17 @@ final class BatterySteps {
                         PackTerms.openCircuitVoltage(pack, model.chargeOf(place, charge))));
     }
 
-    /** The resistance that a current meets which lasts. */
-    Term resistance(
+    /**
+     * Adds the steps to the resistance that a current meets.
+     *
+     * @param steps that are added to
+     * @param meaning what it is
+     * @param charge of all packs together [1]
+     * @param temperatureC of the cells [°C]
+     * @param lasting how long the current flows
+     * @return the resistance R; that of one of several packs is called R with its number
+     */
+    public Term resistance(
             Steps steps, String meaning, double charge, double temperatureC, Lasting lasting) {
         Term whole =
                 Term.computed(
@@ -75,7 +102,7 @@ final class BatterySteps {
                             .get(place)
                             .resistance(
                                     model.chargeOf(place, charge), temperatureC, lasting.seconds());
-            String name = "pack " + (place + 1);
+            String name = "resistance of pack " + (place + 1);
             terms.add(
                     own(
                             steps,
@@ -89,13 +116,7 @@ final class BatterySteps {
                 battery.joining() == Joining.SERIES
                         ? String.join(" + ", symbols(terms))
                         : "1/(1/" + String.join(" + 1/", symbols(terms)) + ")";
-        terms.add(
-                Term.given(
-                        "R_t",
-                        "wiring of all packs together",
-                        battery.trunkResistance(),
-                        "Ω",
-                        Input.TRUNK_RESISTANCE));
+        terms.add(Term.given(Input.TRUNK_RESISTANCE, battery.trunkResistance()));
         return steps.add(0, whole, sum + " + R_t", JOINED, terms);
     }
 
@@ -114,18 +135,12 @@ final class BatterySteps {
         terms.addAll(PackTerms.cellResistance(pack.pack().cell(), factor, temperatureC));
         terms.addAll(lasting.terms(steps, pack.pack().cell(), pack.rise(ownCharge, factor)));
         terms.add(PackTerms.parallel(pack));
-        terms.add(
-                Term.given(
-                        "R_j",
-                        "joints and leads",
-                        pack.pack().jointResistance(),
-                        "Ω",
-                        Input.PACK_JOINT_RESISTANCE));
+        terms.add(Term.given(Input.PACK_JOINT_RESISTANCE, pack.pack().jointResistance()));
         return steps.add(
                 battery.number(place),
                 result,
                 "S·r·f_s·f_T" + lasting.formula(pack.pack().cell()) + "/P + R_j",
-                MODEL,
+                MODEL + lasting.source(pack.pack().cell()),
                 terms);
     }
 

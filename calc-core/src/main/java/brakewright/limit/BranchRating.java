@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Term;
 
 /**
  * A rating of one of several packs, told as the current of all: {@code I_k,max/w_k}, with the
@@ -37,7 +38,7 @@ record BranchRating(PackConstraint own, BatteryModel model, int place) implement
         return PackTerms.shared(
                 own.at(charge, temperatureC),
                 limitAt(charge, temperatureC),
-                Term.computed("w", "greatest share of all current", share(temperatureC), ""),
+                Term.modelled("w", "greatest share of all current", share(temperatureC), ""),
                 pack());
     }
 

@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Term;
 
 /**
  * A voltage condition on one of several packs, told as the current of all: the pack carries {@code
@@ -46,9 +47,9 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
         double ownCharge = model.chargeOf(place, charge);
         return PackTerms.shared(
                 own.at(ownCharge, temperatureC)
-                        .under(Term.computed("s_p", "charge state of this pack", ownCharge, "")),
+                        .under(Term.modelled("s_p", "charge state of this pack", ownCharge, "")),
                 limitAt(charge, temperatureC),
-                Term.computed(
+                Term.modelled(
                         "w",
                         "its share of the whole current",
                         model.share(place, charge, temperatureC),

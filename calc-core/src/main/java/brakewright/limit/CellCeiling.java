@@ -2,12 +2,15 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.formula.Derivation;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A charged cell must stay below a voltage: {@code P·(u_lim − m − u(sg))/(r(sg,T,t)·(1 + x_g))}.
+ * A charged cell must stay below a voltage: {@code P·(u_max − m − u(sg))/(r(sg,T,t)·(1 + x_g))}.
  *
  * <p>Source: pulse-power method, DOE/ID-11069 (2003); INL/EXT-14-32849 rev. 3 (2014).
  *
@@ -45,11 +48,13 @@ record CellCeiling(
         GroupTerms group = new GroupTerms(model, WorstGroup.End.FULLEST);
         List<Term> terms = new ArrayList<>();
         terms.add(PackTerms.parallel(model));
-        terms.add(Term.given("u_lim", "highest cell voltage", voltage, "V", input));
+        Term ceiling = Term.given(input, voltage);
+        Term rest = group.openCircuitVoltage(charge);
+        terms.add(ceiling);
         if (margin != 0.0) {
             terms.add(PackTerms.margin(margin));
         }
-        terms.add(group.openCircuitVoltage(charge));
+        terms.add(rest);
         Steps steps = new Steps();
         terms.addAll(group.resistance(charge, temperatureC));
         terms.addAll(lasting.terms(steps, model.pack().cell(), group.rise(charge)));
@@ -60,9 +65,12 @@ record CellCeiling(
                         input,
                         steps.all(),
                         new Derivation(
-                                "max(0, P·(u_lim"
+                                "max(0, P·("
+                                        + ceiling.symbol()
                                         + (margin == 0.0 ? "" : " − m")
-                                        + " − u)/"
+                                        + " − "
+                                        + rest.symbol()
+                                        + ")/"
                                         + group.resistanceFormula(
                                                 lasting.formula(model.pack().cell()))
                                         + ")",

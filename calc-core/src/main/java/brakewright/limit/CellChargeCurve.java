@@ -1,6 +1,9 @@
 package brakewright.limit;
 
 import brakewright.battery.PackModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Curve;
 import brakewright.spec.Input;
 import java.util.List;
@@ -50,21 +53,10 @@ record CellChargeCurve(CellRating rating, Curve share) implements VoltageConstra
                         "f·(1 − m)·P·i/k",
                         "the cell maker's rating at that charge, less a margin; the strongest of P"
                                 + " cells carries k",
-                        List.of(
-                                Term.given(
-                                        "f",
-                                        "share permitted at that charge",
-                                        share.at(charge),
-                                        "",
-                                        Input.CELL_CHARGE_CURRENT_BY_CHARGE),
-                                PackTerms.cellMargin(rating.margin()),
-                                PackTerms.parallel(model),
-                                Term.given(
-                                        "i",
-                                        "rating of one cell",
-                                        rating.rating(),
-                                        "A",
-                                        rating.input()),
-                                strongest.result())));
+                        Term.given(Input.CELL_CHARGE_CURRENT_BY_CHARGE, share.at(charge)),
+                        PackTerms.cellMargin(rating.margin()),
+                        PackTerms.parallel(model),
+                        Term.given(rating.input(), rating.rating()),
+                        strongest.result()));
     }
 }

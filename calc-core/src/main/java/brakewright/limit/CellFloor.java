@@ -2,12 +2,14 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.formula.Derivation;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A loaded cell must stay above a voltage: {@code P·(u(sg) − m − u_lim)/(r(sg,T)·(1 + x_g))}.
+ * A loaded cell must stay above a voltage: {@code P·(u(sg) − m − u_min)/(r(sg,T)·(1 + x_g))}.
  *
  * <p>Source: pulse-power method, DOE/ID-11069 (2003); INL/EXT-14-32849 rev. 3 (2014).
  *
@@ -38,11 +40,13 @@ record CellFloor(ConstraintId id, PackModel model, double voltage, double margin
         GroupTerms group = new GroupTerms(model, WorstGroup.End.EMPTIEST);
         List<Term> terms = new ArrayList<>();
         terms.add(PackTerms.parallel(model));
-        terms.add(group.openCircuitVoltage(charge));
+        Term rest = group.openCircuitVoltage(charge);
+        terms.add(rest);
         if (margin != 0.0) {
             terms.add(PackTerms.margin(margin));
         }
-        terms.add(Term.given("u_lim", "lowest cell voltage", voltage, "V", input));
+        Term floor = Term.given(input, voltage);
+        terms.add(floor);
         terms.addAll(group.resistance(charge, temperatureC));
         Constraint constraint =
                 new Constraint(
@@ -50,9 +54,12 @@ record CellFloor(ConstraintId id, PackModel model, double voltage, double margin
                         limitAt(charge, temperatureC),
                         input,
                         new Derivation(
-                                "max(0, P·(u"
+                                "max(0, P·("
+                                        + rest.symbol()
                                         + (margin == 0.0 ? "" : " − m")
-                                        + " − u_lim)/"
+                                        + " − "
+                                        + floor.symbol()
+                                        + ")/"
                                         + group.resistanceFormula("")
                                         + ")",
                                 PackTerms.PULSE_POWER,

@@ -1,6 +1,9 @@
 package brakewright.limit;
 
 import brakewright.battery.PackModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.List;
 
@@ -41,10 +44,9 @@ record CellRating(ConstraintId id, PackModel model, double rating, double margin
                         "(1 − m)·P·i/k",
                         "the cell maker's rating for each of P cells, less a margin; the strongest"
                                 + " carries k",
-                        List.of(
-                                PackTerms.cellMargin(margin),
-                                PackTerms.parallel(model),
-                                Term.given("i", "rating of one cell", rating, "A", input),
-                                share.result())));
+                        PackTerms.cellMargin(margin),
+                        PackTerms.parallel(model),
+                        Term.given(input, rating),
+                        share.result()));
     }
 }

@@ -1,5 +1,8 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.List;
 import java.util.stream.Stream;

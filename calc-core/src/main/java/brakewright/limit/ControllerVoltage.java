@@ -1,10 +1,12 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Battery;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
-import java.util.List;
 
 /**
  * The charged pack must stay below the controllers' voltage rating: {@code ((1 − m)·V_rated −
@@ -64,20 +66,9 @@ record ControllerVoltage(
                 new Derivation(
                         "max(0, ((1 − m)·V_r − U)/R)",
                         "Ohm's law; own choice, the rating less a margin",
-                        List.of(
-                                Term.given(
-                                        "m",
-                                        "margin",
-                                        margin,
-                                        "",
-                                        Input.MARGINS_CONTROLLER_VOLTAGE),
-                                Term.given(
-                                        "V_r",
-                                        "controller voltage rating",
-                                        rating,
-                                        "V",
-                                        Input.CONTROLLER_VOLTAGE_RATING),
-                                voltage,
-                                resistance)));
+                        Term.given(Input.MARGINS_CONTROLLER_VOLTAGE, margin),
+                        Term.given(Input.CONTROLLER_VOLTAGE_RATING, rating),
+                        voltage,
+                        resistance));
     }
 }

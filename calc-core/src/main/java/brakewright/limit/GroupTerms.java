@@ -2,6 +2,9 @@ package brakewright.limit;
 
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.formula.Reading;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
@@ -37,7 +40,7 @@ public final class GroupTerms {
             return constraint;
         }
         return read(
-                constraint, chargeAt(Term.computed("s", "charge state of the pack", charge, "")));
+                constraint, chargeAt(Term.modelled("s", "charge state of the pack", charge, "")));
     }
 
     /**
@@ -49,7 +52,9 @@ public final class GroupTerms {
     public Step chargeAt(Term pack) {
         return step(
                 Term.computed("s_g", "charge of its " + word(), group.chargeAt(pack.value()), ""),
-                end == WorstGroup.End.FULLEST ? "s + d" : "1 − d − (1 − s)/(1 − κ)",
+                end == WorstGroup.End.FULLEST
+                        ? pack.symbol() + " + d"
+                        : "1 − d − (1 − " + pack.symbol() + ")/(1 − κ)",
                 pack);
     }
 
@@ -65,12 +70,10 @@ public final class GroupTerms {
                         Term.computed(
                                 "s_m", "charge of the pack then", group.packChargeWhere(own), ""),
                         end == WorstGroup.End.FULLEST ? "s_g − d" : "1 − (1 − d − s_g)·(1 − κ)",
-                        Term.given(
-                                "s_g",
-                                "its " + word() + ", from curve",
-                                own,
-                                "",
-                                Input.CELL_OPEN_CIRCUIT_VOLTAGE)));
+                        (end == WorstGroup.End.FULLEST
+                                        ? Reading.FULLEST_CHARGE
+                                        : Reading.EMPTIEST_CHARGE)
+                                .of(own)));
     }
 
     private Step step(Term where, String formula, Term from) {
@@ -78,7 +81,7 @@ public final class GroupTerms {
         if (end == WorstGroup.End.EMPTIEST) {
             terms.add(capacity());
         }
-        return new Step(where, new Derivation(formula, CONSERVED, terms));
+        return new Step(where, formula, CONSERVED, terms.toArray(Term[]::new));
     }
 
     /** With the step to where its curves are read. */
@@ -96,28 +99,32 @@ public final class GroupTerms {
                 .under(where.result());
     }
 
-    Term openCircuitVoltage(double charge) {
-        return Term.given(
-                "u",
-                "its cells at rest, from the curve",
-                group.openCircuitVoltage(charge),
-                "V",
-                Input.CELL_OPEN_CIRCUIT_VOLTAGE);
+    /**
+     * Returns the voltage of its cells at rest.
+     *
+     * @param charge of the pack [1]
+     * @return u of its cells, which are the pack's where it does not depart from that
+     */
+    public Term openCircuitVoltage(double charge) {
+        double voltage = group.openCircuitVoltage(charge);
+        return group.isMean()
+                ? Term.given(Input.CELL_OPEN_CIRCUIT_VOLTAGE, voltage)
+                : Reading.GROUP_AT_REST.of(voltage);
     }
 
-    /** What makes up the resistance of its cells, see {@link #resistanceFormula}. */
-    List<Term> resistance(double charge, double temperatureC) {
+    /**
+     * Returns what makes up the resistance of its cells, see {@link #resistanceFormula}.
+     *
+     * @param charge of the pack [1]
+     * @param temperatureC of the cells [°C]
+     * @return the factors
+     */
+    public List<Term> resistance(double charge, double temperatureC) {
         Cell cell = model.pack().cell();
         List<Term> terms =
                 new ArrayList<>(PackTerms.cellResistance(cell, factor(charge), temperatureC));
         if (spread.resistance() > 0.0) {
-            terms.add(
-                    Term.given(
-                            "x_g",
-                            "resistance among groups",
-                            spread.resistance(),
-                            "",
-                            Input.PACK_GROUP_RESISTANCE));
+            terms.add(Term.given(Input.PACK_GROUP_RESISTANCE, spread.resistance()));
         }
         return terms;
     }
@@ -131,8 +138,13 @@ public final class GroupTerms {
         return model.factorByCharge(end, group.chargeAt(charge));
     }
 
-    /** The same as formulas write it, with what follows for a current that lasts. */
-    String resistanceFormula(String lasting) {
+    /**
+     * Returns the resistance of its cells as formulas write it.
+     *
+     * @param lasting what follows for a current that lasts; empty for a pulse
+     * @return the formula, in brackets
+     */
+    public String resistanceFormula(String lasting) {
         return "(r·f_s·f_T" + (spread.resistance() > 0.0 ? "·(1 + x_g)" : "") + lasting + ")";
     }
 
@@ -141,11 +153,10 @@ public final class GroupTerms {
     }
 
     private Term shift() {
-        return Term.given("d", "charge among groups", spread.charge(), "", Input.PACK_GROUP_CHARGE);
+        return Term.given(Input.PACK_GROUP_CHARGE, spread.charge());
     }
 
     private Term capacity() {
-        return Term.given(
-                "κ", "capacity among groups", spread.capacity(), "", Input.PACK_GROUP_CAPACITY);
+        return Term.given(Input.PACK_GROUP_CAPACITY, spread.capacity());
     }
 }

@@ -1,6 +1,12 @@
 package brakewright.limit;
 
-import brakewright.machine.Copper;
+import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
+import brakewright.formula.Reading;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
+import brakewright.machine.WindingRates;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -24,6 +30,7 @@ final class HeatSteps {
     private static final String COPPER = "IEC 60028:1925, temperature coefficient of copper";
 
     private final Build build;
+    private final Inputs inputs;
     private final MotorSteps motor;
     private final MotorHeat heat;
     private final double time;
@@ -33,32 +40,27 @@ final class HeatSteps {
 
     HeatSteps(Build build, MotorSteps motor, double time, Input timeInput, double current) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.motor = motor;
         this.heat = build.motor().heat().orElseThrow();
         this.time = time;
-        this.duration = Term.given("t", "time at this current", time, "s", timeInput);
-        this.current = Term.computed("I", "this limit, found by search", current, "A");
+        this.duration = Term.given(timeInput, time);
+        this.current = Term.searched("I", "this limit, found by search", current, "A");
     }
 
     /** The constraint, from a winding and a case at the temperature of the air. */
     Constraint constraint() {
         Term atAir = lossResistance("R_a", "R_20·(1 + 0.00393·(T_a − 20))");
         Term drag = dragLoss();
-        Term a = windingRate();
-        Term d = caseRate();
-        double mean = (a.value() + d.value()) / 2.0;
-        double half =
-                Math.sqrt(
-                        (a.value() - d.value()) * (a.value() - d.value()) / 4.0
-                                + 1.0
-                                        / (heat.windingToCase()
-                                                * heat.windingToCase()
-                                                * heat.windingHeatCapacity()
-                                                * heat.caseHeatCapacity()));
-        Term slow = slow(mean + half, a, d);
-        Term fast = fast(mean - half, a, d, slow);
-        Term perWatt = perWatt(a, slow, fast);
-        Term byDrag = byDrag(drag, slow, fast);
+        WindingRates rates =
+                WindingRates.of(
+                        heat, Powertrain.of(build).motor().lossResistance(20.0), current.value());
+        Term a = windingRate(rates.windingByItself());
+        Term d = caseRate(rates.caseByItself());
+        Term slow = slow(rates.slow(), a, d);
+        Term fast = fast(rates.fast(), a, d, slow);
+        Term perWatt = perWatt(rates, a, slow, fast);
+        Term byDrag = byDrag(rates, drag, slow, fast);
         return new Constraint(
                         ConstraintId.WINDING_HEAT,
                         current.value(),
@@ -67,24 +69,12 @@ final class HeatSteps {
                         new Derivation(
                                 "√(max(0, T_lim − T_a − y_d)/(R_a·q))",
                                 NETWORK,
-                                List.of(
-                                        Term.given(
-                                                "T_lim",
-                                                "highest of the winding",
-                                                build.motor().windingLimitC(),
-                                                "°C",
-                                                Input.MOTOR_WINDING_LIMIT),
-                                        motor.air(),
-                                        byDrag,
-                                        atAir,
-                                        perWatt)))
-                .under(
-                        Term.given(
-                                "T_0",
-                                "winding and case at the start",
-                                build.use().climate().ambientC(),
-                                "°C",
-                                Input.USE_AMBIENT));
+                                inputs.of(Input.MOTOR_WINDING_LIMIT),
+                                inputs.of(Input.USE_AMBIENT),
+                                byDrag,
+                                atAir,
+                                perWatt))
+                .under(Reading.COLD_MOTOR.of(build.use().climate().ambientC()));
     }
 
     private Term lossResistance(String symbol, String terminals) {
@@ -98,14 +88,14 @@ final class HeatSteps {
                         "Ω"),
                 lossShare() + terminals,
                 COPPER + "; " + MotorSteps.MACHINE,
-                cold(),
-                motor.air());
+                inputs.of(Input.MOTOR_RESISTANCE),
+                inputs.of(Input.USE_AMBIENT));
     }
 
     /** All of the drag at the highest speed in use heats the case. */
     private Term dragLoss() {
-        Step turning = motor.turning(motor.fastest());
-        List<Step> drag = motor.dragAt(motor.fastest());
+        Step turning = motor.turning(inputs.of(Input.USE_SPEED_MAX));
+        List<Step> drag = motor.dragAt(inputs.of(Input.USE_SPEED_MAX));
         Term torque = drag.get(drag.size() - 1).result();
         steps.with(List.of(motor.voltageConstant(), turning));
         steps.with(List.of(drag.get(drag.size() - 1)));
@@ -121,39 +111,25 @@ final class HeatSteps {
                 turning.result());
     }
 
-    private Term windingRate() {
-        double perKelvin =
-                Copper.TEMPERATURE_COEFFICIENT_AT_20_C
-                        * Powertrain.of(build).motor().lossResistance(20.0)
-                        * current.value()
-                        * current.value();
+    private Term windingRate(double value) {
         return steps.add(
-                Term.computed(
-                        "A",
-                        "winding from itself",
-                        (perKelvin - 1.0 / heat.windingToCase()) / heat.windingHeatCapacity(),
-                        "1/s"),
+                Term.computed("A", "winding from itself", value, "1/s"),
                 "(0.00393·" + lossShare() + "R_20·I² − 1/R_wc)/C_w",
                 NETWORK,
-                cold(),
+                inputs.of(Input.MOTOR_RESISTANCE),
                 current,
-                toCase(),
-                windingCapacity());
+                inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY));
     }
 
-    private Term caseRate() {
+    private Term caseRate(double value) {
         return steps.add(
-                Term.computed(
-                        "D",
-                        "case from itself",
-                        -(1.0 / heat.windingToCase() + 1.0 / heat.caseToAir())
-                                / heat.caseHeatCapacity(),
-                        "1/s"),
+                Term.computed("D", "case from itself", value, "1/s"),
                 "−(1/R_wc + 1/R_ca)/C_c",
                 NETWORK,
-                toCase(),
-                Term.given("R_ca", "case to air", heat.caseToAir(), "K/W", Input.MOTOR_CASE_TO_AIR),
-                caseCapacity());
+                inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                inputs.of(Input.MOTOR_CASE_TO_AIR),
+                inputs.of(Input.MOTOR_CASE_HEAT_CAPACITY));
     }
 
     private Term fast(double value, Term a, Term d, Term slow) {
@@ -173,91 +149,48 @@ final class HeatSteps {
                 NETWORK,
                 a,
                 d,
-                toCase(),
-                windingCapacity(),
-                caseCapacity());
+                inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY),
+                inputs.of(Input.MOTOR_CASE_HEAT_CAPACITY));
     }
 
-    private Term perWatt(Term a, Term slow, Term fast) {
-        double value =
-                ((a.value() - fast.value()) * growth(slow)
-                                - (a.value() - slow.value()) * growth(fast))
-                        / ((slow.value() - fast.value()) * heat.windingHeatCapacity());
+    private Term perWatt(WindingRates rates, Term a, Term slow, Term fast) {
+        double value = rates.heated(1.0 / heat.windingHeatCapacity(), 0.0, time);
         return steps.add(
                 Term.computed("q", "rise for each watt in copper", value, "K/W"),
-                "((A − l_f)·(exp(l_s·t) − 1)/l_s − (A − l_s)·(exp(l_f·t) − 1)/l_f)"
-                        + "/((l_s − l_f)·C_w)",
+                "((A − l_f)·"
+                        + grown("l_s")
+                        + " − (A − l_s)·"
+                        + grown("l_f")
+                        + ")/((l_s − l_f)·C_w)",
                 NETWORK,
                 a,
                 slow,
                 fast,
                 duration,
-                windingCapacity());
+                inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY));
     }
 
-    private Term byDrag(Term drag, Term slow, Term fast) {
-        double value =
-                drag.value()
-                        * (growth(slow) - growth(fast))
-                        / ((slow.value() - fast.value())
-                                * heat.windingToCase()
-                                * heat.windingHeatCapacity()
-                                * heat.caseHeatCapacity());
+    private Term byDrag(WindingRates rates, Term drag, Term slow, Term fast) {
+        double value = rates.heated(0.0, drag.value() / heat.caseHeatCapacity(), time);
         return steps.add(
                 Term.computed("y_d", "rise of the winding by drag", value, "K"),
-                "P_d·((exp(l_s·t) − 1)/l_s − (exp(l_f·t) − 1)/l_f)" + "/((l_s − l_f)·R_wc·C_w·C_c)",
+                "P_d·(" + grown("l_s") + " − " + grown("l_f") + ")/((l_s − l_f)·R_wc·C_w·C_c)",
                 NETWORK,
                 drag,
                 slow,
                 duration,
                 fast,
-                toCase(),
-                windingCapacity(),
-                caseCapacity());
+                inputs.of(Input.MOTOR_WINDING_TO_CASE),
+                inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY),
+                inputs.of(Input.MOTOR_CASE_HEAT_CAPACITY));
     }
 
-    /** ∫₀ᵗ e^(λτ)dτ [s]. */
-    private double growth(Term rate) {
-        return rate.value() == 0.0 ? time : Math.expm1(rate.value() * time) / rate.value();
+    private String grown(String rate) {
+        return "(exp(" + rate + "·" + duration.symbol() + ") − 1)/" + rate;
     }
 
     private String lossShare() {
         return BasisFormulas.lossShare(build.controllers().basis());
-    }
-
-    private Term cold() {
-        return Term.given(
-                "R_20",
-                "between terminals at 20 °C",
-                build.motor().resistanceAt20C(),
-                "Ω",
-                Input.MOTOR_RESISTANCE);
-    }
-
-    private Term toCase() {
-        return Term.given(
-                "R_wc",
-                "winding to case",
-                heat.windingToCase(),
-                "K/W",
-                Input.MOTOR_WINDING_TO_CASE);
-    }
-
-    private Term windingCapacity() {
-        return Term.given(
-                "C_w",
-                "heat capacity of winding",
-                heat.windingHeatCapacity(),
-                "J/K",
-                Input.MOTOR_WINDING_HEAT_CAPACITY);
-    }
-
-    private Term caseCapacity() {
-        return Term.given(
-                "C_c",
-                "heat capacity of case",
-                heat.caseHeatCapacity(),
-                "J/K",
-                Input.MOTOR_CASE_HEAT_CAPACITY);
     }
 }

@@ -1,6 +1,10 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Inputs;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
@@ -16,18 +20,44 @@ import java.util.List;
  * @param current for which the time was found, of all controllers [A]
  * @param time how long it lasts
  */
-record Lasting(Build build, BatteryModel model, double current, BrakingTime time) {
+public record Lasting(Build build, BatteryModel model, double current, BrakingTime time) {
 
     static Lasting of(Build build, BatteryModel model, double current) {
         return new Lasting(build, model, current, BrakingTime.of(build, model, current));
     }
 
-    /** A pulse: nothing beyond the resistance that cells are told by. */
-    static Lasting pulse(Build build, BatteryModel model) {
+    /**
+     * Returns a pulse: nothing beyond the resistance that cells are told by.
+     *
+     * @param build the vehicle
+     * @param model its packs
+     * @return how it lasts
+     */
+    public static Lasting pulse(Build build, BatteryModel model) {
         return new Lasting(build, model, 0.0, new BrakingTime(0.0, BrakingTime.Reason.HARD_BRAKE));
     }
 
-    double seconds() {
+    /**
+     * Returns a current that flows for ever.
+     *
+     * @param build the vehicle
+     * @param model its packs
+     * @return how it lasts
+     */
+    public static Lasting endless(Build build, BatteryModel model) {
+        return new Lasting(
+                build,
+                model,
+                0.0,
+                new BrakingTime(Double.POSITIVE_INFINITY, BrakingTime.Reason.SLOPE));
+    }
+
+    /**
+     * Returns how long it lasts.
+     *
+     * @return the time [s]; infinite for ever
+     */
+    public double seconds() {
         return time.seconds();
     }
 
@@ -36,35 +66,48 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
         return seconds() > Cell.PULSE && cell.relaxation().rise() > 0.0;
     }
 
+    private boolean isEndless() {
+        return Double.isInfinite(seconds());
+    }
+
     /** What follows the resistance in a formula; nothing where it is that of a pulse. */
     String formula(Cell cell) {
-        return rises(cell) ? "·(1 + x_r·(1 − exp(−(t_b − 10)/τ)))" : "";
+        if (!rises(cell)) {
+            return "";
+        }
+        return isEndless() ? "·(1 + x_r)" : "·(1 + x_r·(1 − exp(−(t_b − 10)/τ)))";
+    }
+
+    /** Where that is from. */
+    String source(Cell cell) {
+        return rises(cell)
+                ? "; first-order equivalent circuit, e.g. Plett, Battery Management Systems 1"
+                        + " (2015), ch. 2"
+                : "";
     }
 
     /**
      * The terms of that; the steps to them are added.
      *
-     * @param rise by what share an endless current exceeds the pulse resistance
+     * @param share by what share an endless current exceeds the pulse resistance
      */
-    List<Term> terms(Steps steps, Cell cell, double rise) {
+    List<Term> terms(Steps steps, Cell cell, double share) {
         if (!rises(cell)) {
             return List.of();
         }
+        Term rise = Term.given(Input.CELL_SUSTAINED_RISE, share);
+        if (isEndless()) {
+            return List.of(rise);
+        }
         return List.of(
-                Term.given(
-                        "x_r", "further rise in a long pull", rise, "", Input.CELL_SUSTAINED_RISE),
+                rise,
                 steps.found("t_b").orElseGet(() -> duration(steps)),
-                Term.given(
-                        "τ",
-                        "time constant of that",
-                        cell.relaxation().timeConstant(),
-                        "s",
-                        Input.CELL_RELAXATION_TIME));
+                Term.given(Input.CELL_RELAXATION_TIME, cell.relaxation().timeConstant()));
     }
 
     private Term duration(Steps steps) {
         if (time.reason() == BrakingTime.Reason.HARD_BRAKE) {
-            return Term.given("t_b", "longest braking", seconds(), "s", Input.USE_HARD_BRAKE);
+            return Term.given(Input.USE_HARD_BRAKE, seconds());
         }
         boolean isStop = time.reason() == BrakingTime.Reason.STOP;
         MotorSteps motor = new MotorSteps(build);
@@ -97,31 +140,14 @@ record Lasting(Build build, BatteryModel model, double current, BrakingTime time
     }
 
     private List<Term> motion(MotorSteps motor) {
-        return List.of(
-                Term.given(
-                        "j",
-                        "share of turning parts",
-                        build.vehicle().rotatingShare(),
-                        "",
-                        Input.VEHICLE_ROTATING_SHARE),
-                motor.highest());
+        return List.of(new Inputs(build).of(Input.VEHICLE_ROTATING_SHARE), motor.highest());
     }
 
     private List<Term> slope() {
         return List.of(
-                Term.given(
-                        "L_s",
-                        "length of the slope",
-                        build.use().slopeLength(),
-                        "m",
-                        Input.USE_SLOPE_LENGTH),
+                new Inputs(build).of(Input.USE_SLOPE_LENGTH),
                 MotorSteps.GRAVITY,
-                Term.given("i", "steepest slope", build.use().slope(), "", Input.USE_SLOPE_MAX),
-                Term.given(
-                        "crr",
-                        "coefficient of rolling",
-                        build.vehicle().rollingResistance(),
-                        "",
-                        Input.VEHICLE_ROLLING_RESISTANCE));
+                new Inputs(build).of(Input.USE_SLOPE_MAX),
+                new Inputs(build).of(Input.VEHICLE_ROLLING_RESISTANCE));
     }
 }

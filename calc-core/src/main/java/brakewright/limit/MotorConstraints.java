@@ -1,5 +1,10 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.Powertrain;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
@@ -38,17 +43,21 @@ final class MotorConstraints {
     private static final String BALANCE = "conservation of energy, drag taken into account";
 
     private final Build build;
+    private final Inputs inputs;
     private final Powertrain powertrain;
     private final MotorSteps motor;
+    private final Step usableGrip;
     private final GroundSteps ground;
     private final Step mass;
     private final Step torqueConstant;
 
     MotorConstraints(Build build) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.powertrain = Powertrain.of(build);
         this.motor = new MotorSteps(build);
-        this.ground = new GroundSteps(build);
+        this.usableGrip = GroundSteps.usableGrip(build);
+        this.ground = new GroundSteps(build, usableGrip.result());
         this.mass = motor.mass();
         this.torqueConstant = motor.torqueConstant();
     }
@@ -70,7 +79,7 @@ final class MotorConstraints {
                     braking.felt(
                             ConstraintId.RIDER_BALANCE,
                             Input.RIDER_SUPPORT_HALF_LENGTH,
-                            ground.riderTip()));
+                            ground.riderTip("z")));
         }
         all.add(braking.tolerated());
         all.addAll(new Overshoot(build, motor).constraints(regen.brief()));
@@ -81,26 +90,26 @@ final class MotorConstraints {
         List<Constraint> all = common(build.use().effort().hardPull(), Input.USE_HARD_PULL);
         Driving driving = new Driving();
         all.add(
-                ground.drivingGrip()
+                ground.drivingGrip("z")
                         .map(
                                 bound ->
                                         driving.borne(
                                                 ConstraintId.GRIP,
                                                 Input.VEHICLE_GRIP,
-                                                ground.usableGrip(),
+                                                usableGrip,
                                                 bound))
                         .orElseGet(this::noGripBound));
         all.add(
                 driving.borne(
                         ConstraintId.TIPPING,
                         Input.VEHICLE_MASS_CENTRE_HEIGHT,
-                        ground.drivingTip()));
+                        ground.drivingTip("z", "front wheels lift, part of g")));
         if (build.rider().stance().isStanding()) {
             all.add(
                     driving.borne(
                             ConstraintId.RIDER_BALANCE,
                             Input.RIDER_SUPPORT_HALF_LENGTH,
-                            ground.riderTip()));
+                            ground.riderTip("z")));
         }
         return new Limit(LimitId.MOTOR_DRIVE_CURRENT, all);
     }
@@ -137,9 +146,8 @@ final class MotorConstraints {
                 new Derivation(
                         "(1 − m)·I_r",
                         "own choice, the rating less a margin",
-                        List.of(
-                                Term.given("m", "margin", margin, "", Input.MARGINS_RATING),
-                                Term.given("I_r", "rating", rating, "A", input))));
+                        Term.given(Input.MARGINS_RATING, margin),
+                        Term.given(input, rating)));
     }
 
     private Constraint noGripBound() {
@@ -147,7 +155,7 @@ final class MotorConstraints {
                 ConstraintId.GRIP,
                 Double.POSITIVE_INFINITY,
                 Input.VEHICLE_GRIP,
-                List.of(ground.usableGrip()),
+                List.of(usableGrip),
                 ground.tipsBefore());
     }
 
@@ -182,16 +190,14 @@ final class MotorConstraints {
                     decisive,
                     steps.all(),
                     new Derivation(
-                            "F·c + I_d",
-                            BALANCE,
-                            List.of(force, perNewton.result(), ofDrag.result())));
+                            "F·c + I_d", BALANCE, force, perNewton.result(), ofDrag.result()));
         }
     }
 
     /** What a brake current is held to, at the highest speed in use. */
     private final class Braking {
 
-        private final Term speed = motor.fastest();
+        private final Term speed = inputs.of(Input.USE_SPEED_MAX);
         private final List<Step> machine = new ArrayList<>();
         private final List<Step> road = motor.road(mass.result(), speed);
         private final Step perNewton = motor.currentForForce(torqueConstant.result(), true);
@@ -212,7 +218,7 @@ final class MotorConstraints {
 
         /** Bounds the force between tyres and road. */
         Constraint onTheRoad(ConstraintId id, Step bound) {
-            Steps steps = new Steps().with(machine).with(List.of(ground.usableGrip(), bound));
+            Steps steps = new Steps().with(machine).with(List.of(usableGrip, bound));
             Term multiple = bound.result();
             Term force =
                     steps.add(
@@ -255,12 +261,7 @@ final class MotorConstraints {
                             MotorSteps.NEWTON,
                             mass.result(),
                             turning(),
-                            Term.given(
-                                    "a",
-                                    "deceleration that is borne",
-                                    deceleration,
-                                    "m/s²",
-                                    Input.CRITERIA_RIDER_DECELERATION_MAX),
+                            inputs.of(Input.CRITERIA_RIDER_DECELERATION_MAX),
                             roadTerm());
             return constraint(
                     ConstraintId.RIDER_TOLERANCE,
@@ -278,7 +279,9 @@ final class MotorConstraints {
                     new Derivation(
                             "max(0, F·c − I_d)",
                             BALANCE,
-                            List.of(force, perNewton.result(), ofDrag.result())));
+                            force,
+                            perNewton.result(),
+                            ofDrag.result()));
         }
 
         private Term left(double deceleration) {
@@ -294,12 +297,7 @@ final class MotorConstraints {
         }
 
         private Term turning() {
-            return Term.given(
-                    "j",
-                    "share of turning parts",
-                    build.vehicle().rotatingShare(),
-                    "",
-                    Input.VEHICLE_ROTATING_SHARE);
+            return inputs.of(Input.VEHICLE_ROTATING_SHARE);
         }
     }
 }

@@ -1,5 +1,9 @@
 package brakewright.limit;
 
+import brakewright.formula.Inputs;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.Powertrain;
 import brakewright.road.Gravity;
 import brakewright.road.RoadLoad;
@@ -16,22 +20,36 @@ import java.util.List;
  * <p>Assumption: with a dc-equivalent current the torque is {@code K·I}, as if the current passed
  * from phase to phase at once; the dips that the inductance makes at each commutation are left out.
  */
-final class MotorSteps {
+public final class MotorSteps {
 
-    static final String MACHINE =
+    /** A source. */
+    public static final String MACHINE =
             "permanent-magnet machine, e.g. Fitzgerald, Kingsley, Umans, Electric Machinery";
-    static final String NEWTON = "Newton's second law";
-    static final Term GRAVITY = Term.computed("g", "standard gravity", Gravity.STANDARD, "m/s²");
 
-    private static final String ROAD =
+    /** A source. */
+    public static final String NEWTON = "Newton's second law";
+
+    /** The acceleration of free fall. */
+    public static final Term GRAVITY =
+            Term.constant("g", "standard gravity", Gravity.STANDARD, "m/s²");
+
+    /** A source. */
+    public static final String ROAD =
             "road load, Martin et al., J. Appl. Biomech. 14(3):276-291 (1998)";
 
     private final Build build;
+    private final Inputs inputs;
     private final Powertrain powertrain;
     private final Step voltageConstant;
 
-    MotorSteps(Build build) {
+    /**
+     * Prepares the steps of a vehicle.
+     *
+     * @param build the vehicle
+     */
+    public MotorSteps(Build build) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.powertrain = Powertrain.of(build);
         this.voltageConstant =
                 new Step(
@@ -40,33 +58,33 @@ final class MotorSteps {
                                 "voltage constant",
                                 powertrain.motor().voltageConstant(),
                                 "V·s/rad"),
-                        new Derivation(
-                                "60/(2·π·Kv)",
-                                MACHINE,
-                                List.of(
-                                        Term.given(
-                                                "Kv",
-                                                "speed per volt",
-                                                build.motor().kvRpmPerVolt(),
-                                                "rpm/V",
-                                                Input.MOTOR_KV))));
+                        "60/(2·π·Kv)",
+                        MACHINE,
+                        inputs.of(Input.MOTOR_KV));
     }
 
-    /** K. */
-    Step voltageConstant() {
+    /**
+     * Returns the voltage constant.
+     *
+     * @return K
+     */
+    public Step voltageConstant() {
         return voltageConstant;
     }
 
-    /** kt, from K. */
-    Step torqueConstant() {
+    /**
+     * Returns the torque constant.
+     *
+     * @return kt, from K
+     */
+    public Step torqueConstant() {
         CurrentBasis basis = build.controllers().basis();
         return new Step(
                 Term.computed(
                         "kt", "torque per current", powertrain.motor().torqueConstant(), "N·m/A"),
-                new Derivation(
-                        BasisFormulas.torqueConstant(basis),
-                        MACHINE + "; " + BasisFormulas.meaning(basis),
-                        List.of(voltageConstant.result())));
+                BasisFormulas.torqueConstant(basis),
+                MACHINE + "; " + BasisFormulas.meaning(basis),
+                voltageConstant.result());
     }
 
     /** Re of a winding at the temperature of the air. */
@@ -80,13 +98,8 @@ final class MotorSteps {
                 BasisFormulas.lossShare(build.controllers().basis())
                         + "R_20·(1 + 0.00393·(T_a − 20))",
                 "IEC 60028:1925, temperature coefficient of copper; " + MACHINE,
-                Term.given(
-                        "R_20",
-                        "between terminals at 20 °C",
-                        build.motor().resistanceAt20C(),
-                        "Ω",
-                        Input.MOTOR_RESISTANCE),
-                air());
+                inputs.of(Input.MOTOR_RESISTANCE),
+                inputs.of(Input.USE_AMBIENT));
     }
 
     /** The current that makes the torque of the drag. */
@@ -94,7 +107,10 @@ final class MotorSteps {
         return new Step(
                 Term.computed(
                         "I_d", "current of the drag", drag.value() / torqueConstant.value(), "A"),
-                new Derivation(drag.symbol() + "/kt", MACHINE, List.of(drag, torqueConstant)));
+                drag.symbol() + "/kt",
+                MACHINE,
+                drag,
+                torqueConstant);
     }
 
     /** The current per motor for each newton of all driven wheels, braking or driving. */
@@ -111,10 +127,13 @@ final class MotorSteps {
                                         * build.drive().reduction()
                                         * torqueConstant.value()),
                         "A/N"),
-                new Derivation(
-                        isBraking ? "η·d/(2·n·G·kt)" : "d/(2·n·G·η·kt)",
-                        "conservation of energy from motor to road",
-                        List.of(efficiency(), wheel(), motors(), reduction(), torqueConstant)));
+                isBraking ? "η·d/(2·n·G·kt)" : "d/(2·n·G·η·kt)",
+                "conservation of energy from motor to road",
+                inputs.of(Input.DRIVE_EFFICIENCY),
+                inputs.of(Input.VEHICLE_WHEEL_DIAMETER),
+                inputs.of(Input.DRIVE_MOTORS),
+                inputs.of(Input.DRIVE_REDUCTION),
+                torqueConstant);
     }
 
     /** T0, the drag torque of a motor that hardly turns, from K. */
@@ -127,8 +146,10 @@ final class MotorSteps {
                                 : "drag torque, hardly turning",
                         powertrain.motor().dragTorque(0.0),
                         "N·m"),
-                new Derivation(
-                        "K·I_0", MACHINE, List.of(voltageConstant.result(), noLoadCurrent())));
+                "K·I_0",
+                MACHINE,
+                voltageConstant.result(),
+                inputs.of(Input.MOTOR_NO_LOAD_CURRENT));
     }
 
     /**
@@ -150,155 +171,86 @@ final class MotorSteps {
                                 "drag torque at that speed",
                                 powertrain.motor().dragTorque(turning.result().value()),
                                 "N·m"),
-                        new Derivation(
-                                "K·I_0 + c_v·ω",
-                                MACHINE,
-                                List.of(
-                                        voltageConstant.result(),
-                                        noLoadCurrent(),
-                                        Term.given(
-                                                "c_v",
-                                                "viscous drag",
-                                                viscous,
-                                                "N·m·s/rad",
-                                                Input.MOTOR_VISCOUS_DRAG),
-                                        turning.result()))));
+                        "K·I_0 + c_v·ω",
+                        MACHINE,
+                        voltageConstant.result(),
+                        inputs.of(Input.MOTOR_NO_LOAD_CURRENT),
+                        inputs.of(Input.MOTOR_VISCOUS_DRAG),
+                        turning.result()));
     }
 
-    Step turning(Term speed) {
+    /**
+     * Returns how fast the motors turn.
+     *
+     * @param speed of the vehicle [m/s]
+     * @return ω
+     */
+    public Step turning(Term speed) {
         return new Step(
                 Term.computed(
                         "ω",
                         "speed of the motors",
                         powertrain.angularSpeed(speed.value()),
                         "rad/s"),
-                new Derivation(
-                        "2·G·v/d", "rolling without slip", List.of(reduction(), speed, wheel())));
+                "2·G·" + speed.symbol() + "/d",
+                "rolling without slip",
+                inputs.of(Input.DRIVE_REDUCTION),
+                speed,
+                inputs.of(Input.VEHICLE_WHEEL_DIAMETER));
     }
 
-    /** The mass that moves. */
-    Step mass() {
+    /**
+     * Returns the mass that moves.
+     *
+     * @return m
+     */
+    public Step mass() {
         return new Step(
                 Term.computed("m", "mass that moves", build.mass(), "kg"),
-                new Derivation(
-                        "m_r + m_v + m_c",
-                        "sum of what is aboard",
-                        List.of(
-                                Term.given(
-                                        "m_r",
-                                        "rider",
-                                        build.rider().mass(),
-                                        "kg",
-                                        Input.RIDER_MASS),
-                                Term.given(
-                                        "m_v",
-                                        "vehicle",
-                                        build.vehicle().mass(),
-                                        "kg",
-                                        Input.VEHICLE_MASS),
-                                Term.given(
-                                        "m_c",
-                                        "cargo",
-                                        build.vehicle().cargo(),
-                                        "kg",
-                                        Input.VEHICLE_CARGO))));
+                "m_r + m_v + m_c",
+                "sum of what is aboard",
+                inputs.of(Input.RIDER_MASS),
+                inputs.of(Input.VEHICLE_MASS),
+                inputs.of(Input.VEHICLE_CARGO));
+    }
+
+    /**
+     * Returns the density of the air.
+     *
+     * @return ρ
+     */
+    public Step density() {
+        return new Step(
+                Term.computed("ρ", "density of the air", RoadLoad.of(build).airDensity(), "kg/m³"),
+                "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
+                "ISO 2533:1975, Standard Atmosphere, at the temperature given",
+                inputs.of(Input.USE_ALTITUDE),
+                inputs.of(Input.USE_AMBIENT));
     }
 
     /** The air and, last, the load of a level road at a speed; from the mass. */
     List<Step> road(Term mass, Term speed) {
         RoadLoad load = RoadLoad.of(build);
-        Term density = Term.computed("ρ", "density of the air", load.airDensity(), "kg/m³");
-        List<Step> steps = new ArrayList<>();
-        steps.add(
-                new Step(
-                        density,
-                        new Derivation(
-                                "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
-                                "ISO 2533:1975, Standard Atmosphere, at the temperature given",
-                                List.of(
-                                        Term.given(
-                                                "h_a",
-                                                "altitude",
-                                                build.use().climate().altitude(),
-                                                "m",
-                                                Input.USE_ALTITUDE),
-                                        air()))));
+        Step density = density();
+        List<Step> steps = new ArrayList<>(List.of(density));
         steps.add(
                 new Step(
                         Term.computed("F_r", "road load", load.force(speed.value(), 0.0, 0.0), "N"),
-                        new Derivation(
-                                "m·g·crr + ½·ρ·CdA·v²",
-                                ROAD,
-                                List.of(
-                                        mass,
-                                        GRAVITY,
-                                        Term.given(
-                                                "crr",
-                                                "coefficient of rolling",
-                                                load.rollingResistance(),
-                                                "",
-                                                Input.VEHICLE_ROLLING_RESISTANCE),
-                                        density,
-                                        Term.given(
-                                                "CdA",
-                                                "drag coefficient times area",
-                                                load.dragArea(),
-                                                "m²",
-                                                Input.VEHICLE_DRAG_AREA),
-                                        speed))));
+                        "m·g·crr + ½·ρ·CdA·v²",
+                        ROAD,
+                        mass,
+                        GRAVITY,
+                        inputs.of(Input.VEHICLE_ROLLING_RESISTANCE),
+                        density.result(),
+                        inputs.of(Input.VEHICLE_DRAG_AREA),
+                        speed));
         return steps;
-    }
-
-    Term fastest() {
-        return Term.given(
-                "v", "highest speed in use", build.use().speedMax(), "m/s", Input.USE_SPEED_MAX);
     }
 
     /** The highest that will be met: that in use, or a speed cap above it. */
     Term highest() {
         return build.highestSpeed() > build.use().speedMax()
-                ? Term.given(
-                        "v", "speed cap", build.highestSpeed(), "m/s", Input.SETTINGS_SPEED_CAP)
-                : fastest();
-    }
-
-    Term air() {
-        return Term.given(
-                "T_a",
-                "temperature of the air",
-                build.use().climate().ambientC(),
-                "°C",
-                Input.USE_AMBIENT);
-    }
-
-    Term wheel() {
-        return Term.given(
-                "d",
-                "diameter of driven wheels",
-                build.vehicle().wheelDiameter(),
-                "m",
-                Input.VEHICLE_WHEEL_DIAMETER);
-    }
-
-    Term reduction() {
-        return Term.given("G", "reduction", build.drive().reduction(), "", Input.DRIVE_REDUCTION);
-    }
-
-    Term motors() {
-        return Term.given("n", "motors", build.drive().motors(), "", Input.DRIVE_MOTORS);
-    }
-
-    Term efficiency() {
-        return Term.given(
-                "η", "efficiency of drive", build.drive().efficiency(), "", Input.DRIVE_EFFICIENCY);
-    }
-
-    private Term noLoadCurrent() {
-        return Term.given(
-                "I_0",
-                "no-load current",
-                build.motor().noLoadCurrent(),
-                "A",
-                Input.MOTOR_NO_LOAD_CURRENT);
+                ? Term.given(Input.SETTINGS_SPEED_CAP, build.highestSpeed())
+                : inputs.of(Input.USE_SPEED_MAX);
     }
 }

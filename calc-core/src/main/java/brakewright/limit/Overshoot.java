@@ -1,6 +1,11 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
@@ -26,11 +31,13 @@ import java.util.TreeMap;
 final class Overshoot {
 
     private final Build build;
+    private final Inputs inputs;
     private final MotorSteps motor;
     private final BatteryModel model;
 
     Overshoot(Build build, MotorSteps motor) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.motor = motor;
         this.model = new BatteryModel(build.battery()).into();
     }
@@ -121,13 +128,8 @@ final class Overshoot {
                         "P_t/(n·ηc)",
                         "conservation of energy",
                         whole,
-                        motor.motors(),
-                        Term.given(
-                                "ηc",
-                                "efficiency of controllers",
-                                build.controllers().efficiency(),
-                                "",
-                                Input.CONTROLLER_EFFICIENCY));
+                        inputs.of(Input.DRIVE_MOTORS),
+                        inputs.of(Input.CONTROLLER_EFFICIENCY));
         Term speed = motor.highest();
         Step torque = motor.torqueConstant();
         Step turning = motor.turning(speed);
@@ -145,13 +147,7 @@ final class Overshoot {
                 powertrain.limitedBrakeCurrent(Double.POSITIVE_INFINITY, speed.value(), power);
         boolean isFree = Double.isInfinite(limit);
         List<Term> conditions = new ArrayList<>(permitted.conditions());
-        conditions.add(
-                Term.given(
-                        "t_r",
-                        "response of the regen limiter",
-                        build.controllers().regenResponse(),
-                        "s",
-                        Input.CONTROLLER_REGEN_RESPONSE));
+        conditions.add(inputs.of(Input.CONTROLLER_REGEN_RESPONSE));
         return new Constraint(
                 ConstraintId.REGEN_OVERSHOOT,
                 limit,
@@ -163,7 +159,9 @@ final class Overshoot {
                                 ? Constraint.NO_BOUND + "E² − 4·R_e·p ≤ 0"
                                 : "2·p/(E + √(E² − 4·R_e·p))",
                         "conservation of energy, the smaller root",
-                        List.of(emf, loss, each)),
+                        emf,
+                        loss,
+                        each),
                 trip.pack());
     }
 

@@ -1,88 +1,78 @@
 package brakewright.limit;
 
 import brakewright.battery.PackModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Terms that several pack constraints share. */
-final class PackTerms {
+public final class PackTerms {
 
     /** Where the pulse-power method is from. */
     static final String PULSE_POWER =
             "pulse-power method, DOE/ID-11069 (2003); INL/EXT-14-32849 rev. 3 (2014)";
 
-    static final String KIRCHHOFF = "Kirchhoff's laws";
+    /** A source. */
+    public static final String KIRCHHOFF = "Kirchhoff's laws";
 
     private PackTerms() {}
 
-    static Term parallel(PackModel model) {
-        return Term.given(
-                "P", "cells in parallel", model.pack().parallel(), "", Input.PACK_PARALLEL);
+    /**
+     * Returns the cells in parallel.
+     *
+     * @param model the pack
+     * @return P
+     */
+    public static Term parallel(PackModel model) {
+        return Term.given(Input.PACK_PARALLEL, model.pack().parallel());
     }
 
-    static Term series(PackModel model) {
-        return Term.given("S", "cells in series", model.pack().series(), "", Input.PACK_SERIES);
+    /**
+     * Returns the cells in series.
+     *
+     * @param model the pack
+     * @return S
+     */
+    public static Term series(PackModel model) {
+        return Term.given(Input.PACK_SERIES, model.pack().series());
     }
 
     /** The margin per cell. */
     static Term margin(double margin) {
-        return Term.given("m", "margin per cell", margin, "V", Input.MARGINS_OVERVOLTAGE);
+        return Term.given(Input.MARGINS_OVERVOLTAGE, margin);
     }
 
     /** The margin of a cell's current rating. */
     static Term cellMargin(double margin) {
-        return Term.given("m", "margin in a closed deck", margin, "", Input.MARGINS_CELL);
+        return Term.given(Input.MARGINS_CELL, margin);
     }
 
     static Term openCircuitVoltage(PackModel model, double charge) {
-        return Term.given(
-                "u",
-                "cell at rest, from its curve",
-                model.cellOpenCircuitVoltage(charge),
-                "V",
-                Input.CELL_OPEN_CIRCUIT_VOLTAGE);
+        return Term.given(Input.CELL_OPEN_CIRCUIT_VOLTAGE, model.cellOpenCircuitVoltage(charge));
     }
 
     /** What makes up the resistance of a cell, in the order {@code r·f_s·f_T}. */
     static List<Term> cellResistance(Cell cell, double factorByCharge, double temperatureC) {
         return List.of(
+                Term.given(Input.CELL_RESISTANCE, cell.resistance()),
+                Term.given(Input.CELL_RESISTANCE_BY_CHARGE, factorByCharge),
                 Term.given(
-                        "r",
-                        "of a cell, 10 s pulse",
-                        cell.resistance(),
-                        "Ω",
-                        Input.CELL_RESISTANCE),
-                Term.given(
-                        "f_s",
-                        "its factor at that charge",
-                        factorByCharge,
-                        "",
-                        Input.CELL_RESISTANCE_BY_CHARGE),
-                Term.given(
-                        "f_T",
-                        "its factor at that temperature",
-                        cell.resistanceByTemperature().at(temperatureC),
-                        "",
-                        Input.CELL_RESISTANCE_BY_TEMPERATURE));
+                        Input.CELL_RESISTANCE_BY_TEMPERATURE,
+                        cell.resistanceByTemperature().at(temperatureC)));
     }
 
     /** The share of the strongest of unequal cells. */
     static Step strongestShare(PackModel model) {
         return new Step(
                 Term.computed("k", "share of the strongest cell", model.strongestShare(), ""),
-                new Derivation(
-                        "P/(1 + (P − 1)·(1 − σ))",
-                        KIRCHHOFF + " for unequal cells in parallel",
-                        List.of(
-                                parallel(model),
-                                Term.given(
-                                        "σ",
-                                        "spread of cell resistance",
-                                        model.pack().resistanceSpread(),
-                                        "",
-                                        Input.PACK_RESISTANCE_SPREAD))));
+                "P/(1 + (P − 1)·(1 − σ))",
+                KIRCHHOFF + " for unequal cells in parallel",
+                parallel(model),
+                Term.given(Input.PACK_RESISTANCE_SPREAD, model.pack().resistanceSpread()));
     }
 
     /** What one of several packs bears, told as the current of all. */
@@ -99,14 +89,14 @@ final class PackTerms {
         }
         Term alone = Term.computed("I_p", "what the pack bears by itself", own.limit(), "A");
         List<Step> steps = new ArrayList<>(own.steps());
-        steps.add(new Step(alone, own.derivation()));
+        steps.add(new Step(alone, own.derivation(), "", 0));
         return new Constraint(
                 own.id(),
                 limit,
                 own.decisive(),
                 own.conditions(),
                 steps,
-                new Derivation("I_p/w", KIRCHHOFF + " for packs joined", List.of(alone, share)),
+                new Derivation("I_p/w", KIRCHHOFF + " for packs joined", alone, share),
                 pack);
     }
 }

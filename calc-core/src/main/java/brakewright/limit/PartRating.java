@@ -1,5 +1,7 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import brakewright.spec.Margins;
 import brakewright.spec.Wiring;
@@ -7,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A part of the supply may carry its rating less a margin: {@code n·(1 − m)·I_r}.
+ * A part of the supply may carry its rating less a margin: {@code N·(1 − m)·I_r}.
  *
  * <p>Assumption: our own choice of form; the margin comes with its own source.
  *
@@ -42,16 +44,16 @@ record PartRating(
         List<Term> terms = new ArrayList<>();
         boolean isCounted = id == ConstraintId.CONTROLLER_PACK_RATING;
         if (isCounted) {
-            terms.add(Term.given("n", "controllers", count, "", Input.CONTROLLER_COUNT));
+            terms.add(Term.given(Input.CONTROLLER_COUNT, count));
         }
-        terms.add(Term.given("m", "margin", margin, "", marginInput));
-        terms.add(Term.given("I_r", "rating", rating, "A", ratingInput));
+        terms.add(Term.given(marginInput, margin));
+        terms.add(Term.given(ratingInput, rating));
         return new Constraint(
                 id,
                 limitAt(charge, temperatureC),
                 ratingInput,
                 new Derivation(
-                        (isCounted ? "n·" : "") + "(1 − m)·I_r",
+                        (isCounted ? "N·" : "") + "(1 − m)·I_r",
                         "own choice, the rating less a margin",
                         terms));
     }

@@ -1,8 +1,10 @@
 package brakewright.limit;
 
+import brakewright.formula.Inputs;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
-import java.util.List;
 import java.util.OptionalDouble;
 
 /** The pack current that a limit is made for: what is set, or where nothing is, its own limit. */
@@ -15,29 +17,19 @@ final class SetCurrent {
         if (set.isEmpty()) {
             return new Step(
                     Term.computed("I_set", "recommended pack current", packCurrent, "A"),
-                    new Derivation("I_p", "its own limit", List.of(recommended(packCurrent))));
+                    "I_p",
+                    "its own limit",
+                    recommended(packCurrent));
         }
         return new Step(
                 Term.computed("I_set", "pack current that is set", packCurrent, "A"),
-                new Derivation(
-                        "n·I_c",
-                        "controllers add their currents",
-                        List.of(
-                                Term.given(
-                                        "n",
-                                        "controllers",
-                                        build.controllers().count(),
-                                        "",
-                                        Input.CONTROLLER_COUNT),
-                                Term.given(
-                                        "I_c",
-                                        "set at each of them",
-                                        set.getAsDouble(),
-                                        "A",
-                                        setting))));
+                "N·I_c",
+                "controllers add their currents",
+                new Inputs(build).of(Input.CONTROLLER_COUNT),
+                Term.given(setting, set.getAsDouble()));
     }
 
     private static Term recommended(double packCurrent) {
-        return Term.computed("I_p", "its limit, explained by its name", packCurrent, "A");
+        return Term.modelled("I_p", "its limit, explained by its name", packCurrent, "A");
     }
 }

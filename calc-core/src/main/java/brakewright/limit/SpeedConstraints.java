@@ -1,6 +1,11 @@
 package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
@@ -23,12 +28,14 @@ import java.util.List;
 final class SpeedConstraints {
 
     private final Build build;
+    private final Inputs inputs;
     private final Powertrain powertrain;
     private final BatteryModel model;
     private final MotorSteps motor;
 
     SpeedConstraints(Build build, BatteryModel model) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.powertrain = Powertrain.of(build);
         this.model = model;
         this.motor = new MotorSteps(build);
@@ -48,28 +55,15 @@ final class SpeedConstraints {
                                 "V", "highest at the controller", (1.0 - margin) * rating, "V"),
                         "(1 − m)·V_r",
                         "own choice, the rating less a margin",
-                        Term.given("m", "margin", margin, "", Input.MARGINS_CONTROLLER_VOLTAGE),
-                        Term.given(
-                                "V_r",
-                                "controller voltage rating",
-                                rating,
-                                "V",
-                                Input.CONTROLLER_VOLTAGE_RATING));
+                        inputs.of(Input.MARGINS_CONTROLLER_VOLTAGE),
+                        inputs.of(Input.CONTROLLER_VOLTAGE_RATING));
         return backEmf(
                 ConstraintId.CONTROLLER_BACK_EMF, steps, voltage, Input.CONTROLLER_VOLTAGE_RATING);
     }
 
     private Constraint withinPack() {
-        Term fullest =
-                Term.given(
-                        "s_f",
-                        "fullest in use",
-                        build.use().chargeFrom(),
-                        "",
-                        Input.USE_CHARGE_FROM);
-        Term emptiest =
-                Term.given(
-                        "s_e", "emptiest in use", build.use().chargeTo(), "", Input.USE_CHARGE_TO);
+        Term fullest = inputs.of(Input.USE_CHARGE_FROM);
+        Term emptiest = inputs.of(Input.USE_CHARGE_TO);
         Steps steps = new Steps();
         BatterySteps packs = new BatterySteps(build.battery(), model);
         Term full = packs.voltage(steps, "U_f", "packs at rest, fullest in use", fullest.value());
@@ -92,7 +86,12 @@ final class SpeedConstraints {
 
     private Constraint backEmf(ConstraintId id, Steps steps, Term voltage, Input decisive) {
         Step constant = motor.voltageConstant();
-        List<Term> terms = new ArrayList<>(List.of(voltage, motor.wheel(), motor.reduction()));
+        List<Term> terms =
+                new ArrayList<>(
+                        List.of(
+                                voltage,
+                                inputs.of(Input.VEHICLE_WHEEL_DIAMETER),
+                                inputs.of(Input.DRIVE_REDUCTION)));
         terms.add(constant.result());
         double angularSpeed = voltage.value() / powertrain.motor().voltageConstant();
         return new Constraint(

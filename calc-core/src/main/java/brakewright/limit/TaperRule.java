@@ -3,6 +3,12 @@ package brakewright.limit;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
+import brakewright.formula.Derivation;
+import brakewright.formula.Inputs;
+import brakewright.formula.Reading;
+import brakewright.formula.Step;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
@@ -22,10 +28,12 @@ import java.util.List;
 final class TaperRule {
 
     private final Build build;
+    private final Inputs inputs;
     private final BatteryModel model;
 
     TaperRule(Build build, BatteryModel model) {
         this.build = build;
+        this.inputs = new Inputs(build);
         this.model = model;
     }
 
@@ -55,12 +63,7 @@ final class TaperRule {
                                 packCurrent,
                                 build.settings().packDischargeCurrent(),
                                 Input.SETTINGS_PACK_DISCHARGE_CURRENT),
-                        Term.given(
-                                "s",
-                                "emptiest in use",
-                                build.use().chargeTo(),
-                                "",
-                                Input.USE_CHARGE_TO),
+                        inputs.of(Input.USE_CHARGE_TO),
                         Input.USE_CHARGE_TO));
     }
 
@@ -123,19 +126,8 @@ final class TaperRule {
                         new Derivation(
                                 "(1 − m)·V_r",
                                 "own choice, the rating less a margin",
-                                List.of(
-                                        Term.given(
-                                                "m",
-                                                "margin",
-                                                build.margins().controllerVoltage(),
-                                                "",
-                                                Input.MARGINS_CONTROLLER_VOLTAGE),
-                                        Term.given(
-                                                "V_r",
-                                                "controller voltage rating",
-                                                build.controllers().voltageRating(),
-                                                "V",
-                                                Input.CONTROLLER_VOLTAGE_RATING)))));
+                                inputs.of(Input.MARGINS_CONTROLLER_VOLTAGE),
+                                inputs.of(Input.CONTROLLER_VOLTAGE_RATING))));
         return new TaperLimit(
                 LimitId.HIGH_VOLTAGE_TAPER,
                 ends,
@@ -145,12 +137,7 @@ final class TaperRule {
                                 packCurrent,
                                 build.settings().packRegenCurrent(),
                                 Input.SETTINGS_PACK_REGEN_CURRENT),
-                        Term.given(
-                                "s",
-                                "fullest in use",
-                                build.use().chargeFrom(),
-                                "",
-                                Input.USE_CHARGE_FROM),
+                        inputs.of(Input.USE_CHARGE_FROM),
                         Input.USE_CHARGE_FROM));
     }
 
@@ -168,8 +155,8 @@ final class TaperRule {
         double others = end - pack.pack().series() * mean;
         List<Term> terms = new ArrayList<>();
         terms.add(PackTerms.series(pack));
-        Term limit = Term.given("u_lim", "cell voltage", cellVoltage, "V", input);
-        String formula = shift == 0.0 ? "u_lim" : shift > 0.0 ? "u_lim + m" : "u_lim − m";
+        Term limit = Term.given(input, cellVoltage);
+        String formula = limit.symbol() + (shift == 0.0 ? "" : shift > 0.0 ? " + m" : " − m");
         List<Term> bounds = new ArrayList<>(List.of(limit));
         if (shift != 0.0) {
             bounds.add(PackTerms.margin(Math.abs(shift)));
@@ -179,18 +166,12 @@ final class TaperRule {
         if (isMean) {
             terms.addAll(bounds);
         } else {
-            terms.add(
-                    Term.given(
-                            "u_m",
-                            "mean cell then, from its curve",
-                            mean,
-                            "V",
-                            Input.CELL_OPEN_CIRCUIT_VOLTAGE));
+            terms.add(Reading.MEAN_AT_REST.of(mean));
             formula = "u_m";
         }
         boolean inSeries = !build.battery().isOnePack() && others != 0.0;
         if (inSeries) {
-            terms.add(Term.computed("U_o", "the other packs there", others, "V"));
+            terms.add(Term.modelled("U_o", "the other packs there", others, "V"));
         }
         Constraint constraint =
                 new Constraint(
@@ -208,13 +189,7 @@ final class TaperRule {
     }
 
     private Constraint band(Step asked, Term charge, Input decisive) {
-        Term coldest =
-                Term.given(
-                        "T",
-                        "coldest cells in use",
-                        build.use().climate().coldestPackC(),
-                        "°C",
-                        Input.USE_PACK_TEMPERATURE);
+        Term coldest = inputs.of(Input.USE_PACK_TEMPERATURE);
         Steps steps = new Steps().with(List.of(asked));
         Term resistance =
                 new BatterySteps(build.battery(), model)
@@ -232,7 +207,8 @@ final class TaperRule {
                         new Derivation(
                                 "I_set·R",
                                 "small-gain condition, I_set·R/band ≤ 1 (Zames 1966, from memory)",
-                                List.of(asked.result(), resistance)))
+                                asked.result(),
+                                resistance))
                 .under(charge, coldest);
     }
 }

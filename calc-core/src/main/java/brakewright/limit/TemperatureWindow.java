@@ -1,6 +1,10 @@
 package brakewright.limit;
 
 import brakewright.battery.PackModel;
+import brakewright.formula.Derivation;
+import brakewright.formula.Origin;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -44,32 +48,26 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
         Step strongest = PackTerms.strongestShare(model);
         double limit = limitAt(charge, temperatureC);
         boolean isFree = Double.isInfinite(limit);
-        Term permitted =
-                Term.given(
-                        "x",
-                        "share permitted when so warm",
-                        share.applyAsDouble(temperatureC),
-                        "",
-                        window);
+        Term permitted = Term.given(window, share.applyAsDouble(temperatureC));
         Derivation derivation =
                 isFree
-                        ? new Derivation(Constraint.NO_BOUND + "x ≥ 1", MAKER, List.of(permitted))
+                        ? new Derivation(Constraint.NO_BOUND + "x ≥ 1", MAKER, permitted)
                         : new Derivation(
                                 "x·(1 − m)·P·i/k",
                                 MAKER,
-                                List.of(
-                                        permitted,
-                                        PackTerms.cellMargin(rating.margin()),
-                                        PackTerms.parallel(model),
-                                        Term.given(
-                                                "i",
-                                                "rating of one cell",
-                                                rating.rating(),
-                                                "A",
-                                                rating.input()),
-                                        strongest.result()));
+                                permitted,
+                                PackTerms.cellMargin(rating.margin()),
+                                PackTerms.parallel(model),
+                                Term.given(rating.input(), rating.rating()),
+                                strongest.result());
         return new Constraint(
                         id(), limit, window, isFree ? List.of() : List.of(strongest), derivation)
-                .under(Term.computed("T", "temperature of the cells", temperatureC, "°C"));
+                .under(
+                        new Term(
+                                "T",
+                                "temperature of the cells",
+                                temperatureC,
+                                "°C",
+                                Origin.Found.ASKED));
     }
 }

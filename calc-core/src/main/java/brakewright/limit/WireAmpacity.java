@@ -1,7 +1,8 @@
 package brakewright.limit;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
-import java.util.List;
 
 /**
  * The main conductors may carry their ampacity less a margin, and less in the warm air of a closed
@@ -50,14 +51,8 @@ record WireAmpacity(double ampacity, double deckC, double margin, Input input)
                         "(1 − m)·I_r·√(max(0, 105 − T_d)/(105 − 30))",
                         "ambient temperature correction, NEC (NFPA 70) 310.15(B), insulation for"
                                 + " 105 °C, ampacity in air of 30 °C; margin: own choice",
-                        List.of(
-                                Term.given("m", "margin", margin, "", Input.MARGINS_RATING),
-                                Term.given("I_r", "ampacity", ampacity, "A", input),
-                                Term.given(
-                                        "T_d",
-                                        "air in the deck",
-                                        deckC,
-                                        "°C",
-                                        Input.USE_DECK_TEMPERATURE))));
+                        Term.given(Input.MARGINS_RATING, margin),
+                        Term.given(input, ampacity),
+                        Term.given(Input.USE_DECK_TEMPERATURE, deckC)));
     }
 }

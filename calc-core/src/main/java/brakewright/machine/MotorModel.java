@@ -92,6 +92,41 @@ public final class MotorModel {
     }
 
     /**
+     * Returns the resistance between two terminals.
+     *
+     * @param temperatureC the winding temperature [°C]
+     * @return Rtt [Ω]
+     */
+    public double terminalResistance(double temperatureC) {
+        return motor.resistanceAt20C() * Copper.resistanceFactor(temperatureC);
+    }
+
+    /**
+     * What a phase puts in the way of its current at a speed. With the square Z² of its impedance
+     * and the product B of back-EMF and resistance the voltage need of a sinusoidal current is
+     * {@code V² = 3·Z²·Î² + 6·B·Î + (K·ω)²}.
+     *
+     * @param impedanceSquare {@code (Rtt/2)² + (p·ω·L)²} [Ω²]
+     * @param backEmfTimesResistance {@code K·ω·Rtt/(2·√3)} [V·Ω]
+     */
+    public record Phase(double impedanceSquare, double backEmfTimesResistance) {}
+
+    /**
+     * Returns what a phase puts in the way of its current.
+     *
+     * @param angularSpeed of the motor [rad/s]
+     * @param temperatureC the winding temperature [°C]
+     * @return the parts of the voltage need
+     */
+    public Phase phase(double angularSpeed, double temperatureC) {
+        double resistance = terminalResistance(temperatureC);
+        double reactance = motor.polePairs() * angularSpeed * motor.inductance();
+        return new Phase(
+                resistance * resistance / 4.0 + reactance * reactance,
+                voltageConstant * angularSpeed * resistance / (2.0 * Math.sqrt(3.0)));
+    }
+
+    /**
      * Returns the torque that friction and iron take off the shaft.
      *
      * <p>{@code T0 = K·I0 + c·ω}: the no-load current is a direct current and so counts with K in
@@ -116,7 +151,7 @@ public final class MotorModel {
      * @return the voltage [V]
      */
     public double voltageNeed(double angularSpeed, double current, double temperatureC) {
-        double terminalResistance = motor.resistanceAt20C() * Copper.resistanceFactor(temperatureC);
+        double terminalResistance = terminalResistance(temperatureC);
         if (!basis.isSinusoidal()) {
             return voltageConstant * angularSpeed + terminalResistance * current;
         }

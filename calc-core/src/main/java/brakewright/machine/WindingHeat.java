@@ -78,12 +78,29 @@ public final class WindingHeat {
     }
 
     /**
+     * By how much winding and case are warmer than the air.
+     *
+     * @param windingK [K]
+     * @param caseK [K]
+     */
+    public record Rises(double windingK, double caseK) {}
+
+    /**
      * Returns the highest temperature that the winding bears.
      *
      * @return the winding limit [°C]
      */
     public double windingLimitC() {
         return windingLimitC;
+    }
+
+    /**
+     * Returns by how much the winding may be warmer than the air.
+     *
+     * @return the rise [K]
+     */
+    public double limitRiseK() {
+        return windingLimitC - airC;
     }
 
     /**
@@ -122,7 +139,7 @@ public final class WindingHeat {
      *     numbers
      */
     public Temperatures after(Temperatures start, double current, double time) {
-        return new Response(start, current).at(time);
+        return response(start, current).at(time);
     }
 
     /**
@@ -135,6 +152,17 @@ public final class WindingHeat {
         if (runsAway(current)) {
             return Optional.empty();
         }
+        return Optional.of(temperatures(balance(current)));
+    }
+
+    /**
+     * Returns the rises at which a constant current would change nothing any more.
+     *
+     * @param current [A]
+     * @return the rises; where the winding runs away that of the winding is negative, and no start
+     *     leads there
+     */
+    public Rises balance(double current) {
         double lossAtAir = lossResistanceAt20C * Copper.resistanceFactor(airC) * current * current;
         double lossPerKelvin =
                 lossResistanceAt20C * Copper.TEMPERATURE_COEFFICIENT_AT_20_C * current * current;
@@ -142,8 +170,47 @@ public final class WindingHeat {
         double windingRiseK =
                 (lossAtAir * both + caseLoss * heat.caseToAir()) / (1.0 - lossPerKelvin * both);
         double copperLoss = lossAtAir + lossPerKelvin * windingRiseK;
-        double caseRiseK = (copperLoss + caseLoss) * heat.caseToAir();
-        return Optional.of(new Temperatures(airC + windingRiseK, airC + caseRiseK));
+        return new Rises(windingRiseK, (copperLoss + caseLoss) * heat.caseToAir());
+    }
+
+    /**
+     * Returns how winding and case answer to a constant current.
+     *
+     * @param start the temperatures at the beginning
+     * @param current [A]
+     * @return the response
+     */
+    public WindingResponse response(Temperatures start, double current) {
+        return new WindingResponse(
+                this,
+                current,
+                WindingRates.of(heat, lossResistanceAt20C, current),
+                start,
+                lossResistanceAt20C
+                        * Copper.resistanceFactor(airC)
+                        * (current * current)
+                        / heat.windingHeatCapacity(),
+                caseLoss / heat.caseHeatCapacity());
+    }
+
+    /**
+     * Returns the temperatures that rises stand for.
+     *
+     * @param rises above the air
+     * @return of winding and case
+     */
+    public Temperatures temperatures(Rises rises) {
+        return new Temperatures(airC + rises.windingK(), airC + rises.caseK());
+    }
+
+    /**
+     * Returns how much warmer than the air winding and case are.
+     *
+     * @param temperatures of both
+     * @return their rises
+     */
+    public Rises rises(Temperatures temperatures) {
+        return new Rises(temperatures.windingC() - airC, temperatures.caseC() - airC);
     }
 
     /**
@@ -170,7 +237,7 @@ public final class WindingHeat {
      * @return the time [s], 0 if the limit is reached already; empty if it never is
      */
     public OptionalDouble timeToLimit(Temperatures start, double current) {
-        return new Response(start, current).timeToReach(windingLimitC - airC);
+        return response(start, current).timeToReach(limitRiseK());
     }
 
     /**
@@ -181,9 +248,9 @@ public final class WindingHeat {
      * @return the current [A]; 0 if the winding is too hot already
      */
     public double highestCurrentFor(Temperatures start, double time) {
-        double limitRiseK = windingLimitC - airC;
+        double limitRiseK = limitRiseK();
         DoubleUnaryOperator excess =
-                current -> new Response(start, current).peakUntil(time) - limitRiseK;
+                current -> response(start, current).peakUntil(time) - limitRiseK;
         if (excess.applyAsDouble(0.0) >= 0.0) {
             return 0.0;
         }
@@ -197,161 +264,5 @@ public final class WindingHeat {
                 high,
                 RELATIVE_ACCURACY,
                 ABSOLUTE_ACCURACY);
-    }
-
-    /**
-     * The response to one constant current: {@code z(t) = e^(At)·z0 + ∫e^(Aτ)dτ·h}, written with
-     * the projections on the two eigenvectors. The eigenvalue nearer to zero is the determinant
-     * over the other, and of the distances of a from both the smaller is bc over the larger:
-     * differences of nearly equal numbers would tell little of a very light winding.
-     */
-    private final class Response {
-
-        private final double windingStartK;
-        private final double caseStartK;
-        private final double fast;
-        private final double slow;
-        private final double slowAmplitudeStart;
-        private final double fastAmplitudeStart;
-        private final double slowAmplitudeDrive;
-        private final double fastAmplitudeDrive;
-        private final double caseFromSlow;
-        private final double caseFromFast;
-        private final double current;
-
-        Response(Temperatures start, double current) {
-            this.current = current;
-            windingStartK = start.windingC() - airC;
-            caseStartK = start.caseC() - airC;
-            double square = current * current;
-            double windingCapacity = heat.windingHeatCapacity();
-            double caseCapacity = heat.caseHeatCapacity();
-            double between = 1.0 / heat.windingToCase();
-            double outward = 1.0 / heat.caseToAir();
-            double lossPerKelvin =
-                    Copper.TEMPERATURE_COEFFICIENT_AT_20_C * lossResistanceAt20C * square;
-            double a = (lossPerKelvin - between) / windingCapacity;
-            double b = between / windingCapacity;
-            double c = between / caseCapacity;
-            double d = -(between + outward) / caseCapacity;
-            double windingDrive =
-                    lossResistanceAt20C * Copper.resistanceFactor(airC) * square / windingCapacity;
-            double caseDrive = caseLoss / caseCapacity;
-
-            double determinant =
-                    (between * outward - lossPerKelvin * (between + outward))
-                            / (windingCapacity * caseCapacity);
-            double mean = (a + d) / 2.0;
-            double apart = (a - d) / 2.0;
-            double half = Math.sqrt(apart * apart + b * c);
-            double farther = mean + Math.copySign(half, mean);
-            double nearer = determinant / farther;
-            slow = Math.max(farther, nearer);
-            fast = Math.min(farther, nearer);
-            double more = Math.abs(apart) + half;
-            double less = b * c / more;
-            double aboveFast = apart >= 0.0 ? more : less;
-            double belowSlow = apart >= 0.0 ? less : more;
-            double split = 2.0 * half;
-            slowAmplitudeStart = (aboveFast * windingStartK + b * caseStartK) / split;
-            fastAmplitudeStart = (belowSlow * windingStartK - b * caseStartK) / split;
-            slowAmplitudeDrive = (aboveFast * windingDrive + b * caseDrive) / split;
-            fastAmplitudeDrive = (belowSlow * windingDrive - b * caseDrive) / split;
-            caseFromSlow = belowSlow / b;
-            caseFromFast = -aboveFast / b;
-        }
-
-        Temperatures at(double time) {
-            double slowPart = slowPart(time);
-            double fastPart = fastPart(time);
-            return new Temperatures(
-                    airC + slowPart + fastPart,
-                    airC + caseFromSlow * slowPart + caseFromFast * fastPart);
-        }
-
-        private double windingRise(double time) {
-            return slowPart(time) + fastPart(time);
-        }
-
-        private double slowPart(double time) {
-            return scaled(slowAmplitudeStart, Math.exp(slow * time))
-                    + scaled(slowAmplitudeDrive, growth(slow, time));
-        }
-
-        private double fastPart(double time) {
-            return scaled(fastAmplitudeStart, Math.exp(fast * time))
-                    + scaled(fastAmplitudeDrive, growth(fast, time));
-        }
-
-        /** What is not there does not grow, however large the factor. */
-        private static double scaled(double amplitude, double factor) {
-            return amplitude == 0.0 ? 0.0 : amplitude * factor;
-        }
-
-        /** ∫₀ᵗ e^(λτ)dτ. */
-        private static double growth(double rate, double time) {
-            return rate == 0.0 ? time : Math.expm1(rate * time) / rate;
-        }
-
-        /**
-         * The winding's rise has at most one extremum: where both exponentials of its slope meet.
-         */
-        private OptionalDouble extremum() {
-            double slowSlope = slow * slowAmplitudeStart + slowAmplitudeDrive;
-            double fastSlope = fast * fastAmplitudeStart + fastAmplitudeDrive;
-            double ratio = -fastSlope / slowSlope;
-            if (!(ratio > 1.0) || Double.isInfinite(ratio)) {
-                return OptionalDouble.empty();
-            }
-            return OptionalDouble.of(Math.log(ratio) / (slow - fast));
-        }
-
-        double peakUntil(double time) {
-            double peak = Math.max(windingStartK, windingRise(time));
-            OptionalDouble turn = extremum();
-            if (turn.isPresent() && turn.getAsDouble() < time) {
-                peak = Math.max(peak, windingRise(turn.getAsDouble()));
-            }
-            return peak;
-        }
-
-        OptionalDouble timeToReach(double riseK) {
-            if (Math.max(windingStartK, windingRise(0.0)) >= riseK) {
-                return OptionalDouble.of(0.0);
-            }
-            double from = 0.0;
-            OptionalDouble turn = extremum();
-            if (turn.isPresent()) {
-                if (windingRise(turn.getAsDouble()) >= riseK) {
-                    return OptionalDouble.of(crossing(riseK, 0.0, turn.getAsDouble()));
-                }
-                from = turn.getAsDouble();
-            }
-            boolean endsBelow =
-                    steady(current).map(end -> end.windingC() - airC <= riseK).orElse(false);
-            if (endsBelow) {
-                return OptionalDouble.empty();
-            }
-            double step = Math.min(-1.0 / fast, 1.0 / Math.abs(slow));
-            double to = from + step;
-            while (windingRise(to) < riseK) {
-                from = to;
-                step *= 2.0;
-                to += step;
-                if (Double.isInfinite(to)) {
-                    return OptionalDouble.empty();
-                }
-            }
-            return OptionalDouble.of(crossing(riseK, from, to));
-        }
-
-        private double crossing(double riseK, double from, double to) {
-            return Root.between(
-                    time -> windingRise(time) - riseK,
-                    from,
-                    to,
-                    RELATIVE_ACCURACY,
-                    ABSOLUTE_ACCURACY);
-        }
     }
 }

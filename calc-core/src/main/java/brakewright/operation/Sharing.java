@@ -83,6 +83,7 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
      *
      * @param pack from 1
      * @param permitted the highest current that may flow either way: the lower of the ratings [A]
+     * @param others the least resistance of all others together [Ω]
      * @param difference the highest difference of voltage that stays within it [V]
      * @param worst the current between a full and an empty pack [A]
      * @param current at the charge states that the build file tells, out of the pack; empty where
@@ -92,6 +93,7 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
     public record Joint(
             int pack,
             double permitted,
+            double others,
             double difference,
             double worst,
             OptionalDouble current,
@@ -235,6 +237,7 @@ public record Sharing(List<Load> loads, List<Joint> joints, List<Loss> losses) {
             return new Joint(
                     place + 1,
                     permitted,
+                    rest.resistance(),
                     Branches.acceptableDifference(permitted, own, rest),
                     worst(place),
                     current,

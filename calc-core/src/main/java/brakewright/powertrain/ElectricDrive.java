@@ -16,6 +16,9 @@ import java.util.Optional;
 public record ElectricDrive(
         Powertrain powertrain, double motorCurrent, double packCurrent, Optional<Taper> taper) {
 
+    /** Currents that never bind, so that voltage alone does [A]. */
+    private static final double NO_BOUND = 1e9;
+
     private static final double CURRENT_ACCURACY = 1e-12;
 
     /**
@@ -92,6 +95,19 @@ public record ElectricDrive(
                 pack.terminalVoltage(-packCurrent),
                 powertrain.thrust(current, speed),
                 holder);
+    }
+
+    /**
+     * Returns what the voltage of a pack alone would leave at a speed, if neither motor nor pack
+     * current were set.
+     *
+     * @param speed [m/s], not negative
+     * @param pack the pack
+     * @return currents, voltage and thrust; held down by something else than the voltage where the
+     *     pack's greatest power is
+     */
+    public DriveState ofVoltage(double speed, PackState pack) {
+        return new ElectricDrive(powertrain, NO_BOUND, NO_BOUND, Optional.empty()).at(speed, pack);
     }
 
     /** More current needs more voltage and sags the pack, so the reserve falls with the current. */

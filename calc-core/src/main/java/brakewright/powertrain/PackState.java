@@ -99,9 +99,20 @@ public record PackState(
      * @return the power [W]
      */
     public double powerDrawnBy(double current) {
-        return 2.0 * current * resistance >= voltage
+        return isBeyondGreatestPower(current)
                 ? greatestPower()
                 : TerminalPower.drawnPower(voltage, resistance, current);
+    }
+
+    /**
+     * Returns whether a current pulls the voltage to half of that at rest, where the power is
+     * greatest, or further.
+     *
+     * @param current out of the pack, not negative [A]
+     * @return true if it does
+     */
+    public boolean isBeyondGreatestPower(double current) {
+        return 2.0 * current * resistance >= voltage;
     }
 
     /**
@@ -121,5 +132,15 @@ public record PackState(
      */
     public double terminalVoltage(double current) {
         return voltage + current * (current > 0.0 ? resistanceInto : resistance);
+    }
+
+    /**
+     * Returns the terminal voltage while a power is drawn.
+     *
+     * @param power out of the pack, not more than it can give [W]
+     * @return the voltage [V]
+     */
+    public double loadedVoltage(double power) {
+        return terminalVoltage(currentInto(-power));
     }
 }

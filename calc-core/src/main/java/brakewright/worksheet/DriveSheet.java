@@ -30,6 +30,8 @@ import java.util.Optional;
  * @param climb the slopes that are climbed
  * @param launch acceleration from standstill on level road, no more than wheels and rider bear
  *     [m/s²]
+ * @param launchThrust of all driven wheels at the start, no more than wheels and rider bear and
+ *     than the pack gives beside what electronics draw [N]
  * @param launchBoundBy what holds the launch down
  * @param toCruise pulling away to the cruise speed; empty where it is not reached
  */
@@ -41,8 +43,12 @@ public record DriveSheet(
         TopSpeed.Result lastingWind,
         Climb climb,
         double launch,
+        double launchThrust,
         HeldBy launchBoundBy,
         Optional<StandingStart.Reached> toCruise) {
+
+    /** What a force and the one that a current for it makes may differ by [1]. */
+    private static final double ROUNDING = 1e-9;
 
     /**
      * Computes what the drive achieves.
@@ -69,6 +75,12 @@ public record DriveSheet(
                         .orLess(transfer.drivingGrip(build.vehicle().grip()), ConstraintId.GRIP)
                         .orLess(transfer.drivingTip(), ConstraintId.TIPPING)
                         .orLess(RiderBalance.tip(build.rider()), ConstraintId.RIDER_BALANCE);
+        StandingStart start = new StandingStart(build, drive, Road.LEVEL);
+        double beside = start.thrust(0.0, pack) / weight;
+        if (beside < launch.multiple() * (1.0 - ROUNDING)) {
+            launch = new Bound(beside, new HeldBy.TheDrive(TopSpeed.Holder.PACK_CURRENT));
+        }
+        double thrust = launch.multiple() * weight;
         double resisting = load.force(0.0, 0.0, 0.0);
         return new DriveSheet(
                 charge,
@@ -77,10 +89,10 @@ public record DriveSheet(
                 TopSpeed.find(drive, load, 0.0, 0.0, lasting),
                 TopSpeed.find(drive, load, 0.0, wind, lasting),
                 Climb.of(build, drive, pack),
-                Math.max(0.0, (launch.multiple() * weight - resisting) / build.inertia()),
+                Math.max(0.0, (thrust - resisting) / build.inertia()),
+                thrust,
                 launch.by(),
-                new StandingStart(build, drive, Road.LEVEL)
-                        .to(build.use().riding().cruiseSpeed(), pack));
+                start.to(build.use().riding().cruiseSpeed(), pack));
     }
 
     /**
@@ -101,6 +113,17 @@ public record DriveSheet(
      */
     public boolean isLaunchHeldByGround() {
         return launchBoundBy instanceof HeldBy.AConstraint;
+    }
+
+    /**
+     * Returns whether what electronics draw leaves the pack less power for the start than the drive
+     * as it is set would take.
+     *
+     * @param driven the thrust of the drive alone [N]
+     * @return true only near the greatest power of the pack
+     */
+    public boolean isLaunchHeldByElectronics(double driven) {
+        return !isLaunchHeldByGround() && launchThrust < driven * (1.0 - ROUNDING);
     }
 
     /** A thrust as a multiple of the weight, and what holds it down. */

@@ -8,6 +8,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
@@ -35,6 +36,7 @@ class ArchitectureTest {
             Stream.of(
                             "numeric",
                             "spec",
+                            "formula",
                             "battery",
                             "machine",
                             "road",
@@ -47,7 +49,8 @@ class ArchitectureTest {
                             "operation",
                             "review",
                             "worksheet",
-                            "profile")
+                            "profile",
+                            "explain")
                     .map("brakewright."::concat)
                     .toList();
 
@@ -201,6 +204,55 @@ class ArchitectureTest {
         }
     }
 
+    /** So a word of an explanation is never an input of what it explains. */
+    @Test
+    void noModelKnowsHowItIsExplained() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("brakewright.explain")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("brakewright.explain")
+                .check(LIBRARY);
+    }
+
+    /** The least or greatest of terms is what a formula says; anything else is worked out below. */
+    @Test
+    void explanationsNameWhatModelsGive() {
+        noClasses()
+                .that()
+                .resideInAPackage("brakewright.explain")
+                .should()
+                .accessTargetWhere(mathBut("min", "max"))
+                .check(LIBRARY);
+        noClasses()
+                .that()
+                .resideInAPackage("brakewright.explain")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("brakewright.numeric")
+                .check(LIBRARY);
+    }
+
+    /** Terms and steps are told, whatever they are about. */
+    @Test
+    void formulasKnowNoModel() {
+        noClasses()
+                .that()
+                .resideInAPackage("brakewright.formula")
+                .should()
+                .dependOnClassesThat(
+                        DescribedPredicate.describe(
+                                "models",
+                                (JavaClass type) ->
+                                        type.getPackageName().startsWith("brakewright.")
+                                                && !List.of(
+                                                                "brakewright.formula",
+                                                                "brakewright.spec")
+                                                        .contains(type.getPackageName())))
+                .check(LIBRARY);
+    }
+
     @Test
     void namesNoGetters() {
         methods()
@@ -212,6 +264,15 @@ class ArchitectureTest {
                 .should()
                 .haveNameNotMatching("get[A-Z].*")
                 .check(LIBRARY);
+    }
+
+    private static DescribedPredicate<JavaAccess<?>> mathBut(String... names) {
+        return DescribedPredicate.describe(
+                "of Math but " + List.of(names),
+                call ->
+                        (call.getTargetOwner().isEquivalentTo(Math.class)
+                                        || call.getTargetOwner().isEquivalentTo(StrictMath.class))
+                                && !List.of(names).contains(call.getName()));
     }
 
     private static DescribedPredicate<HasModifiers> synthetic() {

@@ -317,7 +317,8 @@ class BatteryModelProperties {
         double[] own = new double[model.packs().size()];
         for (int k = 0; k < own.length; k++) {
             PackModel pack = model.packs().get(k);
-            double share = Math.abs(current) * model.share(k, charge, temperature);
+            BatteryModel way = current >= 0.0 ? model.into() : model;
+            double share = Math.abs(current) * way.share(k, charge, temperature);
             double there = model.chargeOf(k, charge);
             own[k] =
                     current >= 0.0

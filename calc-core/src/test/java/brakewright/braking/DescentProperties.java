@@ -468,7 +468,7 @@ class DescentProperties {
     private static double flowing(BatteryModel model, double power, double charge) {
         PackState pack = lasting(model, charge);
         double u = pack.voltage();
-        double r = pack.resistance();
+        double r = power >= 0.0 ? pack.resistanceInto() : pack.resistance();
         double root = u * u + 4.0 * r * power;
         return root < 0.0 ? Double.NEGATIVE_INFINITY : 2.0 * power / (u + Math.sqrt(root));
     }

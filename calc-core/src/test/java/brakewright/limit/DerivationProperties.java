@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Origin;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
+import brakewright.formula.WrittenFormula;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
@@ -12,7 +17,6 @@ import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Wiring;
-import brakewright.worksheet.WrittenFormula;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -159,7 +163,7 @@ class DerivationProperties {
             Step step = constraint.steps().get(place);
             isGivenBy(step.result().value(), step.derivation(), ABSOLUTE);
             isFound(constraint, step.derivation().terms(), place);
-            assertThat(step.result().input()).isEmpty();
+            assertThat(step.result().origin()).isEqualTo(Origin.Found.WORKED_OUT);
         }
         if (Double.isInfinite(constraint.limit())) {
             isFree(constraint.derivation());
@@ -170,13 +174,19 @@ class DerivationProperties {
         isReadable(constraint);
     }
 
-    /** What a formula is given without an input is the result of an earlier step. */
+    /**
+     * What is said to be worked out above is, and little comes from neither a step nor an input.
+     */
     private static void isFound(Constraint constraint, List<Term> terms, int before) {
         List<Term> found =
                 constraint.steps().subList(0, before).stream().map(Step::result).toList();
-        assertThat(terms)
-                .filteredOn(term -> term.input().isEmpty() && !STARTS.contains(term.symbol()))
-                .allSatisfy(term -> assertThat(found).as(constraint::toString).contains(term));
+        for (Term term : terms) {
+            if (term.origin() == Origin.Found.WORKED_OUT) {
+                assertThat(found).as(constraint::toString).contains(term);
+            } else if (term.origin() instanceof Origin.Found) {
+                assertThat(STARTS).as(constraint::toString).contains(term.symbol());
+            }
+        }
     }
 
     /**
@@ -261,12 +271,15 @@ class DerivationProperties {
                             Stream.of(constraint.derivation()),
                             constraint.steps().stream().map(Step::derivation))
                     .flatMap(derivation -> derivation.terms().stream())
-                    .filter(term -> term.input().filter(given::containsKey).isPresent())
                     .forEach(
-                            term ->
+                            term -> {
+                                if (term.origin() instanceof Origin.Given from
+                                        && given.containsKey(from.input())) {
                                     assertThat(term.value())
                                             .as(term::toString)
-                                            .isEqualTo(given.get(term.input().orElseThrow())));
+                                            .isEqualTo(given.get(from.input()));
+                                }
+                            });
         }
     }
 

@@ -314,7 +314,8 @@ class JoinedLimitsProperties {
         double temperature = build.battery().temperatureC();
         double whole =
                 (taking ? packRegen(build) : packDischarge(build)).valueAt(charge, temperature);
-        BatteryModel model = new BatteryModel(build.battery());
+        BatteryModel drawn = new BatteryModel(build.battery());
+        BatteryModel model = taking ? drawn.into() : drawn;
         for (int k = 0; k < model.packs().size(); k++) {
             PackModel pack = model.packs().get(k);
             PackConstraints own = new PackConstraints(pack, build.use(), build.margins());

@@ -3,6 +3,8 @@ package brakewright.limit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.formula.Derivation;
+import brakewright.formula.Step;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;

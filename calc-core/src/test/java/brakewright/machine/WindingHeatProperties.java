@@ -88,6 +88,42 @@ class WindingHeatProperties {
         assertClose(twice, once, 1e-9);
     }
 
+    /** The form that explanations write: what is left of the balance dies away or grows. */
+    @Property
+    void thePartsAboutTheBalanceAreTheSame(
+            @ForAll MotorHeat heat,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 30.0) double current,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 300.0) double time,
+            @ForAll @Scale(6) @DoubleRange(min = -10.0, max = 120.0) double windingC,
+            @ForAll @Scale(6) @DoubleRange(min = -10.0, max = 120.0) double caseC) {
+        WindingHeat model = model(heat);
+        Temperatures start = new Temperatures(windingC, caseC);
+        WindingResponse response = model.response(start, current);
+        Assume.that(Math.abs(response.balance().windingK()) < 1e5);
+        assertClose(
+                model.temperatures(response.risesAt(time)),
+                model.after(start, current, time),
+                1e-9);
+    }
+
+    /** What leads to a rise leads to it. */
+    @Property
+    void theRiseBeforehandBecomesTheOneAsked(
+            @ForAll MotorHeat heat,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 30.0) double current,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 60.0) double time,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 120.0) double rise,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 120.0) double shell) {
+        WindingHeat model = model(heat);
+        WindingResponse response = model.response(model.cold(), current);
+        Assume.that(Math.abs(response.balance().windingK()) < 1e4);
+        double before = response.before(rise, time, shell).windingK();
+        Assume.that(Math.abs(before) < 1e4);
+        Temperatures start = model.temperatures(new WindingHeat.Rises(before, shell));
+        assertThat(model.after(start, current, time).windingC())
+                .isCloseTo(AIR_C + rise, within(1e-6));
+    }
+
     @Property
     void noTimeChangesNothing(
             @ForAll MotorHeat heat,

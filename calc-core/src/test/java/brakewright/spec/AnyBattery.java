@@ -139,7 +139,7 @@ public class AnyBattery extends DomainContextBase {
     }
 
     private Arbitrary<Relaxation> relaxations() {
-        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0), between(0.8, 2.0))
+        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0), between(1.0, 2.0))
                 .as(
                         (rise, constant, nearEmpty) ->
                                 new Relaxation(

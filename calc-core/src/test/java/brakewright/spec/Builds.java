@@ -329,7 +329,9 @@ public final class Builds {
 
     /** The same cell with one resistance at every charge state. */
     public static Cell evenResistance(Cell cell) {
-        return withResistanceByCharge(cell, Curve.constant(1.0));
+        return relaxing(
+                withResistanceByCharge(cell, Curve.constant(1.0)),
+                new Relaxation(cell.relaxation().rise(), cell.relaxation().timeConstant()));
     }
 
     /** The same cell with a resistance that follows the charge state. */

@@ -5,13 +5,14 @@ import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.formula.Derivation;
+import brakewright.formula.Origin;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import brakewright.limit.Constraint;
-import brakewright.limit.Derivation;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
-import brakewright.limit.Step;
 import brakewright.limit.TaperLimit;
-import brakewright.limit.Term;
 import brakewright.worksheet.LimitSheet;
 import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.Worksheet;
@@ -147,7 +148,7 @@ public final class ExplainText {
         if (!shared.isEmpty()) {
             page.blank();
             page.line("  Worked out once, for several of the constraints below");
-            shared.forEach(step -> step(step, 0, shared));
+            shared.forEach(step -> step(step, 0));
         }
         for (Constraint constraint : constraints) {
             page.blank();
@@ -174,13 +175,13 @@ public final class ExplainText {
         }
         for (Step step : constraint.steps()) {
             if (!shared.contains(step)) {
-                step(step, constraint.pack(), constraint.steps());
+                step(step, constraint.pack());
             }
         }
-        derivation(4, constraint.derivation(), constraint.pack(), constraint.steps());
+        derivation(4, constraint.derivation(), constraint.pack());
     }
 
-    private void step(Step step, int pack, List<Step> all) {
+    private void step(Step step, int pack) {
         Term result = step.result();
         int of = step.pack() > 0 ? step.pack() : pack;
         page.line(
@@ -189,13 +190,13 @@ public final class ExplainText {
                         "    %-42s %s",
                         ink.settle(capital(result.meaning())),
                         ink.settle(result.symbol() + " = " + number(result))));
-        derivation(6, step.derivation(), of, all);
+        derivation(6, step.derivation(), of);
     }
 
-    private void derivation(int indent, Derivation derivation, int pack, List<Step> steps) {
+    private void derivation(int indent, Derivation derivation, int pack) {
         page.paragraph("", indent, "= " + derivation.formula());
         for (Term term : derivation.terms()) {
-            term(indent, term, found(term, pack, steps));
+            term(indent, term, found(term, pack));
         }
         page.paragraph("", indent, "Formula: " + derivation.source() + ".");
     }
@@ -212,25 +213,24 @@ public final class ExplainText {
         page.paragraph(label, label.length(), from);
     }
 
-    /** An input's key or source, or how else the number came. */
-    private String found(Term term, int pack, List<Step> steps) {
-        if (term.input().isPresent()) {
-            return origin.of(term, pack);
-        }
-        if (steps.stream().anyMatch(step -> step.result().equals(term))) {
-            return "worked out above";
-        }
-        return switch (term.symbol()) {
-            case "g" -> "by definition";
-            case "I" -> "the limit itself";
-            default -> "computed";
-        };
+    private String found(Term term, int pack) {
+        return origin.of(
+                term,
+                pack,
+                found ->
+                        switch (found) {
+                            case WORKED_OUT -> "worked out above";
+                            case CONSTANT -> "by definition";
+                            case ASSUMED -> "assumed for all";
+                            case SEARCHED -> "the limit itself";
+                            case ASKED -> "as said above";
+                            case MODELLED -> "computed";
+                        });
     }
 
     private String condition(Term term, int pack) {
-        return term.input().isPresent()
-                ? origin.of(term, pack)
-                : term.symbol().equals("T") ? "as said above" : "computed";
+        return origin.of(
+                term, pack, found -> found == Origin.Found.ASKED ? "as said above" : "computed");
     }
 
     /** The steps that more than one constraint on the whole takes, in their order. */

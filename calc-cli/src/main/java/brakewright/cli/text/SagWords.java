@@ -2,9 +2,9 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
+import brakewright.formula.Term;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.TaperLimit;
-import brakewright.limit.Term;
 import brakewright.operation.Sag;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;

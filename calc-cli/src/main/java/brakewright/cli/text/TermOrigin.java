@@ -2,8 +2,10 @@ package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.Resolved;
-import brakewright.limit.Term;
+import brakewright.formula.Origin;
+import brakewright.formula.Term;
 import brakewright.spec.Input;
+import java.util.function.Function;
 
 /** Tells where a number that was put into a formula comes from. */
 final class TermOrigin {
@@ -15,14 +17,17 @@ final class TermOrigin {
     }
 
     /**
-     * Tells the origin of a term that was given.
+     * Tells the origin of a term.
      *
      * @param term the term
      * @param pack of which of several packs, from 1; 0 where it is about the whole
-     * @return the key in the build file, or the source of a default; "computed" for any other term
+     * @param unlike how a term is told that was not given
+     * @return the key in the build file, or the source of a default, or what {@code unlike} says
      */
-    String of(Term term, int pack) {
-        return term.input().map(input -> of(input, pack)).orElse("computed");
+    String of(Term term, int pack, Function<Origin.Found, String> unlike) {
+        return term.origin() instanceof Origin.Given given
+                ? of(given.input(), pack)
+                : unlike.apply((Origin.Found) term.origin());
     }
 
     private String of(Input input, int pack) {

@@ -4,11 +4,11 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
-import brakewright.limit.Term;
-import brakewright.worksheet.Working;
-import brakewright.worksheet.WorkingMissing;
-import brakewright.worksheet.WorkingOutcome;
-import brakewright.worksheet.WorkingStep;
+import brakewright.explain.Working;
+import brakewright.explain.WorkingMissing;
+import brakewright.explain.WorkingOutcome;
+import brakewright.formula.Step;
+import brakewright.formula.Term;
 import java.util.List;
 import java.util.Locale;
 
@@ -87,19 +87,22 @@ public final class WorkingText {
                     case CLIMB -> Numbers.down(100.0 * value, 1) + " %";
                     default -> shown(value, working.unit());
                 };
-        WorkingStep last = working.steps().get(working.steps().size() - 1);
-        return capital(last.what()) + ": " + shown + ".";
+        Step last = working.steps().get(working.steps().size() - 1);
+        return capital(last.result().meaning()) + ": " + shown + ".";
     }
 
-    private void step(List<WorkingStep> steps, int place) {
-        WorkingStep step = steps.get(place);
+    private void step(List<Step> steps, int place) {
+        Step step = steps.get(place);
         page.line(
                 String.format(
                         Locale.ROOT,
                         "%3d  %-44s %s",
                         place + 1,
                         what(step),
-                        ink.settle(step.symbol() + " = " + shown(step.value(), step.unit()))));
+                        ink.settle(
+                                step.result().symbol()
+                                        + " = "
+                                        + shown(step.result().value(), step.result().unit()))));
         page.paragraph("", 5, "= " + step.derivation().formula());
         for (Term term : step.derivation().terms()) {
             term(term, origin(steps, term, step.pack(), place));
@@ -110,11 +113,13 @@ public final class WorkingText {
         }
     }
 
-    private String what(WorkingStep step) {
-        String what = capital(step.what());
+    private String what(Step step) {
+        String what = capital(step.result().meaning());
         boolean named = what.contains("pack " + step.pack());
         return ink.settle(
-                step.pack() > 0 && !named ? "Pack " + step.pack() + ": " + step.what() : what);
+                step.pack() > 0 && !named
+                        ? "Pack " + step.pack() + ": " + step.result().meaning()
+                        : what);
     }
 
     private void term(Term term, String from) {
@@ -129,23 +134,27 @@ public final class WorkingText {
     }
 
     /** An input's key, the step that a number comes from, or how else it came. */
-    private String origin(List<WorkingStep> steps, Term term, int pack, int place) {
-        if (term.input().isPresent()) {
-            return origin.of(term, pack);
-        }
-        int from = -1;
-        for (int each = 0; each < steps.size(); each++) {
-            boolean same =
-                    steps.get(each).symbol().equals(term.symbol())
-                            && steps.get(each).value() == term.value();
-            if (same && (each < place || from < 0)) {
-                from = each;
-            }
-        }
-        if (from < 0) {
-            return term.value() == 0.0 || term.symbol().equals("g") ? "by definition" : "computed";
-        }
-        return from < place ? "step " + (from + 1) : "searched, see step " + (from + 1);
+    private String origin(List<Step> steps, Term term, int pack, int place) {
+        return origin.of(
+                term,
+                pack,
+                found ->
+                        switch (found) {
+                            case WORKED_OUT, SEARCHED -> step(steps, term, place);
+                            case CONSTANT -> "by definition";
+                            case ASSUMED -> "assumed for all";
+                            case ASKED, MODELLED -> "computed";
+                        });
+    }
+
+    /** The last step before a place that finds a term, or the first from there on. */
+    private static String step(List<Step> steps, Term term, int place) {
+        List<Term> results = steps.stream().map(Step::result).toList();
+        int before = results.subList(0, place).lastIndexOf(term);
+        int after = results.indexOf(term);
+        return before >= 0
+                ? "step " + (before + 1)
+                : after >= 0 ? "searched, see step " + (after + 1) : "searched";
     }
 
     private static String number(double value, String unit) {

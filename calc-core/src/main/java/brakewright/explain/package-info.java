@@ -1,0 +1,11 @@
+/**
+ * How a result comes about, step by step: formula, terms, value, source.
+ *
+ * <p>The entry class is {@link brakewright.explain.Workings}. It stands above all models and none
+ * of them knows it. The formulas are written once more here, as text that a reader can follow with
+ * a calculator; tests work every step out from its text and hold the last one against the sheet.
+ */
+@NullMarked
+package brakewright.explain;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,31 @@
+package brakewright.formula;
+
+/**
+ * One step on the way to a limit or a result. Formula and terms give what is found: a test
+ * evaluates the formula as it is written.
+ *
+ * @param result the quantity that is found, to be put into later steps
+ * @param derivation formula, source and the numbers put in
+ * @param note how a search or an integration was done; empty where there is none
+ * @param pack which of several packs it is about, from 1; 0 where what it leads to says so, or it
+ *     is about the whole
+ */
+public record Step(Term result, Derivation derivation, String note, int pack) {
+
+    /**
+     * Makes a step about what it leads to.
+     *
+     * @param result the quantity that is found
+     * @param formula with the symbols of the terms
+     * @param source where the formula is from
+     * @param terms the numbers put in, in the order of the formula
+     */
+    public Step(Term result, String formula, String source, Term... terms) {
+        this(result, new Derivation(formula, source, terms), "", 0);
+    }
+
+    /** With a word on how it was searched or integrated. */
+    Step noting(String word) {
+        return new Step(result, derivation, word, pack);
+    }
+}

@@ -1,9 +1,0 @@
-package brakewright.worksheet;
-
-/**
- * There is no such result for this vehicle.
- *
- * @param id which result
- * @param reason why there is none, a sentence
- */
-public record WorkingMissing(ResultId id, String reason) implements WorkingOutcome {}
