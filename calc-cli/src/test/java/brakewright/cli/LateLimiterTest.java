@@ -18,7 +18,7 @@ class LateLimiterTest {
         assertThat(words(run))
                 .contains("Pack and parts: OUTSIDE LIMITS")
                 .contains(
-                        "In a hard grab the regen limiter is late: for 20 ms up to 25.7 A go into")
+                        "In a hard grab the regen limiter is late: for 20 ms up to 24.9 A go into")
                 .contains("and opens after 9.0 ms: the electric brake vanishes")
                 .contains("late regen limiter Pack discharge")
                 .contains("Entered together, pack and parts are within limits");

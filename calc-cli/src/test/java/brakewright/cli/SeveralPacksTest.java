@@ -184,7 +184,6 @@ class SeveralPacksTest {
                         "use.headwind",
                         "use.idle_power",
                         "use.stops_per_km",
-                        "pack.cell.sustained_rise_by_charge",
                         "pack.cell.relaxation_time",
                         "pack.cell.specific_heat")) {
             assertThat(input(sheet, key)).as(key).containsEntry("from", "assumed");

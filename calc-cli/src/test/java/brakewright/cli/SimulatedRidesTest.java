@@ -33,7 +33,8 @@ class SimulatedRidesTest {
                     + " [0.34, 1], [0.66, 1], [0.77, 1.11], [0.88, 1.05], [0.99, 1.36]],"
                     + " resistance_by_temperature = [[12, 1.5027], [25, 1]],"
                     + " sustained_rise = '90 %', relaxation_time = '62.5 s',"
-                    + " sustained_rise_by_charge = [[0, 1], [1, 1]] }";
+                    + " sustained_rise_by_charge = [[0.02, 1.3], [0.13, 1.04], [0.24, 1.02],"
+                    + " [0.34, 1], [0.66, 1], [0.77, 1.11], [0.88, 1.05], [0.99, 1.36]] }";
 
     private static Map<String, Object> sheet(Example example, String... options) {
         List<String> all = new ArrayList<>(List.of("worksheet", example.path()));
@@ -132,7 +133,9 @@ class SimulatedRidesTest {
                         "worksheet",
                         Example.TRAIL_BOARD.path(),
                         "--with",
-                        "low_voltage_taper=33V,32.9V");
+                        "low_voltage_taper=33V,32.9V",
+                        "--with",
+                        "use.charge_to=10%");
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains("The low-voltage taper that is set is too narrow to count on")
                 .doesNotContain("No low-voltage taper is set");

@@ -131,22 +131,31 @@ public class AnyBattery extends DomainContextBase {
                                         cell.openCircuitVoltage(),
                                         cell.resistanceByCharge(),
                                         cell.resistanceByTemperature(),
-                                        relaxation,
+                                        nearEmpty(relaxation, cell),
                                         present(heatCapacity),
                                         cell.charging(),
                                         cell.discharging(),
                                         cell.pulse()));
     }
 
+    /** Near empty it rises by no smaller share of what the pulse meets there. */
+    private static Relaxation nearEmpty(Relaxation any, Cell cell) {
+        double most = any.byCharge().at(0.0) * cell.resistanceByCharge().drawn().at(0.0);
+        return new Relaxation(
+                any.rise(),
+                any.timeConstant(),
+                Curve.of(new double[] {0.0, 0.2}, new double[] {most, 1.0}));
+    }
+
     private Arbitrary<Relaxation> relaxations() {
-        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0), between(1.0, 2.0))
+        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0), between(1.0, 1.5))
                 .as(
                         (rise, constant, nearEmpty) ->
                                 new Relaxation(
                                         rise,
                                         constant,
                                         Curve.of(
-                                                new double[] {0.05, 0.5},
+                                                new double[] {0.0, 0.2},
                                                 new double[] {nearEmpty, 1.0})));
     }
 

@@ -37,10 +37,7 @@ class EnteredTest {
                 .contains("Warm the cells to 10 °C or more before the first stop.")
                 .doesNotContain("taper");
         assertThat(Printed.of(Printed.BOARD).prose(FIRST))
-                .contains(
-                        "what helps Charge to",
-                        "set a high-voltage taper",
-                        "weakens the electric brake only above")
+                .contains("what helps Charge to", "set a high-voltage taper", "a taper only above")
                 .doesNotContain("Warm the cells")
                 .doesNotContain("Each of them");
     }

@@ -27,7 +27,7 @@ class OddWorksheetsTest {
                 set("ambient", "20 °C", "48 °C"),
                 set("slope_max", "14 %", "90 %"),
                 set("slope_length", "180 m", "0 m"),
-                set("charge_to", "10 %", "98 %"),
+                set("charge_to", "25 %", "98 %"),
                 set("hard_brake", "6 s", "6 s\"\nheadwind = \"-30 m/s"),
                 set("hard_brake", "6 s", "6 s\"\nheadwind = \"30 m/s"),
                 set("hard_brake", "6 s", "6 s\"\ncruise_speed = \"200 km/h"),

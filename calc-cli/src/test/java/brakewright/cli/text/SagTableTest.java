@@ -92,9 +92,11 @@ class SagTableTest {
     void saysWhereTheTaperKeepsTheCellsAboveTheirFloor() {
         Printed printed =
                 Printed.of(
-                        Printed.BOARD.replace(
-                                "low_voltage_taper = [\"35 V\", \"29 V\"]",
-                                "low_voltage_taper = [\"38 V\", \"33 V\"]"));
+                        Printed.BOARD
+                                .replace("charge_to = \"25 %\"", "charge_to = \"10 %\"")
+                                .replace(
+                                        "low_voltage_taper = [\"35 V\", \"29 V\"]",
+                                        "low_voltage_taper = [\"38 V\", \"33 V\"]"));
         List<String> section = printed.section(HEADING);
         assertThat(section.get(0)).contains("!");
         assertThat(section.get(1)).contains("~");

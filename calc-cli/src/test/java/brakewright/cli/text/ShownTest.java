@@ -34,7 +34,7 @@ class ShownTest {
                 Printed.of(
                         Printed.BOARD
                                 .replace("charge_from = \"100 %\"", "charge_from = \"70 %\"")
-                                .replace("charge_to = \"10 %\"", "charge_to = \"15 %\""));
+                                .replace("charge_to = \"25 %\"", "charge_to = \"15 %\""));
         for (String heading :
                 new String[] {"THE PACK OVER ITS CHARGE", "THE BRAKE OVER SPEED AND CHARGE"}) {
             assertThat(printed.line(heading, "70 %")).isNotEmpty();
