@@ -4,10 +4,11 @@
  *
  * <p>The entry class is {@link brakewright.battery.BatteryModel}, all packs together; {@link
  * brakewright.battery.PackModel} is one of them. The model is one resistance behind one voltage:
- * that of a pulse of about ten seconds, with a second part that grows in a longer pull. Packs in
- * parallel divide a current by their pulse resistances, a long pull too. Its range of validity is
- * that of the cell's tabulated curves; beyond their ends the curves stay at the end value and
- * nothing is extrapolated.
+ * that of a pulse of about ten seconds, larger into a pack than out of it, with a second part that
+ * grows in a longer pull. Packs in parallel divide a current by their pulse resistances, a long
+ * pull too. Its range of validity is that of the cell's tabulated curves; beyond their ends those
+ * over the charge stay at the end value, and that over temperature goes on by the rule of
+ * Arrhenius.
  */
 @NullMarked
 package brakewright.battery;
