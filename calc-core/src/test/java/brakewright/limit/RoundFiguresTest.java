@@ -314,7 +314,11 @@ class RoundFiguresTest {
                 .contains("U1 of 1", "U2 of 2", "U of 0", "R1 of 1", "R2 of 2", "R of 0");
         assertThat(steps)
                 .extracting(step -> step.result().meaning())
-                .contains("pack 1 at rest", "pack 2 at rest", "pack 1", "pack 2");
+                .contains(
+                        "voltage of pack 1",
+                        "voltage of pack 2",
+                        "resistance of pack 1",
+                        "resistance of pack 2");
         assertThat(limits.lowVoltageTaper().ends()).extracting(Constraint::pack).containsOnly(1, 2);
     }
 
