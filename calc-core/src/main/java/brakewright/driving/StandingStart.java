@@ -141,6 +141,41 @@ public final class StandingStart {
     }
 
     /**
+     * One point of a pull.
+     *
+     * @param speed [m/s]
+     * @param thrust of all driven wheels [N]
+     * @param acceleration [m/s²]
+     * @param time since the point before [s]; 0 for the first
+     */
+    public record Point(double speed, double thrust, double acceleration, double time) {}
+
+    /**
+     * Returns points of a pull from a standstill, evenly spaced over the speed.
+     *
+     * @param speed of the last, which is reached [m/s]
+     * @param parts between them
+     * @param pack the pack
+     * @return the points, slowest first
+     */
+    public List<Point> points(double speed, int parts, PackState pack) {
+        List<Point> all = new ArrayList<>();
+        double before = 0.0;
+        for (int part = 0; part <= parts; part++) {
+            double there = speed * part / parts;
+            double reached = part == 0 ? 0.0 : to(there, pack).orElseThrow().time();
+            all.add(
+                    new Point(
+                            there,
+                            thrust(there, pack),
+                            acceleration(there, pack),
+                            reached - before));
+            before = reached;
+        }
+        return all;
+    }
+
+    /**
      * Returns the acceleration at a speed.
      *
      * @param speed [m/s]

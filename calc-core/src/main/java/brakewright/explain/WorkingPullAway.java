@@ -2,11 +2,11 @@ package brakewright.explain;
 
 import static brakewright.formula.Term.computed;
 import static brakewright.formula.Term.constant;
-import static brakewright.formula.Term.given;
 import static brakewright.formula.Term.modelled;
 
 import brakewright.driving.Road;
 import brakewright.driving.StandingStart;
+import brakewright.formula.Inputs;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.powertrain.PackState;
@@ -26,7 +26,7 @@ final class WorkingPullAway {
 
     static WorkingOutcome of(Worksheet sheet) {
         Build build = sheet.build();
-        double cruise = build.use().riding().cruiseSpeed();
+        Term cruise = new Inputs(build).of(Input.USE_CRUISE_SPEED);
         if (sheet.drive().toCruise().isEmpty()) {
             return new WorkingMissing(
                     ResultId.TIME_TO_CRUISE,
@@ -35,33 +35,33 @@ final class WorkingPullAway {
         Steps steps = new Steps();
         WorkingPack pack = new WorkingPack(build, steps);
         PackState state = pack.state(sheet.drive().charge(), WorkingPack.PULSE);
-        StandingStart pull = new StandingStart(build, sheet.operation().drive(), Road.LEVEL);
+        List<StandingStart.Point> points =
+                new StandingStart(build, sheet.operation().drive(), Road.LEVEL)
+                        .points(cruise.value(), PARTS, state);
         WorkingRoad road = new WorkingRoad(build, steps);
         Term mass = road.mass();
         Term inertia = road.inertia(mass);
         Term rolling = road.rolling(mass);
         Term density = road.density();
         for (int part = 0; part <= PARTS; part++) {
-            double speed = cruise * part / PARTS;
-            double acceleration = pull.acceleration(speed, state);
-            double thrust = pull.thrust(speed, state);
+            StandingStart.Point point = points.get(part);
             steps.add(
                     computed(
                             "a" + part,
                             "acceleration at " + part + "/" + PARTS + " of it",
-                            acceleration,
+                            point.acceleration(),
                             "m/s²"),
                     "(F_t − F_r − ½·ρ·CdA·v²)/m_i",
                     "Newton's second law",
-                    modelled("F_t", "thrust at that speed", thrust, "N"),
+                    modelled("F_t", "thrust at that speed", point.thrust(), "N"),
                     rolling,
                     density,
                     road.inputs().of(Input.VEHICLE_DRAG_AREA),
                     part == PARTS
-                            ? given(Input.USE_CRUISE_SPEED, cruise)
+                            ? cruise
                             : part == 0
-                                    ? constant("v", "speed", speed, "m/s")
-                                    : modelled("v", "speed", speed, "m/s"),
+                                    ? constant("v", "speed", point.speed(), "m/s")
+                                    : modelled("v", "speed", point.speed(), "m/s"),
                     inertia);
         }
         steps.note(
@@ -70,16 +70,13 @@ final class WorkingPullAway {
                         + " bears, as launch does, and no more than the pack gives beside what"
                         + " electronics draw.");
         List<Term> times = new ArrayList<>();
-        double before = 0.0;
         for (int part = 1; part <= PARTS; part++) {
-            double reached = pull.to(cruise * part / PARTS, state).orElseThrow().time();
             times.add(
                     modelled(
                             "t" + part,
                             "in the " + PART[part - 1] + " quarter of speed",
-                            reached - before,
+                            points.get(part).time(),
                             "s"));
-            before = reached;
         }
         steps.add(
                 computed("t", "time to cruise speed", sheet.drive().toCruise().get().time(), "s"),
@@ -92,10 +89,7 @@ final class WorkingPullAway {
         return Working.of(
                 ResultId.TIME_TO_CRUISE,
                 "Time from a standstill to the cruise speed on a level road in calm air.",
-                List.of(
-                        WorkingPack.charge(build, true),
-                        pack.temperature(),
-                        given(Input.USE_CRUISE_SPEED, cruise)),
+                List.of(WorkingPack.charge(build, true), pack.temperature(), cruise),
                 steps);
     }
 }
