@@ -13,6 +13,7 @@ import brakewright.spec.DischargingWindow;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
+import brakewright.spec.Relaxation;
 import brakewright.spec.Wiring;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -34,6 +35,11 @@ class RoundFiguresTest {
     private static final OptionalDouble ONE = OptionalDouble.of(1.0);
 
     private static final double CONSTANT = 324.0;
+
+    /** Of a ride whose heat is doubted [W]. */
+    private static final double POWER = 75.0;
+
+    private static final Relaxation ONCE_MORE = new Relaxation(1.0, 60.0);
 
     @Test
     void withoutAWayToTheAirTheCellsKeepAllTheHeat() {
@@ -130,6 +136,25 @@ class RoundFiguresTest {
         double power = ride.heat() / ride.time();
         assertThat(air.highC()).isCloseTo(25.0 + settling(power, 1.5, ride.time()), within(1e-6));
         assertThat(air.lowC()).isCloseTo(25.0 + settling(power, 0.5, ride.time()), within(1e-6));
+    }
+
+    /** A quarter more resistance is a quarter more heat; half of a rise of 1 is a quarter of 2. */
+    @Test
+    void aDoubtedResistanceIsDoubtedHeat() {
+        Build board = board(pack(3240.0, 100.0, NO_WAY));
+        PackHeat ride = PackHeat.atPower(board, POWER).orElseThrow();
+        DoubtedHeat quarter = doubted(board, ride, new DoubtedHeat.Spreads(0.25, 0.0, 0.0));
+        assertThat(quarter.highC()).isCloseTo(25.0 + 1.25 * ride.riseK(), ROUNDING);
+        assertThat(quarter.lowC()).isCloseTo(25.0 + 0.75 * ride.riseK(), ROUNDING);
+        Build rising = Builds.withCells(board, cell -> Builds.relaxing(cell, ONCE_MORE));
+        PackHeat risen = PackHeat.atPower(rising, POWER).orElseThrow();
+        DoubtedHeat half = doubted(rising, risen, new DoubtedHeat.Spreads(0.0, 0.5, 0.0));
+        assertThat(half.highC()).isCloseTo(25.0 + 1.25 * risen.riseK(), ROUNDING);
+        assertThat(half.lowC()).isCloseTo(25.0 + 0.75 * risen.riseK(), ROUNDING);
+    }
+
+    private static DoubtedHeat doubted(Build build, PackHeat ride, DoubtedHeat.Spreads spreads) {
+        return DoubtedHeat.atPower(build, POWER, ride, spreads);
     }
 
     private static double settling(double power, double toAir, double time) {

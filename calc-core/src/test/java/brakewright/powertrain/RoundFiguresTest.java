@@ -3,6 +3,7 @@ package brakewright.powertrain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Controllers;
@@ -151,6 +152,16 @@ class RoundFiguresTest {
     @Test
     void frictionAndIronTakeTheirPower() {
         assertThat(train(1.5, 1e-3).dragLoss(3.0)).isCloseTo(270.0, relative(270.0));
+    }
+
+    /** 1.15 A of each of two motors, geared 100 rad/m at 90 %, push with 20.7 N. */
+    @Test
+    void aMotorCurrentHoldsTheSpeedWhereTheRoadTakesAllThatItPushes() {
+        RoadLoad road = RoadLoad.of(Builds.trailBoard());
+        TopSpeed.Result top = TopSpeed.find(drive(1.15, 90.0), road, 0.0, 0.0, PACK);
+        assertThat(top.holder()).isEqualTo(TopSpeed.Holder.MOTOR_CURRENT);
+        assertThat(top.speed()).isBetween(1.0, 3.0);
+        assertThat(road.force(top.speed(), 0.0, 0.0)).isCloseTo(20.7, within(1e-8));
     }
 
     /** Worksheets carry these names, which are never changed. */
