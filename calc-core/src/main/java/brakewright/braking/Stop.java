@@ -6,6 +6,7 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -95,8 +96,8 @@ public final class Stop {
      * @throws IllegalArgumentException if an argument is outside its range
      */
     public StopOutcome from(double speed, double charge, double lasts) {
-        Require.positive("speed", speed, "m/s");
-        Require.within("charge state", charge, 0.0, 1.0, "");
+        Require.positive("speed", speed, Unit.METRE_PER_SECOND);
+        Require.within("charge state", charge, 0.0, 1.0, Unit.RATIO);
         if (!(lasts >= 0.0)) {
             throw new IllegalArgumentException(
                     "time of the electric brake must not be negative, was " + lasts + " s");

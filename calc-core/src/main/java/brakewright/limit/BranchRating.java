@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.formula.Term;
+import brakewright.spec.Unit;
 
 /**
  * A rating of one of several packs, told as the current of all: {@code I_k,max/w_k}, with the
@@ -38,7 +39,8 @@ record BranchRating(PackConstraint own, BatteryModel model, int place) implement
         return PackTerms.shared(
                 own.at(charge, temperatureC),
                 limitAt(charge, temperatureC),
-                Term.modelled("w", "greatest share of all current", share(temperatureC), ""),
+                Term.modelled(
+                        "w", "greatest share of all current", share(temperatureC), Unit.RATIO),
                 pack());
     }
 

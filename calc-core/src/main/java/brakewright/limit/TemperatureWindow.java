@@ -6,6 +6,7 @@ import brakewright.formula.Origin;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -67,7 +68,7 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
                                 "T",
                                 "temperature of the cells",
                                 temperatureC,
-                                "°C",
+                                Unit.CELSIUS,
                                 Origin.Found.ASKED));
     }
 }

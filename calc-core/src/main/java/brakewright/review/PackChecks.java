@@ -13,6 +13,7 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
+import brakewright.spec.Unit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -132,7 +133,7 @@ final class PackChecks {
         private Optional<Check> rating(PackConstraint constraint, double rated) {
             double set = holdsSetting ? setting() : Arrays.stream(flows).max().orElseThrow();
             if (cellsC == nominal) {
-                return Optional.of(PlainCheck.always(held(constraint), set, rated, "A"));
+                return Optional.of(PlainCheck.always(held(constraint), set, rated, Unit.AMPERE));
             }
             return constraint.id() == ConstraintId.TEMPERATURE_WINDOW
                     ? Optional.of(
@@ -141,7 +142,7 @@ final class PackChecks {
                                     held(constraint),
                                     set,
                                     rated,
-                                    "A"))
+                                    Unit.AMPERE))
                     : Optional.empty();
         }
 
@@ -186,7 +187,7 @@ final class PackChecks {
             Finding.Builder finding =
                     check.held()
                             .finding()
-                            .valued(check.value(), check.limit(), "A")
+                            .valued(check.value(), check.limit(), Unit.AMPERE)
                             .atCharge(check.begins())
                             .worstAt(worst)
                             .atTemperature(cellsC);
