@@ -12,7 +12,8 @@ import brakewright.spec.Unit;
  * @param model all packs
  * @param place of the pack, from 0
  */
-record BranchRating(PackConstraint own, BatteryModel model, int place) implements PackConstraint {
+record BranchRating(RatingConstraint own, BatteryModel model, int place)
+        implements RatingConstraint {
 
     @Override
     public ConstraintId id() {
@@ -25,20 +26,15 @@ record BranchRating(PackConstraint own, BatteryModel model, int place) implement
     }
 
     @Override
-    public boolean variesWithCharge() {
-        return false;
+    public double limitAt(double temperatureC) {
+        return own.limitAt(temperatureC) / share(temperatureC);
     }
 
     @Override
-    public double limitAt(double charge, double temperatureC) {
-        return own.limitAt(charge, temperatureC) / share(temperatureC);
-    }
-
-    @Override
-    public Constraint at(double charge, double temperatureC) {
+    public Constraint at(double temperatureC) {
         return PackTerms.shared(
-                own.at(charge, temperatureC),
-                limitAt(charge, temperatureC),
+                own.at(temperatureC),
+                limitAt(temperatureC),
                 Term.modelled(
                         "w", "greatest share of all current", share(temperatureC), Unit.RATIO),
                 pack());

@@ -148,8 +148,8 @@ public final class PackLimit {
         return new Limit(
                 id,
                 constraints.stream()
-                        .filter(each -> !each.variesWithCharge())
-                        .map(each -> each.at(0.5, temperatureC))
+                        .filter(RatingConstraint.class::isInstance)
+                        .map(each -> ((RatingConstraint) each).at(temperatureC))
                         .toList());
     }
 
