@@ -204,7 +204,7 @@ public record Descent(
         return powertrain.suppliedBrakeCurrent(
                 powertrain.limitedBrakeCurrent(most, speed, pack.powerReturnedBy(taken)),
                 speed,
-                pack.powerDrawnBy(given));
+                () -> pack.powerDrawnBy(given));
     }
 
     private static double steepest(RoadLoad load, double force, double speed) {
