@@ -63,11 +63,13 @@ class FromMemoryTest {
 
     @Test
     void whatTheFileSaysIsNotRemembered() throws BuildFileException {
-        String remembered = Example.TRAIL_BOARD.text();
-        assertThat(remembered(read(remembered))).containsExactly("pack.wiring.plug_rating");
-        String told = remembered.replaceFirst("(?m)^plug = .*$", "plug_rating = \"40 A\"");
-        assertThat(remembered(read(told))).isEmpty();
-        assertThat(CommandRun.worksheet(told).out()).doesNotContain("from memory:");
+        String remembered = Example.SCOOTER.text();
+        assertThat(remembered(read(remembered)))
+                .containsExactly("pack.cell.resistance", "vehicle.rolling_resistance");
+        String told =
+                remembered.replaceFirst(
+                        "(?m)^\\[vehicle\\]$", "[vehicle]\nrolling_resistance = 0.02");
+        assertThat(remembered(read(told))).containsExactly("pack.cell.resistance");
     }
 
     @Test
