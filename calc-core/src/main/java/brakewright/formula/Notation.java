@@ -85,6 +85,8 @@ record Notation(String symbol, String meaning, String unit) {
             case CELL_RESISTANCE_BY_TEMPERATURE ->
                     new Notation("f_T", "its factor at that temperature", "");
             case CELL_SUSTAINED_RISE -> new Notation("x_r", "further rise in a long pull", "");
+            case CELL_OHMIC_SHARE -> new Notation("k", "of the pulse's, there at once", "");
+            case CELL_ONSET_TIME -> new Notation("τ_f", "time constant of the rest", "s");
             case CELL_RELAXATION_TIME -> new Notation("τ", "time constant of that", "s");
             case CELL_MASS -> new Notation("c", "of a cell, from mass", "J/K");
             case MOTOR_CURRENT_RATING,

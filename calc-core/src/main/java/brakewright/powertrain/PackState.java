@@ -54,7 +54,7 @@ public record PackState(
      * @param pack the pack
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
-     * @param seconds how long [s]; up to 10 s the pulse resistance, infinite for ever
+     * @param seconds how long [s]; 10 s for the pulse resistance, infinite for ever
      * @return its state
      */
     public static PackState of(

@@ -147,6 +147,10 @@ public enum Input {
     CELL_SUSTAINED_RISE_BY_CHARGE("pack.cell.sustained_rise_by_charge", "1"),
     /** {@code pack.cell.relaxation_time}. */
     CELL_RELAXATION_TIME("pack.cell.relaxation_time", "s"),
+    /** {@code pack.cell.ohmic_share}. */
+    CELL_OHMIC_SHARE("pack.cell.ohmic_share", "1"),
+    /** {@code pack.cell.onset_time}. */
+    CELL_ONSET_TIME("pack.cell.onset_time", "s"),
     /** {@code pack.cell.specific_heat}. */
     CELL_SPECIFIC_HEAT("pack.cell.specific_heat", "J/(kg*K)"),
     /** {@code pack.cell.charge_temperature}. */
