@@ -16,6 +16,12 @@ BENDS = (
 )
 
 
+def values_under(inputs, prefix=""):
+    """The values of the inputs whose names begin alike, by the rest of their names."""
+    begin = len(prefix)
+    return {k[begin:]: v["value"] for k, v in inputs.items() if k.startswith(prefix)}
+
+
 class Pack:
     """One pack; its inputs stand under `pack.` or, of several, under `packs.1.`, `packs.2.`, ..."""
 
@@ -27,6 +33,7 @@ class Pack:
             inputs = {k: v for k, v in inputs.items() if not k.startswith(guard)}
         self.inputs = inputs
         self.prefix = prefix
+        self.values = values_under(inputs, prefix)
         self.series = self["series"]
         self.parallel = self["parallel"]
         self.capacity = self.parallel * self["cell.capacity"]  # [Ah]
@@ -39,17 +46,18 @@ class Pack:
         self.uneven_resistance = self.get("group_spread.resistance", 0.0)
         # what is asked for again at once: the same place by several, one temperature by all
         self.cell_resistance = lru_cache(maxsize=64)(self.cell_resistance)
+        self.by_temperature = lru_cache(maxsize=64)(self.by_temperature)
         self.all_knots = self.find_knots()
         self.points = [(s, self.open_circuit(s)) for s in self.all_knots]
 
     def __getitem__(self, key):
-        return self.inputs[self.prefix + key]["value"]
+        return self.values[key]
 
     def __contains__(self, key):
-        return self.prefix + key in self.inputs
+        return key in self.values
 
     def get(self, key, default=None):
-        return self[key] if key in self else default
+        return self.values.get(key, default)
 
     def knots(self):
         return self.all_knots
@@ -58,7 +66,12 @@ class Pack:
         return line_through(self["cell.open_circuit_voltage"], charge)
 
     def by_charge(self, key, charge, otherwise):
-        return line_through(self[key], charge) if key in self else otherwise
+        points = self.values.get(key)
+        return otherwise if points is None else line_through(points, charge)
+
+    def by_temperature(self, temperature):
+        points = self.values.get("cell.resistance_by_temperature")
+        return 1.0 if points is None else arrhenius_through(points, temperature)
 
     def cell_resistance(self, charge, temperature, seconds=PULSE, into=False):
         """r(s,T): more into the cell; an ohmic share at once, the rest up to 10 s, then a slow rise."""
@@ -70,10 +83,7 @@ class Pack:
             passed = 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
             shape = self.by_charge("cell.sustained_rise_by_charge", charge, 1.0)
             factor += self.get("cell.sustained_rise", 0.0) * shape * passed
-        result = self["cell.resistance"] * factor
-        if "cell.resistance_by_temperature" in self:
-            result *= arrhenius_through(self["cell.resistance_by_temperature"], temperature)
-        return result
+        return self["cell.resistance"] * factor * self.by_temperature(temperature)
 
     def onset(self, seconds):
         """Share of the 10 s resistance that is there after a time."""

@@ -38,7 +38,7 @@ from formulas import (
     root,
     settled,
 )
-from packs import Battery
+from packs import Battery, values_under
 
 TOLERANCE = 1e-9
 HEAT_TOLERANCE = 1e-6
@@ -49,6 +49,7 @@ class Vehicle:
 
     def __init__(self, inputs):
         self.inputs = inputs
+        self.values = values_under(inputs)
         self.battery = Battery(inputs)
         self.density = None
         self.pack_temperature = self.battery.temperature
@@ -74,13 +75,13 @@ class Vehicle:
         )
 
     def __getitem__(self, key):
-        return self.inputs[key]["value"]
+        return self.values[key]
 
     def __contains__(self, key):
-        return key in self.inputs
+        return key in self.values
 
     def get(self, key, default=None):
-        return self.inputs[key]["value"] if key in self.inputs else default
+        return self.values.get(key, default)
 
     def changed(self, values):
         """The same vehicle with other values of some inputs."""

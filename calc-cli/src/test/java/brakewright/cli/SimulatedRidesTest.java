@@ -10,7 +10,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -37,12 +36,7 @@ class SimulatedRidesTest {
                     + " [0.34, 1], [0.66, 1], [0.77, 1.11], [0.88, 1.05], [0.99, 1.36]] }";
 
     private static Map<String, Object> sheet(Example example, String... options) {
-        List<String> all = new ArrayList<>(List.of("worksheet", example.path()));
-        all.addAll(List.of("--format", "json"));
-        all.addAll(List.of(options));
-        CommandRun run = CommandRun.of(all.toArray(String[]::new));
-        assertThat(run.status()).as(run.err()).isIn(0, 1);
-        return JsonMaps.read(run.out());
+        return JsonMaps.read(example.json(options));
     }
 
     /** Tapers fade the current at both ends of the charge; between them 89 and 78 % of a trip. */

@@ -97,7 +97,7 @@ class ToleranceCommandTest {
     @Test
     void tellsEveryInputWithItsRange() {
         Map<String, Object> tolerances =
-                JsonMaps.object(json(BuildFolder.TOUR_BOARD), "tolerances");
+                JsonMaps.object(JsonMaps.read(Example.TOUR_BOARD.json()), "tolerances");
         assertThat(tolerances)
                 .containsOnlyKeys(
                         "verdict_nominal", "verdict_best", "worst", "best", "results", "inputs");
@@ -130,7 +130,7 @@ class ToleranceCommandTest {
     @Test
     void nominalResultsLieBetweenTheWorstAndTheBest() {
         Map<String, Object> tolerances =
-                JsonMaps.object(json(BuildFolder.TOUR_BOARD), "tolerances");
+                JsonMaps.object(JsonMaps.read(Example.TOUR_BOARD.json()), "tolerances");
         List<Map<String, Object>> results = JsonMaps.objects(tolerances, "results");
         assertThat(results).hasSizeGreaterThan(8);
         for (Map<String, Object> result : results) {

@@ -44,7 +44,6 @@ public final class BatteryModel {
     // What was found last is kept, as whoever asks goes on asking at the same place. Records whose
     // fields are final may be handed from thread to thread without more: each sees a whole one.
 
-    private Standing standing = new Standing(Double.NaN, new double[0]);
     private Branching branching = new Branching(Double.NaN, Double.NaN, 0.0, new double[0]);
     private GreatestShares greatest = new GreatestShares(Double.NaN, new double[0]);
 
@@ -56,9 +55,6 @@ public final class BatteryModel {
     private volatile double @Nullable [] points;
     private volatile double @Nullable [] pointsOfFullest;
     private volatile double @Nullable [] pointsOfEmptiest;
-
-    /** The charge state of each pack at one of all together. */
-    private record Standing(double charge, double[] own) {}
 
     /** How packs in parallel divide the current, and what pulse resistance they have together. */
     private record Branching(
@@ -141,20 +137,7 @@ public final class BatteryModel {
      */
     public double chargeOf(int pack, double charge) {
         Require.number("charge state", charge, "");
-        return packs.size() == 1 ? charge : ownCharges(charge)[pack];
-    }
-
-    private double[] ownCharges(double charge) {
-        Standing there = standing;
-        if (there.charge() != charge) {
-            double[] own = new double[packs.size()];
-            for (int k = 0; k < own.length; k++) {
-                own[k] = map.charges().get(k).at(charge);
-            }
-            there = new Standing(charge, own);
-            standing = there;
-        }
-        return there.own();
+        return packs.size() == 1 ? charge : map.at(charge)[pack];
     }
 
     /**
@@ -182,7 +165,7 @@ public final class BatteryModel {
     }
 
     private Branching branchingAt(double charge, double temperatureC) {
-        double[] charges = ownCharges(charge);
+        double[] charges = map.at(charge);
         double[] shares = new double[charges.length];
         double conductances = 0.0;
         for (int k = 0; k < shares.length; k++) {

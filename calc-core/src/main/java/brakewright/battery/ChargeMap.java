@@ -19,11 +19,49 @@ import java.util.TreeSet;
  *
  * <p>Source: Kirchhoff's laws. Open-circuit voltages are straight lines between their points, so
  * the maps are too, and hold without error.
- *
- * @param capacityAh what all together give from full to empty [Ah]
- * @param charges the charge state of each pack over that of all together
  */
-record ChargeMap(double capacityAh, List<Curve> charges) {
+final class ChargeMap {
+
+    private final double capacityAh;
+    private final List<Curve> charges;
+
+    /**
+     * The last found: one place is asked about both ways of the current. A record whose fields are
+     * final may be handed from thread to thread without more.
+     */
+    private Standing standing = new Standing(Double.NaN, new double[0]);
+
+    /** The charge state of each pack at one of all together. */
+    private record Standing(double charge, double[] own) {}
+
+    private ChargeMap(double capacityAh, List<Curve> charges) {
+        this.capacityAh = capacityAh;
+        this.charges = List.copyOf(charges);
+    }
+
+    /** What all together give from full to empty [Ah]. */
+    double capacityAh() {
+        return capacityAh;
+    }
+
+    /** The charge state of each pack over that of all together. */
+    List<Curve> charges() {
+        return charges;
+    }
+
+    /** The charge state of each pack where all together have one; not to be written to. */
+    double[] at(double charge) {
+        Standing there = standing;
+        if (there.charge() != charge) {
+            double[] own = new double[charges.size()];
+            for (int k = 0; k < own.length; k++) {
+                own[k] = charges.get(k).at(charge);
+            }
+            there = new Standing(charge, own);
+            standing = there;
+        }
+        return there.own();
+    }
 
     static ChargeMap of(Battery battery) {
         return battery.joining() == Joining.PARALLEL

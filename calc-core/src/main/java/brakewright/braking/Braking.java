@@ -8,6 +8,7 @@ import brakewright.road.FrictionBrake;
 import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
+import brakewright.road.Slope;
 import brakewright.spec.Build;
 
 /**
@@ -56,7 +57,7 @@ final class Braking {
         this.powertrain = brake.powertrain();
         this.road = RoadLoad.of(build);
         this.mass = build.mass();
-        double cosine = 1.0 / Math.hypot(1.0, surroundings.slope());
+        double cosine = Slope.cosine(surroundings.slope());
         this.normal = Gravity.pressing(surroundings.slope());
         this.rollingForce = road.force(0.0, 0.0, 0.0) * cosine;
         this.headwind = surroundings.headwind();

@@ -140,7 +140,7 @@ public record Descent(
         double available =
                 Math.min(
                         powertrain.brakeForce(set, speed),
-                        load.mass() * Gravity.STANDARD * grip / Math.hypot(1.0, slope));
+                        load.mass() * Gravity.pressing(slope) * grip);
         Course course =
                 available >= pull
                         ? Course.along(braking, charge, build.use().chargeTo())
@@ -203,7 +203,7 @@ public record Descent(
         return powertrain.suppliedBrakeCurrent(
                 powertrain.limitedBrakeCurrent(most, speed, pack.powerReturnedBy(taken)),
                 speed,
-                pack.powerDrawnBy(given));
+                () -> pack.powerDrawnBy(given));
     }
 
     private static double steepest(RoadLoad load, double force, double speed) {

@@ -11,6 +11,7 @@ import brakewright.road.Gravity;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.road.RoadLoad;
+import brakewright.road.Slope;
 import brakewright.spec.Build;
 
 /**
@@ -50,9 +51,9 @@ final class Propulsion {
         this.inertia = build.inertia();
         this.idlePower = build.use().riding().idlePower();
         double weight = load.mass() * Gravity.STANDARD;
-        double length = Math.hypot(1.0, road.slope());
-        this.rollingForce = weight * load.rollingResistance() / length;
-        this.slopeForce = weight * road.slope() / length;
+        double cosine = Slope.cosine(road.slope());
+        this.rollingForce = weight * load.rollingResistance() * cosine;
+        this.slopeForce = weight * road.slope() * cosine;
         LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
         this.groundForce =
                 weight

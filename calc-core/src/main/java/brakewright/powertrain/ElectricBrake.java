@@ -91,13 +91,13 @@ public record ElectricBrake(
     public double settledMotorCurrent(double speed, PackState pack, double share) {
         return powertrain.limitedBrakeCurrent(
                 powertrain.suppliedBrakeCurrent(
-                        share * motorCurrentAt(speed), speed, pack.greatestPower()),
+                        share * motorCurrentAt(speed), speed, pack::greatestPower),
                 speed,
                 pack.powerReturnedBy(settledPackLimit(pack)));
     }
 
     private double supplied(double speed, PackState pack) {
-        return powertrain.suppliedBrakeCurrent(motorCurrentAt(speed), speed, pack.greatestPower());
+        return powertrain.suppliedBrakeCurrent(motorCurrentAt(speed), speed, pack::greatestPower);
     }
 
     /**

@@ -2,22 +2,34 @@ package brakewright.powertrain;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.TerminalPower;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The pack at one charge state and temperature, as the power train sees it.
  *
- * @param charge the charge state [1]
- * @param temperatureC the cell temperature [°C]
- * @param voltage open circuit [V]
- * @param resistance at the terminals while it is drawn from [Ω]
- * @param resistanceInto the same while it is charged [Ω]
+ * <p>Whoever drives meets one resistance, whoever brakes the other: each is worked out when it is
+ * first asked for.
  */
-public record PackState(
-        double charge,
-        double temperatureC,
-        double voltage,
-        double resistance,
-        double resistanceInto) {
+public final class PackState {
+
+    private final double charge;
+    private final double temperatureC;
+    private final double voltage;
+    private final @Nullable BatteryModel pack;
+    private final double seconds;
+
+    private double resistance;
+    private double resistanceInto;
+
+    private PackState(BatteryModel pack, double charge, double temperatureC, double seconds) {
+        this.charge = charge;
+        this.temperatureC = temperatureC;
+        this.voltage = pack.openCircuitVoltage(charge);
+        this.pack = pack;
+        this.seconds = seconds;
+        this.resistance = Double.NaN;
+        this.resistanceInto = Double.NaN;
+    }
 
     /**
      * A pack that resists alike either way.
@@ -28,7 +40,13 @@ public record PackState(
      * @param resistance at the terminals [Ω]
      */
     public PackState(double charge, double temperatureC, double voltage, double resistance) {
-        this(charge, temperatureC, voltage, resistance, resistance);
+        this.charge = charge;
+        this.temperatureC = temperatureC;
+        this.voltage = voltage;
+        this.pack = null;
+        this.seconds = 0.0;
+        this.resistance = resistance;
+        this.resistanceInto = resistance;
     }
 
     /**
@@ -40,12 +58,7 @@ public record PackState(
      * @return its state
      */
     public static PackState of(BatteryModel pack, double charge, double temperatureC) {
-        return new PackState(
-                charge,
-                temperatureC,
-                pack.openCircuitVoltage(charge),
-                pack.resistance(charge, temperatureC),
-                pack.into().resistance(charge, temperatureC));
+        return new PackState(pack, charge, temperatureC, 0.0);
     }
 
     /**
@@ -59,12 +72,58 @@ public record PackState(
      */
     public static PackState of(
             BatteryModel pack, double charge, double temperatureC, double seconds) {
-        return new PackState(
-                charge,
-                temperatureC,
-                pack.openCircuitVoltage(charge),
-                pack.resistance(charge, temperatureC, seconds),
-                pack.into().resistance(charge, temperatureC, seconds));
+        return new PackState(pack, charge, temperatureC, seconds);
+    }
+
+    /**
+     * Returns the charge state.
+     *
+     * @return [1]
+     */
+    public double charge() {
+        return charge;
+    }
+
+    /**
+     * Returns the cell temperature.
+     *
+     * @return [°C]
+     */
+    public double temperatureC() {
+        return temperatureC;
+    }
+
+    /**
+     * Returns the voltage at rest.
+     *
+     * @return open circuit [V]
+     */
+    public double voltage() {
+        return voltage;
+    }
+
+    /**
+     * Returns the resistance that a current out of the pack meets.
+     *
+     * @return at the terminals [Ω]
+     */
+    public double resistance() {
+        if (pack != null && Double.isNaN(resistance)) {
+            resistance = pack.resistance(charge, temperatureC, seconds);
+        }
+        return resistance;
+    }
+
+    /**
+     * Returns the resistance that a current into the pack meets.
+     *
+     * @return at the terminals [Ω]
+     */
+    public double resistanceInto() {
+        if (pack != null && Double.isNaN(resistanceInto)) {
+            resistanceInto = pack.into().resistance(charge, temperatureC, seconds);
+        }
+        return resistanceInto;
     }
 
     /**
@@ -76,8 +135,8 @@ public record PackState(
      */
     public double currentInto(double power) {
         return power >= 0.0
-                ? TerminalPower.returnedCurrent(voltage, resistanceInto, power)
-                : -TerminalPower.drawnCurrent(voltage, resistance, -power);
+                ? TerminalPower.returnedCurrent(voltage, resistanceInto(), power)
+                : -TerminalPower.drawnCurrent(voltage, resistance(), -power);
     }
 
     /**
@@ -87,7 +146,7 @@ public record PackState(
      * @return the power [W]
      */
     public double powerReturnedBy(double current) {
-        return TerminalPower.returnedPower(voltage, resistanceInto, current);
+        return TerminalPower.returnedPower(voltage, resistanceInto(), current);
     }
 
     /**
@@ -101,7 +160,7 @@ public record PackState(
     public double powerDrawnBy(double current) {
         return isBeyondGreatestPower(current)
                 ? greatestPower()
-                : TerminalPower.drawnPower(voltage, resistance, current);
+                : TerminalPower.drawnPower(voltage, resistance(), current);
     }
 
     /**
@@ -112,7 +171,7 @@ public record PackState(
      * @return true if it does
      */
     public boolean isBeyondGreatestPower(double current) {
-        return 2.0 * current * resistance >= voltage;
+        return 2.0 * current * resistance() >= voltage;
     }
 
     /**
@@ -121,7 +180,7 @@ public record PackState(
      * @return U²/(4R) [W]
      */
     public double greatestPower() {
-        return TerminalPower.greatestDrawnPower(voltage, resistance);
+        return TerminalPower.greatestDrawnPower(voltage, resistance());
     }
 
     /**
@@ -131,7 +190,7 @@ public record PackState(
      * @return the voltage [V]
      */
     public double terminalVoltage(double current) {
-        return voltage + current * (current > 0.0 ? resistanceInto : resistance);
+        return voltage + current * (current > 0.0 ? resistanceInto() : resistance());
     }
 
     /**

@@ -4,6 +4,7 @@ import brakewright.machine.MotorModel;
 import brakewright.spec.Build;
 import brakewright.spec.Controllers;
 import brakewright.spec.Drive;
+import java.util.function.DoubleSupplier;
 
 /**
  * All motors, their reduction and their controllers.
@@ -292,12 +293,15 @@ public final class Powertrain {
      *
      * @param asked the brake current asked for, per motor [A]
      * @param speed [m/s]
-     * @param greatestPower that can be drawn, not negative [W]
+     * @param greatestPower that can be drawn, not negative [W]; asked for where braking draws
      * @return the lesser of what is asked and the root [A]
      */
-    public double suppliedBrakeCurrent(double asked, double speed, double greatestPower) {
+    public double suppliedBrakeCurrent(double asked, double speed, DoubleSupplier greatestPower) {
         double backEmf = motor.torqueConstant() * angularSpeed(speed);
-        double perMotor = greatestPower * controllerEfficiency / motors;
+        if (lossResistance * asked <= backEmf) {
+            return asked;
+        }
+        double perMotor = greatestPower.getAsDouble() * controllerEfficiency / motors;
         double root =
                 (backEmf + Math.sqrt(backEmf * backEmf + 4.0 * lossResistance * perMotor))
                         / (2.0 * lossResistance);

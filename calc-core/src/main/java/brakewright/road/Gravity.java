@@ -19,6 +19,6 @@ public final class Gravity {
      * @return {@code g·cosθ} [m/s²]
      */
     public static double pressing(double slope) {
-        return STANDARD * (1.0 / Math.hypot(1.0, slope));
+        return STANDARD * Slope.cosine(slope);
     }
 }

@@ -42,7 +42,7 @@ public record RoadLoad(double mass, double rollingResistance, double dragArea, d
      * @return the force; negative where the slope pulls harder than all else holds [N]
      */
     public double force(double speed, double slope, double headwind) {
-        double alongRun = 1.0 / Math.hypot(1.0, slope);
+        double alongRun = Slope.cosine(slope);
         return mass * Gravity.STANDARD * alongRun * (rollingResistance + slope)
                 + airForce(speed + headwind);
     }

@@ -6,6 +6,16 @@ public final class Slope {
     private Slope() {}
 
     /**
+     * Returns how far a slope goes along the level for its length.
+     *
+     * @param slope rise over run, either way [1]
+     * @return {@code cosθ = 1/√(1 + tan²θ)}, above 0 to 1 [1]
+     */
+    public static double cosine(double slope) {
+        return slope == 0.0 ? 1.0 : 1.0 / Math.hypot(1.0, slope);
+    }
+
+    /**
      * Returns the slope that a force holds.
      *
      * <p>{@code sinθ + c·cosθ = F/(m·g)}, solved for tanθ: the left side is {@code √(1 + c²)·sin(θ

@@ -13,7 +13,10 @@ import java.util.stream.DoubleStream;
  */
 public final class Curve {
 
-    private static final int PARTS_PER_POINT = 2;
+    private static final int PARTS_PER_POINT = 4;
+
+    /** A place is counted to the part before where it is this much of a part behind its end. */
+    private static final double ROUNDING = 1e-9;
 
     private final double[] abscissas;
     private final double[] ordinates;
@@ -21,7 +24,7 @@ public final class Curve {
     /** How many even parts of the whole length there are to a unit of it. */
     private final double partsPerUnit;
 
-    /** For each part a point near its beginning: from there it is not far to any place in it. */
+    /** For each part the first point in it or behind: none before is at or above a place in it. */
     private final int[] begins;
 
     private Curve(double[] abscissas, double[] ordinates) {
@@ -30,11 +33,12 @@ public final class Curve {
         int last = abscissas.length - 1;
         double length = abscissas[last] - abscissas[0];
         int parts = PARTS_PER_POINT * last;
-        this.partsPerUnit = parts / length;
+        this.partsPerUnit = Double.isInfinite(parts / length) ? 0.0 : parts / length;
         this.begins = new int[parts + 2];
         int above = 1;
         for (int part = 0; part < begins.length; part++) {
-            while (above < last && abscissas[above] < abscissas[0] + part * length / parts) {
+            double begin = abscissas[0] + (part - ROUNDING) / parts * length;
+            while (above < last && abscissas[above] < begin) {
                 above++;
             }
             begins[part] = above;
@@ -88,18 +92,22 @@ public final class Curve {
      * @throws IllegalArgumentException if the abscissa is NaN
      */
     public double at(double abscissa) {
-        int last = abscissas.length - 1;
-        if (abscissa <= abscissas[0]) {
+        double[] at = abscissas;
+        double first = at[0];
+        if (abscissa <= first) {
             return ordinates[0];
         }
-        if (abscissa >= abscissas[last]) {
-            return ordinates[last];
+        if (abscissa >= at[at.length - 1]) {
+            return ordinates[at.length - 1];
         }
         Require.number("where a curve is read", abscissa, "");
-        int above = firstNotBelow(abscissa);
-        double share =
-                (abscissa - abscissas[above - 1]) / (abscissas[above] - abscissas[above - 1]);
-        return ordinates[above - 1] + share * (ordinates[above] - ordinates[above - 1]);
+        int above = begins[(int) ((abscissa - first) * partsPerUnit)];
+        while (at[above] < abscissa) {
+            above++;
+        }
+        double left = at[above - 1];
+        double low = ordinates[above - 1];
+        return low + (abscissa - left) / (at[above] - left) * (ordinates[above] - low);
     }
 
     /**
@@ -123,19 +131,6 @@ public final class Curve {
     private double steepness(int above) {
         return (ordinates[above] - ordinates[above - 1])
                 / (abscissas[above] - abscissas[above - 1]);
-    }
-
-    /** The first point at or above a place that lies between the ends. */
-    private int firstNotBelow(double abscissa) {
-        int part = (int) ((abscissa - abscissas[0]) * partsPerUnit);
-        int above = begins[Math.min(part, begins.length - 1)];
-        while (abscissas[above] < abscissa) {
-            above++;
-        }
-        while (abscissas[above - 1] >= abscissa) {
-            above--;
-        }
-        return above;
     }
 
     /**

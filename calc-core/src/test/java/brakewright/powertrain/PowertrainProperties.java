@@ -165,7 +165,7 @@ class PowertrainProperties {
      */
     private static boolean canSupply(ElectricBrake brake, double speed, PackState pack) {
         double asked = brake.motorCurrent();
-        return brake.powertrain().suppliedBrakeCurrent(asked, speed, pack.greatestPower()) == asked;
+        return brake.powertrain().suppliedBrakeCurrent(asked, speed, pack::greatestPower) == asked;
     }
 
     @Property

@@ -109,8 +109,9 @@ class RoundFiguresTest {
     @Test
     void brakesNearStandstillWithWhatASourceCanSupply() {
         Powertrain train = train();
-        assertThat(train.suppliedBrakeCurrent(100.0, 0.6, 800.0)).isCloseTo(60.0, relative(60.0));
-        assertThat(train.suppliedBrakeCurrent(50.0, 0.6, 800.0)).isEqualTo(50.0);
+        assertThat(train.suppliedBrakeCurrent(100.0, 0.6, () -> 800.0))
+                .isCloseTo(60.0, relative(60.0));
+        assertThat(train.suppliedBrakeCurrent(50.0, 0.6, () -> 800.0)).isEqualTo(50.0);
     }
 
     /** Worksheets carry these names, which are never changed. */

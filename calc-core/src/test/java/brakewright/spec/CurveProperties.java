@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
@@ -41,6 +45,45 @@ class CurveProperties {
             assertThat(curve.at(abscissas[i]))
                     .isBetween(ordinates[i] * (1.0 - ROUNDING), ordinates[i] * (1.0 + ROUNDING));
         }
+    }
+
+    /** The short way to the line that bears a place, against a walk along all of them. */
+    @Property
+    void readsTheLineBetweenTheNearestPoints(
+            @ForAll Curve curve,
+            @ForAll @Scale(15) @DoubleRange(min = 0.0, max = 1.0) double share,
+            @ForAll @IntRange(min = 0, max = 1000) int point,
+            @ForAll("spans") double span) {
+        double[] at = Arrays.stream(curve.abscissas()).map(x -> x * span).distinct().toArray();
+        double[] values = Arrays.copyOf(curve.ordinates(), at.length);
+        Curve stretched = Curve.of(at, values);
+        double near = at[point % at.length];
+        for (double x : new double[] {share * span, near, Math.nextUp(near), Math.nextDown(near)}) {
+            assertThat(stretched.at(x)).isEqualTo(walked(at, values, x));
+        }
+    }
+
+    @Provide
+    Arbitrary<Double> spans() {
+        return Arbitraries.of(Double.MIN_VALUE * 1e4, 1e-300, 1e-6, 1.0, 1e6, 1e300);
+    }
+
+    private static double walked(double[] at, double[] values, double x) {
+        int above = 0;
+        while (above < at.length && at[above] < x) {
+            above++;
+        }
+        if (above == 0) {
+            return values[0];
+        }
+        if (above == at.length) {
+            return values[above - 1];
+        }
+        if (at[above] == x && above == at.length - 1) {
+            return values[above];
+        }
+        double share = (x - at[above - 1]) / (at[above] - at[above - 1]);
+        return values[above - 1] + share * (values[above] - values[above - 1]);
     }
 
     @Property
