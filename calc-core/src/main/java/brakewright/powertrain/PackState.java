@@ -2,6 +2,7 @@ package brakewright.powertrain;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.TerminalPower;
+import brakewright.spec.Cell;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,7 +45,7 @@ public final class PackState {
         this.temperatureC = temperatureC;
         this.voltage = voltage;
         this.pack = null;
-        this.seconds = 0.0;
+        this.seconds = Cell.PULSE;
         this.resistance = resistance;
         this.resistanceInto = resistance;
     }
@@ -58,7 +59,7 @@ public final class PackState {
      * @return its state
      */
     public static PackState of(BatteryModel pack, double charge, double temperatureC) {
-        return new PackState(pack, charge, temperatureC, 0.0);
+        return new PackState(pack, charge, temperatureC, Cell.PULSE);
     }
 
     /**
