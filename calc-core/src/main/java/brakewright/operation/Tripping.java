@@ -107,7 +107,7 @@ final class Tripping {
                 .cell()
                 .relaxation()
                 .onset()
-                .reaches(headroom / (own(place, current) * resistance));
+                .reaches(Math.min(1.0, headroom / (own(place, current) * resistance)));
     }
 
     private double own(int place, double current) {
