@@ -52,7 +52,10 @@ final class CompareCommand implements Callable<Integer> {
     /** The column of what the command line asks for. */
     private static final String ASKED = "as asked";
 
-    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "BUILD",
+            description = "The build file; - is standard input.")
     Path build = Path.of("");
 
     @Parameters(

@@ -37,7 +37,10 @@ final class SweepCommand implements Callable<Integer> {
     /** Assumption: our own choice; more would not fit the memory of a small machine. */
     private static final int MOST = 4_000_000;
 
-    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "BUILD",
+            description = "The build file; - is standard input.")
     Path build = Path.of("");
 
     @Option(
