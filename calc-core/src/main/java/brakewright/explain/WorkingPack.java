@@ -101,13 +101,21 @@ final class WorkingPack {
                         given(Input.CELL_RESISTANCE, cell.resistance()),
                         Reading.LEAST_BY_CHARGE.of(cell.resistanceByCharge().drawn().least()),
                         Reading.LEAST_BY_TEMPERATURE.of(pack.leastFactorByTemperature()),
-                        new Term(
-                                "k",
-                                "ohmic share, at the least",
-                                PackModel.OHMIC_SHARE,
-                                Unit.RATIO,
-                                Origin.Found.ASSUMED),
+                        leastShare(pack),
                         PackTerms.parallel(pack)));
+    }
+
+    /** The cell's own share where it is less than any cell is trusted to have. */
+    private static Term leastShare(PackModel pack) {
+        double own = pack.pack().cell().relaxation().onset().ohmicShare();
+        return pack.leastOhmicShare() == own
+                ? given(Input.CELL_OHMIC_SHARE, own)
+                : new Term(
+                        "k",
+                        "ohmic share, at the least",
+                        pack.leastOhmicShare(),
+                        Unit.RATIO,
+                        Origin.Found.ASSUMED);
     }
 
     /** The charge that all packs give from full to empty. */

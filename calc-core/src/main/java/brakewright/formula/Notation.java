@@ -103,6 +103,8 @@ record Notation(String symbol, String meaning, Unit unit) {
                     new Notation("f_T", "its factor at that temperature", Unit.RATIO);
             case CELL_SUSTAINED_RISE ->
                     new Notation("x_r", "further rise in a long pull", Unit.RATIO);
+            case CELL_OHMIC_SHARE -> new Notation("k", "of the pulse's, there at once", Unit.RATIO);
+            case CELL_ONSET_TIME -> new Notation("τ_f", "time constant of the rest", Unit.SECOND);
             case CELL_RELAXATION_TIME -> new Notation("τ", "time constant of that", Unit.SECOND);
             case CELL_MASS -> new Notation("c", "of a cell, from mass", Unit.JOULE_PER_KELVIN);
             case MOTOR_CURRENT_RATING,

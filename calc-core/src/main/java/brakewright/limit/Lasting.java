@@ -54,12 +54,13 @@ public record Lasting(Build build, BatteryModel model, double current, BrakingTi
     }
 
     /**
-     * Returns how long it lasts.
+     * Returns how long it lasts for a limit: the pulse that cell resistances are given for, or
+     * longer.
      *
      * @return the time [s]; infinite for ever
      */
     public double seconds() {
-        return time.seconds();
+        return Math.max(Cell.PULSE, time.seconds());
     }
 
     /** Whether it meets more resistance than a pulse. */

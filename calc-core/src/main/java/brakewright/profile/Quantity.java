@@ -99,6 +99,18 @@ public enum Quantity {
     }
 
     /**
+     * Returns whether this is told at a speed.
+     *
+     * @return true for stops, ranges and what else a speed is needed for
+     */
+    public boolean belongsToASpeed() {
+        return switch (this) {
+            case STOP_DRY, STOP_WET, TIME_TO_CRUISE, HOTTEST_WINDING, RANGE -> true;
+            default -> false;
+        };
+    }
+
+    /**
      * Returns whether this is a setting and not a result.
      *
      * @return true for what a person enters

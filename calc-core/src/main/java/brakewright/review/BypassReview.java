@@ -8,6 +8,7 @@ import brakewright.limit.Signal;
 import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.Cell;
 import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,7 +88,8 @@ final class BypassReview {
 
     private double cellVoltage(int place, double current, double charge, double cellsC) {
         double own = current * model.into().share(place, charge, cellsC);
-        return pack(place).highestCellVoltage(own, model.chargeOf(place, charge), cellsC, 0.0);
+        return pack(place)
+                .highestCellVoltage(own, model.chargeOf(place, charge), cellsC, Cell.PULSE);
     }
 
     private PackModel pack(int place) {

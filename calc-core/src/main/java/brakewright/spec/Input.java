@@ -148,6 +148,10 @@ public enum Input {
     CELL_SUSTAINED_RISE_BY_CHARGE("pack.cell.sustained_rise_by_charge", Unit.RATIO),
     /** {@code pack.cell.relaxation_time}. */
     CELL_RELAXATION_TIME("pack.cell.relaxation_time", Unit.SECOND),
+    /** {@code pack.cell.ohmic_share}. */
+    CELL_OHMIC_SHARE("pack.cell.ohmic_share", Unit.RATIO),
+    /** {@code pack.cell.onset_time}. */
+    CELL_ONSET_TIME("pack.cell.onset_time", Unit.SECOND),
     /** {@code pack.cell.specific_heat}. */
     CELL_SPECIFIC_HEAT("pack.cell.specific_heat", Unit.JOULE_PER_KILOGRAM_KELVIN),
     /** {@code pack.cell.charge_temperature}. */

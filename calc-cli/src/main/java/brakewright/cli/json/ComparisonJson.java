@@ -79,6 +79,7 @@ public final class ComparisonJson {
         row.difference(column).ifPresent(value -> json.number("difference", value));
         reading.boundBy().ifPresent(held -> json.text("bound_by", held.key()));
         reading.charge().ifPresent(charge -> json.number("charge", charge));
+        reading.speed().ifPresent(speed -> json.number("speed_m_per_s", speed));
         if (row.isBest(column)) {
             json.text("best", "yes");
         }

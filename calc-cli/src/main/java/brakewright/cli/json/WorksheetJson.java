@@ -5,6 +5,7 @@ import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.doubt.HeatSpreads;
 import brakewright.cli.doubt.Judged;
+import brakewright.cli.doubt.Remembered;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Unmeasured;
 import brakewright.cli.words.Cautions;
@@ -88,6 +89,7 @@ public final class WorksheetJson {
         json.texts(
                 "verdict_text",
                 new VerdictWords(judged.build(), UnitSystem.SI).of(judged.review()));
+        json.texts("verdict_from_memory", Remembered.in(file, sheet));
         new ConditionJson(json).write(judged.review().all().conditions());
         DecisionJson decision = new DecisionJson(json);
         decision.brake(judged.brake());

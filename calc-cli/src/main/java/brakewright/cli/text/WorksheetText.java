@@ -5,6 +5,7 @@ import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.doubt.HeatSpreads;
 import brakewright.cli.doubt.Judged;
+import brakewright.cli.doubt.Remembered;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Unmeasured;
 import brakewright.cli.words.Cautions;
@@ -20,6 +21,7 @@ import brakewright.review.Finding;
 import brakewright.review.Topic;
 import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -150,6 +152,10 @@ public final class WorksheetText {
         if (!judged.word().equals(Judged.word(sheet.review()))) {
             page.paragraph(
                     "", 2, "With nominal values it would be: " + Judged.word(sheet.review()) + ".");
+        }
+        List<String> remembered = Remembered.in(file, sheet);
+        if (!remembered.isEmpty()) {
+            page.paragraph("", 2, VerdictWords.fromMemory(remembered));
         }
         page.paragraph(
                 "Brake: "
