@@ -758,11 +758,11 @@ def compare_first_stops(c, v, sheet):
             left = (v.mass * rubbing + v.resistance_force(x)) / inertia
             c.number("first stop", f"{field} {at}", row[field], left)
         passed = trip_passed(there, speed, charge)
-        c.rule(opens == (passed[0] if passed else "nothing"), f"first stop {at}: {opens} opens")
+        c.rule(opens == (passed[1] if passed else "nothing"), f"first stop {at}: {opens} opens")
         c.rule(("opened" in row) == (opens != "nothing"), f"first stop {at}: opened or not")
         asked = [("first stop", row, math.inf)]
         if passed and "opened" in row:
-            after = v.get("use.brake_build_up", 0.0) * passed[1] + passed[2]
+            after = passed[0]
             c.number("first stop", f"after_s {at}", row["opened"]["after_s"], after, ITERATED)
             asked.append(("first stop opened", row["opened"], after))
         for group, told, lasts in asked:
@@ -775,42 +775,53 @@ def compare_first_stops(c, v, sheet):
 
 
 def trip_passed(v, speed, charge):
-    """Which trip opens first, from which share of the brake on it is passed, its delay; or None.
+    """Which trip opens first and when after the brakes began to act; or None.
 
     The speed is that of the beginning; a taper too narrow to be stable holds nothing back.
     """
-    u, r = v.open_circuit(charge), v.resistance(charge, v.pack_temperature, into=True)
+    battery, cells = v.battery, v.pack_temperature
+    u, r = v.open_circuit(charge), v.resistance(charge, cells, into=True)
     emf = v.torque_constant * v.motor_speed(speed)
     loss = v.loss_resistance(v.ambient)
     limit = v.return_limit(charge)
     if too_narrow(v.high_taper(), v.get("settings.high_voltage_taper")):
         limit = v.set_pack("settings.pack_regen_current")
+    rest = [p.group_voltage(s, True) for p, s in zip(battery.packs, battery.own_charges(charge))]
 
-    def passed(share):
+    def into(share):
         current = min(share * v["settings.motor_brake_current"], emf / (2 * loss))
         power = v.motors * (emf * current - loss * current**2) * v.controller_efficiency
-        into = min(limit, pulse_return(u, r, power))
-        voltages = v.battery.cell_voltages(-into, charge, v.pack_temperature, taking=True)
-        found = {}
-        for i, pack in enumerate(v.battery.packs):
-            own = into * v.battery.share(i, charge, v.pack_temperature, True)
-            if own > pack.get("protection.charge_trip", math.inf):
-                found.setdefault("charge-trip", pack.get("protection.charge_trip_delay"))
-            trip = pack.get("protection.cell_overvoltage_trip", math.inf)
-            if into > 0 and voltages[i] > trip:
-                found["overvoltage-trip"] = pack.get("protection.cell_overvoltage_trip_delay")
-        return found
+        return min(limit, pulse_return(u, r, power))
 
-    full = passed(1.0)
-    if not full:
-        return None
-    opens = "charge-trip" if "charge-trip" in full else "overvoltage-trip"
-    low, high = 0.0, 1.0
-    while high - low > 1e-12:
-        middle = 0.5 * (low + high)
-        low, high = (low, middle) if opens in passed(middle) else (middle, high)
-    told = full[opens]
-    return opens, high, DELAYS[opens] if told is None else told
+    def passed(share):
+        """Both trips of every pack: by how much the current or the voltage is above them."""
+        flowing = into(share)
+        voltages = battery.cell_voltages(-flowing, charge, cells, taking=True)
+        for i, pack in enumerate(battery.packs):
+            own = flowing * battery.share(i, charge, cells, True)
+            trip = pack.get("protection.charge_trip", math.inf)
+            yield "charge-trip", i, own > trip
+            trip = pack.get("protection.cell_overvoltage_trip", math.inf)
+            yield "overvoltage-trip", i, flowing > 0 and voltages[i] > trip
+
+    told = {"charge-trip": "charge_trip", "overvoltage-trip": "cell_overvoltage_trip"}
+    full = battery.cell_voltages(-into(1.0), charge, cells, taking=True)
+    ways = []
+    for opens, i, over in passed(1.0):
+        if not over:
+            continue
+        pack, low, high = battery.packs[i], 0.0, 1.0
+        while high - low > 1e-12:
+            middle = 0.5 * (low + high)
+            there = (opens, i, True) in passed(middle)
+            low, high = (low, middle) if there else (middle, high)
+        risen = 0.0
+        if opens == "overvoltage-trip":
+            trip = pack["protection.cell_overvoltage_trip"]
+            risen = pack.comes_after((trip - rest[i]) / (full[i] - rest[i]))
+        delay = pack.get(f"protection.{told[opens]}_delay", DELAYS[opens])
+        ways.append((max(v.get("use.brake_build_up", 0.0) * high, risen) + delay, opens))
+    return min(ways, default=None)
 
 
 def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts=math.inf):

@@ -74,15 +74,32 @@ class Pack:
         return 1.0 if points is None else arrhenius_through(points, temperature)
 
     def cell_resistance(self, charge, temperature, seconds=PULSE, into=False):
-        """r(s,T): more into the cell; beyond 10 s it goes on rising with one time constant."""
+        """r(s,T): more into the cell; an ohmic share at once, the rest up to 10 s, then a slow rise."""
         factor = self.by_charge("cell.resistance_by_charge", charge, 1.0)
         if into:
             factor += self.by_charge("cell.resistance_into_by_charge", charge, 0.0)
+        factor *= self.onset(seconds)
         if seconds > PULSE:
             passed = 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
             shape = self.by_charge("cell.sustained_rise_by_charge", charge, 1.0)
             factor += self.get("cell.sustained_rise", 0.0) * shape * passed
         return self["cell.resistance"] * factor * self.by_temperature(temperature)
+
+    def onset(self, seconds):
+        """Share of the 10 s resistance that is there after a time."""
+        if seconds >= PULSE:
+            return 1.0
+        ohmic, constant = self.get("cell.ohmic_share", 1.0), self.get("cell.onset_time", 1.0)
+        come = (1 - math.exp(-seconds / constant)) / (1 - math.exp(-PULSE / constant))
+        return ohmic + (1 - ohmic) * come
+
+    def comes_after(self, share):
+        """When that share of the 10 s resistance is there."""
+        ohmic, constant = self.get("cell.ohmic_share", 1.0), self.get("cell.onset_time", 1.0)
+        if share <= ohmic:
+            return 0.0
+        come = (share - ohmic) / (1 - ohmic) * (1 - math.exp(-PULSE / constant))
+        return -constant * math.log(1 - come)
 
     def group_charge(self, charge, taking):
         """Charge state of the fullest group, or of the emptiest: it began lower and holds less."""
@@ -125,7 +142,7 @@ class Pack:
         return [s for s in bends if 0 < s < 1]
 
     def first_instant(self):
-        """Least resistance: warm cells, the mildest charge, 0.6 of the pulse, no joints."""
+        """Least resistance: warm cells, the mildest charge, no joints; 0.6 of the pulse or less."""
         each = self["cell.resistance"]
         each *= min((factor for _, factor in self.get("cell.resistance_by_charge", [])), default=1)
         points = self.get("cell.resistance_by_temperature", [])
@@ -133,7 +150,8 @@ class Pack:
             low, high = self["cell.discharge_temperature"]
             asked = [low, high] + [t for t, _ in points if low < t < high]
             each *= min(arrhenius_through(points, t) for t in asked)
-        return 0.6 * self.series / self.parallel * each
+        ohmic = min(0.6, self.get("cell.ohmic_share", 1.0))
+        return ohmic * self.series / self.parallel * each
 
     def open_circuit(self, charge):
         return self.series * self.cell_voltage(charge)

@@ -121,7 +121,7 @@ class Vehicle:
 
     def take_gaps(self, temperature):
         """Charge-dependent bounds on taking, as voltage gap(s) and resistance(s) of each."""
-        seconds = self.braking_time(self.set_pack("settings.pack_regen_current"))
+        seconds = max(PULSE, self.braking_time(self.set_pack("settings.pack_regen_current")))
         gaps = self.battery.gaps(True, temperature, self.margins, self.braking_time, seconds)
         ceiling = self.controller_ceiling()
         gaps["controller-voltage-rating"] = (

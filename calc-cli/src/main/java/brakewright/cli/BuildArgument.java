@@ -10,12 +10,17 @@ import java.nio.file.Path;
 /** Finds and reads the build file that a command names. */
 final class BuildArgument {
 
+    private static final Path STANDARD_INPUT = Path.of("-");
+
     private static final String EXAMPLE = "vineyard-trail-board.toml";
 
     private BuildArgument() {}
 
-    /** Reads a file. */
+    /** Reads a file, or standard input where that is named by a dash. */
     static BuildFile read(Path path) {
+        if (path.equals(STANDARD_INPUT)) {
+            return fromStandardInput();
+        }
         if (path.toString().isEmpty()) {
             throw new Unusable("the name of the build file is empty; there is no such file");
         }
@@ -36,6 +41,21 @@ final class BuildArgument {
         } catch (IOException unreadable) {
             throw new Unusable(path + ": the file cannot be read", unreadable);
         }
+    }
+
+    private static BuildFile fromStandardInput() {
+        byte[] bytes;
+        try {
+            bytes = System.in.readAllBytes();
+        } catch (IOException unreadable) {
+            throw new Unusable("standard input cannot be read", unreadable);
+        }
+        if (bytes.length == 0) {
+            throw new Unusable(
+                    "standard input is empty, or was read already; a build file is wanted, for"
+                            + " example brakewright worksheet - < board.toml");
+        }
+        return read("standard input", bytes);
     }
 
     /** Reads the example that the program carries. */

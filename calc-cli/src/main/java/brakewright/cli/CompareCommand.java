@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Nearest;
+import brakewright.cli.buildfile.NumberOption;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.json.ComparisonJson;
 import brakewright.cli.text.CompareSheet;
@@ -11,11 +12,16 @@ import brakewright.cli.text.CompareText;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Comparison;
 import brakewright.profile.JudgedProfile;
+import brakewright.profile.Measure;
 import brakewright.profile.Profile;
 import brakewright.review.Verdict;
+import brakewright.spec.Input;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -52,7 +58,10 @@ final class CompareCommand implements Callable<Integer> {
     /** The column of what the command line asks for. */
     private static final String ASKED = "as asked";
 
-    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "BUILD",
+            description = "The build file; - is standard input.")
     Path build = Path.of("");
 
     @Parameters(
@@ -74,8 +83,16 @@ final class CompareCommand implements Callable<Integer> {
             names = "--only",
             paramLabel = "ROW",
             split = ",",
-            description = "Show these rows only, for example stop-dry,top-speed,range@20.")
+            description = "Show these rows only, for example stop-dry,top-speed,range@20km/h.")
     List<String> only = new ArrayList<>();
+
+    @Option(
+            names = "--charge",
+            paramLabel = "CHARGE",
+            description =
+                    "The charge at which stops begin, for example 70%%; left out, the fullest pack in"
+                            + " use of each column.")
+    @Nullable String charge;
 
     @Option(
             names = "--sort",
@@ -107,10 +124,15 @@ final class CompareCommand implements Callable<Integer> {
         BuildFile file = BuildArgument.read(build);
         List<Column> columns = columns(file);
         List<Profile> profiles = columns.stream().map(each -> each.judged().profile()).toList();
+        OptionalDouble stopCharge = stopCharge();
         Comparison whole =
                 Comparison.of(
-                        profiles.get(0),
-                        profiles.subList(1, profiles.size()).toArray(Profile[]::new));
+                        profiles,
+                        stopCharge,
+                        only.stream()
+                                .flatMap(word -> MeasureOption.ifAny(word).stream())
+                                .filter(measure -> measure.speed().isPresent())
+                                .toList());
         Comparison comparison =
                 chosen(sorted(whole.judgedBy(columns.stream().map(Column::judged).toList())));
         List<Column> ordered = inOrder(columns, comparison);
@@ -124,6 +146,7 @@ final class CompareCommand implements Callable<Integer> {
                                             comparison,
                                             judged,
                                             changes,
+                                            stopCharge,
                                             page.units,
                                             output.ink(page))
                                     .text();
@@ -207,6 +230,17 @@ final class CompareCommand implements Callable<Integer> {
         return name.endsWith(".toml") ? name.substring(0, name.length() - 5) : name;
     }
 
+    private OptionalDouble stopCharge() {
+        if (charge == null) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(NumberOption.read("--charge", Input.USE_CHARGE_FROM, charge));
+        } catch (BuildFileException wrong) {
+            throw new Unusable("--charge", wrong);
+        }
+    }
+
     private Comparison sorted(Comparison comparison) {
         if (sort == null) {
             return comparison;
@@ -218,22 +252,24 @@ final class CompareCommand implements Callable<Integer> {
         if (only.isEmpty()) {
             return comparison;
         }
-        List<Comparison.Row> rows = new ArrayList<>();
+        Set<Comparison.Row> rows = new LinkedHashSet<>();
         for (String key : only) {
             rows.addAll(rows(comparison, key));
         }
-        return new Comparison(comparison.profiles(), rows);
+        return new Comparison(comparison.profiles(), List.copyOf(rows));
     }
 
     /** The rows that a word means: one, or those of all speeds. */
     private static List<Comparison.Row> rows(Comparison comparison, String word) {
         String key = word.strip();
+        Optional<Measure> named = MeasureOption.ifAny(key);
         List<Comparison.Row> rows =
                 comparison.rows().stream()
                         .filter(
                                 row ->
                                         MeasureWords.key(row.measure()).equals(key)
-                                                || row.measure().quantity().key().equals(key))
+                                                || row.measure().quantity().key().equals(key)
+                                                || named.filter(row.measure()::equals).isPresent())
                         .toList();
         if (rows.isEmpty()) {
             Set<String> known =

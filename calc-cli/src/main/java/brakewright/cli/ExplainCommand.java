@@ -29,7 +29,10 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
 
-    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "BUILD",
+            description = "The build file; - is standard input.")
     Path build = Path.of("");
 
     @Parameters(

@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import picocli.CommandLine;
@@ -14,6 +15,7 @@ public final class Main {
     static final List<String> COMMANDS =
             List.of(
                     "worksheet",
+                    "new",
                     "check",
                     "compare",
                     "propose",
@@ -33,8 +35,11 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         Ahead.begin();
-        PrintWriter out = utf8(FileDescriptor.out);
-        PrintWriter err = utf8(FileDescriptor.err);
+        Terminal.look();
+        PrintWriter out = new PrintWriter(utf8(FileDescriptor.out));
+        Writer complaints = utf8(FileDescriptor.err);
+        PrintWriter err =
+                new PrintWriter(Terminal.isPlain() ? Terminal.spelling(complaints) : complaints);
         int status = run(out, err, arguments);
         System.exit(status);
     }
@@ -69,12 +74,17 @@ public final class Main {
                 : COMMANDS;
     }
 
-    private static CommandLine commandLine(
-            PrintWriter out, PrintWriter err, List<String> commands) {
+    /** The commands as the parser knows them. */
+    static CommandLine commands(List<String> names) {
         CommandLine commandLine = new CommandLine(new BrakewrightCommand());
-        for (String command : commands) {
-            commandLine.addSubcommand(command, make(command));
+        for (String name : names) {
+            commandLine.addSubcommand(name, make(name));
         }
+        return commandLine;
+    }
+
+    private static CommandLine commandLine(PrintWriter out, PrintWriter err, List<String> names) {
+        CommandLine commandLine = commands(names);
         commandLine.setOut(out);
         commandLine.setErr(err);
         Complaints complaints = new Complaints();
@@ -87,6 +97,7 @@ public final class Main {
     private static Object make(String command) {
         return switch (command) {
             case "worksheet" -> new WorksheetCommand();
+            case "new" -> new NewCommand();
             case "check" -> new CheckCommand();
             case "compare" -> new CompareCommand();
             case "propose" -> new ProposeCommand();
@@ -100,8 +111,7 @@ public final class Main {
         };
     }
 
-    private static PrintWriter utf8(FileDescriptor descriptor) {
-        return new PrintWriter(
-                new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
+    private static Writer utf8(FileDescriptor descriptor) {
+        return new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8);
     }
 }

@@ -18,6 +18,6 @@ final class PageOptions {
     UnitSystem units = UnitSystem.SI;
 
     Ink ink() {
-        return new Ink(!plain && Ansi.AUTO.enabled(), plain);
+        return new Ink(!plain && Ansi.AUTO.enabled(), plain || Terminal.isPlain());
     }
 }

@@ -37,7 +37,10 @@ final class SolveCommand implements Callable<Integer> {
         JSON
     }
 
-    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "BUILD",
+            description = "The build file; - is standard input.")
     Path build = Path.of("");
 
     @Option(

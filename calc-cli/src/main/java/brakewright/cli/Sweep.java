@@ -3,7 +3,9 @@ package brakewright.cli;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.InputPlace;
-import brakewright.review.Evaluation;
+import brakewright.cli.text.SweptCase;
+import brakewright.profile.Measure;
+import brakewright.profile.ProfileResults;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
@@ -26,11 +28,13 @@ final class Sweep {
 
     private final BuildFile file;
     private final List<KeyRange> varied;
+    private final List<Measure> reported;
     private final int count;
 
-    Sweep(BuildFile file, List<KeyRange> varied) {
+    Sweep(BuildFile file, List<KeyRange> varied, List<Measure> reported) {
         this.file = file;
         this.varied = List.copyOf(varied);
+        this.reported = List.copyOf(reported);
         long all = 1;
         for (KeyRange each : varied) {
             all = Math.min(Integer.MAX_VALUE, all * each.count());
@@ -55,14 +59,14 @@ final class Sweep {
     }
 
     /**
-     * Evaluates every case.
+     * Works out every case.
      *
      * @param threads how many threads work
      * @param done told how many cases are done, now and then
-     * @return the evaluations, in order
+     * @return the cases, in order
      */
-    Evaluation[] run(int threads, IntConsumer done) throws InterruptedException {
-        Evaluation[] all = new Evaluation[count];
+    SweptCase[] run(int threads, IntConsumer done) throws InterruptedException {
+        SweptCase[] all = new SweptCase[count];
         AtomicInteger finished = new AtomicInteger();
         int batches = (count + BATCH - 1) / BATCH;
         ForkJoinPool pool = new ForkJoinPool(threads);
@@ -93,15 +97,21 @@ final class Sweep {
     }
 
     /** Settings alone are laid over the vehicle of the case before; other keys make a new one. */
-    private void batch(Evaluation[] all, int from, int to) {
+    private void batch(SweptCase[] all, int from, int to) {
         List<InputPlace> places = varied.stream().map(KeyRange::place).toList();
         boolean onlySettings = places.stream().allMatch(Sweep::isSetting);
         for (int index = from; index < to; index++) {
             double[] values = values(index);
-            all[index] =
-                    Evaluation.of(
-                            onlySettings ? withSettings(places, values) : made(places, values));
+            Build build = onlySettings ? withSettings(places, values) : made(places, values);
+            all[index] = swept(build);
         }
+    }
+
+    private SweptCase swept(Build build) {
+        ProfileResults results = new ProfileResults(build);
+        return new SweptCase(
+                results.evaluation(),
+                reported.stream().map(measure -> results.read(measure).value()).toList());
     }
 
     private static boolean isSetting(InputPlace place) {

@@ -2,7 +2,8 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.text.SweepText;
-import brakewright.review.Evaluation;
+import brakewright.cli.text.SweptCase;
+import brakewright.profile.Measure;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -37,7 +38,10 @@ final class SweepCommand implements Callable<Integer> {
     /** Assumption: our own choice; more would not fit the memory of a small machine. */
     private static final int MOST = 4_000_000;
 
-    @Parameters(index = "0", paramLabel = "BUILD", description = "The build file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "BUILD",
+            description = "The build file; - is standard input.")
     Path build = Path.of("");
 
     @Option(
@@ -48,6 +52,15 @@ final class SweepCommand implements Callable<Integer> {
                     "A key and the values it takes, for example motor_brake_current=20A..60A/41;"
                             + " may be repeated. The first varies slowest.")
     List<String> vary = new ArrayList<>();
+
+    @Option(
+            names = "--report",
+            paramLabel = "RESULT[@SPEED]",
+            split = ",",
+            description =
+                    "Results to write besides the verdict, rows of a comparison, for example"
+                            + " stop-dry@20km/h,range@24km/h,launch.")
+    List<String> report = new ArrayList<>();
 
     @Option(
             names = "--format",
@@ -75,7 +88,9 @@ final class SweepCommand implements Callable<Integer> {
         if (threads < 1 || threads > 1024) {
             throw new Unusable("--threads must be from 1 to 1024, was " + threads);
         }
-        Sweep sweep = new Sweep(file, varied);
+        List<Measure> reported =
+                report.stream().map(each -> MeasureOption.read("--report", each)).toList();
+        Sweep sweep = new Sweep(file, varied, reported);
         if (sweep.count() > MOST) {
             throw new Unusable(
                     "--vary asks for too many combinations; at most "
@@ -86,12 +101,19 @@ final class SweepCommand implements Callable<Integer> {
         output.claim();
         long began = System.nanoTime();
         Duration before = processorTime();
-        Evaluation[] results = evaluated(sweep);
+        SweptCase[] results = swept(sweep);
         double wall = (System.nanoTime() - began) / 1e9;
         double busy = processorTime().minus(before).toNanos() / 1e9;
         List<String> names = varied.stream().map(each -> each.place().name()).toList();
-        List<String> units = varied.stream().map(each -> each.place().input().unit()).toList();
-        SweepText text = new SweepText(names, units, sweep::values, results);
+        List<String> units =
+                varied.stream().map(each -> each.place().input().unit().plain()).toList();
+        SweepText text =
+                new SweepText(
+                        names,
+                        units,
+                        reported.stream().map(MeasureOption::column).toList(),
+                        sweep::values,
+                        results);
         output.write(
                 format == Format.JSON ? text.json(file.title(), file.changes()) : text.csv(),
                 spec.commandLine().getOut());
@@ -99,7 +121,7 @@ final class SweepCommand implements Callable<Integer> {
         return ExitStatus.FINE;
     }
 
-    private Evaluation[] evaluated(Sweep sweep) throws InterruptedException {
+    private SweptCase[] swept(Sweep sweep) throws InterruptedException {
         if (System.console() == null) {
             return sweep.run(threads, done -> {});
         }

@@ -44,7 +44,8 @@ final class WorksheetCommand implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "BUILD",
-            description = "The build file; left out, a built-in example is used.")
+            description =
+                    "The build file; - is standard input; left out, a built-in example is used.")
     @Nullable Path build;
 
     @Option(

@@ -54,6 +54,10 @@ class CompareCommandTest {
                 .toList();
     }
 
+    private static List<Map<String, Object>> told(CommandRun json) {
+        return JsonMaps.objects(JsonMaps.read(json.out()), "rows");
+    }
+
     private static List<CsvRecord> records(String csv) throws IOException {
         try (CsvReader<CsvRecord> reader = CsvReader.builder().ofCsvRecord(csv)) {
             return reader.stream().toList();
@@ -111,6 +115,59 @@ class CompareCommandTest {
         CommandRun run = compare(BOARD, name);
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("\"" + name + "\"", told);
+    }
+
+    /** A profile outside limits has no best value; what it buys is not to be had. */
+    @Test
+    void nothingIsBestInAColumnOutsideLimits() {
+        CommandRun run = compare(BuildFolder.TOUR_BOARD, "--only", "stop-dry,launch");
+        assertThat(run.out())
+                .contains("firm: not ranked, as it is outside limits")
+                .containsPattern("present: stop from 12 km/h, dry; .*launch");
+        for (Map<String, Object> row : told(compare(BuildFolder.TOUR_BOARD, "--format", "json"))) {
+            assertThat(JsonMaps.objects(row, "readings").get(2)).doesNotContainKey("best");
+        }
+    }
+
+    /** Near full the high-voltage taper leaves less of the brake. */
+    @Test
+    void stopsBeginAtTheChargeAskedFor() {
+        String[] half = {"--charge", "50%", "--only", "stop-dry@24km/h", "--format", "json"};
+        Map<String, Object> row = told(compare(BuildFolder.TOUR_BOARD, half)).get(0);
+        assertThat(JsonMaps.number(row, "speed_m_per_s")).isCloseTo(24.0 / 3.6, within(1e-12));
+        List<Map<String, Object>> readings = JsonMaps.objects(row, "readings");
+        assertThat(readings).allSatisfy(each -> assertThat(each.get("charge")).isEqualTo(0.5));
+        String[] full = {"--charge", "100%", "--only", "stop-dry@24km/h", "--format", "json"};
+        Map<String, Object> first =
+                JsonMaps.objects(told(compare(BuildFolder.TOUR_BOARD, full)).get(0), "readings")
+                        .get(0);
+        assertThat((double) first.get("value"))
+                .isGreaterThan((double) readings.get(0).get("value"));
+        assertThat(compare(BOARD, "--charge", "50%").out()).contains("stops at 50 % charge");
+        assertThat(compare(BOARD, "--charge", "120%").err()).contains("--charge", "for example");
+    }
+
+    /** A profile with a use of its own is measured there, too, and is not ranked by it. */
+    @Test
+    void eachColumnIsMeasuredAtItsOwnSpeed() throws IOException {
+        String slow =
+                "\n[proposals.slow]\nspeed_cap = \"15 km/h\"\nuse.speed_max = \"15 km/h\"\nuse.cruise_speed = \"12 km/h\"\n";
+        Path file = Files.writeString(folder.resolve("own.toml"), Example.TRIKE.text() + slow);
+        List<Map<String, Object>> rows = told(compare(file.toString(), "--format", "json"));
+        Map<String, Object> own =
+                rows.stream()
+                        .filter(row -> row.get("id").equals("stop-dry@own"))
+                        .findFirst()
+                        .orElseThrow();
+        List<Map<String, Object>> readings = JsonMaps.objects(own, "readings");
+        assertThat((double) readings.get(1).get("speed_m_per_s")).isEqualTo(15.0 / 3.6);
+        assertThat((double) readings.get(0).get("speed_m_per_s")).isGreaterThan(15.0 / 3.6);
+        assertThat((double) readings.get(1).get("value"))
+                .isLessThan((double) readings.get(0).get("value"));
+        assertThat(readings.get(1)).doesNotContainKey("best");
+        assertThat(rows).anySatisfy(row -> assertThat(row.get("id")).isEqualTo("range@own"));
+        assertThat(compare(file.toString()).out())
+                .contains("stop from own speed, dry", "at 15.0 km/h");
     }
 
     @Test
@@ -305,13 +362,20 @@ class CompareCommandTest {
     void differencesAreToThePresentAndTheBestIsMarked() {
         Map<String, Object> json =
                 JsonMaps.read(format("json", "--also", Example.TRIKE.path()).out());
+        List<Boolean> outside =
+                JsonMaps.objects(json, "profiles").stream()
+                        .map(profile -> JsonMaps.text(profile, "verdict").equals("outside-limits"))
+                        .toList();
         int marked = 0;
         for (Map<String, Object> row : JsonMaps.objects(json, "rows")) {
             List<Map<String, Object>> readings = JsonMaps.objects(row, "readings");
             List<Double> values = new ArrayList<>();
             for (Map<String, Object> reading : readings) {
                 if (reading.containsKey("value")) {
-                    values.add(JsonMaps.number(reading, "value"));
+                    int column = readings.indexOf(reading);
+                    if (!outside.get(column)) {
+                        values.add(JsonMaps.number(reading, "value"));
+                    }
                     if (readings.get(0).containsKey("value")) {
                         assertThat(JsonMaps.number(reading, "difference"))
                                 .isEqualTo(
@@ -370,8 +434,8 @@ class CompareCommandTest {
                                                 line ->
                                                         line.contains(
                                                                 " " + name.charAt(0) + "-a-name")))
-                        .as("in the head of a table and among the verdicts")
-                        .hasSize(2);
+                        .as("in the head of a table, among what is best and among the verdicts")
+                        .hasSize(3);
             }
         }
     }
@@ -384,7 +448,7 @@ class CompareCommandTest {
         int scooter = columns(run).indexOf("ferry-dock-scooter");
         for (Map<String, Object> row : JsonMaps.objects(json, "rows")) {
             String id = JsonMaps.text(row, "id");
-            if (id.startsWith("stop-") || id.startsWith("range@")) {
+            if ((id.startsWith("stop-") || id.startsWith("range@")) && !id.endsWith("@own")) {
                 boolean reached = 3.6 * JsonMaps.number(row, "speed_m_per_s") < 20.51;
                 assertThat(JsonMaps.objects(row, "readings").get(scooter).containsKey("value"))
                         .as(id)

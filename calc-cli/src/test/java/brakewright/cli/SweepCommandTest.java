@@ -304,6 +304,57 @@ class SweepCommandTest {
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
     }
 
+    /** The same numbers as in the comparison, whose rows they are. */
+    @Test
+    void anyRowOfAComparisonIsReported() throws IOException {
+        String rows =
+                "stop-dry@20km/h,stop-dry@20,launch,range,stop-wet@own,time-to-cruise@200km/h";
+        List<CsvRecord> csv =
+                records(
+                        sweep(TRIKE, "--vary", "motor_brake_current=10A..20A/2", "--report", rows)
+                                .out());
+        assertThat(csv.get(0).getFields().subList(7, 13))
+                .containsExactly(
+                        "stop_dry_at_20_km_per_h_m",
+                        "stop_dry_at_20_km_per_h_m",
+                        "launch_m_per_s2",
+                        "range_at_own_speed_m",
+                        "stop_wet_at_own_speed_m",
+                        "time_to_cruise_at_200_km_per_h_s");
+        CommandRun compared =
+                CommandRun.of(
+                        "compare",
+                        TRIKE,
+                        "--with",
+                        "motor_brake_current=20A",
+                        "--only",
+                        "stop-dry@20km/h,launch,range",
+                        "--format",
+                        "csv");
+        List<CsvRecord> rowsOfIt = records(compared.out());
+        assertThat(List.of(csv.get(2).getField(7), csv.get(2).getField(9), csv.get(2).getField(10)))
+                .containsExactly(
+                        rowsOfIt.get(1).getField(3),
+                        rowsOfIt.get(2).getField(3),
+                        rowsOfIt.get(3).getField(3));
+        assertThat(csv.get(2).getField(8)).isEqualTo(csv.get(2).getField(7));
+        assertThat(csv.get(2).getField(12)).as("a speed that is never reached").isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "stop-dri@20km/h, the nearest is stop-dry",
+        "launch@20km/h, belongs to no speed",
+        "stop-dry@, speed",
+        "stop-dry@20kg, speed",
+        "'', is no result"
+    })
+    void refusesAReportThatIsNoRow(String report, String told) {
+        CommandRun run = sweep(TRIKE, "--vary", BRAKE, "--report", report);
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err()).contains("--report", told);
+    }
+
     @Test
     void oneOfTwoPacksIsVaried() throws IOException {
         List<CsvRecord> cases =

@@ -16,7 +16,13 @@ class WorksheetJsonRoundTripTest {
     /** What rightly differs: all values of the second file come from the file. */
     /** What is typed in is not known from a table: how well it is known is another matter. */
     private static final Set<String> ORIGIN =
-            Set.of("from", "source", "kind", "pack_end_cruise_low_C", "pack_end_cruise_high_C");
+            Set.of(
+                    "from",
+                    "source",
+                    "kind",
+                    "verdict_from_memory",
+                    "pack_end_cruise_low_C",
+                    "pack_end_cruise_high_C");
 
     /** Of one pack; a list of packs is not written with dotted keys. */
     @ParameterizedTest

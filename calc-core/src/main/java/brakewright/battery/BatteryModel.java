@@ -9,6 +9,7 @@ import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Require;
 import brakewright.spec.ResistanceByCharge;
+import brakewright.spec.Unit;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -136,7 +137,7 @@ public final class BatteryModel {
      * @throws IllegalArgumentException if the charge state is NaN
      */
     public double chargeOf(int pack, double charge) {
-        Require.number("charge state", charge, "");
+        Require.number("charge state", charge, Unit.RATIO);
         return packs.size() == 1 ? charge : map.at(charge)[pack];
     }
 
@@ -249,7 +250,7 @@ public final class BatteryModel {
      * @return R(s,T) [Ω]
      */
     public double resistance(double charge, double temperatureC) {
-        return resistance(charge, temperatureC, 0.0);
+        return resistance(charge, temperatureC, Cell.PULSE);
     }
 
     /**
@@ -257,7 +258,7 @@ public final class BatteryModel {
      *
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
-     * @param seconds how long [s]; up to 10 s the pulse resistance, infinite for ever
+     * @param seconds how long [s]; 10 s for the pulse resistance, infinite for ever
      * @return R(s,T,t) [Ω]
      */
     public double resistance(double charge, double temperatureC, double seconds) {
@@ -268,7 +269,7 @@ public final class BatteryModel {
         if (packs.size() == 1) {
             return packs.get(0).resistance(charge, temperatureC, seconds);
         }
-        if (seconds <= Cell.PULSE && battery.joining() == Joining.PARALLEL) {
+        if (seconds == Cell.PULSE && battery.joining() == Joining.PARALLEL) {
             return branching(charge, temperatureC).resistance();
         }
         double resistances = 0.0;
@@ -326,8 +327,8 @@ public final class BatteryModel {
         double ownCharge = chargeOf(pack, charge);
         PackModel model = packs.get(pack);
         return current >= 0.0
-                ? model.highestCellVoltage(own, ownCharge, temperatureC, 0.0)
-                : model.lowestCellVoltage(-own, ownCharge, temperatureC, 0.0);
+                ? model.highestCellVoltage(own, ownCharge, temperatureC, Cell.PULSE)
+                : model.lowestCellVoltage(-own, ownCharge, temperatureC, Cell.PULSE);
     }
 
     /**

@@ -17,8 +17,8 @@ import brakewright.spec.Relaxation;
  */
 public final class PackModel {
 
-    /** What of the pulse resistance is there at once, at the least [1]. */
-    public static final double OHMIC_SHARE = 0.6;
+    /** What of the pulse resistance is there at once in whatever cell, at the least [1]. */
+    public static final double LEAST_OHMIC_SHARE = 0.6;
 
     private final Pack pack;
     private final Cell cell;
@@ -29,13 +29,16 @@ public final class PackModel {
     private final WorstGroup emptiest;
 
     /** The last found: one duration is asked about at many charge states. */
-    private Lasting lasting = new Lasting(0.0, 0.0);
+    private Elapsed elapsed = new Elapsed(Cell.PULSE, 1.0, 0.0);
 
     /** The last found, likewise. */
     private Warmth warmth = new Warmth(Double.NaN, Double.NaN);
 
-    /** By what share of the resistance at mid charge a current that flows for a time meets more. */
-    private record Lasting(double seconds, double rise) {}
+    /**
+     * What share of the pulse resistance a current meets that has flowed for a time, and by what
+     * share of that at mid charge more.
+     */
+    private record Elapsed(double seconds, double share, double rise) {}
 
     /** By how much the resistance of a cell changes with its temperature. */
     private record Warmth(double temperatureC, double factor) {}
@@ -167,12 +170,13 @@ public final class PackModel {
     /**
      * Returns the resistance of the pack at its terminals after a current has flowed for a time.
      *
-     * <p>{@code S/P·r·(f_s + x·h_s·(1 − e^(−(t − 10 s)/τ)))·f_T + Rj} beyond 10 s, and the pulse
-     * resistance up to then: a resistance that is there at once and a second that diffusion adds,
-     * most of it near empty.
+     * <p>{@code S/P·r·(f_s + x·h_s·(1 − e^(−(t − 10 s)/τ)))·f_T + Rj} beyond 10 s, and the share of
+     * the pulse resistance that its {@link brakewright.spec.Onset} leaves up to then: an ohmic
+     * resistance that is there at once, a fast part that is there after 10 s, and a slow one that
+     * diffusion adds, most of it near empty.
      *
-     * <p>Source: first-order equivalent circuit, e.g. Plett, Battery Management Systems, vol. 1
-     * (2015), chapter 2.
+     * <p>Source: equivalent circuit of two resistances with capacitors, e.g. Plett, Battery
+     * Management Systems, vol. 1 (2015), chapter 2.
      *
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
@@ -197,25 +201,26 @@ public final class PackModel {
     }
 
     private double cellResistance(Curve way, double charge, double temperatureC, double seconds) {
-        double risen = risen(seconds);
-        double factor = way.at(charge);
-        if (risen > 0.0) {
-            factor += risen * cell.relaxation().byCharge().at(charge);
+        Elapsed time = elapsed(seconds);
+        double factor = way.at(charge) * time.share();
+        if (time.rise() > 0.0) {
+            factor += time.rise() * cell.relaxation().byCharge().at(charge);
         }
         return cell.resistance() * factor * factorByTemperature(temperatureC);
     }
 
-    /** How much of the rise at mid charge is there after a time. */
-    private double risen(double seconds) {
-        Lasting found = lasting;
+    private Elapsed elapsed(double seconds) {
+        Elapsed found = elapsed;
         if (found.seconds() != seconds) {
             double beyond = Math.max(0.0, seconds - Cell.PULSE);
             Relaxation relaxation = cell.relaxation();
             double passed = -Math.expm1(-beyond / relaxation.timeConstant());
-            found = new Lasting(seconds, relaxation.rise() * passed);
-            lasting = found;
+            found =
+                    new Elapsed(
+                            seconds, relaxation.onset().after(seconds), relaxation.rise() * passed);
+            elapsed = found;
         }
-        return found.rise();
+        return found;
     }
 
     /**
@@ -223,10 +228,7 @@ public final class PackModel {
      * the pulse resistance, cells as warm as they may be and at the charge state where it is least,
      * and nothing for joints and leads.
      *
-     * <p>{@code S/P·r·min f_s·min f_T·k} with the ohmic share k = {@value #OHMIC_SHARE}.
-     *
-     * <p>Source of the share: Plett, Algorithms for Battery Management Systems, model cell E2: 0.69
-     * at 25 °C and 0.65 at 45 °C of the 10 s resistance; rounded down, as one cell is not all.
+     * <p>{@code S/P·r·min f_s·min f_T·k} with the {@link #leastOhmicShare} k.
      *
      * @return [Ω]
      */
@@ -236,7 +238,20 @@ public final class PackModel {
                 * cell.resistance()
                 * drawn.least()
                 * leastFactorByTemperature()
-                * OHMIC_SHARE;
+                * leastOhmicShare();
+    }
+
+    /**
+     * Returns what of the pulse resistance is there at once at the least: the cell's own ohmic
+     * share, but no more than {@value #LEAST_OHMIC_SHARE}.
+     *
+     * <p>Source: Plett, Algorithms for Battery Management Systems, model cell E2: 0.69 at 25 °C and
+     * 0.65 at 45 °C of the 10 s resistance; rounded down, as one cell is not all.
+     *
+     * @return k [1]
+     */
+    public double leastOhmicShare() {
+        return Math.min(LEAST_OHMIC_SHARE, cell.relaxation().onset().ohmicShare());
     }
 
     /**
@@ -286,7 +301,7 @@ public final class PackModel {
      * @param packCurrent into the pack [A], not negative
      * @param charge the charge state of the pack [1]
      * @param temperatureC the cell temperature [°C]
-     * @param seconds how long [s]; up to 10 s the pulse resistance counts, infinite for ever
+     * @param seconds how long [s]; 10 s for the pulse resistance, infinite for ever
      * @return the voltage of the average cell of that group [V]
      */
     public double highestCellVoltage(
@@ -302,7 +317,7 @@ public final class PackModel {
      * @param packCurrent out of the pack [A], not negative
      * @param charge the charge state of the pack [1]
      * @param temperatureC the cell temperature [°C]
-     * @param seconds how long [s]; up to 10 s the pulse resistance counts, infinite for ever
+     * @param seconds how long [s]; 10 s for the pulse resistance, infinite for ever
      * @return the voltage of the average cell of that group [V]
      */
     public double lowestCellVoltage(

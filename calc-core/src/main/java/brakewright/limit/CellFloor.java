@@ -4,6 +4,7 @@ import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
 import brakewright.formula.Derivation;
 import brakewright.formula.Term;
+import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +33,7 @@ record CellFloor(ConstraintId id, PackModel model, double voltage, double margin
     @Override
     public double resistance(double charge, double temperatureC) {
         return model.groupResistance(
-                model.worst(WorstGroup.End.EMPTIEST), charge, temperatureC, 0.0);
+                model.worst(WorstGroup.End.EMPTIEST), charge, temperatureC, Cell.PULSE);
     }
 
     @Override

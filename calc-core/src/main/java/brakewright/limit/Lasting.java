@@ -9,6 +9,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -53,12 +54,13 @@ public record Lasting(Build build, BatteryModel model, double current, BrakingTi
     }
 
     /**
-     * Returns how long it lasts.
+     * Returns how long it lasts for a limit: the pulse that cell resistances are given for, or
+     * longer.
      *
      * @return the time [s]; infinite for ever
      */
     public double seconds() {
-        return time.seconds();
+        return Math.max(Cell.PULSE, time.seconds());
     }
 
     /** Whether it meets more resistance than a pulse. */
@@ -133,7 +135,7 @@ public record Lasting(Build build, BatteryModel model, double current, BrakingTi
                         "t_b",
                         isStop ? "a stop at that current" : "the slope at that current",
                         seconds(),
-                        "s"),
+                        Unit.SECOND),
                 isStop ? "½·m·(1 + j)·v²/(U_l·I_set)" : "L_s·m·g·(i − crr)/(√(1 + i²)·U_l·I_set)",
                 "conservation of energy; nothing of it is lost otherwise",
                 terms);

@@ -1,7 +1,6 @@
 package brakewright.operation;
 
 import brakewright.battery.BatteryModel;
-import brakewright.battery.PackModel;
 import brakewright.braking.Stop;
 import brakewright.braking.StopOutcome;
 import brakewright.braking.Surroundings;
@@ -13,7 +12,7 @@ import brakewright.powertrain.Powertrain;
 import brakewright.road.FrictionBrake;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
-import brakewright.spec.Protection;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -31,8 +30,11 @@ import java.util.OptionalDouble;
  * @param cellVoltage at that current [V]
  * @param mayTake what the pack may take then [A]
  * @param opening what opens first; {@code NOTHING} where all stays below the trips
- * @param opensAfter how soon: the delay that is known, or the typical one; infinite where nothing
- *     opens [s]
+ * @param opensAfter how soon after that current began: once the voltage of the cells passes the
+ *     trip, and the delay that is known, or the typical one, is over; infinite where nothing opens
+ *     [s]
+ * @param isDelayTypical whether the delay is the typical one of such a trip: false where the build
+ *     tells it, or nothing opens
  * @param leftDeceleration what road and friction brake give once the electric brake is gone, at the
  *     speed of the beginning [m/s²]
  * @param leftSlow the same at a crawl, where it is least [m/s²]
@@ -53,6 +55,7 @@ public record FirstStop(
         double mayTake,
         Opening opening,
         double opensAfter,
+        boolean isDelayTypical,
         double leftDeceleration,
         double leftSlow,
         Optional<Opened> opened,
@@ -107,15 +110,6 @@ public record FirstStop(
     public record Opened(double after, StopOutcome outcome) {}
 
     /**
-     * Returns whether the delay is the typical one of such a trip.
-     *
-     * @return false where the build tells it
-     */
-    public boolean isDelayTypical() {
-        return opensAfter == opening.typicalDelay();
-    }
-
-    /**
      * Returns whether the pack may take what this stop sends.
      *
      * @return true if no constraint is exceeded
@@ -152,11 +146,12 @@ public record FirstStop(
         double current = trusted.greatestReturn(speed, state);
         double cellVoltage = pack.cellVoltage(current, charge, cellsC);
         double mayTake = limits.packRegen().valueAt(charge, cellsC);
-        Trip trip = opening(pack, current, charge, cellsC);
+        double buildUp = build.use().effort().buildUp();
+        Optional<Tripped> tripped = first(pack, trusted, speed, state, current, buildUp);
         OptionalDouble safe = SafeCharge.firstExcess(build, limits, operation, cellsC);
         RoadLoad load = RoadLoad.of(build);
         Stop stop = new Stop(build, brake, Surroundings.of(build).withCells(cellsC));
-        Opening opening = trip.opening();
+        Optional<Tripping.Trip> trip = tripped.map(Tripped::trip);
         return new FirstStop(
                 speed,
                 charge,
@@ -165,20 +160,14 @@ public record FirstStop(
                 current,
                 cellVoltage,
                 mayTake,
-                opening,
-                trip.delay().orElse(opening.typicalDelay()),
+                trip.map(Tripping.Trip::opening).orElse(Opening.NOTHING),
+                trip.map(each -> each.passedAfter() + each.delay())
+                        .orElse(Double.POSITIVE_INFINITY),
+                trip.isPresent() && trip.get().told().isEmpty(),
                 left(build, load, speed),
                 left(build, load, 0.0),
-                opening == Opening.NOTHING
-                        ? Optional.empty()
-                        : Optional.of(
-                                opened(
-                                        stop,
-                                        trip,
-                                        speed,
-                                        charge,
-                                        build.use().effort().buildUp()
-                                                * tripShare(pack, trusted, speed, state, opening))),
+                tripped.map(
+                        each -> new Opened(each.after(), stop.from(speed, charge, each.after()))),
                 safe,
                 safe.isPresent()
                         ? OptionalDouble.of(
@@ -193,24 +182,40 @@ public record FirstStop(
                 / build.inertia();
     }
 
-    private static Opened opened(
-            Stop stop, Trip trip, double speed, double charge, double tripPassed) {
-        double after = tripPassed + trip.delay().orElse(trip.opening().typicalDelay());
-        return new Opened(after, stop.from(speed, charge, after));
-    }
+    /** What opens first, and when after the brakes began to act [s]. */
+    private record Tripped(Tripping.Trip trip, double after) {}
 
-    /**
-     * The share of the brake current, as it builds up, from which on the trip is passed.
-     *
-     * <p>Assumption: the speed is still that of the beginning. It falls by less than half a metre
-     * per second meanwhile, and the trip is passed a little later than this at most.
-     */
-    private static double tripShare(
+    private static Optional<Tripped> first(
             BatteryModel pack,
             ElectricBrake brake,
             double speed,
             PackState state,
-            Opening opening) {
+            double current,
+            double buildUp) {
+        Tripping tripping = new Tripping(pack, state.charge(), state.temperatureC());
+        return tripping.passedBy(current).stream()
+                .map(
+                        trip -> {
+                            double built = buildUp * share(tripping, trip, brake, speed, state);
+                            return new Tripped(
+                                    trip, Math.max(built, trip.passedAfter()) + trip.delay());
+                        })
+                .min(Comparator.comparingDouble(Tripped::after));
+    }
+
+    /**
+     * The share of the brake current, as it builds up, from which on the trip would be passed after
+     * a pulse. It is passed no earlier, as the current was less meanwhile.
+     *
+     * <p>Assumption: the speed is still that of the beginning. It falls by less than half a metre
+     * per second meanwhile, and the trip is passed a little later than this at most.
+     */
+    private static double share(
+            Tripping tripping,
+            Tripping.Trip trip,
+            ElectricBrake brake,
+            double speed,
+            PackState state) {
         double below = 0.0;
         double passed = 1.0;
         for (int halving = 0; halving < SHARE_HALVINGS; halving++) {
@@ -223,41 +228,13 @@ public record FirstStop(
                                     brake.taper(),
                                     brake.endsBelow())
                             .greatestReturn(speed, state);
-            if (opening(pack, current, state.charge(), state.temperatureC()).opening() == opening) {
+            if (tripping.passes(trip.opening(), trip.place(), current)) {
                 passed = share;
             } else {
                 below = share;
             }
         }
         return passed;
-    }
-
-    /**
-     * What opens.
-     *
-     * @param opening which trip
-     * @param delay how long it waits, where that is known [s]
-     */
-    private record Trip(Opening opening, OptionalDouble delay) {}
-
-    /** The bare trips, without margin: what really opens. */
-    private static Trip opening(
-            BatteryModel battery, double current, double charge, double cellsC) {
-        Trip first = new Trip(Opening.NOTHING, OptionalDouble.empty());
-        for (int place = 0; place < battery.packs().size() && current > 0.0; place++) {
-            PackModel pack = battery.packs().get(place);
-            double own = current * battery.into().share(place, charge, cellsC);
-            double cellVoltage =
-                    pack.highestCellVoltage(own, battery.chargeOf(place, charge), cellsC, 0.0);
-            Protection protection = pack.pack().protection();
-            if (own > protection.chargeTrip().orElse(Double.POSITIVE_INFINITY)) {
-                return new Trip(Opening.CHARGE_TRIP, protection.chargeTripDelay());
-            }
-            if (cellVoltage > protection.cellOvervoltageTrip().orElse(Double.POSITIVE_INFINITY)) {
-                first = new Trip(Opening.OVERVOLTAGE_TRIP, protection.overvoltageTripDelay());
-            }
-        }
-        return first;
     }
 
     /**

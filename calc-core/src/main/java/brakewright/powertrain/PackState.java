@@ -2,6 +2,7 @@ package brakewright.powertrain;
 
 import brakewright.battery.BatteryModel;
 import brakewright.battery.TerminalPower;
+import brakewright.spec.Cell;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,7 +45,7 @@ public final class PackState {
         this.temperatureC = temperatureC;
         this.voltage = voltage;
         this.pack = null;
-        this.seconds = 0.0;
+        this.seconds = Cell.PULSE;
         this.resistance = resistance;
         this.resistanceInto = resistance;
     }
@@ -58,7 +59,7 @@ public final class PackState {
      * @return its state
      */
     public static PackState of(BatteryModel pack, double charge, double temperatureC) {
-        return new PackState(pack, charge, temperatureC, 0.0);
+        return new PackState(pack, charge, temperatureC, Cell.PULSE);
     }
 
     /**
@@ -67,7 +68,7 @@ public final class PackState {
      * @param pack the pack
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
-     * @param seconds how long [s]; up to 10 s the pulse resistance, infinite for ever
+     * @param seconds how long [s]; 10 s for the pulse resistance, infinite for ever
      * @return its state
      */
     public static PackState of(

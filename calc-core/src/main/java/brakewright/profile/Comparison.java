@@ -1,11 +1,15 @@
 package brakewright.profile;
 
-import brakewright.operation.Operation;
+import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Several profiles side by side: every setting and every result that matters.
@@ -35,12 +39,14 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
      *
      * @param measure what it compares
      * @param readings in the order of the profiles
+     * @param contends whether each profile may be the best of a row: none outside limits is
      */
-    public record Row(Measure measure, List<Reading> readings) {
+    public record Row(Measure measure, List<Reading> readings, List<Boolean> contends) {
 
-        /** Copies the readings. */
+        /** Copies the lists. */
         public Row {
             readings = List.copyOf(readings);
+            contends = List.copyOf(contends);
         }
 
         /**
@@ -58,21 +64,27 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
         }
 
         /**
-         * Returns whether a column is the best of the row, or as good as the best.
+         * Returns whether a column is the best of those within limits, or as good as the best.
          *
          * @param column its place, from 0
-         * @return true if it is; false throughout where neither way is better or all are alike
+         * @return true if it is; false throughout where neither way is better, all are alike, or
+         *     each is told at a speed of its own
          */
         public boolean isBest(int column) {
             OptionalDouble own = readings.get(column).value();
             Quantity.Sense sense = measure.quantity().sense();
-            if (sense == Quantity.Sense.NONE || own.isEmpty() || areAlike()) {
+            List<OptionalDouble> contending = contending();
+            if (sense == Quantity.Sense.NONE
+                    || measure.isAtOwnSpeed()
+                    || own.isEmpty()
+                    || !contends.get(column)
+                    || areAlike(contending)) {
                 return false;
             }
             double[] all =
-                    readings.stream()
-                            .filter(each -> each.value().isPresent())
-                            .mapToDouble(each -> each.value().getAsDouble())
+                    contending.stream()
+                            .filter(OptionalDouble::isPresent)
+                            .mapToDouble(OptionalDouble::getAsDouble)
                             .toArray();
             double best =
                     sense == Quantity.Sense.HIGHER
@@ -81,15 +93,25 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
             return isSame(own.getAsDouble(), best);
         }
 
-        private boolean areAlike() {
-            OptionalDouble first = readings.get(0).value();
-            return readings.stream()
+        private List<OptionalDouble> contending() {
+            List<OptionalDouble> values = new ArrayList<>();
+            for (int column = 0; column < readings.size(); column++) {
+                if (contends.get(column)) {
+                    values.add(readings.get(column).value());
+                }
+            }
+            return values;
+        }
+
+        private static boolean areAlike(List<OptionalDouble> values) {
+            OptionalDouble first = values.get(0);
+            return values.stream()
                     .allMatch(
                             each ->
-                                    each.value().isPresent() == first.isPresent()
+                                    each.isPresent() == first.isPresent()
                                             && (first.isEmpty()
                                                     || isSame(
-                                                            each.value().getAsDouble(),
+                                                            each.getAsDouble(),
                                                             first.getAsDouble())));
         }
 
@@ -100,7 +122,7 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
     }
 
     /**
-     * Compares profiles.
+     * Compares profiles, stops with the fullest pack in use of each.
      *
      * @param first the one that the others are held against
      * @param others the others
@@ -109,13 +131,45 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
     public static Comparison of(Profile first, Profile... others) {
         List<Profile> profiles = new ArrayList<>(List.of(first));
         profiles.addAll(List.of(others));
+        return of(profiles, OptionalDouble.empty(), List.of());
+    }
+
+    /**
+     * Compares profiles.
+     *
+     * @param profiles at least one, the one that the others are held against first
+     * @param stopCharge the charge state at which all stops begin [1], 0 to 1; empty for that of
+     *     the fullest pack in use of each
+     * @param more rows besides the usual ones, such as stops from another speed
+     * @return the comparison; every profile may be the best of a row
+     * @throws IllegalArgumentException if the charge state is outside that range
+     */
+    public static Comparison of(
+            List<Profile> profiles, OptionalDouble stopCharge, List<Measure> more) {
         List<ProfileResults> results =
-                profiles.stream().map(each -> new ProfileResults(each.build())).toList();
-        List<Row> rows = new ArrayList<>();
-        for (Measure measure : measures(first.build(), results.get(0).operation())) {
-            rows.add(new Row(measure, results.stream().map(each -> each.read(measure)).toList()));
-        }
-        return new Comparison(profiles, rows);
+                profiles.stream()
+                        .map(
+                                each ->
+                                        new ProfileResults(
+                                                each.build(),
+                                                stopCharge.orElse(each.build().use().chargeFrom())))
+                        .toList();
+        Set<Measure> measures = new LinkedHashSet<>(measures(results));
+        measures.addAll(more);
+        List<Boolean> all = Collections.nCopies(profiles.size(), true);
+        return new Comparison(
+                profiles,
+                measures.stream()
+                        .sorted(Comparator.comparing(Measure::quantity))
+                        .map(
+                                measure ->
+                                        new Row(
+                                                measure,
+                                                results.stream()
+                                                        .map(each -> each.read(measure))
+                                                        .toList(),
+                                                all))
+                        .toList());
     }
 
     /**
@@ -144,12 +198,14 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                                 row ->
                                         new Row(
                                                 row.measure(),
-                                                order.stream().map(row.readings()::get).toList()))
+                                                order.stream().map(row.readings()::get).toList(),
+                                                order.stream().map(row.contends()::get).toList()))
                         .toList());
     }
 
     /**
-     * Tells the verdicts that count in the row of verdicts.
+     * Tells the verdicts that count in the row of verdicts; a profile outside limits is the best of
+     * no row.
      *
      * @param judged the profiles with their verdicts, in the order of these
      * @return the same profiles and rows
@@ -159,15 +215,32 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                 judged.stream()
                         .map(each -> Reading.of(each.evaluation().outcome().ordinal()))
                         .toList();
+        List<Boolean> contends =
+                judged.stream()
+                        .map(each -> each.evaluation().outcome() != Verdict.Outcome.OUTSIDE_LIMITS)
+                        .toList();
         return new Comparison(
                 profiles,
                 rows.stream()
                         .map(
                                 row ->
-                                        row.measure().quantity() == Quantity.VERDICT
-                                                ? new Row(row.measure(), verdicts)
-                                                : row)
+                                        new Row(
+                                                row.measure(),
+                                                row.measure().quantity() == Quantity.VERDICT
+                                                        ? verdicts
+                                                        : row.readings(),
+                                                contends))
                         .toList());
+    }
+
+    /**
+     * Returns the rows of which a profile is the best, or as good as the best.
+     *
+     * @param column its place, from 0
+     * @return the rows, in their order; none for a profile outside limits
+     */
+    public List<Measure> bestAt(int column) {
+        return rows.stream().filter(row -> row.isBest(column)).map(Row::measure).toList();
     }
 
     private static double rank(Row row, int column) {
@@ -179,9 +252,13 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
         };
     }
 
-    /** The rows of a comparison, told at the speeds of its first profile. */
-    static List<Measure> measures(Build first, Operation operation) {
-        double top = operation.topSpeed();
+    /**
+     * The rows of a comparison, told at the speeds of its first profile, and at each one's own
+     * where that differs.
+     */
+    static List<Measure> measures(List<ProfileResults> results) {
+        Build first = results.get(0).build();
+        double top = results.get(0).operation().topSpeed();
         double cruise = first.use().riding().cruiseSpeed();
         List<Measure> all = new ArrayList<>();
         for (Quantity quantity : Quantity.values()) {
@@ -200,8 +277,15 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                 case HOTTEST_WINDING -> all.add(Measure.at(quantity, top));
                 default -> all.add(Measure.of(quantity));
             }
+            if (quantity.belongsToASpeed() && haveOwnSpeeds(results, quantity)) {
+                all.add(Measure.of(quantity));
+            }
         }
         return all;
+    }
+
+    private static boolean haveOwnSpeeds(List<ProfileResults> results, Quantity quantity) {
+        return results.stream().mapToDouble(each -> each.ownSpeed(quantity)).distinct().count() > 1;
     }
 
     /** To whole km/h, upwards from the slowest that can be told. */

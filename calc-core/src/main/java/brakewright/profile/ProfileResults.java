@@ -14,19 +14,23 @@ import brakewright.powertrain.PackState;
 import brakewright.powertrain.TopSpeed;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
+import brakewright.spec.Require;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
+import brakewright.spec.Unit;
 import brakewright.worksheet.DriveSheet;
 import brakewright.worksheet.HeldBy;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
-/** What one profile comes to, measure by measure; what several need is worked out once. */
-final class ProfileResults {
+/**
+ * What one profile comes to, measure by measure; what several need is worked out once, when it is
+ * first asked for. Not for several threads at a time.
+ */
+public final class ProfileResults {
 
     /** The speeds of a comparison are told to whole km/h [m/s]. */
     private static final double ROUNDING = 0.51 / 3.6;
@@ -36,12 +40,31 @@ final class ProfileResults {
     private final Operation operation;
     private final BatteryModel model;
     private final PackState full;
+    private final double stopCharge;
     private final Map<Measure, Reading> readings = new HashMap<>();
     private @Nullable DriveSheet drive;
     private @Nullable Evaluation evaluation;
 
-    ProfileResults(Build build) {
+    /**
+     * Prepares the results of a vehicle, stops with the fullest pack in use, which holds the
+     * electric brake back most.
+     *
+     * @param build the vehicle
+     */
+    public ProfileResults(Build build) {
+        this(build, build.use().chargeFrom());
+    }
+
+    /**
+     * Prepares the results of a vehicle.
+     *
+     * @param build the vehicle
+     * @param stopCharge the charge state at which stops begin [1], 0 to 1
+     * @throws IllegalArgumentException if the charge state is outside that range
+     */
+    public ProfileResults(Build build, double stopCharge) {
         this.build = build;
+        this.stopCharge = Require.within("charge state of stops", stopCharge, 0.0, 1.0, Unit.RATIO);
         this.limits = Limits.of(build);
         this.operation = Operation.of(build, limits);
         this.model = limits.battery();
@@ -52,7 +75,12 @@ final class ProfileResults {
         return build;
     }
 
-    Evaluation evaluation() {
+    /**
+     * Returns the verdict in numbers.
+     *
+     * @return the evaluation of the vehicle as it is
+     */
+    public Evaluation evaluation() {
         if (evaluation == null) {
             evaluation = Evaluation.of(build, limits, operation);
         }
@@ -70,8 +98,26 @@ final class ProfileResults {
         return operation;
     }
 
-    Reading read(Measure measure) {
+    /**
+     * Returns one result.
+     *
+     * @param measure which; one that belongs to a speed and has none is told at the vehicle's own
+     * @return the result
+     */
+    public Reading read(Measure measure) {
+        if (measure.isAtOwnSpeed()) {
+            double own = ownSpeed(measure.quantity());
+            return read(Measure.at(measure.quantity(), own)).atSpeed(own);
+        }
         return readings.computeIfAbsent(measure, this::worked);
+    }
+
+    /** The top speed in use, or that at which the vehicle cruises. */
+    double ownSpeed(Quantity quantity) {
+        return switch (quantity) {
+            case RANGE, TIME_TO_CRUISE -> build.use().riding().cruiseSpeed();
+            default -> operation.topSpeed();
+        };
     }
 
     private Reading worked(Measure measure) {
@@ -131,10 +177,8 @@ final class ProfileResults {
         return switch (quantity) {
             case VERDICT -> Reading.of(verdict.outcome().ordinal());
             case SEVERITY ->
-                    new Reading(
-                            OptionalDouble.of(verdict.severity()),
-                            Optional.of(new HeldBy.AConstraint(verdict.worst())),
-                            verdict.charge());
+                    Reading.of(verdict.severity(), new HeldBy.AConstraint(verdict.worst()))
+                            .atCharge(verdict.charge());
             default -> Reading.of(verdict.safeCharge());
         };
     }
@@ -166,17 +210,15 @@ final class ProfileResults {
         return speed <= reached + ROUNDING;
     }
 
-    /** With the fullest pack in use, which holds the electric brake back most. */
     private Reading stop(double speed, double grip) {
         if (!isReached(speed)) {
             return Reading.NONE;
         }
-        double charge = build.use().chargeFrom();
         StopOutcome outcome =
                 new Stop(build, operation.brake(), Surroundings.of(build).withGrip(grip))
-                        .from(speed, charge);
+                        .from(speed, stopCharge);
         return outcome instanceof StopOutcome.Stopped stopped
-                ? Reading.at(stopped.distance(), charge)
+                ? Reading.at(stopped.distance(), stopCharge)
                 : Reading.NONE;
     }
 

@@ -10,26 +10,46 @@ import java.util.OptionalDouble;
  * @param value in the unit of the quantity; empty where it is not set or not computed
  * @param boundBy what holds it down; empty where nothing in particular
  * @param charge the charge state it belongs to [1]; empty where to none
+ * @param speed the profile's own speed that it belongs to [m/s]; empty where all have one, or none
  */
-public record Reading(OptionalDouble value, Optional<HeldBy> boundBy, OptionalDouble charge) {
+public record Reading(
+        OptionalDouble value,
+        Optional<HeldBy> boundBy,
+        OptionalDouble charge,
+        OptionalDouble speed) {
 
     /** Nothing is known. */
-    static final Reading NONE =
-            new Reading(OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty());
+    static final Reading NONE = of(OptionalDouble.empty());
 
     static Reading of(double value) {
         return of(OptionalDouble.of(value));
     }
 
     static Reading of(OptionalDouble value) {
-        return new Reading(value, Optional.empty(), OptionalDouble.empty());
+        return new Reading(value, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     static Reading of(double value, HeldBy boundBy) {
-        return new Reading(OptionalDouble.of(value), Optional.of(boundBy), OptionalDouble.empty());
+        return new Reading(
+                OptionalDouble.of(value),
+                Optional.of(boundBy),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     static Reading at(double value, double charge) {
-        return new Reading(OptionalDouble.of(value), Optional.empty(), OptionalDouble.of(charge));
+        return new Reading(
+                OptionalDouble.of(value),
+                Optional.empty(),
+                OptionalDouble.of(charge),
+                OptionalDouble.empty());
+    }
+
+    Reading atCharge(OptionalDouble where) {
+        return new Reading(value, boundBy, where, speed);
+    }
+
+    Reading atSpeed(double own) {
+        return new Reading(value, boundBy, charge, OptionalDouble.of(own));
     }
 }

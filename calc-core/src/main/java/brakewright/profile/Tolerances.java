@@ -202,7 +202,7 @@ public record Tolerances(
         private List<Spread> spreads(double[] nominal) {
             ProfileResults own = results(nominal);
             List<Spread> spreads = new ArrayList<>();
-            for (Measure measure : Comparison.measures(own.build(), own.operation())) {
+            for (Measure measure : Comparison.measures(List.of(own))) {
                 if (RESULTS.contains(measure.quantity())) {
                     boolean more = measure.quantity().sense() == Quantity.Sense.HIGHER;
                     ToDoubleFunction<double[]> value =

@@ -8,6 +8,8 @@ import brakewright.limit.Signal;
 import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -68,7 +70,7 @@ final class BypassReview {
                     Finding.of(Topic.PROTECTION_BYPASSED, Signal.DANGER)
                             .about(LimitId.PACK_REGEN_CURRENT)
                             .ofPack(build.battery().number(place))
-                            .valued(highest, pack(place).pack().cell().voltageMax(), "V")
+                            .valued(highest, pack(place).pack().cell().voltageMax(), Unit.VOLT)
                             .atCharge(worst)
                             .atTemperature(worstC)
                             .build());
@@ -80,13 +82,14 @@ final class BypassReview {
                 Finding.of(Topic.PROTECTION_BYPASSED, Signal.WARNING)
                         .about(LimitId.PACK_DISCHARGE_CURRENT)
                         .ofPack(build.battery().number(place))
-                        .held(pack(place).pack().cell().voltageMin(), "V")
+                        .held(pack(place).pack().cell().voltageMin(), Unit.VOLT)
                         .build());
     }
 
     private double cellVoltage(int place, double current, double charge, double cellsC) {
         double own = current * model.into().share(place, charge, cellsC);
-        return pack(place).highestCellVoltage(own, model.chargeOf(place, charge), cellsC, 0.0);
+        return pack(place)
+                .highestCellVoltage(own, model.chargeOf(place, charge), cellsC, Cell.PULSE);
     }
 
     private PackModel pack(int place) {

@@ -1,15 +1,16 @@
 package brakewright.spec;
 
 /**
- * How a cell's resistance goes on rising when a pull lasts longer than the pulse its resistance is
- * given for.
+ * How a cell's resistance rises while a current flows: up to the pulse that its resistance is given
+ * for, and beyond it.
  *
  * @param rise by what share of the 10 s resistance at mid charge an endless pull exceeds it there
  *     [1], from 0 to 5
- * @param timeConstant with which it rises [s], positive
- * @param byCharge factor of the rise over charge state [1]; positive
+ * @param timeConstant with which it rises beyond the pulse [s], positive
+ * @param byCharge factor of that rise over charge state [1]; positive
+ * @param onset how the resistance comes about within the pulse
  */
-public record Relaxation(double rise, double timeConstant, Curve byCharge) {
+public record Relaxation(double rise, double timeConstant, Curve byCharge, Onset onset) {
 
     /**
      * Validates the rise.
@@ -17,13 +18,25 @@ public record Relaxation(double rise, double timeConstant, Curve byCharge) {
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Relaxation {
-        Require.within("sustained rise of resistance", rise, 0.0, 5.0, "");
-        Require.positive("relaxation time", timeConstant, "s");
-        Require.positive("sustained rise by charge", byCharge.least(), "");
+        Require.within("sustained rise of resistance", rise, 0.0, 5.0, Unit.RATIO);
+        Require.positive("relaxation time", timeConstant, Unit.SECOND);
+        Require.positive("sustained rise by charge", byCharge.least(), Unit.RATIO);
     }
 
     /**
-     * A rise that is the same at every charge state.
+     * A cell whose pulse resistance is there at once.
+     *
+     * @param rise by what share of the 10 s resistance at mid charge an endless pull exceeds it [1]
+     * @param timeConstant with which it rises [s]
+     * @param byCharge factor of the rise over charge state [1]
+     */
+    public Relaxation(double rise, double timeConstant, Curve byCharge) {
+        this(rise, timeConstant, byCharge, Onset.AT_ONCE);
+    }
+
+    /**
+     * A rise that is the same at every charge state, of a cell whose pulse resistance is there at
+     * once.
      *
      * @param rise by what share of the 10 s resistance at mid charge an endless pull exceeds it [1]
      * @param timeConstant with which it rises [s]

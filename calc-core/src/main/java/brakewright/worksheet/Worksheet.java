@@ -3,6 +3,7 @@ package brakewright.worksheet;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.FuseDuty;
 import brakewright.limit.Limits;
+import brakewright.limit.UsedInput;
 import brakewright.operation.FirstStop;
 import brakewright.operation.Operation;
 import brakewright.operation.Sharing;
@@ -13,6 +14,7 @@ import brakewright.spec.Build;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 
 /**
@@ -220,6 +222,15 @@ public record Worksheet(
      */
     public List<LeftBraking> leftBraking() {
         return LeftBraking.all(build, limits, operation);
+    }
+
+    /**
+     * Returns what the verdict on pack and parts rests on.
+     *
+     * @return the inputs that the working of the limits names, made anew each time
+     */
+    public Set<UsedInput> restsOn() {
+        return UsedInput.of(build, limits);
     }
 
     /**

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
 import brakewright.spec.Builds;
+import brakewright.spec.Cell;
 import brakewright.spec.Curve;
 import brakewright.spec.Joined;
 import brakewright.spec.Joining;
@@ -322,8 +323,8 @@ class BatteryModelProperties {
             double there = model.chargeOf(k, charge);
             own[k] =
                     current >= 0.0
-                            ? pack.highestCellVoltage(share, there, temperature, 0.0)
-                            : pack.lowestCellVoltage(share, there, temperature, 0.0);
+                            ? pack.highestCellVoltage(share, there, temperature, Cell.PULSE)
+                            : pack.lowestCellVoltage(share, there, temperature, Cell.PULSE);
         }
         assertThat(own).contains(told);
         for (double each : own) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import brakewright.powertrain.PackState;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
+import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Pack;
 import net.jqwik.api.ForAll;
@@ -77,8 +78,9 @@ class PackModelProperties {
         double cells =
                 pack.series()
                         * (current >= 0.0
-                                ? alike.highestCellVoltage(current, charge, temperature, 0.0)
-                                : alike.lowestCellVoltage(-current, charge, temperature, 0.0));
+                                ? alike.highestCellVoltage(current, charge, temperature, Cell.PULSE)
+                                : alike.lowestCellVoltage(
+                                        -current, charge, temperature, Cell.PULSE));
         double scale = state.voltage() + Math.abs(current) * state.resistance();
         assertThat(state.terminalVoltage(current))
                 .isCloseTo(cells + current * pack.jointResistance(), within(ROUNDING * scale));
@@ -123,6 +125,7 @@ class PackModelProperties {
                         model.resistance(charge, temperature, Math.min(one, other)));
     }
 
+    /** And the cells the share of it that is there before, joints apart; the least is less. */
     @Property
     void aPullOfTenSecondsMeetsThePulseResistance(
             @ForAll Pack pack,
@@ -130,11 +133,17 @@ class PackModelProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 10.0) double seconds) {
         PackModel model = new PackModel(pack);
         double temperature = pack.temperatureC();
-        assertThat(model.resistance(charge, temperature, seconds))
-                .isEqualTo(model.resistance(charge, temperature));
+        double pulse = model.resistance(charge, temperature);
+        assertThat(model.resistance(charge, temperature, Cell.PULSE)).isEqualTo(pulse);
+        double there = pack.cell().relaxation().onset().after(seconds);
+        double joints = pack.jointResistance();
+        assertThat(model.resistance(charge, temperature, seconds) - joints)
+                .isCloseTo(there * (pulse - joints), within(ROUNDING * pulse));
+        assertThat(model.leastResistance())
+                .isLessThanOrEqualTo(model.resistance(charge, temperature, 0.0));
     }
 
-    /** More into a cell than out of it, by what its table says, whatever the time. */
+    /** More into a cell than out of it, by what its table says as far as it is there. */
     @Property
     void aPackResistsMoreWhileItIsCharged(
             @ForAll Pack pack,
@@ -148,6 +157,7 @@ class PackModelProperties {
                 pack.cell().resistanceByCharge().moreCharged().at(charge)
                         * pack.cell().resistance()
                         * pack.cell().resistanceByTemperature().at(temperature)
+                        * pack.cell().relaxation().onset().after(seconds)
                         * pack.series()
                         / pack.parallel();
         assertThat(into).isGreaterThanOrEqualTo(out);

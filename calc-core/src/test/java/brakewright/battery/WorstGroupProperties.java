@@ -7,6 +7,7 @@ import brakewright.battery.WorstGroup.End;
 import brakewright.spec.AnyBattery;
 import brakewright.spec.Battery;
 import brakewright.spec.Builds;
+import brakewright.spec.Cell;
 import brakewright.spec.Curve;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Pack;
@@ -38,10 +39,10 @@ class WorstGroupProperties {
                 .isGreaterThanOrEqualTo(model.cellOpenCircuitVoltage(charge));
         assertThat(model.worst(End.EMPTIEST).openCircuitVoltage(charge))
                 .isLessThanOrEqualTo(model.cellOpenCircuitVoltage(charge) + ROUNDING);
-        assertThat(model.lowestCellVoltage(current, charge, temperature, 0.0))
+        assertThat(model.lowestCellVoltage(current, charge, temperature, Cell.PULSE))
                 .as("an emptier cell has no less resistance where its curve falls with charge")
                 .isLessThanOrEqualTo(
-                        alike.lowestCellVoltage(current, charge, temperature, 0.0)
+                        alike.lowestCellVoltage(current, charge, temperature, Cell.PULSE)
                                 + resistanceLost(pack, charge, current)
                                 + ROUNDING);
     }
@@ -85,9 +86,9 @@ class WorstGroupProperties {
                             (1.0 - weight) * group.openCircuitVoltage(points[i])
                                     + weight * group.openCircuitVoltage(points[i + 1]),
                             within(ROUNDING));
-            double low = own.groupResistance(group, points[i], 25.0, 0.0);
-            double high = own.groupResistance(group, points[i + 1], 25.0, 0.0);
-            assertThat(own.groupResistance(group, between, 25.0, 0.0))
+            double low = own.groupResistance(group, points[i], 25.0, Cell.PULSE);
+            double high = own.groupResistance(group, points[i + 1], 25.0, Cell.PULSE);
+            assertThat(own.groupResistance(group, between, 25.0, Cell.PULSE))
                     .isCloseTo((1.0 - weight) * low + weight * high, within(ROUNDING));
         }
     }
@@ -128,7 +129,7 @@ class WorstGroupProperties {
         PackModel model = new PackModel(pack);
         assertThat(model.worst(End.FULLEST).openCircuitVoltage(0.8))
                 .isCloseTo(3.82, within(ROUNDING));
-        assertThat(model.highestCellVoltage(20.0, 0.8, 25.0, 0.0))
+        assertThat(model.highestCellVoltage(20.0, 0.8, 25.0, Cell.PULSE))
                 .isCloseTo(3.82 + 10.0 * 0.011, within(ROUNDING));
         assertThat(model.worst(End.EMPTIEST).openCircuitVoltage(0.5))
                 .isCloseTo(3.0 + 0.98 - 0.5 / 0.95, within(ROUNDING));

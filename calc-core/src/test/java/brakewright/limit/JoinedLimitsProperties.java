@@ -95,8 +95,8 @@ class JoinedLimitsProperties {
             double there = model.chargeOf(place, charge);
             double cell =
                     limit.id() == LimitId.PACK_REGEN_CURRENT
-                            ? pack.highestCellVoltage(own, there, temperature, 0.0)
-                            : pack.lowestCellVoltage(own, there, temperature, 0.0);
+                            ? pack.highestCellVoltage(own, there, temperature, Cell.PULSE)
+                            : pack.lowestCellVoltage(own, there, temperature, Cell.PULSE);
             assertThat(cell).isCloseTo(cellBound(build, place, binding.id()), within(ROUNDING));
         }
     }

@@ -29,10 +29,18 @@ public final class EmptiestGroup {
                                                 / cell.relaxation().timeConstant()));
         double resistance =
                 cell.resistance()
-                        * (cell.resistanceByCharge().drawn().at(left)
+                        * (come(cell, seconds) * cell.resistanceByCharge().drawn().at(left)
                                 + longer * cell.relaxation().byCharge().at(left))
                         * cell.resistanceByTemperature().at(cellsC)
                         * (1.0 + spread.resistance());
         return rest - current / pack.parallel() * resistance;
+    }
+
+    /** What of the pulse resistance is there. */
+    private static double come(Cell cell, double seconds) {
+        double ohmic = cell.relaxation().onset().ohmicShare();
+        double constant = cell.relaxation().onset().timeConstant();
+        double passed = (1.0 - Math.exp(-seconds / constant)) / (1.0 - Math.exp(-10.0 / constant));
+        return seconds < 10.0 ? ohmic + (1.0 - ohmic) * passed : 1.0;
     }
 }

@@ -10,6 +10,7 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Cell;
 import brakewright.spec.Effort;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
@@ -157,7 +158,8 @@ class OpenedFirstStopProperties {
             Protection protection = pack.pack().protection();
             double own = current * model.share(place, stop.charge(), cellsC);
             double voltage =
-                    pack.highestCellVoltage(own, model.chargeOf(place, stop.charge()), cellsC, 0.0);
+                    pack.highestCellVoltage(
+                            own, model.chargeOf(place, stop.charge()), cellsC, Cell.PULSE);
             boolean passed =
                     stop.opening() == FirstStop.Opening.CHARGE_TRIP
                             ? own > protection.chargeTrip().orElse(Double.POSITIVE_INFINITY)

@@ -210,18 +210,40 @@ class ComparisonTest {
             assertThat(after.readings())
                     .containsExactly(before.readings().get(1), before.readings().get(0));
         }
-        assertThat(comparison.sortedBy(Measure.at(Quantity.LAUNCH, 1.0))).isEqualTo(comparison);
+        assertThat(comparison.sortedBy(Measure.at(Quantity.STOP_DRY, 1.0))).isEqualTo(comparison);
+    }
+
+    /** Where profiles go at other speeds, each is told at its own besides; none is best there. */
+    @Test
+    void eachIsToldAtItsOwnSpeedWhereThatDiffers() {
+        assertThat(Comparison.of(BOARD).rows()).noneMatch(row -> row.measure().isAtOwnSpeed());
+        Comparison mixed = Comparison.of(BOARD, TRIKE);
+        Comparison.Row own =
+                mixed.rows().stream()
+                        .filter(row -> row.measure().equals(Measure.of(Quantity.RANGE)))
+                        .findFirst()
+                        .orElseThrow();
+        double cruise = TRIKE.build().use().riding().cruiseSpeed();
+        assertThat(own.readings().get(1).speed()).hasValue(cruise);
+        assertThat(own.readings().get(1).value())
+                .isEqualTo(
+                        new ProfileResults(TRIKE.build())
+                                .read(Measure.at(Quantity.RANGE, cruise))
+                                .value());
+        assertThat(own.isBest(0) || own.isBest(1)).isFalse();
     }
 
     @Test
     void anotherVehicleIsToldAtTheSpeedsOfTheFirst() {
         Comparison mixed = Comparison.of(BOARD, TRIKE);
         Comparison board = Comparison.of(BOARD);
-        assertThat(mixed.rows())
+        List<Comparison.Row> common =
+                mixed.rows().stream().filter(row -> !row.measure().isAtOwnSpeed()).toList();
+        assertThat(common)
                 .extracting(Comparison.Row::measure)
                 .containsExactlyElementsOf(
                         board.rows().stream().map(Comparison.Row::measure).toList());
-        assertThat(mixed.rows())
+        assertThat(common)
                 .extracting(row -> row.readings().get(0))
                 .containsExactlyElementsOf(
                         board.rows().stream().map(row -> row.readings().get(0)).toList());

@@ -144,19 +144,26 @@ public class AnyBattery extends DomainContextBase {
         return new Relaxation(
                 any.rise(),
                 any.timeConstant(),
-                Curve.of(new double[] {0.0, 0.2}, new double[] {most, 1.0}));
+                Curve.of(new double[] {0.0, 0.2}, new double[] {most, 1.0}),
+                any.onset());
     }
 
     private Arbitrary<Relaxation> relaxations() {
-        return Combinators.combine(between(0.0, 1.5), between(20.0, 200.0), between(1.0, 1.5))
+        return Combinators.combine(
+                        between(0.0, 1.5), between(20.0, 200.0), between(1.0, 1.5), onsets())
                 .as(
-                        (rise, constant, nearEmpty) ->
+                        (rise, constant, nearEmpty, onset) ->
                                 new Relaxation(
                                         rise,
                                         constant,
                                         Curve.of(
                                                 new double[] {0.0, 0.2},
-                                                new double[] {nearEmpty, 1.0})));
+                                                new double[] {nearEmpty, 1.0}),
+                                        onset));
+    }
+
+    private Arbitrary<Onset> onsets() {
+        return Combinators.combine(between(0.3, 1.0), between(0.3, 30.0)).as(Onset::new);
     }
 
     @Provide

@@ -41,6 +41,17 @@ public record CellEntry(
     }
 
     /**
+     * Returns how well the least known of its figures is known.
+     *
+     * @return the worst of their kinds
+     */
+    public SourceKind worstKind() {
+        return figures.values().stream()
+                .map(Figure::kind)
+                .reduce(SourceKind.PUBLISHED, SourceKind::weaker);
+    }
+
+    /**
      * Returns a figure if this cell has it.
      *
      * @param quantity key of a {@link CellQuantity}

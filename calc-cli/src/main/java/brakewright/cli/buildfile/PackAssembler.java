@@ -7,6 +7,7 @@ import brakewright.spec.DischargingWindow;
 import brakewright.spec.FuseBreaking;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
+import brakewright.spec.Onset;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.PulseRating;
@@ -77,7 +78,10 @@ final class PackAssembler {
                 new Relaxation(
                         values.number(Input.CELL_SUSTAINED_RISE),
                         values.number(Input.CELL_RELAXATION_TIME),
-                        values.curve(Input.CELL_SUSTAINED_RISE_BY_CHARGE)),
+                        values.curve(Input.CELL_SUSTAINED_RISE_BY_CHARGE),
+                        new Onset(
+                                values.number(Input.CELL_OHMIC_SHARE),
+                                values.number(Input.CELL_ONSET_TIME))),
                 heatCapacity(),
                 charging,
                 discharging,

@@ -1,6 +1,7 @@
 package brakewright.cli.buildfile;
 
 import brakewright.spec.Input;
+import brakewright.tables.SourceKind;
 
 /**
  * One input with its value and its origin.
@@ -38,6 +39,15 @@ public record Resolved(
         public String key() {
             return key;
         }
+    }
+
+    /**
+     * Returns whether it is believed published, and was not verified.
+     *
+     * @return false where the file says it, or a text that was read
+     */
+    public boolean isFromMemory() {
+        return kind.equals(SourceKind.FROM_MEMORY.text());
     }
 
     /**

@@ -3,6 +3,7 @@ package brakewright.cli.json;
 import brakewright.braking.StopOutcome;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.doubt.Judged;
+import brakewright.cli.doubt.Remembered;
 import brakewright.limit.Limit;
 import brakewright.operation.FirstStop;
 import brakewright.profile.Headroom;
@@ -57,6 +58,7 @@ public final class CheckJson {
         json.text("title", file.title());
         ChangesJson.write(json, file.changes());
         json.text("verdict", judged.review().verdict().outcome().key());
+        json.texts("verdict_from_memory", Remembered.in(file, check.proposed()));
         new ConditionJson(json).write(judged.review().all().conditions());
         new DecisionJson(json).brake(judged.brake());
         json.startObject("present");

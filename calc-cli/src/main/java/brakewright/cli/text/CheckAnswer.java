@@ -1,6 +1,8 @@
 package brakewright.cli.text;
 
+import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.doubt.Judged;
+import brakewright.cli.doubt.Remembered;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -16,6 +18,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Use;
 import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.OwnStop;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -24,6 +27,7 @@ final class CheckAnswer {
 
     private static final String LEAVES = "leaves the stop ";
 
+    private final BuildFile file;
     private final CheckSheet check;
     private final Headrooms headrooms;
     private final Judged judged;
@@ -33,12 +37,14 @@ final class CheckAnswer {
     private final Build build;
 
     CheckAnswer(
+            BuildFile file,
             CheckSheet check,
             Headrooms headrooms,
             Judged judged,
             UnitSystem units,
             Page page,
             Ink ink) {
+        this.file = file;
         this.check = check;
         this.headrooms = headrooms;
         this.judged = judged;
@@ -67,6 +73,10 @@ final class CheckAnswer {
                             + " values it would be: "
                             + nominal
                             + ".");
+        }
+        List<String> remembered = Remembered.in(file, check.proposed());
+        if (!remembered.isEmpty()) {
+            page.paragraph("", 2, VerdictWords.fromMemory(remembered));
         }
         page.paragraph("", 2, buys());
         check.uselessAbove().ifPresent(speed -> page.paragraph("", 2, useless(speed)));

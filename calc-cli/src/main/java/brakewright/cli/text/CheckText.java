@@ -75,7 +75,7 @@ public final class CheckText {
         page.line(ink.heading(file.title() + ": the proposal"));
         use();
         page.blank();
-        new CheckAnswer(check, headrooms, judged, units, page, ink).print();
+        new CheckAnswer(file, check, headrooms, judged, units, page, ink).print();
         page.blank();
         settings();
         page.blank();

@@ -4,10 +4,12 @@ import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Printable;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.MeasureWords;
+import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.cli.words.VerdictWords;
 import brakewright.profile.Comparison;
 import brakewright.profile.JudgedProfile;
+import brakewright.profile.Measure;
 import brakewright.profile.Reading;
 import brakewright.review.Review;
 import brakewright.review.Verdict;
@@ -15,7 +17,9 @@ import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 
 /** Profiles side by side, as text. */
 public final class CompareText {
@@ -30,6 +34,7 @@ public final class CompareText {
     private final Comparison comparison;
     private final List<JudgedProfile> judged;
     private final List<Changes> uses;
+    private final OptionalDouble stopCharge;
     private final UnitSystem units;
     private final MeasureWords words;
     private final Ink ink;
@@ -42,6 +47,7 @@ public final class CompareText {
      * @param comparison the profiles, only the rows that are wanted
      * @param judged the profiles with their verdicts, in the same order
      * @param changes what was put in place of values of their files, in the same order
+     * @param stopCharge the charge state at which all stops begin; empty for each one's fullest
      * @param units for speeds and distances
      * @param ink how to put it on the page
      */
@@ -50,12 +56,14 @@ public final class CompareText {
             Comparison comparison,
             List<JudgedProfile> judged,
             List<Changes> changes,
+            OptionalDouble stopCharge,
             UnitSystem units,
             Ink ink) {
         this.uses = changes.stream().map(Changes::ofUse).toList();
         this.judged = List.copyOf(judged);
         this.title = title;
         this.comparison = comparison;
+        this.stopCharge = stopCharge;
         this.units = units;
         this.words = new MeasureWords(units);
         this.ink = ink;
@@ -73,14 +81,18 @@ public final class CompareText {
         page.paragraph(
                 "",
                 2,
-                "* best of its row; in brackets the difference to "
+                "* best of its row among the profiles within limits; in brackets the difference to "
                         + name(0)
-                        + "; inputs nominal but for the verdict, pack at its own temperature, stops with the fullest pack in"
-                        + " use.");
+                        + "; inputs nominal but for the verdict, pack at its own temperature, stops "
+                        + (stopCharge.isPresent()
+                                ? "at " + Numbers.percent(stopCharge.getAsDouble()) + " charge."
+                                : "with the fullest pack in use."));
         uses();
         tables();
         page.blank();
         conditions();
+        page.blank();
+        bests();
         page.blank();
         page.paragraph(
                 "",
@@ -197,6 +209,28 @@ public final class CompareText {
 
     private String remark(Comparison.Row row, int place) {
         return words.remark(row.measure().quantity(), row.readings().get(place));
+    }
+
+    /** Which profile is best at what. */
+    private void bests() {
+        page.line(ink.heading("Best at"));
+        for (int place = 0; place < judged.size(); place++) {
+            List<Measure> rows = comparison.bestAt(place);
+            boolean isOutside =
+                    judged.get(place).evaluation().outcome() == Verdict.Outcome.OUTSIDE_LIMITS;
+            page.paragraph(
+                    "",
+                    2,
+                    name(place)
+                            + ": "
+                            + (isOutside
+                                    ? "not ranked, as it is outside limits"
+                                    : rows.isEmpty()
+                                            ? "no row"
+                                            : rows.stream()
+                                                    .map(words::label)
+                                                    .collect(Collectors.joining("; "))));
+        }
     }
 
     /** Under which condition each profile is within limits. */

@@ -43,38 +43,6 @@ public record Ink(boolean colour, boolean plain) {
      * @return the text to be shown
      */
     public String settle(String text) {
-        if (!plain) {
-            return text;
-        }
-        StringBuilder ascii = new StringBuilder(text.length() + 16);
-        text.codePoints().forEach(point -> ascii.append(ascii(point)));
-        return ascii.toString();
-    }
-
-    private static String ascii(int point) {
-        return switch (point) {
-            case '°' -> "deg";
-            case 'Ω' -> "ohm";
-            case '·' -> "*";
-            case '²' -> "2";
-            case '³' -> "3";
-            case 'θ' -> "theta";
-            case '½' -> "1/2";
-            case '−', '–', '—' -> "-";
-            case '√' -> "sqrt";
-            case '≤' -> "<=";
-            case '≥' -> ">=";
-            case '±' -> "+-";
-            case 'η' -> "eta";
-            case 'μ', 'µ' -> "u";
-            case 'ω' -> "omega";
-            case 'σ' -> "sigma";
-            case 'π' -> "pi";
-            case 'α' -> "alpha";
-            case 'ρ' -> "rho";
-            case 'κ' -> "kappa";
-            case 'τ' -> "tau";
-            default -> point < 128 ? Character.toString(point) : "?";
-        };
+        return plain ? Ascii.of(text) : text;
     }
 }

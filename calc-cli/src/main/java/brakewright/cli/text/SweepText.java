@@ -13,6 +13,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 
 /** The results of a sweep, for other programs. */
@@ -20,24 +21,28 @@ public final class SweepText {
 
     private final List<String> names;
     private final List<String> units;
+    private final List<String> reported;
     private final IntFunction<double[]> values;
-    private final Evaluation[] results;
+    private final SweptCase[] results;
 
     /**
      * Prepares the text.
      *
      * @param names of the keys that vary
      * @param units of their values
+     * @param reported the columns of what was asked for besides the verdict
      * @param values of the keys in each case
      * @param results in the order of the cases
      */
     public SweepText(
             List<String> names,
             List<String> units,
+            List<String> reported,
             IntFunction<double[]> values,
-            Evaluation[] results) {
+            SweptCase[] results) {
         this.names = List.copyOf(names);
         this.units = List.copyOf(units);
+        this.reported = List.copyOf(reported);
         this.values = values;
         this.results = results.clone();
     }
@@ -56,6 +61,7 @@ public final class SweepText {
             }
             head.addAll(
                     List.of("verdict", "severity", "safe_charge", "worst_check", "pack", "charge"));
+            head.addAll(reported);
             csv.writeRecord(head);
             List<String> line = new ArrayList<>();
             for (int index = 0; index < results.length; index++) {
@@ -63,7 +69,7 @@ public final class SweepText {
                 for (double value : values.apply(index)) {
                     line.add(Double.toString(value));
                 }
-                Evaluation result = results[index];
+                Evaluation result = results[index].evaluation();
                 line.add(result.outcome().key());
                 line.add(Double.toString(result.severity()));
                 line.add(Double.toString(result.safeCharge()));
@@ -73,6 +79,7 @@ public final class SweepText {
                         result.charge().isPresent()
                                 ? Double.toString(result.charge().getAsDouble())
                                 : "");
+                results[index].reported().forEach(value -> line.add(text(value)));
                 csv.writeRecord(line);
             }
         } catch (IOException impossible) {
@@ -109,7 +116,15 @@ public final class SweepText {
         return Printable.inJson(out.append('\n').toString());
     }
 
-    private void write(JsonGenerator json, double[] of, Evaluation result) throws IOException {
+    /** Nothing where there is none, as where a speed is never reached. */
+    private static String text(OptionalDouble value) {
+        return value.isPresent() && Double.isFinite(value.getAsDouble())
+                ? Double.toString(value.getAsDouble())
+                : "";
+    }
+
+    private void write(JsonGenerator json, double[] of, SweptCase swept) throws IOException {
+        Evaluation result = swept.evaluation();
         json.writeRaw('\n');
         json.writeStartObject();
         for (int i = 0; i < of.length; i++) {
@@ -124,6 +139,12 @@ public final class SweepText {
         }
         if (result.charge().isPresent()) {
             json.writeNumberField("charge", result.charge().getAsDouble());
+        }
+        for (int i = 0; i < reported.size(); i++) {
+            OptionalDouble value = swept.reported().get(i);
+            if (!text(value).isEmpty()) {
+                json.writeNumberField(reported.get(i), value.getAsDouble());
+            }
         }
         json.writeEndObject();
     }

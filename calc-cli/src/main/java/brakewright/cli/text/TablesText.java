@@ -78,15 +78,12 @@ public final class TablesText {
         Page page = new Page(ink);
         page.line(
                 String.format(
-                        "  %-26s %-28s %6s %6s %6s %6s  %s",
-                        "cell", "print", "Ah", "A out", "A in", "mΩ", "chem."));
-        boolean doubtful = false;
+                        "  %-25s %-29s %4s %5s %5s %4s %-5s %s",
+                        "cell", "print", "Ah", "A out", "A in", "mΩ", "chem.", "known"));
         for (CellEntry cell : cells) {
-            boolean remembered = worst(cell).compareTo(SourceKind.FROM_MEMORY) >= 0;
-            doubtful |= remembered;
             page.line(
                     String.format(
-                                    "  %-26s %-28s %6s %6s %6s %6s  %-6s %s",
+                                    "  %-25s %-29s %4s %5s %5s %4s %-5s %s",
                                     cell.id(),
                                     cell.name(),
                                     value(cell, CellQuantity.CAPACITY, 1.0),
@@ -94,7 +91,7 @@ public final class TablesText {
                                     value(cell, CellQuantity.CHARGE_CURRENT, 1.0),
                                     value(cell, CellQuantity.RESISTANCE, 1e3),
                                     cell.chemistry(),
-                                    remembered ? "~" : "")
+                                    cell.worstKind().text())
                             .stripTrailing());
         }
         page.paragraph(
@@ -102,21 +99,14 @@ public final class TablesText {
                 2,
                 "A out, A in: continuous ratings of one cell, in open air. mΩ: after a pulse of about"
                         + " 10 s at mid charge and 25 °C."
-                        + (doubtful ? " ~ some of its figures are from memory." : "")
+                        + " known: the worst of what its figures are, as brakewright tables CELL tells"
+                        + " of each."
                         + " What the datasheet of your own cell says counts more than this table.");
         return page.text();
     }
 
     private static String value(CellEntry cell, CellQuantity quantity, double factor) {
         return Numbers.significant(factor * cell.figure(quantity.key()).value());
-    }
-
-    private static SourceKind worst(CellEntry cell) {
-        SourceKind worst = SourceKind.PUBLISHED;
-        for (Figure figure : cell.figures().values()) {
-            worst = figure.kind().compareTo(worst) > 0 ? figure.kind() : worst;
-        }
-        return worst;
     }
 
     /**

@@ -5,6 +5,7 @@ import brakewright.cli.buildfile.Resolved;
 import brakewright.cli.buildfile.Value;
 import brakewright.cli.doubt.HeatSpreads;
 import brakewright.cli.doubt.Judged;
+import brakewright.cli.doubt.Remembered;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Unmeasured;
 import brakewright.cli.words.Cautions;
@@ -20,6 +21,7 @@ import brakewright.review.Finding;
 import brakewright.review.Topic;
 import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -151,6 +153,10 @@ public final class WorksheetText {
             page.paragraph(
                     "", 2, "With nominal values it would be: " + Judged.word(sheet.review()) + ".");
         }
+        List<String> remembered = Remembered.in(file, sheet);
+        if (!remembered.isEmpty()) {
+            page.paragraph("", 2, VerdictWords.fromMemory(remembered));
+        }
         page.paragraph(
                 "Brake: "
                         + ink.paint(
@@ -237,8 +243,12 @@ public final class WorksheetText {
         return "curve";
     }
 
+    /** As the build file spells it. */
     private static String unit(Input input) {
-        return input.unit().equals("1") || input.unit().isEmpty() ? "" : " " + input.unit();
+        return switch (input.unit()) {
+            case NONE, RATIO -> "";
+            default -> " " + input.unit().plain();
+        };
     }
 
     private static String origin(Resolved resolved) {

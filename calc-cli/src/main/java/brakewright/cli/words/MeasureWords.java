@@ -29,10 +29,12 @@ public final class MeasureWords {
      * Returns the name by which a row is chosen.
      *
      * @param measure the row
-     * @return the key of its quantity, and the speed in whole km/h where there is one
+     * @return the key of its quantity, and the speed in whole km/h where there is one, or {@code
+     *     own}
      */
     public static String key(Measure measure) {
         return measure.quantity().key()
+                + (measure.isAtOwnSpeed() ? "@own" : "")
                 + (measure.speed().isPresent() && measure.quantity() != Quantity.HOTTEST_WINDING
                         ? "@" + Numbers.nearest(3.6 * measure.speed().getAsDouble(), 0)
                         : "");
@@ -50,7 +52,7 @@ public final class MeasureWords {
                         ? Numbers.nearest(units.speed(measure.speed().getAsDouble()), 0)
                                 + " "
                                 + units.speedUnit()
-                        : "";
+                        : "own speed";
         return switch (measure.quantity()) {
             case MOTOR_DRIVE_CURRENT -> "motor drive current";
             case MOTOR_BRAKE_CURRENT -> "motor brake current";
@@ -73,7 +75,8 @@ public final class MeasureWords {
             case LAUNCH -> "launch";
             case TIME_TO_CRUISE -> "time to " + at;
             case CLIMB -> "steepest climb";
-            case HOTTEST_WINDING -> "hottest winding";
+            case HOTTEST_WINDING ->
+                    measure.isAtOwnSpeed() ? "hottest winding, own speed" : "hottest winding";
             case RANGE -> "range at " + at;
         };
     }
@@ -104,7 +107,7 @@ public final class MeasureWords {
             case LAUNCH -> acceleration(units, number);
             case TIME_TO_CRUISE -> Numbers.nearest(number, 1) + " s";
             case HOTTEST_WINDING -> Numbers.nearest(number, 0) + " °C";
-            default -> Numbers.nearest(number, 1) + " " + quantity.unit();
+            default -> quantity.unit().behind(Numbers.nearest(number, 1));
         };
     }
 
@@ -171,6 +174,9 @@ public final class MeasureWords {
      * @return some words; empty where there is nothing to say
      */
     public String remark(Quantity quantity, Reading reading) {
+        if (reading.speed().isPresent()) {
+            return "at " + units.speedText(reading.speed().getAsDouble());
+        }
         if (reading.boundBy().isPresent()) {
             return LimitWords.brief(reading.boundBy().get())
                     + (quantity == Quantity.SEVERITY && reading.charge().isPresent()

@@ -45,6 +45,19 @@ public final class VerdictWords {
         };
     }
 
+    /**
+     * Says that a verdict rests on what is only remembered.
+     *
+     * @param names of such inputs, at least one
+     * @return a sentence or two
+     */
+    public static String fromMemory(List<String> names) {
+        return "It rests on figures from memory: "
+                + String.join(", ", names)
+                + ". What was measured, or stands in a datasheet, goes into the build file under the"
+                + " same name.";
+    }
+
     private static List<String> within(Review review) {
         String within = "No limit is exceeded over the charge, speed and temperature in use.";
         Signal gravest =
