@@ -13,6 +13,7 @@ import brakewright.spec.Builds;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
+import brakewright.spec.Unit;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,8 @@ class GroupTermsTest {
 
     private static final GroupSpread SPREAD = new GroupSpread(0.05, 0.1, 0.0);
 
-    private static final Term CHARGE = Term.modelled("s", "charge state of the pack", 0.55, "");
+    private static final Term CHARGE =
+            Term.modelled("s", "charge state of the pack", 0.55, Unit.NONE);
 
     /** 0.55 + 0.05. */
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import brakewright.charge.ChargeSearch;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
+import brakewright.spec.Unit;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleUnaryOperator;
@@ -123,18 +124,18 @@ class CheckTest {
         Finding always = plain(12.0, TEN).finding();
         assertThat(always.value()).hasValue(12.0);
         assertThat(always.limit()).hasValue(TEN);
-        assertThat(always.unit()).isEqualTo("A");
+        assertThat(always.unit()).isEqualTo(Unit.AMPERE);
         assertThat(always.subject()).contains(LimitId.PACK_REGEN_CURRENT);
         assertThat(always.constraint()).contains(ConstraintId.VOLTAGE_CEILING);
         assertThat(always.condition()).contains(new Condition.Never());
         assertThat(always.charge()).isEmpty();
         assertThat(always.temperatureC()).isEmpty();
         assertThat(always.pack()).isZero();
-        Finding rest = PlainCheck.at(0.9, HELD.ofPack(2), 61.0, 60.0, "V").finding();
+        Finding rest = PlainCheck.at(0.9, HELD.ofPack(2), 61.0, 60.0, Unit.VOLT).finding();
         assertThat(rest.charge()).hasValue(0.9);
         assertThat(rest.pack()).isEqualTo(2);
         Condition upTo = new Condition.CellsUpTo(45.0, new Condition.Excess(true, 12.0, TEN, 25.0));
-        PlainCheck unless = PlainCheck.unless(() -> upTo, HELD, 12.0, TEN, "A");
+        PlainCheck unless = PlainCheck.unless(() -> upTo, HELD, 12.0, TEN, Unit.AMPERE);
         assertThat(unless.isNever()).isFalse();
         assertThat(unless.finding().temperatureC()).hasValue(25.0);
         assertThat(unless.finding().condition()).contains(upTo);
@@ -188,7 +189,7 @@ class CheckTest {
     }
 
     private static PlainCheck plain(double value, double limit) {
-        return PlainCheck.always(HELD, value, limit, "A");
+        return PlainCheck.always(HELD, value, limit, Unit.AMPERE);
     }
 
     private static ChargeCheck full(DoubleUnaryOperator permitted) {

@@ -14,6 +14,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
+import brakewright.spec.Unit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -46,7 +47,7 @@ class SettingReviewTest {
                                 assertThat(each.constraint()).contains(ConstraintId.WINDING_HEAT);
                                 assertThat(each.value()).hasValue(share * limit);
                                 assertThat(each.limit()).hasValue(limit);
-                                assertThat(each.unit()).isEqualTo("A");
+                                assertThat(each.unit()).isEqualTo(Unit.AMPERE);
                             });
         }
     }

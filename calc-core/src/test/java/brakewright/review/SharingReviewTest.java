@@ -16,6 +16,7 @@ import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Settings;
+import brakewright.spec.Unit;
 import brakewright.spec.Wiring;
 import java.util.Collections;
 import java.util.List;
@@ -55,7 +56,7 @@ class SharingReviewTest {
                             assertThat(each.pack()).isEqualTo(1);
                             assertThat(each.value().orElseThrow()).isCloseTo(6.0, within(1e-12));
                             assertThat(each.limit()).isEmpty();
-                            assertThat(each.unit()).isEqualTo("V");
+                            assertThat(each.unit()).isEqualTo(Unit.VOLT);
                         });
     }
 
@@ -82,7 +83,7 @@ class SharingReviewTest {
                             assertThat(each.signal()).isEqualTo(Signal.DANGER);
                             assertThat(each.value().orElseThrow()).isCloseTo(5.0, within(1e-12));
                             assertThat(each.limit().orElseThrow()).isCloseTo(4.9, within(1e-12));
-                            assertThat(each.unit()).isEqualTo("A");
+                            assertThat(each.unit()).isEqualTo(Unit.AMPERE);
                         });
         assertThat(joined(0.6, 0.3, 5.1).topic()).isEqualTo(Topic.JOINING_DIFFERENCE);
     }
@@ -99,7 +100,7 @@ class SharingReviewTest {
                             assertThat(each.subject()).contains(LimitId.PACK_DISCHARGE_CURRENT);
                             assertThat(each.value().orElseThrow()).isCloseTo(1.5, within(1e-9));
                             assertThat(each.limit()).hasValue(1.0);
-                            assertThat(each.unit()).isEqualTo("1");
+                            assertThat(each.unit()).isEqualTo(Unit.RATIO);
                             assertThat(each.charge()).isPresent();
                         });
         assertThat(lost(told(Joining.PARALLEL, pack(UNKNOWN, 12.5, 100.0), 2))).isEmpty();
