@@ -7,6 +7,7 @@ import brakewright.limit.BrakingTime;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.limit.Signal;
 import brakewright.operation.Operation;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.ArrheniusCurve;
@@ -16,10 +17,12 @@ import brakewright.spec.Cell;
 import brakewright.spec.Climate;
 import brakewright.spec.Controllers;
 import brakewright.spec.Curve;
+import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Settings;
 import brakewright.spec.Wiring;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -281,6 +284,45 @@ class ChecksTest {
                             assertThat(each.charge()).hasValue(1.0);
                             assertThat(each.condition()).contains(new Condition.Never());
                         });
+    }
+
+    /**
+     * 2 A lift ten full cells of 4 V and 0.1 Ω to 4.2 V each, or half of it in two packs to 4.1.
+     */
+    @Test
+    void aBypassedProtectionIsToldWithTheVoltageThatItsCellsReach() {
+        Curve rising = Curve.of(new double[] {0.0, 1.0}, new double[] {3.0, 4.0});
+        Pack pack = Builds.pack(flat(rising, 1.0));
+        Pack bypassed =
+                new Pack(
+                        pack.cell(),
+                        10,
+                        1,
+                        0.0,
+                        0.0,
+                        25.0,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Protection.BYPASSED,
+                        Wiring.NONE);
+        for (int count = 1; count <= 2; count++) {
+            Build build =
+                    flat(rising, 1.0)
+                            .withBattery(
+                                    Builds.joined(
+                                            Joining.PARALLEL, Collections.nCopies(count, bypassed)))
+                            .withSettings(sending(2.0, 0.01));
+            List<Finding> told = told(build, Topic.PROTECTION_BYPASSED);
+            assertThat(told).hasSize(2 * count);
+            Finding charged = told.get(0);
+            assertThat(charged.signal()).isEqualTo(Signal.DANGER);
+            assertThat(charged.value().orElseThrow()).isCloseTo(4.0 + 0.2 / count, ROUNDING);
+            assertThat(charged.limit()).hasValue(4.2);
+            assertThat(charged.charge()).hasValue(1.0);
+            Finding drawn = told.get(2 * count - 1);
+            assertThat(drawn.signal()).isEqualTo(Signal.WARNING);
+            assertThat(drawn.limit()).hasValue(2.5);
+        }
     }
 
     @Test

@@ -197,6 +197,29 @@ class RideReviewTest {
     }
 
     @Test
+    void aClimbThatOutlastsWhatTheWindingBearsOverheats() {
+        assertThat(told(BOARD, Topic.CLIMB_OVERHEATS)).isEmpty();
+        Use use = BOARD.use();
+        Build longer =
+                BOARD.withUse(
+                        new Use(
+                                use.chargeFrom(),
+                                use.chargeTo(),
+                                use.speedMax(),
+                                use.climate(),
+                                use.slope(),
+                                20_000.0,
+                                use.riding(),
+                                use.effort()));
+        Finding climb = one(longer, Topic.CLIMB_OVERHEATS);
+        assertThat(climb.signal()).isEqualTo(Signal.WARNING);
+        double lasts = climb.value().orElseThrow();
+        assertThat(lasts).isLessThan(climb.limit().orElseThrow());
+        assertThat(climb.limit().orElseThrow() * climb.speed().orElseThrow())
+                .isCloseTo(20_000.0, within(1e-6));
+    }
+
+    @Test
     void aRangeIsShortBelowWhatIsWanted() {
         assertThat(told(BOARD, Topic.RANGE_SHORT)).isEmpty();
         Finding range = one(wanting(BOARD, 0.1, OptionalDouble.of(1e6)), Topic.RANGE_SHORT);
