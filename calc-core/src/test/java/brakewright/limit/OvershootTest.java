@@ -54,6 +54,13 @@ class OvershootTest {
                 .isCloseTo(42.0 * 2.0 / 1.1, within(1e-9));
     }
 
+    /** Twice the resistance at 5 °C, the coldest in use: 2 V over 2 Ω are 1 A at 42 V. */
+    @Test
+    void anOvervoltageTripIsTakenAtTheTemperatureWhereItOpensSoonest() {
+        Curve cold = Curve.of(new double[] {5.0, 25.0}, new double[] {2.0, 1.0});
+        assertThat(opening(EVEN, cold, NONE, OptionalDouble.of(4.2))).isCloseTo(42.0, within(1e-9));
+    }
+
     /** 10 A need 500 W, 1 A only 41 W, and 42 V behind 1 Ω 84 W. */
     @Test
     void theTripThatOpensSoonerBounds() {

@@ -129,6 +129,35 @@ class ChecksTest {
         assertThat(drawn.excess().isReturned()).isFalse();
     }
 
+    /**
+     * From 31 V at the lowest charge in use 1 A reaches 42 V behind 11 Ω, from 40 V at the highest
+     * it falls to 25 V behind 15 Ω; 16 Ω at 5 °C and 1 Ω at 25 °C.
+     */
+    @Test
+    void warmthIsAskedForAtTheChargeThatBearsMost() {
+        Curve rising = Curve.of(new double[] {0.0, 1.0}, new double[] {3.0, 4.0});
+        Build board = flat(rising, 16.0);
+        assertThat(asked(board.withSettings(sending(1.0, 0.01)), ConstraintId.VOLTAGE_CEILING))
+                .isCloseTo(where(11.0), within(2e-6));
+        assertThat(asked(board.withSettings(sending(0.0, 1.0)), ConstraintId.VOLTAGE_FLOOR))
+                .isCloseTo(where(15.0), within(2e-6));
+    }
+
+    private static double where(double resistance) {
+        double part = Math.log(resistance) / Math.log(16.0);
+        return 1.0 / (part / 278.15 + (1.0 - part) / 298.15) - 273.15;
+    }
+
+    private static double asked(Build build, ConstraintId constraint) {
+        return findings(build).stream()
+                .filter(each -> each.constraint().equals(Optional.of(constraint)))
+                .flatMap(each -> each.condition().stream())
+                .filter(Condition.CellsFrom.class::isInstance)
+                .mapToDouble(each -> ((Condition.CellsFrom) each).temperatureC())
+                .max()
+                .orElseThrow();
+    }
+
     /** 3 A are beyond 2 A at 25 °C, too: once told, whatever the temperature. */
     @Test
     void whatIsTooMuchOfOrdinaryCellsIsToldOnce() {
