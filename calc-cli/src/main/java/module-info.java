@@ -7,6 +7,8 @@ module brakewright.cli {
     requires info.picocli;
     requires me.tongfei.progressbar;
     requires org.apache.commons.text;
+    requires org.jline.reader;
+    requires org.jline.terminal;
     requires org.tomlj;
     requires static org.jspecify;
 

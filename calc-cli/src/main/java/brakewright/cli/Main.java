@@ -15,6 +15,7 @@ public final class Main {
     static final List<String> COMMANDS =
             List.of(
                     "worksheet",
+                    "new",
                     "check",
                     "compare",
                     "propose",
@@ -104,6 +105,7 @@ public final class Main {
     private static Object make(String command) {
         return switch (command) {
             case "worksheet" -> new WorksheetCommand();
+            case "new" -> new NewCommand();
             case "check" -> new CheckCommand();
             case "compare" -> new CompareCommand();
             case "propose" -> new ProposeCommand();

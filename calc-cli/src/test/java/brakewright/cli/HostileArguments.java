@@ -33,8 +33,8 @@ final class HostileArguments {
                     .filter(key -> key.startsWith("settings."))
                     .toList();
 
-    private static final List<String> WITHOUT_BUILD = List.of("keys", "tables", "help");
-    private static final List<String> WITHOUT_OUTPUT = List.of("explain", "keys", "tables");
+    private static final List<String> WITHOUT_BUILD = List.of("new", "keys", "tables", "help");
+    private static final List<String> WITHOUT_OUTPUT = List.of("new", "explain", "keys", "tables");
 
     private final SplittableRandom random;
     private final List<String> all = new ArrayList<>();
@@ -63,6 +63,7 @@ final class HostileArguments {
         }
         switch (command) {
             case "worksheet" -> worksheet();
+            case "new" -> describe();
             case "check" -> check();
             case "compare" -> compare();
             case "propose" -> page(List.of("text", "json"));
@@ -155,6 +156,14 @@ final class HostileArguments {
         if (one(10)) {
             option("--cases", odd(3) ? number() : String.valueOf(1 + random.nextInt(20)));
             option("--seed", odd(3) ? number() : "7");
+        }
+    }
+
+    /** A build file holds no answers, so that nothing is ever written. */
+    private void describe() {
+        all.add(OUTPUT);
+        if (sane || one(2)) {
+            option("--from", BUILD);
         }
     }
 
