@@ -77,7 +77,7 @@ final class MeasureOption {
 
     /** The name of a column that holds it: its key with the speed spelled out, and its unit. */
     static String column(Measure measure) {
-        String unit = measure.quantity().unit();
+        String unit = measure.quantity().unit().plain();
         return MeasureWords.key(measure)
                         .replace("@own", "_at_own_speed")
                         .replaceAll("@(.*)", "_at_$1_km_per_h")

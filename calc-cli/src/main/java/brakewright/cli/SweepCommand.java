@@ -105,7 +105,8 @@ final class SweepCommand implements Callable<Integer> {
         double wall = (System.nanoTime() - began) / 1e9;
         double busy = processorTime().minus(before).toNanos() / 1e9;
         List<String> names = varied.stream().map(each -> each.place().name()).toList();
-        List<String> units = varied.stream().map(each -> each.place().input().unit()).toList();
+        List<String> units =
+                varied.stream().map(each -> each.place().input().unit().plain()).toList();
         SweepText text =
                 new SweepText(
                         names,

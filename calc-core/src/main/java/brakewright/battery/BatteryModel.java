@@ -9,6 +9,7 @@ import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Require;
 import brakewright.spec.ResistanceByCharge;
+import brakewright.spec.Unit;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -136,7 +137,7 @@ public final class BatteryModel {
      * @throws IllegalArgumentException if the charge state is NaN
      */
     public double chargeOf(int pack, double charge) {
-        Require.number("charge state", charge, "");
+        Require.number("charge state", charge, Unit.RATIO);
         return packs.size() == 1 ? charge : map.at(charge)[pack];
     }
 

@@ -1,6 +1,7 @@
 package brakewright.battery;
 
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.List;
 
 /**
@@ -30,7 +31,7 @@ public final class Branches {
          * @throws IllegalArgumentException if the resistance is not positive
          */
         public Branch {
-            Require.positive("resistance of a pack", resistance, "Ω");
+            Require.positive("resistance of a pack", resistance, Unit.OHM);
         }
     }
 

@@ -1,6 +1,7 @@
 package brakewright.battery;
 
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 
 /** How cells of unequal resistance in parallel share a current. */
 public final class UnequalCells {
@@ -22,7 +23,7 @@ public final class UnequalCells {
      */
     public static double strongestShare(int parallel, double spread) {
         Require.atLeastOne("cells in parallel", parallel);
-        Require.within("resistance spread", spread, 0.0, 0.9, "");
+        Require.within("resistance spread", spread, 0.0, 0.9, Unit.RATIO);
         return parallel / (1.0 + (parallel - 1) * (1.0 - spread));
     }
 }

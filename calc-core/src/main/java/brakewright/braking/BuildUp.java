@@ -17,15 +17,15 @@ final class BuildUp {
     /** Differences too small to matter, in the unit of each quantity (s, m, J and so on). */
     private static final double NEGLIGIBLE = 1e-8;
 
-    private static final int SPEED = Tally.SIZE;
-    private static final int SIZE = Tally.SIZE + 1;
+    private static final int SPEED = Counted.COUNT;
+    private static final int SIZE = Counted.COUNT + 1;
     private static final int DEEPEST = 12;
     private static final int ARRIVAL_HALVINGS = 60;
 
     /** How often what is returned is looked at in a step. */
     private static final int PLACES = 8;
 
-    private static final int[] INTERPOLATED = {SPEED, Tally.CHARGE};
+    private static final int[] INTERPOLATED = {SPEED, Counted.CHARGE.ordinal()};
 
     private final Braking braking;
     private final double duration;
@@ -47,12 +47,12 @@ final class BuildUp {
      */
     double add(double speed, double[] tally, double from, double to) {
         double[] state = new double[SIZE];
-        System.arraycopy(tally, 0, state, 0, Tally.SIZE);
+        System.arraycopy(tally, 0, state, 0, Counted.COUNT);
         state[SPEED] = speed;
         double ends = braking.endsBelow();
         if (ends > 0.0 && speed >= ends) {
             state = advance(state, from, to - from, ends, 0);
-            double passed = state[Tally.TIME] - tally[Tally.TIME];
+            double passed = Counted.TIME.in(state) - Counted.TIME.in(tally);
             if (state[SPEED] <= ends && passed < to - from) {
                 state[SPEED] = Math.nextDown(ends);
                 state = advance(state, from + passed, to - from - passed, 0.0, 0);
@@ -60,7 +60,7 @@ final class BuildUp {
         } else {
             state = advance(state, from, to - from, 0.0, 0);
         }
-        System.arraycopy(state, 0, tally, 0, Tally.SIZE);
+        System.arraycopy(state, 0, tally, 0, Counted.COUNT);
         return Math.max(0.0, state[SPEED]);
     }
 
@@ -109,8 +109,8 @@ final class BuildUp {
 
     /** How fast the charge state rises, which is remembered. */
     private double met(double[] state, double time) {
-        double rate = slope(state, time, 0.0)[Tally.CHARGE];
-        peak.meet(rate, state[Tally.CHARGE]);
+        double rate = Counted.CHARGE.in(slope(state, time, 0.0));
+        peak.meet(rate, Counted.CHARGE.in(state));
         return rate;
     }
 
@@ -184,7 +184,7 @@ final class BuildUp {
                 Tally.rates(
                         braking,
                         Math.max(lowest, state[SPEED]),
-                        state[Tally.CHARGE],
+                        Counted.CHARGE.in(state),
                         time / duration,
                         slope);
         slope[SPEED] = -force / braking.inertia();

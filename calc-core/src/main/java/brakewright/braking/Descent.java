@@ -13,6 +13,7 @@ import brakewright.road.RoadLoad;
 import brakewright.road.Slope;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -119,9 +120,9 @@ public record Descent(
             double slope,
             double speed,
             double charge) {
-        Require.positive("descent speed", speed, "m/s");
-        Require.notNegative("descent slope", slope, "");
-        Require.within("charge state of descent", charge, 0.0, 1.0, "");
+        Require.positive("descent speed", speed, Unit.METRE_PER_SECOND);
+        Require.notNegative("descent slope", slope, Unit.RATIO);
+        Require.within("charge state of descent", charge, 0.0, 1.0, Unit.RATIO);
         Powertrain powertrain = brake.powertrain();
         RoadLoad load = RoadLoad.of(build);
         double pull = -load.force(speed, -slope, 0.0);

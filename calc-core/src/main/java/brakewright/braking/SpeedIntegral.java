@@ -15,9 +15,12 @@ final class SpeedIntegral {
 
     private static final double RELATIVE_TOLERANCE = 1e-8;
 
-    /**
-     * Differences too small to matter: time [s], distance [m], charge [1], squared current [A²·s].
-     */
+    /** What two estimates must agree about; energies then do, too. */
+    private static final Counted[] HELD_TOGETHER = {
+        Counted.TIME, Counted.DISTANCE, Counted.CHARGE, Counted.CURRENT_SQUARED
+    };
+
+    /** Differences of these too small to matter, each in its own unit. */
     private static final double[] NEGLIGIBLE = {1e-8, 1e-8, 1e-10, 1e-5};
 
     private static final int DEEPEST = 12;
@@ -25,13 +28,13 @@ final class SpeedIntegral {
     private static final GaussRule RULE = GaussRule.of(5);
 
     /** Places behind the sums of a panel for the fastest rise of the charge, and where it was. */
-    private static final int PEAK_RATE = Tally.SIZE;
+    private static final int PEAK_RATE = Counted.COUNT;
 
-    private static final int PEAK_CHARGE = Tally.SIZE + 1;
+    private static final int PEAK_CHARGE = Counted.COUNT + 1;
 
     private final Braking braking;
     private final Tally.Peak peak;
-    private final double[] rates = new double[Tally.SIZE];
+    private final double[] rates = new double[Counted.COUNT];
     private double leastForce = Double.POSITIVE_INFINITY;
     private double leastForceSpeed;
     private double chargePerEnergy;
@@ -53,18 +56,18 @@ final class SpeedIntegral {
 
     /** Adds to the tally what happens between two speeds, the higher one first. */
     void add(double from, double to, double[] tally) {
-        double force = Tally.rates(braking, from, tally[Tally.CHARGE], 1.0, rates);
-        peak.meet(rates[Tally.CHARGE], tally[Tally.CHARGE]);
-        chargePerEnergy = rates[Tally.CHARGE] * braking.inertia() / (2.0 * from * force);
-        refine(from, to, panel(from, to, tally[Tally.CHARGE]), tally, 0);
+        double force = Tally.rates(braking, from, Counted.CHARGE.in(tally), 1.0, rates);
+        peak.meet(Counted.CHARGE.in(rates), Counted.CHARGE.in(tally));
+        chargePerEnergy = Counted.CHARGE.in(rates) * braking.inertia() / (2.0 * from * force);
+        refine(from, to, panel(from, to, Counted.CHARGE.in(tally)), tally, 0);
     }
 
     private void refine(double from, double to, double[] whole, double[] tally, int depth) {
         double middle = 0.5 * (from + to);
-        double[] upper = panel(from, middle, tally[Tally.CHARGE]);
-        double[] lower = panel(middle, to, tally[Tally.CHARGE] + upper[Tally.CHARGE]);
+        double[] upper = panel(from, middle, Counted.CHARGE.in(tally));
+        double[] lower = panel(middle, to, Counted.CHARGE.in(tally) + Counted.CHARGE.in(upper));
         if (depth >= DEEPEST || agrees(whole, upper, lower)) {
-            for (int i = 0; i < Tally.SIZE; i++) {
+            for (int i = 0; i < Counted.COUNT; i++) {
                 tally[i] += upper[i] + lower[i];
             }
             peak.meet(upper[PEAK_RATE], upper[PEAK_CHARGE]);
@@ -76,9 +79,10 @@ final class SpeedIntegral {
     }
 
     private static boolean agrees(double[] whole, double[] upper, double[] lower) {
-        for (int i = Tally.TIME; i <= Tally.CURRENT_SQUARED; i++) {
-            double halves = upper[i] + lower[i];
-            if (!(Math.abs(whole[i] - halves)
+        for (int i = 0; i < HELD_TOGETHER.length; i++) {
+            Counted held = HELD_TOGETHER[i];
+            double halves = held.in(upper) + held.in(lower);
+            if (!(Math.abs(held.in(whole) - halves)
                     <= RELATIVE_TOLERANCE * Math.abs(halves) + NEGLIGIBLE[i])) {
                 return false;
             }
@@ -87,13 +91,13 @@ final class SpeedIntegral {
     }
 
     private double[] panel(double from, double to, double chargeAtStart) {
-        double[] sums = new double[Tally.SIZE + 2];
+        double[] sums = new double[Counted.COUNT + 2];
         for (int node = 0; node < RULE.nodes(); node++) {
             double speed = RULE.point(node, from, to);
             double charge = chargeAtStart + chargePerEnergy * (from * from - speed * speed);
             double force = Tally.rates(braking, speed, charge, 1.0, rates);
-            if (rates[Tally.CHARGE] > sums[PEAK_RATE]) {
-                sums[PEAK_RATE] = rates[Tally.CHARGE];
+            if (Counted.CHARGE.in(rates) > sums[PEAK_RATE]) {
+                sums[PEAK_RATE] = Counted.CHARGE.in(rates);
                 sums[PEAK_CHARGE] = charge;
             }
             if (force < leastForce) {
@@ -101,13 +105,13 @@ final class SpeedIntegral {
                 leastForceSpeed = speed;
             }
             double step = -RULE.weight(node, from, to) * braking.inertia() / force;
-            for (int i = 0; i < Tally.SIZE; i++) {
+            for (int i = 0; i < Counted.COUNT; i++) {
                 sums[i] += step * rates[i];
             }
         }
         double energy = from * from - to * to;
         if (energy > 0.0) {
-            chargePerEnergy = sums[Tally.CHARGE] / energy;
+            chargePerEnergy = Counted.CHARGE.in(sums) / energy;
         }
         return sums;
     }

@@ -6,6 +6,7 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -95,17 +96,17 @@ public final class Stop {
      * @throws IllegalArgumentException if an argument is outside its range
      */
     public StopOutcome from(double speed, double charge, double lasts) {
-        Require.positive("speed", speed, "m/s");
-        Require.within("charge state", charge, 0.0, 1.0, "");
+        Require.positive("speed", speed, Unit.METRE_PER_SECOND);
+        Require.within("charge state", charge, 0.0, 1.0, Unit.RATIO);
         if (!(lasts >= 0.0)) {
             throw new IllegalArgumentException(
                     "time of the electric brake must not be negative, was " + lasts + " s");
         }
-        double[] tally = new double[Tally.SIZE];
-        tally[Tally.CHARGE] = charge;
+        double[] tally = new double[Counted.COUNT];
+        Counted.CHARGE.put(tally, charge);
         Tally.Peak peak = new Tally.Peak(charge);
         double developed = buildUp(speed, lasts, peak, tally);
-        PackState state = braking.pack(tally[Tally.CHARGE]);
+        PackState state = braking.pack(Counted.CHARGE.in(tally));
         double fade = braking.fadeSpeed(state);
         OptionalDouble held = heldAt(braking, developed, fade, state);
         if (held.isPresent()) {
@@ -130,16 +131,16 @@ public final class Stop {
         }
         double packCurrent = peak.rate() / braking.chargePerCoulomb();
         return new StopOutcome.Stopped(
-                tally[Tally.DISTANCE],
-                tally[Tally.TIME],
+                Counted.DISTANCE.in(tally),
+                Counted.TIME.in(tally),
                 mean(speed, tally),
                 leastDeceleration(weaker, speed, tally),
                 Double.isNaN(fully) ? mean(speed, tally) : fully,
                 fade,
                 packCurrent,
                 braking.cellVoltage(packCurrent, peak.charge()),
-                tally[Tally.CHARGE],
-                Math.sqrt(tally[Tally.CURRENT_SQUARED] / tally[Tally.TIME]),
+                Counted.CHARGE.in(tally),
+                Math.sqrt(Counted.CURRENT_SQUARED.in(tally) / Counted.TIME.in(tally)),
                 energy(tally));
     }
 
@@ -165,7 +166,7 @@ public final class Stop {
         if (lasts == Double.POSITIVE_INFINITY || developed == 0.0) {
             return 0.0;
         }
-        if (tally[Tally.TIME] >= lasts) {
+        if (Counted.TIME.in(tally) >= lasts) {
             return developed;
         }
         DoubleUnaryOperator early = speed -> lasts - timeAt(speed, developed, fade, gripped, tally);
@@ -180,7 +181,7 @@ public final class Stop {
     private double timeAt(
             double speed, double developed, double fade, double[] gripped, double[] tally) {
         double[] own = tally.clone();
-        SpeedIntegral integral = new SpeedIntegral(braking, new Tally.Peak(own[Tally.CHARGE]));
+        SpeedIntegral integral = new SpeedIntegral(braking, new Tally.Peak(Counted.CHARGE.in(own)));
         double here = developed;
         for (double mark : marks(developed, fade, gripped, speed)) {
             if (mark >= speed) {
@@ -188,7 +189,7 @@ public final class Stop {
                 here = mark;
             }
         }
-        return own[Tally.TIME];
+        return Counted.TIME.in(own);
     }
 
     /**
@@ -211,29 +212,29 @@ public final class Stop {
             double[] tally) {
         double vb = Math.min(developed, DEVELOPED_FROM * speed);
         double ve = Math.min(developed, DEVELOPED_TO * speed);
-        double distanceFrom = tally[Tally.DISTANCE];
-        double distanceTo = tally[Tally.DISTANCE];
+        double distanceFrom = Counted.DISTANCE.in(tally);
+        double distanceTo = Counted.DISTANCE.in(tally);
         double here = developed;
         for (double mark : marks(developed, fade, gripped, vb, ve, vanishes)) {
             (here > vanishes ? acting : without).add(here, mark, tally);
             here = mark;
             if (mark == vb) {
-                distanceFrom = tally[Tally.DISTANCE];
+                distanceFrom = Counted.DISTANCE.in(tally);
             }
             if (mark == ve) {
-                distanceTo = tally[Tally.DISTANCE];
+                distanceTo = Counted.DISTANCE.in(tally);
             }
         }
         return vb > ve ? (vb * vb - ve * ve) / (2.0 * (distanceTo - distanceFrom)) : Double.NaN;
     }
 
     private static double mean(double speed, double[] tally) {
-        return speed * speed / (2.0 * tally[Tally.DISTANCE]);
+        return speed * speed / (2.0 * Counted.DISTANCE.in(tally));
     }
 
     private double leastDeceleration(SpeedIntegral integral, double speed, double[] tally) {
         return Double.isInfinite(integral.leastForce())
-                ? speed / tally[Tally.TIME]
+                ? speed / Counted.TIME.in(tally)
                 : integral.leastForce() / braking.inertia();
     }
 
@@ -370,14 +371,14 @@ public final class Stop {
 
     private static StopOutcome.Energy energy(double[] tally) {
         return new StopOutcome.Energy(
-                tally[Tally.PACK],
-                tally[Tally.COPPER],
-                tally[Tally.CONTROLLER],
-                tally[Tally.MOTOR_DRAG],
-                tally[Tally.DRIVE],
-                tally[Tally.ROLLING],
-                tally[Tally.AIR],
-                tally[Tally.FRICTION],
-                tally[Tally.CLIMBED]);
+                Counted.PACK.in(tally),
+                Counted.COPPER.in(tally),
+                Counted.CONTROLLER.in(tally),
+                Counted.MOTOR_DRAG.in(tally),
+                Counted.DRIVE.in(tally),
+                Counted.ROLLING.in(tally),
+                Counted.AIR.in(tally),
+                Counted.FRICTION.in(tally),
+                Counted.CLIMBED.in(tally));
     }
 }

@@ -3,21 +3,6 @@ package brakewright.braking;
 /** What adds up over a stop: one number for each thing that is counted. */
 final class Tally {
 
-    static final int TIME = 0;
-    static final int DISTANCE = 1;
-    static final int CHARGE = 2;
-    static final int CURRENT_SQUARED = 3;
-    static final int PACK = 4;
-    static final int COPPER = 5;
-    static final int CONTROLLER = 6;
-    static final int MOTOR_DRAG = 7;
-    static final int DRIVE = 8;
-    static final int ROLLING = 9;
-    static final int AIR = 10;
-    static final int FRICTION = 11;
-    static final int CLIMBED = 12;
-    static final int SIZE = 13;
-
     private Tally() {}
 
     /** The fastest that the charge state has risen, and where; of equally fast ones the fullest. */
@@ -74,19 +59,19 @@ final class Tally {
         double electric = braking.electricForce(current, speed, share);
         double friction = braking.frictionForce(share);
         double packPower = braking.packPower(current, speed);
-        rates[TIME] = 1.0;
-        rates[DISTANCE] = speed;
-        rates[CHARGE] = state.currentInto(packPower) * braking.chargePerCoulomb();
-        rates[CURRENT_SQUARED] = current * current;
-        rates[PACK] = packPower;
-        rates[COPPER] = braking.copperPower(current);
-        rates[CONTROLLER] = braking.controllerPower(packPower);
-        rates[MOTOR_DRAG] = braking.dragPower(electric, current, speed);
-        rates[DRIVE] = braking.driveLossPower(electric, speed);
-        rates[ROLLING] = braking.rollingForce() * speed;
-        rates[AIR] = braking.airForce(speed) * speed;
-        rates[FRICTION] = friction * speed;
-        rates[CLIMBED] = braking.slopeForce() * speed;
+        Counted.TIME.put(rates, 1.0);
+        Counted.DISTANCE.put(rates, speed);
+        Counted.CHARGE.put(rates, state.currentInto(packPower) * braking.chargePerCoulomb());
+        Counted.CURRENT_SQUARED.put(rates, current * current);
+        Counted.PACK.put(rates, packPower);
+        Counted.COPPER.put(rates, braking.copperPower(current));
+        Counted.CONTROLLER.put(rates, braking.controllerPower(packPower));
+        Counted.MOTOR_DRAG.put(rates, braking.dragPower(electric, current, speed));
+        Counted.DRIVE.put(rates, braking.driveLossPower(electric, speed));
+        Counted.ROLLING.put(rates, braking.rollingForce() * speed);
+        Counted.AIR.put(rates, braking.airForce(speed) * speed);
+        Counted.FRICTION.put(rates, friction * speed);
+        Counted.CLIMBED.put(rates, braking.slopeForce() * speed);
         return electric + friction + braking.roadForce(speed);
     }
 }

@@ -8,6 +8,7 @@ import brakewright.powertrain.PackState;
 import brakewright.powertrain.Spending;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import brakewright.spec.Use;
 
 /**
@@ -100,7 +101,7 @@ public record Cruise(
      * @throws IllegalArgumentException if the speed is not positive
      */
     public static Cruise of(Build build, ElectricDrive drive, Road road, double speed) {
-        Require.positive("cruise speed", speed, "m/s");
+        Require.positive("cruise speed", speed, Unit.METRE_PER_SECOND);
         return new Ride(build, drive, road).at(speed);
     }
 

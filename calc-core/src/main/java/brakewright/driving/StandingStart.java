@@ -6,6 +6,7 @@ import brakewright.powertrain.PackState;
 import brakewright.powertrain.Spending;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -78,7 +79,7 @@ public final class StandingStart {
      * @throws IllegalArgumentException if the speed is not positive
      */
     public Optional<Reached> to(double speed, PackState pack) {
-        Require.positive("speed", speed, "m/s");
+        Require.positive("speed", speed, Unit.METRE_PER_SECOND);
         if (accelerating(speed, pack) <= 0.0) {
             return Optional.empty();
         }

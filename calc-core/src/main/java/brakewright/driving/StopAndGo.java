@@ -12,6 +12,7 @@ import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import brakewright.spec.Use;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -78,8 +79,8 @@ public record StopAndGo(
             ElectricBrake brake,
             double speed,
             double stopsPerMetre) {
-        Require.positive("speed", speed, "m/s");
-        Require.positive("stops per distance", stopsPerMetre, "1/m");
+        Require.positive("speed", speed, Unit.METRE_PER_SECOND);
+        Require.positive("stops per distance", stopsPerMetre, Unit.PER_METRE);
         return new Ride(build, drive, brake, 1.0 / stopsPerMetre).at(speed);
     }
 

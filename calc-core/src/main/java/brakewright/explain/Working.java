@@ -3,6 +3,7 @@ package brakewright.explain;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
+import brakewright.spec.Unit;
 import java.util.List;
 
 /**
@@ -18,7 +19,7 @@ import java.util.List;
 public record Working(
         ResultId id,
         double value,
-        String unit,
+        Unit unit,
         String meaning,
         List<Term> conditions,
         List<Step> steps)

@@ -15,6 +15,7 @@ import brakewright.machine.WindingRates;
 import brakewright.machine.WindingResponse;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
 import brakewright.worksheet.Worksheet;
@@ -28,7 +29,7 @@ final class WorkingHeat {
     /** Assumption: our own choice; a rest is shown where the balance holds so closely [K]. */
     private static final double AGREEMENT = 1e-4;
 
-    private static final Term NO_RISE = constant("y_0", "rise of a cold motor", 0.0, "K");
+    private static final Term NO_RISE = constant("y_0", "rise of a cold motor", 0.0, Unit.KELVIN);
     private static final WorkingNetwork.Pair STILL = new WorkingNetwork.Pair(NO_RISE, NO_RISE);
 
     private final Worksheet sheet;
@@ -53,7 +54,7 @@ final class WorkingHeat {
                                 "R_e20",
                                 "resistance of copper loss at 20 °C",
                                 motor.powertrain().motor().lossResistance(20.0),
-                                "Ω"),
+                                Unit.OHM),
                         BasisFormulas.lossShare(motor.basis()) + "R_20",
                         MotorSteps.MACHINE,
                         inputs.of(Input.MOTOR_RESISTANCE));
@@ -112,7 +113,7 @@ final class WorkingHeat {
                         symbol,
                         "drag loss of one motor",
                         MotorHeatBalance.caseLoss(build, speed.value()),
-                        "W"),
+                        Unit.WATT),
                 "T0·ω",
                 "all of the drag heats the case",
                 torque,
@@ -128,13 +129,13 @@ final class WorkingHeat {
                                 "R_hot",
                                 "resistance of loss, hot winding",
                                 motor.powertrain().motor().lossResistance(limit.value()),
-                                "Ω"),
+                                Unit.OHM),
                         "R_e20·(1 + 0.00393·(T_lim − 20))",
                         WorkingMotor.COPPER,
                         at20C,
                         limit);
         steps.add(
-                computed("I", "continuous current", known.continuousCurrent(), "A"),
+                computed("I", "continuous current", known.continuousCurrent(), Unit.AMPERE),
                 "√(max(0, T_lim − T_a − P_d·R_ca)/(R_hot·(R_wc + R_ca)))",
                 WorkingNetwork.TWO_BODIES + ", steady state",
                 limit,
@@ -169,14 +170,22 @@ final class WorkingHeat {
         WorkingNetwork network = new WorkingNetwork(inputs, steps, response.rates(), perKelvin, "");
         Term rise =
                 steps.add(
-                        computed("z_lim", "rise that the winding bears", heat.limitRiseK(), "K"),
+                        computed(
+                                "z_lim",
+                                "rise that the winding bears",
+                                heat.limitRiseK(),
+                                Unit.KELVIN),
                         "T_lim − T_a",
                         "rises are counted from the air",
                         inputs.of(Input.MOTOR_WINDING_LIMIT),
                         inputs.of(Input.USE_AMBIENT));
         WorkingNetwork.Parts parts = network.amplitudes("", response, STILL, end);
         Term cold =
-                searched("t_c", "time from cold", known.timeAtDriveSetting().orElseThrow(), "s");
+                searched(
+                        "t_c",
+                        "time from cold",
+                        known.timeAtDriveSetting().orElseThrow(),
+                        Unit.SECOND);
         network.reaches(cold, rise, end.winding(), parts);
         return new Propulsion(current, network, end, rise, cold, parts);
     }
@@ -184,7 +193,11 @@ final class WorkingHeat {
     /** What copper loses more for every kelvin, at a current. */
     private Term perKelvin(String symbol, WindingRates rates, Term current) {
         return steps.add(
-                computed(symbol, "copper loss more for each kelvin", rates.perKelvin(), "W/K"),
+                computed(
+                        symbol,
+                        "copper loss more for each kelvin",
+                        rates.perKelvin(),
+                        Unit.WATT_PER_KELVIN),
                 "0.00393·R_e20·" + current.symbol() + "²",
                 WorkingMotor.COPPER,
                 at20C,
@@ -203,7 +216,11 @@ final class WorkingHeat {
         String k = perKelvin.symbol();
         Term first =
                 steps.add(
-                        computed(winding, "balance rise of winding", balance.windingK(), "K"),
+                        computed(
+                                winding,
+                                "balance rise of winding",
+                                balance.windingK(),
+                                Unit.KELVIN),
                         "("
                                 + square
                                 + "·(R_wc + R_ca) + "
@@ -225,7 +242,7 @@ final class WorkingHeat {
         }
         Term second =
                 steps.add(
-                        computed(shell, "balance rise of case", balance.caseK(), "K"),
+                        computed(shell, "balance rise of case", balance.caseK(), Unit.KELVIN),
                         "(" + square + " + " + k + "·" + winding + " + " + loss.symbol() + ")·R_ca",
                         WorkingNetwork.TWO_BODIES,
                         motor.lossResistance(),
@@ -255,7 +272,11 @@ final class WorkingHeat {
                     pulling.network().amplitudes("w", response, start, pulling.end());
             pulling.network()
                     .reaches(
-                            searched("t_w", "time after a long ride", warmer.getAsDouble(), "s"),
+                            searched(
+                                    "t_w",
+                                    "time after a long ride",
+                                    warmer.getAsDouble(),
+                                    Unit.SECOND),
                             pulling.rise(),
                             pulling.end().winding(),
                             parts);
@@ -307,11 +328,16 @@ final class WorkingHeat {
                         still.temperatures(
                                 new WindingHeat.Rises(pulling.rise().value(), hot.value())),
                         0.0);
-        Term none = constant("k_0", "no current, no loss", resting.rates().perKelvin(), "W/K");
+        Term none =
+                constant(
+                        "k_0",
+                        "no current, no loss",
+                        resting.rates().perKelvin(),
+                        Unit.WATT_PER_KELVIN);
         WorkingNetwork rests = new WorkingNetwork(inputs, steps, resting.rates(), none, "r");
         WorkingNetwork.Parts parts =
                 rests.amplitudes("r", resting, new WorkingNetwork.Pair(pulling.rise(), hot), STILL);
-        Term rest = searched("t_r", "rest", known.recovery().orElseThrow(), "s");
+        Term rest = searched("t_r", "rest", known.recovery().orElseThrow(), Unit.SECOND);
         Term shell = rests.caseRise("y_c", rest, STILL.shell(), parts);
         Term start = start(pulling, shell);
         double left = resting.risesAt(rest.value()).windingK() - start.value();
@@ -343,7 +369,11 @@ final class WorkingHeat {
         Term slowGrowth = growth("e_s", before.slowGrowth(), network.slow(), pull);
         Term fastGrowth = growth("e_f", before.fastGrowth(), network.fast(), pull);
         return steps.add(
-                computed("y_p", "rise that leaves room for the pull", before.windingK(), "K"),
+                computed(
+                        "y_p",
+                        "rise that leaves room for the pull",
+                        before.windingK(),
+                        Unit.KELVIN),
                 "z_w + ((z_lim − z_w)·(l_s − l_f) − B·(y_c − z_c)·(e_s − e_f))"
                         + "/((A − l_f)·e_s − (A − l_s)·e_f)",
                 WorkingNetwork.TWO_BODIES,
@@ -361,7 +391,7 @@ final class WorkingHeat {
 
     private Term growth(String symbol, double value, Term rate, Term time) {
         return steps.add(
-                computed(symbol, "growth over the pull", value, ""),
+                computed(symbol, "growth over the pull", value, Unit.RATIO),
                 "exp(" + rate.symbol() + "·t_p)",
                 WorkingNetwork.TWO_BODIES,
                 rate,

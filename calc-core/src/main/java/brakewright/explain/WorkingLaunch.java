@@ -9,6 +9,7 @@ import brakewright.formula.Term;
 import brakewright.limit.MotorSteps;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +45,8 @@ final class WorkingLaunch {
     /** The thrust at a standstill. */
     private Term thrust() {
         WorkingMotor motor = new WorkingMotor(build, steps);
-        Term turning = motor.turning(constant("v", "speed, a standstill", 0.0, "m/s"));
+        Term turning =
+                motor.turning(constant("v", "speed, a standstill", 0.0, Unit.METRE_PER_SECOND));
         Term drag = motor.drag(turning);
         WorkingPack.At at = pack.at(sheet.drive().charge(), WorkingPack.PULSE);
         WorkingThrust thrust = new WorkingThrust(build, sheet.operation(), steps, motor);
@@ -66,7 +68,7 @@ final class WorkingLaunch {
                             "F_e",
                             "thrust that the pack gives beside what electronics draw",
                             sheet.drive().launchThrust(),
-                            "N"));
+                            Unit.NEWTON));
         }
         Term usable =
                 steps.add(
@@ -74,7 +76,7 @@ final class WorkingLaunch {
                                 "F_u",
                                 "thrust that can be used",
                                 sheet.drive().launchThrust(),
-                                "N"),
+                                Unit.NEWTON),
                         "min(F_t, "
                                 + (isBeside ? "F_e, " : "")
                                 + "m·g·min("
@@ -83,7 +85,7 @@ final class WorkingLaunch {
                         "wheels, vehicle and rider must bear it",
                         terms.toArray(Term[]::new));
         steps.add(
-                computed("a", "launch", sheet.drive().launch(), "m/s²"),
+                computed("a", "launch", sheet.drive().launch(), Unit.METRE_PER_SECOND_SQUARED),
                 "max(0, (F_u − F_r)/m_i)",
                 "Newton's second law",
                 usable,
@@ -106,7 +108,7 @@ final class WorkingLaunch {
         if (Double.isFinite(held)) {
             bounds.add(
                     steps.add(
-                            computed("s_d", "slope that the drive holds", held, ""),
+                            computed("s_d", "slope that the drive holds", held, Unit.RATIO),
                             "max(0, tan(asin(F_t/(m·g)/√(1 + crr²)) − atan(crr)))",
                             "equilibrium on a slope, F_t = m·g·(crr·cosθ + sinθ), solved for tanθ",
                             thrust,
@@ -116,7 +118,7 @@ final class WorkingLaunch {
         }
         bounds.addAll(new WorkingGround(build, steps).climbing());
         steps.add(
-                computed("s", "steepest slope", sheet.drive().climb().steepest(), ""),
+                computed("s", "steepest slope", sheet.drive().climb().steepest(), Unit.RATIO),
                 "max(0, min(" + WorkingGround.symbols(bounds) + "))",
                 "drive, grip and tipping all hold",
                 bounds.toArray(Term[]::new));

@@ -11,6 +11,7 @@ import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.CurrentBasis;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 
 /** The steps about the motors: constants, current for a force, power and voltage for a current. */
 final class WorkingMotor {
@@ -76,7 +77,7 @@ final class WorkingMotor {
                         "R_w",
                         "resistance between terminals",
                         powertrain.motor().terminalResistance(air),
-                        "Ω"),
+                        Unit.OHM),
                 "R_20·(1 + 0.00393·(T_a − 20))",
                 COPPER + "; windings at the temperature of the air",
                 inputs.of(Input.MOTOR_RESISTANCE),
@@ -90,7 +91,7 @@ final class WorkingMotor {
                         "R_e",
                         "resistance of copper loss",
                         powertrain.motor().lossResistance(air),
-                        "Ω"),
+                        Unit.OHM),
                 BasisFormulas.lossShare(basis()) + "R_w",
                 MotorSteps.MACHINE,
                 terminalResistance);
@@ -111,7 +112,7 @@ final class WorkingMotor {
                         "T0",
                         "drag torque of one motor",
                         powertrain.motor().dragTorque(turning.value()),
-                        "N·m"),
+                        Unit.NEWTON_METRE),
                 "K·I_0 + c_v·ω",
                 MotorSteps.MACHINE,
                 voltageConstant,
@@ -126,7 +127,7 @@ final class WorkingMotor {
                         "I",
                         "current per motor that holds it",
                         powertrain.thrustCurrent(force.value(), speed),
-                        "A"),
+                        Unit.AMPERE),
                 "(F·d/(2·n·G·η) + T0)/kt",
                 BALANCE,
                 force,
@@ -141,7 +142,7 @@ final class WorkingMotor {
     /** The thrust of a current, not below nothing. */
     Term thrust(String symbol, String meaning, Term current, Term drag, double speed) {
         return steps.add(
-                computed(symbol, meaning, powertrain.thrust(current.value(), speed), "N"),
+                computed(symbol, meaning, powertrain.thrust(current.value(), speed), Unit.NEWTON),
                 "max(0, 2·n·(kt·" + current.symbol() + " − T0)·G·η/d)",
                 BALANCE,
                 inputs.of(Input.DRIVE_MOTORS),
@@ -160,7 +161,7 @@ final class WorkingMotor {
                         symbol,
                         "power drawn for it",
                         powertrain.drawnPower(current.value(), speed),
-                        "W"),
+                        Unit.WATT),
                 "n·(kt·ω·" + current.symbol() + " + R_e·" + current.symbol() + "²)/ηc",
                 BALANCE,
                 inputs.of(Input.DRIVE_MOTORS),

@@ -9,6 +9,7 @@ import brakewright.machine.WindingHeat;
 import brakewright.machine.WindingRates;
 import brakewright.machine.WindingResponse;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.Locale;
 
 /**
@@ -88,7 +89,8 @@ final class WorkingNetwork {
     }
 
     private Term rate(String symbol, String meaning, double value, String formula, Term... terms) {
-        return steps.add(computed(symbol, meaning, value, "1/s"), formula, TWO_BODIES, terms);
+        return steps.add(
+                computed(symbol, meaning, value, Unit.PER_SECOND), formula, TWO_BODIES, terms);
     }
 
     Term a() {
@@ -112,7 +114,11 @@ final class WorkingNetwork {
         WindingResponse.Amplitudes found = response.amplitudes();
         Term first =
                 steps.add(
-                        computed("C_s" + name, "slow part at the beginning", found.slow(), "K"),
+                        computed(
+                                "C_s" + name,
+                                "slow part at the beginning",
+                                found.slow(),
+                                Unit.KELVIN),
                         String.format(
                                 Locale.ROOT,
                                 "((%1$s − %3$s)·(%4$s − %5$s) + %2$s·(%6$s − %7$s))/(%8$s − %3$s)",
@@ -135,7 +141,11 @@ final class WorkingNetwork {
                         slow);
         Term second =
                 steps.add(
-                        computed("C_f" + name, "fast part at the beginning", found.fast(), "K"),
+                        computed(
+                                "C_f" + name,
+                                "fast part at the beginning",
+                                found.fast(),
+                                Unit.KELVIN),
                         start.winding().symbol()
                                 + " − "
                                 + end.winding().symbol()
@@ -196,7 +206,7 @@ final class WorkingNetwork {
     Term caseRise(String symbol, Term time, Term shell, Parts parts) {
         WindingHeat.Rises then = parts.response().risesAt(time.value());
         return steps.add(
-                computed(symbol, "rise of the case then", then.caseK(), "K"),
+                computed(symbol, "rise of the case then", then.caseK(), Unit.KELVIN),
                 shell.symbol()
                         + " + ("
                         + led(slow, parts.slow(), time)

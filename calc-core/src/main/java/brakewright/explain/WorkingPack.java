@@ -20,6 +20,7 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -92,7 +93,7 @@ final class WorkingPack {
                         symbol,
                         "resistance of pack " + (place + 1) + ", first instant",
                         pack.leastResistance(),
-                        "Ω"),
+                        Unit.OHM),
                 "S·r·f_s·f_T·k/P",
                 "ohmic share of the pulse resistance, joints and leads not counted on",
                 List.of(
@@ -113,18 +114,19 @@ final class WorkingPack {
                         "k",
                         "ohmic share, at the least",
                         pack.leastOhmicShare(),
-                        "",
+                        Unit.RATIO,
                         Origin.Found.ASSUMED);
     }
 
     /** The charge that all packs give from full to empty. */
     Term capacity() {
         if (model.packs().size() > 1) {
-            return modelled("Q", "charge of all packs together", model.capacityAh(), "Ah");
+            return modelled(
+                    "Q", "charge of all packs together", model.capacityAh(), Unit.AMPERE_HOUR);
         }
         PackModel pack = model.packs().get(0);
         return steps.add(
-                computed("Q", "charge of the pack", model.capacityAh(), "Ah"),
+                computed("Q", "charge of the pack", model.capacityAh(), Unit.AMPERE_HOUR),
                 "P·q",
                 "cells in parallel add their charge",
                 PackTerms.parallel(pack),
@@ -132,7 +134,7 @@ final class WorkingPack {
     }
 
     /** The mean of a quantity over a span of charge, quarter by quarter. */
-    Term mean(String symbol, String meaning, String unit, ChargeMean mean) {
+    Term mean(String symbol, String meaning, Unit unit, ChargeMean mean) {
         List<Term> means = new ArrayList<>();
         for (ChargeMean.Part part : mean.parts()) {
             means.add(

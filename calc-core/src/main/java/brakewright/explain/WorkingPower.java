@@ -9,6 +9,7 @@ import brakewright.formula.Term;
 import brakewright.powertrain.Spending;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 
 /** The steps to the power drawn at a steady speed against the headwind in use, part by part. */
 final class WorkingPower {
@@ -107,6 +108,6 @@ final class WorkingPower {
 
     private Term power(String symbol, String meaning, double value, String formula, Term... terms) {
         return steps.add(
-                computed(symbol, meaning, value, "W"), formula, WorkingMotor.BALANCE, terms);
+                computed(symbol, meaning, value, Unit.WATT), formula, WorkingMotor.BALANCE, terms);
     }
 }

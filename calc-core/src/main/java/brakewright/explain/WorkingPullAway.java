@@ -12,6 +12,7 @@ import brakewright.formula.Term;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,18 +51,18 @@ final class WorkingPullAway {
                             "a" + part,
                             "acceleration at " + part + "/" + PARTS + " of it",
                             point.acceleration(),
-                            "m/s²"),
+                            Unit.METRE_PER_SECOND_SQUARED),
                     "(F_t − F_r − ½·ρ·CdA·v²)/m_i",
                     "Newton's second law",
-                    modelled("F_t", "thrust at that speed", point.thrust(), "N"),
+                    modelled("F_t", "thrust at that speed", point.thrust(), Unit.NEWTON),
                     rolling,
                     density,
                     road.inputs().of(Input.VEHICLE_DRAG_AREA),
                     part == PARTS
                             ? cruise
                             : part == 0
-                                    ? constant("v", "speed", point.speed(), "m/s")
-                                    : modelled("v", "speed", point.speed(), "m/s"),
+                                    ? constant("v", "speed", point.speed(), Unit.METRE_PER_SECOND)
+                                    : modelled("v", "speed", point.speed(), Unit.METRE_PER_SECOND),
                     inertia);
         }
         steps.note(
@@ -76,10 +77,14 @@ final class WorkingPullAway {
                             "t" + part,
                             "in the " + PART[part - 1] + " quarter of speed",
                             points.get(part).time(),
-                            "s"));
+                            Unit.SECOND));
         }
         steps.add(
-                computed("t", "time to cruise speed", sheet.drive().toCruise().get().time(), "s"),
+                computed(
+                        "t",
+                        "time to cruise speed",
+                        sheet.drive().toCruise().get().time(),
+                        Unit.SECOND),
                 "t1 + t2 + t3 + t4",
                 "Newton's second law, dt = m_i·dv/(F_t − F)",
                 times.toArray(Term[]::new));

@@ -14,6 +14,7 @@ import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Optional;
@@ -76,7 +77,7 @@ final class WorkingRange {
         Term power =
                 new WorkingPower(build, steps).drawn(inputs.of(Input.USE_CRUISE_SPEED), steady);
         steps.add(
-                computed("e", "consumption", cruise.consumption(), "J/m"),
+                computed("e", "consumption", cruise.consumption(), Unit.JOULE_PER_METRE),
                 "p/v",
                 "conservation of energy",
                 power,
@@ -102,7 +103,7 @@ final class WorkingRange {
                         "I_p",
                         "pack current at the middle",
                         -pack.state(middle, WorkingPack.ENDLESS).currentInto(-power.value()),
-                        "A"),
+                        Unit.AMPERE),
                 "p/V_m",
                 "power is voltage times current",
                 power,
@@ -110,7 +111,7 @@ final class WorkingRange {
         Term energy = energy(power);
         Term time =
                 steps.add(
-                        computed("t", "time at that speed", cruise.timeHeld(), "s"),
+                        computed("t", "time at that speed", cruise.timeHeld(), Unit.SECOND),
                         "E/p",
                         "conservation of energy",
                         energy,
@@ -136,7 +137,7 @@ final class WorkingRange {
                         "V_" + suffix,
                         "loaded voltage, " + where + " (" + Rounded.percent(charge) + " %)",
                         at.state().loadedVoltage(power.value()),
-                        "V"),
+                        Unit.VOLT),
                 "½·(U + √(U² − 4·R·p))",
                 TERMINAL,
                 at.voltage(),
@@ -151,7 +152,7 @@ final class WorkingRange {
                 pack.mean(
                         "V",
                         "loaded voltage",
-                        "V",
+                        Unit.VOLT,
                         ChargeMean.of(
                                 pack.model(),
                                 build.use().chargeFrom(),
@@ -162,10 +163,10 @@ final class WorkingRange {
         Term capacity = pack.capacity();
         Term end =
                 to > build.use().chargeTo()
-                        ? searched("s_h", "speed held down to", to, "")
+                        ? searched("s_h", "speed held down to", to, Unit.RATIO)
                         : inputs.of(Input.USE_CHARGE_TO);
         return steps.add(
-                computed("E", "usable energy", cruise.spentHeld().atTerminals(), "J"),
+                computed("E", "usable energy", cruise.spentHeld().atTerminals(), Unit.JOULE),
                 "3600·Q·(s_f − " + end.symbol() + ")·V",
                 "energy is charge times voltage",
                 capacity,
@@ -179,19 +180,19 @@ final class WorkingRange {
         double slower = cruise.distanceSlower();
         if (slower > 0.0) {
             steps.add(
-                    computed("x", "range", cruise.distance(), "m"),
+                    computed("x", "range", cruise.distance(), Unit.METRE),
                     "v·t + x_s",
                     "sum of both parts of the ride",
                     speed,
                     time,
-                    modelled("x_s", "at the lower speeds possible", slower, "m"));
+                    modelled("x_s", "at the lower speeds possible", slower, Unit.METRE));
             steps.note(
                     "Below the charge at which the speed can no longer be held, the ride goes on at"
                             + " the top speed of each charge state; that part is integrated"
                             + " likewise, dx = v·3600·Q·ds/I.");
         } else {
             steps.add(
-                    computed("x", "range", cruise.distance(), "m"),
+                    computed("x", "range", cruise.distance(), Unit.METRE),
                     "v·t",
                     "steady speed",
                     speed,

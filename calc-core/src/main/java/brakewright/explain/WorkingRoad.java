@@ -9,6 +9,7 @@ import brakewright.limit.MotorSteps;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 
 /** The steps to the resistance of a level road. */
 final class WorkingRoad {
@@ -40,7 +41,7 @@ final class WorkingRoad {
     /** The mass that is accelerated. */
     Term inertia(Term mass) {
         return steps.add(
-                computed("m_i", "mass to be accelerated", build.inertia(), "kg"),
+                computed("m_i", "mass to be accelerated", build.inertia(), Unit.KILOGRAM),
                 "m·(1 + j)",
                 MotorSteps.NEWTON + ", turning parts as a share of the mass",
                 mass,
@@ -53,7 +54,7 @@ final class WorkingRoad {
 
     Term rolling(Term mass) {
         return steps.add(
-                computed("F_r", "rolling resistance", load.force(0.0, 0.0, 0.0), "N"),
+                computed("F_r", "rolling resistance", load.force(0.0, 0.0, 0.0), Unit.NEWTON),
                 "m·g·crr",
                 MotorSteps.ROAD,
                 mass,
@@ -64,7 +65,7 @@ final class WorkingRoad {
     /** The resistance of calm air. */
     Term calm(Term density, Term speed) {
         return steps.add(
-                computed("F_a", "resistance of the air", load.airForce(speed.value()), "N"),
+                computed("F_a", "resistance of the air", load.airForce(speed.value()), Unit.NEWTON),
                 "½·ρ·CdA·" + speed.symbol() + "²",
                 MotorSteps.ROAD,
                 density,
@@ -76,7 +77,11 @@ final class WorkingRoad {
     Term windy(Term density, Term speed) {
         double wind = build.use().riding().headwind();
         return steps.add(
-                computed("F_a", "resistance of the air", load.airForce(speed.value() + wind), "N"),
+                computed(
+                        "F_a",
+                        "resistance of the air",
+                        load.airForce(speed.value() + wind),
+                        Unit.NEWTON),
                 "½·ρ·CdA·(" + speed.symbol() + " + w)·abs(" + speed.symbol() + " + w)",
                 MotorSteps.ROAD,
                 density,
@@ -87,7 +92,7 @@ final class WorkingRoad {
 
     Term together(Term rolling, Term air) {
         return steps.add(
-                computed("F", "resistance", rolling.value() + air.value(), "N"),
+                computed("F", "resistance", rolling.value() + air.value(), Unit.NEWTON),
                 "F_r + F_a",
                 MotorSteps.ROAD,
                 rolling,

@@ -16,6 +16,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
+import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +59,7 @@ final class WorkingSag {
                                 "V",
                                 "voltage at the terminals",
                                 at.state().terminalVoltage(-left.value()),
-                                "V"),
+                                Unit.VOLT),
                         "U − I_p·R",
                         "Ohm's law",
                         at.voltage(),
@@ -70,13 +71,13 @@ final class WorkingSag {
             rest =
                     isAtStart
                             ? WorkingPack.charge(build, true)
-                            : searched("s", "charge state there", charge, "");
+                            : searched("s", "charge state there", charge, Unit.RATIO);
         }
         if (first.isPresent()) {
             loadedCell(first.get().event(), charge, rest, left);
         }
         steps.add(
-                computed("D", "sag", at.voltage().value() - terminal.value(), "V"),
+                computed("D", "sag", at.voltage().value() - terminal.value(), Unit.VOLT),
                 "U − V",
                 "difference to the voltage at rest",
                 at.voltage(),
@@ -139,7 +140,7 @@ final class WorkingSag {
                         "u_l",
                         "loaded cell of that group",
                         model.lowestCellVoltage(left.value(), charge, cells, Cell.PULSE),
-                        "V"),
+                        Unit.VOLT),
                 atRest.symbol() + " − I_p·" + group.resistanceFormula("") + "/P",
                 "Ohm's law",
                 terms.toArray(Term[]::new));

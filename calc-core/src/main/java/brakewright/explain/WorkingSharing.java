@@ -14,6 +14,7 @@ import brakewright.powertrain.ElectricDrive;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
+import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -64,7 +65,8 @@ final class WorkingSharing {
         WorkingPack.At at = pack.at(most.charge(), WorkingPack.PULSE);
         Term whole = whole(at);
         boolean parallel = build.battery().joining() == Joining.PARALLEL;
-        Term result = computed("I_k", "pack " + most.pack() + " carries", most.current(), "A");
+        Term result =
+                computed("I_k", "pack " + most.pack() + " carries", most.current(), Unit.AMPERE);
         if (parallel) {
             Term own = steps.found("R" + most.pack()).orElseThrow();
             Term share =
@@ -77,7 +79,7 @@ final class WorkingSharing {
                                                     most.pack() - 1,
                                                     most.charge(),
                                                     build.battery().temperatureC()),
-                                    ""),
+                                    Unit.RATIO),
                             "(R − R_t)/" + own.symbol(),
                             BatterySteps.JOINED,
                             at.resistance(),
@@ -97,10 +99,14 @@ final class WorkingSharing {
                                 ? WorkingPack.charge(build, true)
                                 : most.charge() == build.use().chargeTo()
                                         ? WorkingPack.charge(build, false)
-                                        : modelled("s", "charge state of all", most.charge(), ""),
-                        modelled("s_k", "charge state of the pack", most.ownCharge(), ""),
+                                        : modelled(
+                                                "s",
+                                                "charge state of all",
+                                                most.charge(),
+                                                Unit.RATIO),
+                        modelled("s_k", "charge state of the pack", most.ownCharge(), Unit.RATIO),
                         pack.temperature(),
-                        modelled("I_z", "it may give there", most.limit(), "A")),
+                        modelled("I_z", "it may give there", most.limit(), Unit.AMPERE)),
                 steps);
     }
 
@@ -109,7 +115,9 @@ final class WorkingSharing {
         ElectricDrive drive = sheet.operation().drive();
         double top = sheet.operation().topSpeed();
         WorkingMotor motor = new WorkingMotor(build, steps);
-        Term turning = motor.turning(modelled("v", "highest speed that is met", top, "m/s"));
+        Term turning =
+                motor.turning(
+                        modelled("v", "highest speed that is met", top, Unit.METRE_PER_SECOND));
         Term set = WorkingThrust.set(build, drive);
         Term power = motor.drawn("P_m", set, turning);
         Term limit =
@@ -119,13 +127,13 @@ final class WorkingSharing {
         double least = drive.greatestDraw(top, at.state());
         if (Double.isInfinite(asked)) {
             return steps.add(
-                    computed("I", "current of all packs", least, "A"),
+                    computed("I", "current of all packs", least, Unit.AMPERE),
                     "I_p",
                     "the motors ask for more than the packs can give",
                     limit);
         }
         return steps.add(
-                computed("I", "current of all packs", least, "A"),
+                computed("I", "current of all packs", least, Unit.AMPERE),
                 "min(I_p, 2·P_m/(U + √(U² − 4·R·P_m)))",
                 "what is permitted or what the motors ask for, whichever is less",
                 limit,
@@ -157,13 +165,13 @@ final class WorkingSharing {
         }
         Term rest =
                 steps.add(
-                        computed("R_o", "resistance of the others", least.others(), "Ω"),
+                        computed("R_o", "resistance of the others", least.others(), Unit.OHM),
                         "1/(" + sum + ")",
                         BatterySteps.JOINED,
                         others.toArray(Term[]::new));
         Term permitted =
                 steps.add(
-                        computed("I_z", "what may flow either way", least.permitted(), "A"),
+                        computed("I_z", "what may flow either way", least.permitted(), Unit.AMPERE),
                         "min(" + WorkingGround.symbols(bearing) + ")",
                         "the weakest pack decides; see pack-discharge-current, pack-regen-current",
                         bearing.toArray(Term[]::new));
@@ -173,7 +181,7 @@ final class WorkingSharing {
                         "dU",
                         "difference, pack " + least.pack() + " to the others",
                         least.difference(),
-                        "V"),
+                        Unit.VOLT),
                 "I_z·(" + mine.symbol() + " + R_o)",
                 "Ohm's law",
                 permitted,
@@ -192,6 +200,6 @@ final class WorkingSharing {
                 symbol + number,
                 "pack " + number + " " + what,
                 limit.staticPart(build.battery().temperatureC()).value(),
-                "A");
+                Unit.AMPERE);
     }
 }

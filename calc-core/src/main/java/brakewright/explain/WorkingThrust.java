@@ -19,6 +19,7 @@ import brakewright.spec.Build;
 import brakewright.spec.CurrentBasis;
 import brakewright.spec.Input;
 import brakewright.spec.Taper;
+import brakewright.spec.Unit;
 import java.util.Optional;
 
 /**
@@ -62,17 +63,18 @@ final class WorkingThrust {
     static Term set(Build build, ElectricDrive drive) {
         return build.settings().motorDriveCurrent().isPresent()
                 ? given(Input.SETTINGS_MOTOR_DRIVE_CURRENT, drive.motorCurrent())
-                : modelled("I_m", "limit, see motor-drive-current", drive.motorCurrent(), "A");
+                : modelled(
+                        "I_m", "limit, see motor-drive-current", drive.motorCurrent(), Unit.AMPERE);
     }
 
     /** The pack current set, of all controllers together. */
     static Term draw(Build build, Operation operation, Steps steps) {
         double draw = operation.drive().packCurrent();
         if (build.settings().packDischargeCurrent().isEmpty()) {
-            return modelled("I_s", "limit, see pack-discharge-current", draw, "A");
+            return modelled("I_s", "limit, see pack-discharge-current", draw, Unit.AMPERE);
         }
         return steps.add(
-                computed("I_s", "pack current set, in all", draw, "A"),
+                computed("I_s", "pack current set, in all", draw, Unit.AMPERE),
                 "N·I_c",
                 SETTING,
                 given(Input.CONTROLLER_COUNT, build.controllers().count()),
@@ -85,7 +87,11 @@ final class WorkingThrust {
     static Term settled(ElectricDrive drive, Steps steps, Term draw, WorkingPack.At at) {
         Optional<Taper> taper = drive.taper();
         Term result =
-                computed("I_p", "pack current permitted", drive.settledPackLimit(at.state()), "A");
+                computed(
+                        "I_p",
+                        "pack current permitted",
+                        drive.settledPackLimit(at.state()),
+                        Unit.AMPERE);
         if (taper.isEmpty()) {
             return steps.add(result, "I_s", SETTING + ", no low-voltage taper set", draw);
         }
@@ -126,7 +132,7 @@ final class WorkingThrust {
                         Math.min(currents.pack().value(), currents.voltage().value()));
         Term current =
                 steps.add(
-                        computed("I", "the least of the three", least, "A"),
+                        computed("I", "the least of the three", least, Unit.AMPERE),
                         "min(I_m, I_b, I_v)",
                         "all three limits hold",
                         currents.motor(),
@@ -141,7 +147,7 @@ final class WorkingThrust {
         return at.state().isBeyondGreatestPower(limit.value())
                 ? greatest("P_p", at)
                 : steps.add(
-                        computed("P_p", "power that this gives", power, "W"),
+                        computed("P_p", "power that this gives", power, Unit.WATT),
                         "I_p·(U − I_p·R)",
                         TERMINAL,
                         limit,
@@ -151,7 +157,11 @@ final class WorkingThrust {
 
     private Term greatest(String symbol, WorkingPack.At at) {
         return steps.add(
-                computed(symbol, "greatest power of the pack", at.state().greatestPower(), "W"),
+                computed(
+                        symbol,
+                        "greatest power of the pack",
+                        at.state().greatestPower(),
+                        Unit.WATT),
                 "U²/(4·R)",
                 "maximum power transfer, e.g. OpenStax College Physics",
                 at.voltage(),
@@ -164,7 +174,7 @@ final class WorkingThrust {
                         Double.POSITIVE_INFINITY, powertrain.speed(turning.value()), power.value());
         String each = power.symbol() + "·ηc/n";
         return steps.add(
-                computed(symbol, meaning, left, "A"),
+                computed(symbol, meaning, left, Unit.AMPERE),
                 "2·" + each + "/(kt·ω + √((kt·ω)² + 4·R_e·" + each + "))",
                 WorkingMotor.BALANCE + ", the positive root of the power drawn",
                 power,
@@ -180,7 +190,9 @@ final class WorkingThrust {
         if (pull.holder() != TopSpeed.Holder.VOLTAGE) {
             return current("I_v", "current at greatest power", greatest("P_g", at), turning);
         }
-        Term found = searched("I_v", "current that the voltage pushes", pull.motorCurrent(), "A");
+        Term found =
+                searched(
+                        "I_v", "current that the voltage pushes", pull.motorCurrent(), Unit.AMPERE);
         Term power = motor.drawn("P_v", found, turning);
         Term terminal = terminal("V", power, at);
         if (motor.basis().isSinusoidal()) {
@@ -204,7 +216,10 @@ final class WorkingThrust {
         double drawn = at.state().currentInto(-power.value());
         return steps.add(
                 computed(
-                        symbol, "voltage at the terminals", at.state().terminalVoltage(drawn), "V"),
+                        symbol,
+                        "voltage at the terminals",
+                        at.state().terminalVoltage(drawn),
+                        Unit.VOLT),
                 "½·(U + √(U² − 4·R·" + power.symbol() + "))",
                 TERMINAL,
                 at.voltage(),
@@ -222,7 +237,7 @@ final class WorkingThrust {
                                 "Z_2",
                                 "square of a phase's impedance",
                                 phase.impedanceSquare(),
-                                "Ω²"),
+                                Unit.OHM_SQUARED),
                         "(R_w/2)² + (p·ω·L)²",
                         MotorSteps.MACHINE,
                         motor.terminalResistance(),
@@ -235,7 +250,7 @@ final class WorkingThrust {
                                 "B",
                                 "back-EMF times resistance",
                                 phase.backEmfTimesResistance(),
-                                "V·Ω"),
+                                Unit.VOLT_OHM),
                         "K·ω·R_w/(2·√3)",
                         MotorSteps.MACHINE,
                         motor.voltageConstant(),

@@ -7,6 +7,7 @@ import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 
@@ -28,7 +29,7 @@ final class WorkingTopSpeed {
     private WorkingTopSpeed(Worksheet sheet, double found) {
         this.sheet = sheet;
         this.build = sheet.build();
-        this.speed = searched("v", "top speed", found, "m/s");
+        this.speed = searched("v", "top speed", found, Unit.METRE_PER_SECOND);
         this.road = new WorkingRoad(build, steps);
         this.pack = new WorkingPack(build, steps);
     }
@@ -82,7 +83,7 @@ final class WorkingTopSpeed {
                 motor.thrust("F_v", "thrust that voltage pushes", currents.voltage(), drag, v);
         double least = Math.min(set.value(), Math.min(fed.value(), pushed.value()));
         return steps.add(
-                computed("F_t", "thrust, the least of the three", least, "N"),
+                computed("F_t", "thrust, the least of the three", least, Unit.NEWTON),
                 "min(F_m, F_p, F_v)",
                 "all three limits hold",
                 set,

@@ -13,6 +13,7 @@ import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,7 +53,7 @@ final class WorkingTown {
     private WorkingOutcome working(StopAndGo town, StopAndGo.Leg leg) {
         Term length =
                 steps.add(
-                        computed("D", "length of a leg", town.length(), "m"),
+                        computed("D", "length of a leg", town.length(), Unit.METRE),
                         "1000/k",
                         "stops at even distances",
                         inputs.of(Input.USE_STOPS_PER_KM));
@@ -60,7 +61,11 @@ final class WorkingTown {
         Term speed =
                 leg.reached() == cruise.value()
                         ? cruise
-                        : searched("v_h", "highest speed that fits", leg.reached(), "m/s");
+                        : searched(
+                                "v_h",
+                                "highest speed that fits",
+                                leg.reached(),
+                                Unit.METRE_PER_SECOND);
         Term power =
                 new WorkingPower(build, steps)
                         .drawn(
@@ -80,7 +85,7 @@ final class WorkingTown {
                         + " pull away with all that is permitted, hold the speed, stop with the"
                         + " electric brake alone.",
                 List.of(
-                        modelled("s_m", "charge state of the leg shown", leg.charge(), ""),
+                        modelled("s_m", "charge state of the leg shown", leg.charge(), Unit.RATIO),
                         pack.temperature(),
                         cruise),
                 steps);
@@ -89,17 +94,25 @@ final class WorkingTown {
     private Term steady(StopAndGo.Leg leg, Term length, Term speed) {
         Term distance =
                 steps.add(
-                        computed("x_c", "at steady speed", leg.steadyDistance(), "m"),
+                        computed("x_c", "at steady speed", leg.steadyDistance(), Unit.METRE),
                         "max(0, D − x_a − x_b)",
                         "what pulling away and stopping leave of the leg",
                         length,
-                        modelled("x_a", "pulling away, integrated", leg.pull().distance(), "m"),
-                        modelled("x_b", "stopping, integrated", leg.stopped().distance(), "m"));
+                        modelled(
+                                "x_a",
+                                "pulling away, integrated",
+                                leg.pull().distance(),
+                                Unit.METRE),
+                        modelled(
+                                "x_b",
+                                "stopping, integrated",
+                                leg.stopped().distance(),
+                                Unit.METRE));
         steps.note(
                 "Propulsion away and stopping are integrated over the speed by Gauss-Legendre"
                         + " quadrature; time-to-cruise shows the former.");
         return steps.add(
-                computed("t_c", "time at steady speed", leg.steadyTime(), "s"),
+                computed("t_c", "time at steady speed", leg.steadyTime(), Unit.SECOND),
                 "x_c/" + speed.symbol(),
                 "steady speed",
                 distance,
@@ -110,29 +123,33 @@ final class WorkingTown {
         WorkingPack.At at = pack.at(leg.charge(), WorkingPack.PULSE);
         Term current =
                 steps.add(
-                        computed("I_c", "pack current there", leg.steadyCurrent(), "A"),
+                        computed("I_c", "pack current there", leg.steadyCurrent(), Unit.AMPERE),
                         "2·p/(U + √(U² − 4·R·p))",
                         "Ohm's law at the terminals, the smaller root of p = I·(U − I·R)",
                         power,
                         at.voltage(),
                         at.resistance());
         return steps.add(
-                computed("q_n", "net charge of a leg", leg.netCharge(), "C"),
+                computed("q_n", "net charge of a leg", leg.netCharge(), Unit.COULOMB),
                 "(W_a + P_i·t_b)/U + I_c·t_c − q_b",
                 "conservation of charge",
-                modelled("W_a", "from cells, pulling away", leg.pull().spent().sum(), "J"),
+                modelled("W_a", "from cells, pulling away", leg.pull().spent().sum(), Unit.JOULE),
                 inputs.of(Input.USE_IDLE_POWER),
-                modelled("t_b", "time of stopping, integrated", leg.stopped().time(), "s"),
+                modelled("t_b", "time of stopping, integrated", leg.stopped().time(), Unit.SECOND),
                 at.voltage(),
                 current,
                 steady,
-                modelled("q_b", "brought back by stopping", leg.broughtBack(), "C"));
+                modelled("q_b", "brought back by stopping", leg.broughtBack(), Unit.COULOMB));
     }
 
     private void perCharge(StopAndGo.Leg leg, Term length, Term charge) {
         Term capacity = pack.capacity();
         steps.add(
-                computed("y", "distance for a full charge, as there", leg.perFullCharge(), "m"),
+                computed(
+                        "y",
+                        "distance for a full charge, as there",
+                        leg.perFullCharge(),
+                        Unit.METRE),
                 "3600·Q·D/q_n",
                 "conservation of charge",
                 capacity,
@@ -152,10 +169,10 @@ final class WorkingTown {
                                     + Rounded.percent(part.to())
                                     + " % charge",
                             part.distance(),
-                            "m"));
+                            Unit.METRE));
         }
         steps.add(
-                computed("x", "range with stops", town.distance(), "m"),
+                computed("x", "range with stops", town.distance(), Unit.METRE),
                 String.join(" + ", parts.stream().map(Term::symbol).toList()),
                 "conservation of energy, dx = D·3600·Q·ds/q_n",
                 parts.toArray(Term[]::new));

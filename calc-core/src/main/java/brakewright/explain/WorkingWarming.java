@@ -13,6 +13,7 @@ import brakewright.heat.PackHeat;
 import brakewright.limit.PackTerms;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +50,7 @@ final class WorkingWarming {
     private WorkingOutcome working() {
         Term speed = new Inputs(build).of(Input.USE_CRUISE_SPEED);
         Term store = store();
-        Term joule = modelled("H", "heat in its cells", heat.heat(), "J");
+        Term joule = modelled("H", "heat in its cells", heat.heat(), Unit.JOULE);
         steps.note(
                 "H is I_k²·R_k over the time, added up step by step while the charge falls: the"
                         + " current of all at the power of the cruise speed, the part I_k of it in"
@@ -57,7 +58,7 @@ final class WorkingWarming {
                         + " pull, at the temperature that the cells have by then.");
         Term rise =
                 steps.add(
-                        computed("dT", "rise if all of it stays", heat.riseK(), "K"),
+                        computed("dT", "rise if all of it stays", heat.riseK(), Unit.KELVIN),
                         "H/C",
                         "heat balance of one body",
                         joule,
@@ -85,14 +86,14 @@ final class WorkingWarming {
     }
 
     private Term end() {
-        return computed("T_end", "cells at the end", heat.endC(), "°C");
+        return computed("T_end", "cells at the end", heat.endC(), Unit.CELSIUS);
     }
 
     private Term store() {
         double each = warmest.pack().cell().heatCapacity().orElseThrow();
         return steps.add(
                 build.battery().number(heat.pack() - 1),
-                computed("C", "heat capacity of its cells", heat.capacity(), "J/K"),
+                computed("C", "heat capacity of its cells", heat.capacity(), Unit.JOULE_PER_KELVIN),
                 "S·P·c",
                 "sum over its cells",
                 List.of(
@@ -110,7 +111,7 @@ final class WorkingWarming {
                         + " °C and R_a "
                         + Rounded.to(3, way)
                         + " K/W (pack.to_air).");
-        Term left = modelled("L", "heat that leaves to the air", heat.shed(), "J");
+        Term left = modelled("L", "heat that leaves to the air", heat.shed(), Unit.JOULE);
         steps.add(
                 end(),
                 "T_p + (H − L)/C",

@@ -1,6 +1,7 @@
 package brakewright.formula;
 
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 
 /**
  * One number that goes into a formula.
@@ -11,7 +12,7 @@ import brakewright.spec.Input;
  * @param unit its unit; empty for a ratio
  * @param origin where it comes from
  */
-public record Term(String symbol, String meaning, double value, String unit, Origin origin) {
+public record Term(String symbol, String meaning, double value, Unit unit, Origin origin) {
 
     /**
      * Makes a term from an input, written as {@link Notation} has it.
@@ -43,7 +44,7 @@ public record Term(String symbol, String meaning, double value, String unit, Ori
      * @param unit its unit
      * @return the term
      */
-    public static Term computed(String symbol, String meaning, double value, String unit) {
+    public static Term computed(String symbol, String meaning, double value, Unit unit) {
         return new Term(symbol, meaning, value, unit, Origin.Found.WORKED_OUT);
     }
 
@@ -56,7 +57,7 @@ public record Term(String symbol, String meaning, double value, String unit, Ori
      * @param unit its unit
      * @return the term
      */
-    public static Term constant(String symbol, String meaning, double value, String unit) {
+    public static Term constant(String symbol, String meaning, double value, Unit unit) {
         return new Term(symbol, meaning, value, unit, Origin.Found.CONSTANT);
     }
 
@@ -69,7 +70,7 @@ public record Term(String symbol, String meaning, double value, String unit, Ori
      * @param unit its unit
      * @return the term
      */
-    public static Term searched(String symbol, String meaning, double value, String unit) {
+    public static Term searched(String symbol, String meaning, double value, Unit unit) {
         return new Term(symbol, meaning, value, unit, Origin.Found.SEARCHED);
     }
 
@@ -82,7 +83,7 @@ public record Term(String symbol, String meaning, double value, String unit, Ori
      * @param unit its unit
      * @return the term
      */
-    public static Term modelled(String symbol, String meaning, double value, String unit) {
+    public static Term modelled(String symbol, String meaning, double value, Unit unit) {
         return new Term(symbol, meaning, value, unit, Origin.Found.MODELLED);
     }
 }

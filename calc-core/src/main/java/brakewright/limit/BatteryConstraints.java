@@ -91,9 +91,9 @@ final class BatteryConstraints {
     }
 
     private PackConstraint ofBranch(PackConstraint own, int place) {
-        return own instanceof VoltageConstraint voltage
-                ? new BranchVoltage(voltage, model, place)
-                : new BranchRating(own, model, place);
+        return own instanceof RatingConstraint rating
+                ? new BranchRating(rating, model, place)
+                : new BranchVoltage((VoltageConstraint) own, model, place);
     }
 
     private List<PackConstraint> common() {

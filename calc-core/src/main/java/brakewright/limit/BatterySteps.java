@@ -7,6 +7,7 @@ import brakewright.formula.Term;
 import brakewright.spec.Battery;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,7 +44,7 @@ public final class BatterySteps {
      * @return the voltage
      */
     public Term voltage(Steps steps, String symbol, String meaning, double charge) {
-        Term whole = Term.computed(symbol, meaning, model.openCircuitVoltage(charge), "V");
+        Term whole = Term.computed(symbol, meaning, model.openCircuitVoltage(charge), Unit.VOLT);
         if (battery.isOnePack() || battery.joining() == Joining.PARALLEL) {
             return own(steps, whole, 0, charge);
         }
@@ -55,7 +56,8 @@ public final class BatterySteps {
             all.add(
                     own(
                             steps,
-                            Term.computed(name, "voltage of pack " + (place + 1), voltage, "V"),
+                            Term.computed(
+                                    name, "voltage of pack " + (place + 1), voltage, Unit.VOLT),
                             place,
                             charge));
         }
@@ -91,7 +93,7 @@ public final class BatterySteps {
                         "R",
                         meaning,
                         model.resistance(charge, temperatureC, lasting.seconds()),
-                        "Ω");
+                        Unit.OHM);
         if (battery.isOnePack() && battery.trunkResistance() == 0.0) {
             return own(steps, whole, 0, charge, temperatureC, lasting);
         }
@@ -106,7 +108,7 @@ public final class BatterySteps {
             terms.add(
                     own(
                             steps,
-                            Term.computed("R" + (place + 1), name, resistance, "Ω"),
+                            Term.computed("R" + (place + 1), name, resistance, Unit.OHM),
                             place,
                             charge,
                             temperatureC,

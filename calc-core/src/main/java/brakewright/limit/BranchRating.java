@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.formula.Term;
+import brakewright.spec.Unit;
 
 /**
  * A rating of one of several packs, told as the current of all: {@code I_k,max/w_k}, with the
@@ -11,7 +12,8 @@ import brakewright.formula.Term;
  * @param model all packs
  * @param place of the pack, from 0
  */
-record BranchRating(PackConstraint own, BatteryModel model, int place) implements PackConstraint {
+record BranchRating(RatingConstraint own, BatteryModel model, int place)
+        implements RatingConstraint {
 
     @Override
     public ConstraintId id() {
@@ -24,21 +26,17 @@ record BranchRating(PackConstraint own, BatteryModel model, int place) implement
     }
 
     @Override
-    public boolean variesWithCharge() {
-        return false;
+    public double limitAt(double temperatureC) {
+        return own.limitAt(temperatureC) / share(temperatureC);
     }
 
     @Override
-    public double limitAt(double charge, double temperatureC) {
-        return own.limitAt(charge, temperatureC) / share(temperatureC);
-    }
-
-    @Override
-    public Constraint at(double charge, double temperatureC) {
+    public Constraint at(double temperatureC) {
         return PackTerms.shared(
-                own.at(charge, temperatureC),
-                limitAt(charge, temperatureC),
-                Term.modelled("w", "greatest share of all current", share(temperatureC), ""),
+                own.at(temperatureC),
+                limitAt(temperatureC),
+                Term.modelled(
+                        "w", "greatest share of all current", share(temperatureC), Unit.RATIO),
                 pack());
     }
 

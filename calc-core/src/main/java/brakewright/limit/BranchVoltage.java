@@ -2,6 +2,7 @@ package brakewright.limit;
 
 import brakewright.battery.BatteryModel;
 import brakewright.formula.Term;
+import brakewright.spec.Unit;
 
 /**
  * A voltage condition on one of several packs, told as the current of all: the pack carries {@code
@@ -47,13 +48,15 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
         double ownCharge = model.chargeOf(place, charge);
         return PackTerms.shared(
                 own.at(ownCharge, temperatureC)
-                        .under(Term.modelled("s_p", "charge state of this pack", ownCharge, "")),
+                        .under(
+                                Term.modelled(
+                                        "s_p", "charge state of this pack", ownCharge, Unit.RATIO)),
                 limitAt(charge, temperatureC),
                 Term.modelled(
                         "w",
                         "its share of the whole current",
                         model.share(place, charge, temperatureC),
-                        ""),
+                        Unit.RATIO),
                 pack());
     }
 }

@@ -27,7 +27,7 @@ record CellChargeCurve(CellRating rating, Curve share) implements VoltageConstra
 
     @Override
     public double headroom(double charge) {
-        return share.at(charge) * rating.limitAt(charge, Double.NaN);
+        return share.at(charge) * rating.current();
     }
 
     @Override

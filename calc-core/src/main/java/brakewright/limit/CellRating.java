@@ -20,24 +20,24 @@ import java.util.List;
  * @param input where the rating was given
  */
 record CellRating(ConstraintId id, PackModel model, double rating, double margin, Input input)
-        implements PackConstraint {
+        implements RatingConstraint {
 
-    @Override
-    public boolean variesWithCharge() {
-        return false;
-    }
-
-    @Override
-    public double limitAt(double charge, double temperatureC) {
+    /** However warm the cells are [A]. */
+    double current() {
         return (1.0 - margin) * model.pack().parallel() * rating / model.strongestShare();
     }
 
     @Override
-    public Constraint at(double charge, double temperatureC) {
+    public double limitAt(double temperatureC) {
+        return current();
+    }
+
+    @Override
+    public Constraint at(double temperatureC) {
         Step share = PackTerms.strongestShare(model);
         return new Constraint(
                 id,
-                limitAt(charge, temperatureC),
+                current(),
                 input,
                 List.of(share),
                 new Derivation(

@@ -9,6 +9,7 @@ import brakewright.road.RiderBalance;
 import brakewright.spec.Axles;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.Optional;
 
 /**
@@ -46,7 +47,8 @@ public final class GroundSteps {
         Term margin = inputs.of(Input.MARGINS_GRIP);
         Term dry = inputs.of(Input.VEHICLE_GRIP);
         return new Step(
-                Term.computed("μ_u", "usable grip", (1.0 - margin.value()) * dry.value(), ""),
+                Term.computed(
+                        "μ_u", "usable grip", (1.0 - margin.value()) * dry.value(), Unit.RATIO),
                 "(1 − m_μ)·μ",
                 "own choice, grip less a margin",
                 margin,
@@ -196,7 +198,7 @@ public final class GroundSteps {
                         symbol,
                         "a standing rider tips, part of g",
                         RiderBalance.tip(build.rider()),
-                        ""),
+                        Unit.RATIO),
                 "l/h_r",
                 "equilibrium of moments about the edge of the support, rider rigid",
                 inputs.of(Input.RIDER_SUPPORT_HALF_LENGTH),
@@ -205,7 +207,7 @@ public final class GroundSteps {
 
     private static Step bound(
             String symbol, String meaning, double value, String formula, Term... terms) {
-        return new Step(Term.computed(symbol, meaning, value, ""), formula, RIGID, terms);
+        return new Step(Term.computed(symbol, meaning, value, Unit.RATIO), formula, RIGID, terms);
     }
 
     private Term wheelbase() {

@@ -8,6 +8,7 @@ import brakewright.formula.Term;
 import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,7 +41,8 @@ public final class GroupTerms {
             return constraint;
         }
         return read(
-                constraint, chargeAt(Term.modelled("s", "charge state of the pack", charge, "")));
+                constraint,
+                chargeAt(Term.modelled("s", "charge state of the pack", charge, Unit.RATIO)));
     }
 
     /**
@@ -51,7 +53,8 @@ public final class GroupTerms {
      */
     public Step chargeAt(Term pack) {
         return step(
-                Term.computed("s_g", "charge of its " + word(), group.chargeAt(pack.value()), ""),
+                Term.computed(
+                        "s_g", "charge of its " + word(), group.chargeAt(pack.value()), Unit.RATIO),
                 end == WorstGroup.End.FULLEST
                         ? pack.symbol() + " + d"
                         : "1 − d − (1 − " + pack.symbol() + ")/(1 − κ)",
@@ -68,7 +71,10 @@ public final class GroupTerms {
                 constraint,
                 step(
                         Term.computed(
-                                "s_m", "charge of the pack then", group.packChargeWhere(own), ""),
+                                "s_m",
+                                "charge of the pack then",
+                                group.packChargeWhere(own),
+                                Unit.RATIO),
                         end == WorstGroup.End.FULLEST ? "s_g − d" : "1 − (1 − d − s_g)·(1 − κ)",
                         (end == WorstGroup.End.FULLEST
                                         ? Reading.FULLEST_CHARGE

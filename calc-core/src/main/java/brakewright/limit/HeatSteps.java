@@ -11,6 +11,7 @@ import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.MotorHeat;
+import brakewright.spec.Unit;
 import java.util.List;
 
 /**
@@ -45,7 +46,7 @@ final class HeatSteps {
         this.heat = build.motor().heat().orElseThrow();
         this.time = time;
         this.duration = Term.given(timeInput, time);
-        this.current = Term.searched("I", "this limit, found by search", current, "A");
+        this.current = Term.searched("I", "this limit, found by search", current, Unit.AMPERE);
     }
 
     /** The constraint, from a winding and a case at the temperature of the air. */
@@ -85,7 +86,7 @@ final class HeatSteps {
                         Powertrain.of(build)
                                 .motor()
                                 .lossResistance(build.use().climate().ambientC()),
-                        "Ω"),
+                        Unit.OHM),
                 lossShare() + terminals,
                 COPPER + "; " + MotorSteps.MACHINE,
                 inputs.of(Input.MOTOR_RESISTANCE),
@@ -104,7 +105,7 @@ final class HeatSteps {
                         "P_d",
                         "drag loss of one motor",
                         MotorHeatBalance.caseLoss(build, build.use().speedMax()),
-                        "W"),
+                        Unit.WATT),
                 torque.symbol() + "·ω",
                 "own choice, all of the drag heats the case",
                 torque,
@@ -113,7 +114,7 @@ final class HeatSteps {
 
     private Term windingRate(double value) {
         return steps.add(
-                Term.computed("A", "winding from itself", value, "1/s"),
+                Term.computed("A", "winding from itself", value, Unit.PER_SECOND),
                 "(0.00393·" + lossShare() + "R_20·I² − 1/R_wc)/C_w",
                 NETWORK,
                 inputs.of(Input.MOTOR_RESISTANCE),
@@ -124,7 +125,7 @@ final class HeatSteps {
 
     private Term caseRate(double value) {
         return steps.add(
-                Term.computed("D", "case from itself", value, "1/s"),
+                Term.computed("D", "case from itself", value, Unit.PER_SECOND),
                 "−(1/R_wc + 1/R_ca)/C_c",
                 NETWORK,
                 inputs.of(Input.MOTOR_WINDING_TO_CASE),
@@ -134,7 +135,7 @@ final class HeatSteps {
 
     private Term fast(double value, Term a, Term d, Term slow) {
         return steps.add(
-                Term.computed("l_f", "fast rate of change", value, "1/s"),
+                Term.computed("l_f", "fast rate of change", value, Unit.PER_SECOND),
                 "A + D − l_s",
                 NETWORK,
                 a,
@@ -144,7 +145,7 @@ final class HeatSteps {
 
     private Term slow(double value, Term a, Term d) {
         return steps.add(
-                Term.computed("l_s", "slow rate of change", value, "1/s"),
+                Term.computed("l_s", "slow rate of change", value, Unit.PER_SECOND),
                 "(A + D)/2 + √((A − D)²/4 + 1/(R_wc²·C_w·C_c))",
                 NETWORK,
                 a,
@@ -157,7 +158,7 @@ final class HeatSteps {
     private Term perWatt(WindingRates rates, Term a, Term slow, Term fast) {
         double value = rates.heated(1.0 / heat.windingHeatCapacity(), 0.0, time);
         return steps.add(
-                Term.computed("q", "rise for each watt in copper", value, "K/W"),
+                Term.computed("q", "rise for each watt in copper", value, Unit.KELVIN_PER_WATT),
                 "((A − l_f)·"
                         + grown("l_s")
                         + " − (A − l_s)·"
@@ -174,7 +175,7 @@ final class HeatSteps {
     private Term byDrag(WindingRates rates, Term drag, Term slow, Term fast) {
         double value = rates.heated(0.0, drag.value() / heat.caseHeatCapacity(), time);
         return steps.add(
-                Term.computed("y_d", "rise of the winding by drag", value, "K"),
+                Term.computed("y_d", "rise of the winding by drag", value, Unit.KELVIN),
                 "P_d·(" + grown("l_s") + " − " + grown("l_f") + ")/((l_s − l_f)·R_wc·C_w·C_c)",
                 NETWORK,
                 drag,

@@ -9,6 +9,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -134,7 +135,7 @@ public record Lasting(Build build, BatteryModel model, double current, BrakingTi
                         "t_b",
                         isStop ? "a stop at that current" : "the slope at that current",
                         seconds(),
-                        "s"),
+                        Unit.SECOND),
                 isStop ? "½·m·(1 + j)·v²/(U_l·I_set)" : "L_s·m·g·(i − crr)/(√(1 + i²)·U_l·I_set)",
                 "conservation of energy; nothing of it is lost otherwise",
                 terms);

@@ -1,29 +1,30 @@
 package brakewright.limit;
 
+import brakewright.spec.Unit;
 import java.util.Arrays;
 import java.util.Optional;
 
 /** The settings for which there is a limit. */
 public enum LimitId {
     /** Highest motor current when driving, per motor. */
-    MOTOR_DRIVE_CURRENT("motor-drive-current", "A"),
+    MOTOR_DRIVE_CURRENT("motor-drive-current", Unit.AMPERE),
     /** Highest motor current when braking, per motor. */
-    MOTOR_BRAKE_CURRENT("motor-brake-current", "A"),
+    MOTOR_BRAKE_CURRENT("motor-brake-current", Unit.AMPERE),
     /** Highest current out of the pack. */
-    PACK_DISCHARGE_CURRENT("pack-discharge-current", "A"),
+    PACK_DISCHARGE_CURRENT("pack-discharge-current", Unit.AMPERE),
     /** Highest current into the pack. */
-    PACK_REGEN_CURRENT("pack-regen-current", "A"),
+    PACK_REGEN_CURRENT("pack-regen-current", Unit.AMPERE),
     /** The voltages over which the drive fades as the pack empties. */
-    LOW_VOLTAGE_TAPER("low-voltage-taper", "V"),
+    LOW_VOLTAGE_TAPER("low-voltage-taper", Unit.VOLT),
     /** The voltages over which the electric brake fades as the pack fills. */
-    HIGH_VOLTAGE_TAPER("high-voltage-taper", "V"),
+    HIGH_VOLTAGE_TAPER("high-voltage-taper", Unit.VOLT),
     /** Highest speed. */
-    SPEED_CAP("speed-cap", "m/s");
+    SPEED_CAP("speed-cap", Unit.METRE_PER_SECOND);
 
     private final String key;
-    private final String unit;
+    private final Unit unit;
 
-    LimitId(String key, String unit) {
+    LimitId(String key, Unit unit) {
         this.key = key;
         this.unit = unit;
     }
@@ -42,7 +43,7 @@ public enum LimitId {
      *
      * @return the unit
      */
-    public String unit() {
+    public Unit unit() {
         return unit;
     }
 

@@ -9,6 +9,7 @@ import brakewright.powertrain.Powertrain;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -178,7 +179,7 @@ final class MotorConstraints {
                                     "F",
                                     "thrust that is borne",
                                     build.mass() * MotorSteps.GRAVITY.value() * multiple.value(),
-                                    "N"),
+                                    Unit.NEWTON),
                             "m·g·z",
                             MotorSteps.NEWTON,
                             mass.result(),
@@ -289,7 +290,7 @@ final class MotorConstraints {
         }
 
         private Term force(double newton) {
-            return Term.computed("F", "brake force that is borne", newton, "N");
+            return Term.computed("F", "brake force that is borne", newton, Unit.NEWTON);
         }
 
         private Term roadTerm() {

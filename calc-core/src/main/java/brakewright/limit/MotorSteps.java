@@ -10,6 +10,7 @@ import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.CurrentBasis;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,7 +32,7 @@ public final class MotorSteps {
 
     /** The acceleration of free fall. */
     public static final Term GRAVITY =
-            Term.constant("g", "standard gravity", Gravity.STANDARD, "m/s²");
+            Term.constant("g", "standard gravity", Gravity.STANDARD, Unit.METRE_PER_SECOND_SQUARED);
 
     /** A source. */
     public static final String ROAD =
@@ -57,7 +58,7 @@ public final class MotorSteps {
                                 "K",
                                 "voltage constant",
                                 powertrain.motor().voltageConstant(),
-                                "V·s/rad"),
+                                Unit.VOLT_SECOND_PER_RADIAN),
                         "60/(2·π·Kv)",
                         MACHINE,
                         inputs.of(Input.MOTOR_KV));
@@ -81,7 +82,10 @@ public final class MotorSteps {
         CurrentBasis basis = build.controllers().basis();
         return new Step(
                 Term.computed(
-                        "kt", "torque per current", powertrain.motor().torqueConstant(), "N·m/A"),
+                        "kt",
+                        "torque per current",
+                        powertrain.motor().torqueConstant(),
+                        Unit.NEWTON_METRE_PER_AMPERE),
                 BasisFormulas.torqueConstant(basis),
                 MACHINE + "; " + BasisFormulas.meaning(basis),
                 voltageConstant.result());
@@ -94,7 +98,7 @@ public final class MotorSteps {
                         "R_e",
                         "resistance of copper loss",
                         powertrain.motor().lossResistance(build.use().climate().ambientC()),
-                        "Ω"),
+                        Unit.OHM),
                 BasisFormulas.lossShare(build.controllers().basis())
                         + "R_20·(1 + 0.00393·(T_a − 20))",
                 "IEC 60028:1925, temperature coefficient of copper; " + MACHINE,
@@ -106,7 +110,10 @@ public final class MotorSteps {
     Step currentOfDrag(Term drag, Term torqueConstant) {
         return new Step(
                 Term.computed(
-                        "I_d", "current of the drag", drag.value() / torqueConstant.value(), "A"),
+                        "I_d",
+                        "current of the drag",
+                        drag.value() / torqueConstant.value(),
+                        Unit.AMPERE),
                 drag.symbol() + "/kt",
                 MACHINE,
                 drag,
@@ -126,7 +133,7 @@ public final class MotorSteps {
                                         * build.drive().motors()
                                         * build.drive().reduction()
                                         * torqueConstant.value()),
-                        "A/N"),
+                        Unit.AMPERE_PER_NEWTON),
                 isBraking ? "η·d/(2·n·G·kt)" : "d/(2·n·G·η·kt)",
                 "conservation of energy from motor to road",
                 inputs.of(Input.DRIVE_EFFICIENCY),
@@ -145,7 +152,7 @@ public final class MotorSteps {
                                 ? "drag torque of one motor"
                                 : "drag torque, hardly turning",
                         powertrain.motor().dragTorque(0.0),
-                        "N·m"),
+                        Unit.NEWTON_METRE),
                 "K·I_0",
                 MACHINE,
                 voltageConstant.result(),
@@ -170,7 +177,7 @@ public final class MotorSteps {
                                 "T_v",
                                 "drag torque at that speed",
                                 powertrain.motor().dragTorque(turning.result().value()),
-                                "N·m"),
+                                Unit.NEWTON_METRE),
                         "K·I_0 + c_v·ω",
                         MACHINE,
                         voltageConstant.result(),
@@ -191,7 +198,7 @@ public final class MotorSteps {
                         "ω",
                         "speed of the motors",
                         powertrain.angularSpeed(speed.value()),
-                        "rad/s"),
+                        Unit.RADIAN_PER_SECOND),
                 "2·G·" + speed.symbol() + "/d",
                 "rolling without slip",
                 inputs.of(Input.DRIVE_REDUCTION),
@@ -206,7 +213,7 @@ public final class MotorSteps {
      */
     public Step mass() {
         return new Step(
-                Term.computed("m", "mass that moves", build.mass(), "kg"),
+                Term.computed("m", "mass that moves", build.mass(), Unit.KILOGRAM),
                 "m_r + m_v + m_c",
                 "sum of what is aboard",
                 inputs.of(Input.RIDER_MASS),
@@ -221,7 +228,11 @@ public final class MotorSteps {
      */
     public Step density() {
         return new Step(
-                Term.computed("ρ", "density of the air", RoadLoad.of(build).airDensity(), "kg/m³"),
+                Term.computed(
+                        "ρ",
+                        "density of the air",
+                        RoadLoad.of(build).airDensity(),
+                        Unit.KILOGRAM_PER_CUBIC_METRE),
                 "101325·(1 − 0.0065·h_a/288.15)^5.25588/(287.05287·(T_a + 273.15))",
                 "ISO 2533:1975, Standard Atmosphere, at the temperature given",
                 inputs.of(Input.USE_ALTITUDE),
@@ -235,7 +246,11 @@ public final class MotorSteps {
         List<Step> steps = new ArrayList<>(List.of(density));
         steps.add(
                 new Step(
-                        Term.computed("F_r", "road load", load.force(speed.value(), 0.0, 0.0), "N"),
+                        Term.computed(
+                                "F_r",
+                                "road load",
+                                load.force(speed.value(), 0.0, 0.0),
+                                Unit.NEWTON),
                         "m·g·crr + ½·ρ·CdA·v²",
                         ROAD,
                         mass,

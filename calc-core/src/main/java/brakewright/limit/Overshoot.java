@@ -10,6 +10,7 @@ import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -100,7 +101,10 @@ final class Overshoot {
         Term current =
                 steps.add(
                         Term.computed(
-                                "I_t", "return that the trip permits", permitted.limit(), "A"),
+                                "I_t",
+                                "return that the trip permits",
+                                permitted.limit(),
+                                Unit.AMPERE),
                         permitted.derivation().formula(),
                         permitted.derivation().source(),
                         permitted.derivation().terms().toArray(Term[]::new));
@@ -115,7 +119,7 @@ final class Overshoot {
                         Lasting.pulse(build, model));
         Term whole =
                 steps.add(
-                        Term.computed("P_t", "power at which it opens", power, "W"),
+                        Term.computed("P_t", "power at which it opens", power, Unit.WATT),
                         "I_t·(U + I_t·R)",
                         PackTerms.KIRCHHOFF,
                         current,
@@ -124,7 +128,7 @@ final class Overshoot {
         double perMotor = power / (build.drive().motors() * build.controllers().efficiency());
         Term each =
                 steps.add(
-                        Term.computed("p", "the same, of one motor", perMotor, "W"),
+                        Term.computed("p", "the same, of one motor", perMotor, Unit.WATT),
                         "P_t/(n·ηc)",
                         "conservation of energy",
                         whole,
@@ -137,7 +141,7 @@ final class Overshoot {
         double backEmf = powertrain.motor().torqueConstant() * turning.result().value();
         Term emf =
                 steps.add(
-                        Term.computed("E", "power per current, no loss", backEmf, "V"),
+                        Term.computed("E", "power per current, no loss", backEmf, Unit.VOLT),
                         "kt·ω",
                         MotorSteps.MACHINE,
                         torque.result(),

@@ -1,7 +1,10 @@
 package brakewright.limit;
 
-/** A condition on the current of the pack, at a charge state and a cell temperature. */
-public interface PackConstraint {
+/**
+ * A condition on the current of the pack, at a charge state and a cell temperature: a plain rating,
+ * or a voltage that the current shifts.
+ */
+public sealed interface PackConstraint permits RatingConstraint, VoltageConstraint {
 
     /**
      * Returns which condition this is.
@@ -24,7 +27,9 @@ public interface PackConstraint {
      *
      * @return false for a plain rating
      */
-    boolean variesWithCharge();
+    default boolean variesWithCharge() {
+        return !(this instanceof RatingConstraint);
+    }
 
     /**
      * Returns the voltage that is left without any current, for a condition on a voltage.

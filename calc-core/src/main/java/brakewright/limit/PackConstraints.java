@@ -128,10 +128,7 @@ final class PackConstraints {
                         Input.CELL_CHARGE_CURRENT);
         OptionalDouble pulse =
                 cell.pulse()
-                        .filter(
-                                each ->
-                                        lastingOf.applyAsDouble(always.limitAt(0.5, 0.0))
-                                                <= each.time())
+                        .filter(each -> lastingOf.applyAsDouble(always.current()) <= each.time())
                         .map(PulseRating::chargeCurrent)
                         .orElse(OptionalDouble.empty());
         return pulse.isPresent()

@@ -1,6 +1,7 @@
 package brakewright.limit;
 
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -143,12 +144,12 @@ public final class PackLimit {
      * @throws IllegalArgumentException if the temperature is NaN
      */
     public Limit staticPart(double temperatureC) {
-        Require.number("cell temperature", temperatureC, "°C");
+        Require.number("cell temperature", temperatureC, Unit.CELSIUS);
         return new Limit(
                 id,
                 constraints.stream()
-                        .filter(each -> !each.variesWithCharge())
-                        .map(each -> each.at(0.5, temperatureC))
+                        .filter(RatingConstraint.class::isInstance)
+                        .map(each -> ((RatingConstraint) each).at(temperatureC))
                         .toList());
     }
 
@@ -164,8 +165,8 @@ public final class PackLimit {
      * @throws IllegalArgumentException if an argument is NaN
      */
     public double chargeBound(double current, double temperatureC) {
-        Require.number("current of the pack", current, "A");
-        Require.number("cell temperature", temperatureC, "°C");
+        Require.number("current of the pack", current, Unit.AMPERE);
+        Require.number("cell temperature", temperatureC, Unit.CELSIUS);
         double bound = side == Side.TAKING ? 1.0 : 0.0;
         for (PackConstraint constraint : constraints) {
             if (constraint instanceof VoltageConstraint voltage) {
@@ -182,8 +183,8 @@ public final class PackLimit {
     }
 
     private static void requireNumbers(double charge, double temperatureC) {
-        Require.number("charge state", charge, "");
-        Require.number("cell temperature", temperatureC, "°C");
+        Require.number("charge state", charge, Unit.RATIO);
+        Require.number("cell temperature", temperatureC, Unit.CELSIUS);
     }
 
     /** Walks from the harmless end, knot by knot, until the slack is used up. */

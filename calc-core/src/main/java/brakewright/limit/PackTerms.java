@@ -6,6 +6,7 @@ import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -68,7 +69,8 @@ public final class PackTerms {
     /** The share of the strongest of unequal cells. */
     static Step strongestShare(PackModel model) {
         return new Step(
-                Term.computed("k", "share of the strongest cell", model.strongestShare(), ""),
+                Term.computed(
+                        "k", "share of the strongest cell", model.strongestShare(), Unit.RATIO),
                 "P/(1 + (P − 1)·(1 − σ))",
                 KIRCHHOFF + " for unequal cells in parallel",
                 parallel(model),
@@ -87,7 +89,8 @@ public final class PackTerms {
                     own.derivation(),
                     pack);
         }
-        Term alone = Term.computed("I_p", "what the pack bears by itself", own.limit(), "A");
+        Term alone =
+                Term.computed("I_p", "what the pack bears by itself", own.limit(), Unit.AMPERE);
         List<Step> steps = new ArrayList<>(own.steps());
         steps.add(new Step(alone, own.derivation(), "", 0));
         return new Constraint(

@@ -27,20 +27,15 @@ record PartRating(
         double margin,
         Input ratingInput,
         Input marginInput)
-        implements PackConstraint {
+        implements RatingConstraint {
 
     @Override
-    public boolean variesWithCharge() {
-        return false;
-    }
-
-    @Override
-    public double limitAt(double charge, double temperatureC) {
+    public double limitAt(double temperatureC) {
         return count * (1.0 - margin) * rating;
     }
 
     @Override
-    public Constraint at(double charge, double temperatureC) {
+    public Constraint at(double temperatureC) {
         List<Term> terms = new ArrayList<>();
         boolean isCounted = id == ConstraintId.CONTROLLER_PACK_RATING;
         if (isCounted) {
@@ -50,7 +45,7 @@ record PartRating(
         terms.add(Term.given(ratingInput, rating));
         return new Constraint(
                 id,
-                limitAt(charge, temperatureC),
+                limitAt(temperatureC),
                 ratingInput,
                 new Derivation(
                         (isCounted ? "N·" : "") + "(1 − m)·I_r",

@@ -5,6 +5,7 @@ import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.OptionalDouble;
 
 /** The pack current that a limit is made for: what is set, or where nothing is, its own limit. */
@@ -16,13 +17,13 @@ final class SetCurrent {
     static Step step(Build build, double packCurrent, OptionalDouble set, Input setting) {
         if (set.isEmpty()) {
             return new Step(
-                    Term.computed("I_set", "recommended pack current", packCurrent, "A"),
+                    Term.computed("I_set", "recommended pack current", packCurrent, Unit.AMPERE),
                     "I_p",
                     "its own limit",
                     recommended(packCurrent));
         }
         return new Step(
-                Term.computed("I_set", "pack current that is set", packCurrent, "A"),
+                Term.computed("I_set", "pack current that is set", packCurrent, Unit.AMPERE),
                 "N·I_c",
                 "controllers add their currents",
                 new Inputs(build).of(Input.CONTROLLER_COUNT),
@@ -30,6 +31,6 @@ final class SetCurrent {
     }
 
     private static Term recommended(double packCurrent) {
-        return Term.modelled("I_p", "its limit, explained by its name", packCurrent, "A");
+        return Term.modelled("I_p", "its limit, explained by its name", packCurrent, Unit.AMPERE);
     }
 }

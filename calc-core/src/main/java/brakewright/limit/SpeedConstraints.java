@@ -9,6 +9,7 @@ import brakewright.formula.Term;
 import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -52,7 +53,10 @@ final class SpeedConstraints {
         Term voltage =
                 steps.add(
                         Term.computed(
-                                "V", "highest at the controller", (1.0 - margin) * rating, "V"),
+                                "V",
+                                "highest at the controller",
+                                (1.0 - margin) * rating,
+                                Unit.VOLT),
                         "(1 − m)·V_r",
                         "own choice, the rating less a margin",
                         inputs.of(Input.MARGINS_CONTROLLER_VOLTAGE),
@@ -75,7 +79,7 @@ final class SpeedConstraints {
                                 "V",
                                 "lowest of those in use",
                                 Math.min(full.value(), empty.value()),
-                                "V"),
+                                Unit.VOLT),
                         "min(U_f, U_e)",
                         "own choice, the cap must hold down to the emptiest in use",
                         full,

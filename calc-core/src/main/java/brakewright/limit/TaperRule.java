@@ -12,6 +12,7 @@ import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -171,7 +172,7 @@ final class TaperRule {
         }
         boolean inSeries = !build.battery().isOnePack() && others != 0.0;
         if (inSeries) {
-            terms.add(Term.modelled("U_o", "the other packs there", others, "V"));
+            terms.add(Term.modelled("U_o", "the other packs there", others, Unit.VOLT));
         }
         Constraint constraint =
                 new Constraint(

@@ -6,6 +6,7 @@ import brakewright.formula.Origin;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -19,7 +20,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param window where the temperatures were given
  */
 record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input window)
-        implements PackConstraint {
+        implements RatingConstraint {
 
     private static final String MAKER =
             "the cell maker's temperatures; a part of the rating in the cold band";
@@ -30,23 +31,16 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
     }
 
     @Override
-    public boolean variesWithCharge() {
-        return false;
-    }
-
-    @Override
-    public double limitAt(double charge, double temperatureC) {
+    public double limitAt(double temperatureC) {
         double permitted = share.applyAsDouble(temperatureC);
-        return permitted >= 1.0
-                ? Double.POSITIVE_INFINITY
-                : permitted * rating.limitAt(charge, temperatureC);
+        return permitted >= 1.0 ? Double.POSITIVE_INFINITY : permitted * rating.current();
     }
 
     @Override
-    public Constraint at(double charge, double temperatureC) {
+    public Constraint at(double temperatureC) {
         PackModel model = rating.model();
         Step strongest = PackTerms.strongestShare(model);
-        double limit = limitAt(charge, temperatureC);
+        double limit = limitAt(temperatureC);
         boolean isFree = Double.isInfinite(limit);
         Term permitted = Term.given(window, share.applyAsDouble(temperatureC));
         Derivation derivation =
@@ -67,7 +61,7 @@ record TemperatureWindow(CellRating rating, DoubleUnaryOperator share, Input win
                                 "T",
                                 "temperature of the cells",
                                 temperatureC,
-                                "°C",
+                                Unit.CELSIUS,
                                 Origin.Found.ASKED));
     }
 }

@@ -5,12 +5,7 @@ package brakewright.limit;
  * voltage is a straight line between the points of the cell's curves, so the charge state at which
  * a current uses it up is found in closed form.
  */
-interface VoltageConstraint extends PackConstraint {
-
-    @Override
-    default boolean variesWithCharge() {
-        return true;
-    }
+non-sealed interface VoltageConstraint extends PackConstraint {
 
     /**
      * Returns the voltage left without current.

@@ -17,7 +17,7 @@ import brakewright.spec.Input;
  * @param input where the ampacity was given
  */
 record WireAmpacity(double ampacity, double deckC, double margin, Input input)
-        implements PackConstraint {
+        implements RatingConstraint {
 
     /**
      * Highest temperature of the insulation for which ampacities are told [°C].
@@ -32,20 +32,15 @@ record WireAmpacity(double ampacity, double deckC, double margin, Input input)
     }
 
     @Override
-    public boolean variesWithCharge() {
-        return false;
-    }
-
-    @Override
-    public double limitAt(double charge, double temperatureC) {
+    public double limitAt(double temperatureC) {
         return (1.0 - margin) * ampacity * AmbientCorrection.factor(INSULATION_C, deckC);
     }
 
     @Override
-    public Constraint at(double charge, double temperatureC) {
+    public Constraint at(double temperatureC) {
         return new Constraint(
                 id(),
-                limitAt(charge, temperatureC),
+                limitAt(temperatureC),
                 input,
                 new Derivation(
                         "(1 − m)·I_r·√(max(0, 105 − T_d)/(105 − 30))",

@@ -1,6 +1,7 @@
 package brakewright.machine;
 
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 
 /** Copper windings and conductors over temperature. */
 public final class Copper {
@@ -32,7 +33,7 @@ public final class Copper {
      * @throws IllegalArgumentException if the temperature is NaN
      */
     public static double resistanceFactor(double temperatureC) {
-        Require.number("temperature of copper", temperatureC, "°C");
+        Require.number("temperature of copper", temperatureC, Unit.CELSIUS);
         return 1.0 + TEMPERATURE_COEFFICIENT_AT_20_C * (temperatureC - 20.0);
     }
 }

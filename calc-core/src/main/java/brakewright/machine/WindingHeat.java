@@ -3,6 +3,7 @@ package brakewright.machine;
 import brakewright.numeric.Root;
 import brakewright.spec.MotorHeat;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -120,7 +121,7 @@ public final class WindingHeat {
      * @throws IllegalArgumentException if the current is NaN
      */
     public boolean runsAway(double current) {
-        Require.number("motor current", current, "A");
+        Require.number("motor current", current, Unit.AMPERE);
         return Copper.TEMPERATURE_COEFFICIENT_AT_20_C
                         * lossResistanceAt20C
                         * current

@@ -1,6 +1,7 @@
 package brakewright.powertrain;
 
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 
 /**
  * What happens between the pack's opening and the controllers' destruction.
@@ -27,10 +28,10 @@ public final class BusRise {
      * @throws IllegalArgumentException if an argument is outside its range
      */
     public static double time(double capacitance, double voltage, double voltageMax, double power) {
-        Require.positive("bus capacitance", capacitance, "F");
-        Require.notNegative("bus voltage", voltage, "V");
-        Require.notNegative("highest bus voltage", voltageMax, "V");
-        Require.positive("braking power", power, "W");
+        Require.positive("bus capacitance", capacitance, Unit.FARAD);
+        Require.notNegative("bus voltage", voltage, Unit.VOLT);
+        Require.notNegative("highest bus voltage", voltageMax, Unit.VOLT);
+        Require.positive("braking power", power, Unit.WATT);
         return Math.max(
                 0.0, capacitance * (voltageMax * voltageMax - voltage * voltage) / (2.0 * power));
     }

@@ -1,6 +1,7 @@
 package brakewright.profile;
 
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 
 /**
  * What the cells of a pack weigh.
@@ -16,7 +17,7 @@ public record CellMass(double ofOne, int series) {
      * @throws IllegalArgumentException if a number is outside its range
      */
     public CellMass {
-        Require.positive("mass of one cell", ofOne, "kg");
+        Require.positive("mass of one cell", ofOne, Unit.KILOGRAM);
         Require.atLeastOne("cells in series", series);
     }
 

@@ -1,6 +1,7 @@
 package brakewright.profile;
 
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.OptionalDouble;
 
 /**
@@ -34,7 +35,9 @@ public record Measure(Quantity quantity, OptionalDouble speed) {
         if (!quantity.belongsToASpeed()) {
             throw new IllegalArgumentException(quantity.key() + " belongs to no speed");
         }
-        return new Measure(quantity, OptionalDouble.of(Require.positive("speed", speed, "m/s")));
+        return new Measure(
+                quantity,
+                OptionalDouble.of(Require.positive("speed", speed, Unit.METRE_PER_SECOND)));
     }
 
     /**

@@ -17,6 +17,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Require;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
+import brakewright.spec.Unit;
 import brakewright.worksheet.DriveSheet;
 import brakewright.worksheet.HeldBy;
 import java.util.HashMap;
@@ -63,7 +64,7 @@ public final class ProfileResults {
      */
     public ProfileResults(Build build, double stopCharge) {
         this.build = build;
-        this.stopCharge = Require.within("charge state of stops", stopCharge, 0.0, 1.0, "");
+        this.stopCharge = Require.within("charge state of stops", stopCharge, 0.0, 1.0, Unit.RATIO);
         this.limits = Limits.of(build);
         this.operation = Operation.of(build, limits);
         this.model = limits.battery();

@@ -1,53 +1,55 @@
 package brakewright.profile;
 
+import brakewright.spec.Unit;
+
 /** What profiles are compared by. */
 public enum Quantity {
     /** Setting: drive current per motor. */
-    MOTOR_DRIVE_CURRENT("motor-drive-current", "A", Sense.NONE),
+    MOTOR_DRIVE_CURRENT("motor-drive-current", Unit.AMPERE, Sense.NONE),
     /** Setting: brake current per motor. */
-    MOTOR_BRAKE_CURRENT("motor-brake-current", "A", Sense.NONE),
+    MOTOR_BRAKE_CURRENT("motor-brake-current", Unit.AMPERE, Sense.NONE),
     /** Setting: discharge current per controller. */
-    PACK_DISCHARGE_CURRENT("pack-discharge-current", "A", Sense.NONE),
+    PACK_DISCHARGE_CURRENT("pack-discharge-current", Unit.AMPERE, Sense.NONE),
     /** Setting: regen current per controller. */
-    PACK_REGEN_CURRENT("pack-regen-current", "A", Sense.NONE),
+    PACK_REGEN_CURRENT("pack-regen-current", Unit.AMPERE, Sense.NONE),
     /** Setting: where the low-voltage taper begins. */
-    LOW_TAPER_BEGINS("low-voltage-taper-begins", "V", Sense.NONE),
+    LOW_TAPER_BEGINS("low-voltage-taper-begins", Unit.VOLT, Sense.NONE),
     /** Setting: where the low-voltage taper ends. */
-    LOW_TAPER_ENDS("low-voltage-taper-ends", "V", Sense.NONE),
+    LOW_TAPER_ENDS("low-voltage-taper-ends", Unit.VOLT, Sense.NONE),
     /** Setting: where the high-voltage taper begins. */
-    HIGH_TAPER_BEGINS("high-voltage-taper-begins", "V", Sense.NONE),
+    HIGH_TAPER_BEGINS("high-voltage-taper-begins", Unit.VOLT, Sense.NONE),
     /** Setting: where the high-voltage taper ends. */
-    HIGH_TAPER_ENDS("high-voltage-taper-ends", "V", Sense.NONE),
+    HIGH_TAPER_ENDS("high-voltage-taper-ends", Unit.VOLT, Sense.NONE),
     /** Setting: the speed cap. */
-    SPEED_CAP("speed-cap", "m/s", Sense.NONE),
+    SPEED_CAP("speed-cap", Unit.METRE_PER_SECOND, Sense.NONE),
     /** The verdict, as the place of its word: 0 within limits, 1 conditional, 2 outside. */
-    VERDICT("verdict", "1", Sense.LOWER),
+    VERDICT("verdict", Unit.RATIO, Sense.LOWER),
     /** How far the worst check is from its limit; positive where it is exceeded. */
-    SEVERITY("severity", "1", Sense.LOWER),
+    SEVERITY("severity", Unit.RATIO, Sense.LOWER),
     /** Up to which charge state braking is safe for the packs. */
-    SAFE_CHARGE("safe-charge", "1", Sense.HIGHER),
+    SAFE_CHARGE("safe-charge", Unit.RATIO, Sense.HIGHER),
     /** The highest current into the packs that the settings lead to. */
-    GREATEST_RETURN("greatest-return", "A", Sense.NONE),
+    GREATEST_RETURN("greatest-return", Unit.AMPERE, Sense.NONE),
     /** The highest current out of the packs that the settings lead to. */
-    GREATEST_DRAW("greatest-draw", "A", Sense.NONE),
+    GREATEST_DRAW("greatest-draw", Unit.AMPERE, Sense.NONE),
     /** Stopping distance on dry level road, reaction left out. */
-    STOP_DRY("stop-dry", "m", Sense.LOWER),
+    STOP_DRY("stop-dry", Unit.METRE, Sense.LOWER),
     /** Stopping distance on wet level road, reaction left out. */
-    STOP_WET("stop-wet", "m", Sense.LOWER),
+    STOP_WET("stop-wet", Unit.METRE, Sense.LOWER),
     /** Top speed on level road for a pull of 10 s, the speed cap left out. */
-    TOP_SPEED("top-speed", "m/s", Sense.HIGHER),
+    TOP_SPEED("top-speed", Unit.METRE_PER_SECOND, Sense.HIGHER),
     /** Top speed on level road that is held for any time, the speed cap left out. */
-    TOP_SPEED_LASTING("top-speed-lasting", "m/s", Sense.HIGHER),
+    TOP_SPEED_LASTING("top-speed-lasting", Unit.METRE_PER_SECOND, Sense.HIGHER),
     /** Acceleration from standstill. */
-    LAUNCH("launch", "m/s2", Sense.HIGHER),
+    LAUNCH("launch", Unit.METRE_PER_SECOND_SQUARED, Sense.HIGHER),
     /** Time to the cruise speed of the first profile. */
-    TIME_TO_CRUISE("time-to-cruise", "s", Sense.LOWER),
+    TIME_TO_CRUISE("time-to-cruise", Unit.SECOND, Sense.LOWER),
     /** Steepest slope held at a crawl. */
-    CLIMB("climb", "1", Sense.HIGHER),
+    CLIMB("climb", Unit.RATIO, Sense.HIGHER),
     /** The hottest winding after a hard pull and ten stops in a row. */
-    HOTTEST_WINDING("hottest-winding", "degC", Sense.LOWER),
+    HOTTEST_WINDING("hottest-winding", Unit.CELSIUS, Sense.LOWER),
     /** Range at a steady speed. */
-    RANGE("range", "m", Sense.HIGHER);
+    RANGE("range", Unit.METRE, Sense.HIGHER);
 
     /** Which way is better. */
     public enum Sense {
@@ -60,10 +62,10 @@ public enum Quantity {
     }
 
     private final String key;
-    private final String unit;
+    private final Unit unit;
     private final Sense sense;
 
-    Quantity(String key, String unit, Sense sense) {
+    Quantity(String key, Unit unit, Sense sense) {
         this.key = key;
         this.unit = unit;
         this.sense = sense;
@@ -83,7 +85,7 @@ public enum Quantity {
      *
      * @return the unit; 1 for a ratio
      */
-    public String unit() {
+    public Unit unit() {
         return unit;
     }
 

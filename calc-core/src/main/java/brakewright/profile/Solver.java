@@ -3,6 +3,7 @@ package brakewright.profile;
 import brakewright.numeric.Root;
 import brakewright.review.Evaluation;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 import java.util.function.DoubleFunction;
 import java.util.function.IntFunction;
 
@@ -33,7 +34,7 @@ public final class Solver {
      * @throws IllegalArgumentException if {@code low} is not below {@code high}
      */
     public static Solution highest(DoubleFunction<Evaluation> verdict, double low, double high) {
-        Require.ascending("values asked about", low, high, "");
+        Require.ascending("values asked about", low, high, Unit.RATIO);
         Evaluation atLow = verdict.apply(low);
         Evaluation atHigh = verdict.apply(high);
         if (atHigh.severity() <= 0.0) {
@@ -67,7 +68,7 @@ public final class Solver {
      */
     public static Solution highestOfAny(
             DoubleFunction<Evaluation> verdict, double low, double high) {
-        Require.ascending("values asked about", low, high, "");
+        Require.ascending("values asked about", low, high, Unit.RATIO);
         double above = high;
         Solution.None nearest = new Solution.None(high, verdict.apply(high));
         if (nearest.there().severity() <= 0.0) {
@@ -97,7 +98,7 @@ public final class Solver {
      * @throws IllegalArgumentException if {@code least} is above {@code most}
      */
     public static Solution smallest(IntFunction<Evaluation> verdict, int least, int most) {
-        Require.within("smallest count", least, 0.0, most, "");
+        Require.within("smallest count", least, 0.0, most, Unit.RATIO);
         Evaluation below = verdict.apply(least);
         if (below.severity() <= 0.0) {
             return new Solution.All(least, below);

@@ -2,6 +2,7 @@ package brakewright.profile;
 
 import brakewright.spec.Input;
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 
 /**
  * An input that is not known exactly.
@@ -20,8 +21,8 @@ public record Uncertain(Input input, double nominal, double low, double high) {
      *     finite
      */
     public Uncertain {
-        Require.within("nominal value of " + input.key(), nominal, low, high, "");
-        Require.within("range of " + input.key(), high - low, 0.0, Double.MAX_VALUE, "");
+        Require.within("nominal value of " + input.key(), nominal, low, high, Unit.RATIO);
+        Require.within("range of " + input.key(), high - low, 0.0, Double.MAX_VALUE, Unit.RATIO);
     }
 
     double at(double share) {

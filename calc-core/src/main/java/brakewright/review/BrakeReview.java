@@ -19,6 +19,7 @@ import brakewright.road.LoadTransfer;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.DrivenAxle;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -96,7 +97,10 @@ final class BrakeReview {
             findings.add(
                     Finding.of(Topic.BRAKE_FADES, Signal.CAUTION)
                             .about(LimitId.MOTOR_BRAKE_CURRENT)
-                            .valued(motorCurrent(operation.topSpeed()), brake.motorCurrent(), "A")
+                            .valued(
+                                    motorCurrent(operation.topSpeed()),
+                                    brake.motorCurrent(),
+                                    Unit.AMPERE)
                             .atSpeed(speed)
                             .atCharge(full.charge())
                             .telling(
@@ -123,7 +127,7 @@ final class BrakeReview {
                                 .about(LimitId.MOTOR_BRAKE_CURRENT)
                                 .against(each.trip())
                                 .ofPack(each.pack())
-                                .valued(each.current(), each.permitted(), "A")
+                                .valued(each.current(), each.permitted(), Unit.AMPERE)
                                 .atCharge(each.charge())
                                 .atSpeed(each.speed())
                                 .atTemperature(each.cellsC())
@@ -147,7 +151,7 @@ final class BrakeReview {
                                                 + load.force(speed, 0.0, 0.0)
                                                 + frictionForce())
                                         / build.inertia(),
-                                "m/s2")
+                                Unit.METRE_PER_SECOND_SQUARED)
                         .atSpeed(speed)
                         .build());
     }
@@ -157,7 +161,7 @@ final class BrakeReview {
             findings.add(
                     Finding.of(Topic.BRAKE_TAKEN_AWAY, ConstraintId.REMAINING_BRAKE.signal())
                             .against(ConstraintId.REMAINING_BRAKE)
-                            .valued(verdict.left(), verdict.least(), "m/s2")
+                            .valued(verdict.left(), verdict.least(), Unit.METRE_PER_SECOND_SQUARED)
                             .atSpeed(verdict.speed())
                             .atCharge(verdict.charge())
                             .atTemperature(verdict.cellsC())
@@ -166,7 +170,10 @@ final class BrakeReview {
         if (verdict.deceleration() < verdict.wanted()) {
             findings.add(
                     Finding.of(Topic.BRAKE_WEAK, ConstraintId.WANTED_DECELERATION.signal())
-                            .valued(verdict.deceleration(), verdict.wanted(), "m/s2")
+                            .valued(
+                                    verdict.deceleration(),
+                                    verdict.wanted(),
+                                    Unit.METRE_PER_SECOND_SQUARED)
                             .atSpeed(verdict.speed())
                             .atCharge(verdict.charge())
                             .build());
@@ -197,7 +204,7 @@ final class BrakeReview {
                                                 .valued(
                                                         (asked + road) / build.inertia(),
                                                         (borne + road) / build.inertia(),
-                                                        "m/s2")
+                                                        Unit.METRE_PER_SECOND_SQUARED)
                                                 .build());
                             }
                         });
@@ -212,7 +219,7 @@ final class BrakeReview {
             findings.add(
                     Finding.of(Topic.WET_GRIP, Signal.CAUTION)
                             .about(LimitId.MOTOR_BRAKE_CURRENT)
-                            .valued(brake.motorCurrent(), bound, "A")
+                            .valued(brake.motorCurrent(), bound, Unit.AMPERE)
                             .build());
         }
     }
@@ -240,7 +247,7 @@ final class BrakeReview {
             findings.add(
                     Finding.of(Topic.LIGHTER_AXLE_SLIDES, Signal.CAUTION)
                             .about(LimitId.MOTOR_BRAKE_CURRENT)
-                            .valued(asked, slides, "m/s2")
+                            .valued(asked, slides, Unit.METRE_PER_SECOND_SQUARED)
                             .build());
         }
     }
@@ -256,7 +263,7 @@ final class BrakeReview {
                                     build.vehicle().frictionBrake().isPresent()
                                             ? Signal.CAUTION
                                             : Signal.WARNING)
-                            .valued(held, pull, "N")
+                            .valued(held, pull, Unit.NEWTON)
                             .atSpeed(speed)
                             .atCharge(full.charge())
                             .build());
@@ -283,7 +290,7 @@ final class BrakeReview {
                         power);
         findings.add(
                 Finding.of(Topic.BUS_RISE, Signal.CAUTION)
-                        .valued(time, "s")
+                        .valued(time, Unit.SECOND)
                         .atSpeed(speed)
                         .atCharge(full.charge())
                         .build());

@@ -9,6 +9,7 @@ import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -69,7 +70,7 @@ final class BypassReview {
                     Finding.of(Topic.PROTECTION_BYPASSED, Signal.DANGER)
                             .about(LimitId.PACK_REGEN_CURRENT)
                             .ofPack(build.battery().number(place))
-                            .valued(highest, pack(place).pack().cell().voltageMax(), "V")
+                            .valued(highest, pack(place).pack().cell().voltageMax(), Unit.VOLT)
                             .atCharge(worst)
                             .atTemperature(worstC)
                             .build());
@@ -81,7 +82,7 @@ final class BypassReview {
                 Finding.of(Topic.PROTECTION_BYPASSED, Signal.WARNING)
                         .about(LimitId.PACK_DISCHARGE_CURRENT)
                         .ofPack(build.battery().number(place))
-                        .held(pack(place).pack().cell().voltageMin(), "V")
+                        .held(pack(place).pack().cell().voltageMin(), Unit.VOLT)
                         .build());
     }
 

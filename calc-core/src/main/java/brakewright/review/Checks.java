@@ -11,6 +11,7 @@ import brakewright.limit.Signal;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -193,6 +194,6 @@ final class Checks {
                                 Double.NaN),
                         model.openCircuitVoltage(charge),
                         build.controllers().voltageRating(),
-                        "V"));
+                        Unit.VOLT));
     }
 }

@@ -11,6 +11,7 @@ import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Stance;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,14 +50,14 @@ final class DriveReview {
         if (climb.steepest() < build.criteria().climbMin()) {
             findings.add(
                     Finding.of(Topic.CLIMB_SHORT, Signal.CAUTION)
-                            .valued(climb.steepest(), build.criteria().climbMin(), "1")
+                            .valued(climb.steepest(), build.criteria().climbMin(), Unit.RATIO)
                             .atCharge(full.charge())
                             .build());
         }
         if (climb.lastsUp().isPresent() && climb.lastsUp().getAsDouble() < climb.timeUp()) {
             findings.add(
                     Finding.of(Topic.CLIMB_OVERHEATS, Signal.WARNING)
-                            .valued(climb.lastsUp().getAsDouble(), climb.timeUp(), "s")
+                            .valued(climb.lastsUp().getAsDouble(), climb.timeUp(), Unit.SECOND)
                             .atSpeed(climb.speedUp())
                             .build());
         }
@@ -75,7 +76,7 @@ final class DriveReview {
                                 findings.add(
                                         Finding.of(Topic.CELLS_OVERHEAT, Signal.CAUTION)
                                                 .about(LimitId.PACK_DISCHARGE_CURRENT)
-                                                .valued(draw, "A")
+                                                .valued(draw, Unit.AMPERE)
                                                 .atTemperature(heat.dischargeLimitC())
                                                 .build()));
     }
@@ -91,7 +92,7 @@ final class DriveReview {
         if (reached < asked) {
             findings.add(
                     Finding.of(Topic.RANGE_SHORT, Signal.CAUTION)
-                            .valued(reached, asked, "m")
+                            .valued(reached, asked, Unit.METRE)
                             .atSpeed(speed)
                             .build());
         }

@@ -6,6 +6,7 @@ import brakewright.limit.Signal;
 import brakewright.machine.WindingHeat;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,14 +47,14 @@ final class FactReview {
             findings.add(
                     Finding.of(Topic.WINDING_RUNS_AWAY, Signal.CAUTION)
                             .about(subject)
-                            .valued(current, heat.continuousCurrent(), "A")
+                            .valued(current, heat.continuousCurrent(), Unit.AMPERE)
                             .build());
         }
         if (time.isPresent()) {
             findings.add(
                     Finding.of(Topic.WINDING_TIME, Signal.NOTICE)
                             .about(subject)
-                            .valued(time.getAsDouble(), "s")
+                            .valued(time.getAsDouble(), Unit.SECOND)
                             .build());
         }
     }

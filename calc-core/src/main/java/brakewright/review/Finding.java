@@ -3,6 +3,7 @@ package brakewright.review;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Signal;
+import brakewright.spec.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -33,7 +34,7 @@ public record Finding(
         int pack,
         OptionalDouble value,
         OptionalDouble limit,
-        String unit,
+        Unit unit,
         OptionalDouble charge,
         OptionalDouble worstCharge,
         OptionalDouble speed,
@@ -93,7 +94,7 @@ public record Finding(
         private int pack;
         private OptionalDouble value = OptionalDouble.empty();
         private OptionalDouble limit = OptionalDouble.empty();
-        private String unit = "";
+        private Unit unit = Unit.NONE;
         private OptionalDouble charge = OptionalDouble.empty();
         private OptionalDouble worstCharge = OptionalDouble.empty();
         private OptionalDouble speed = OptionalDouble.empty();
@@ -121,20 +122,20 @@ public record Finding(
             return this;
         }
 
-        Builder valued(double found, String itsUnit) {
+        Builder valued(double found, Unit itsUnit) {
             value = OptionalDouble.of(found);
             unit = itsUnit;
             return this;
         }
 
         /** Only what would have to be kept is known. */
-        Builder held(double bound, String itsUnit) {
+        Builder held(double bound, Unit itsUnit) {
             limit = OptionalDouble.of(bound);
             unit = itsUnit;
             return this;
         }
 
-        Builder valued(double found, double bound, String itsUnit) {
+        Builder valued(double found, double bound, Unit itsUnit) {
             limit = OptionalDouble.of(bound);
             return valued(found, itsUnit);
         }

@@ -4,6 +4,7 @@ import brakewright.battery.FuseDuty;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Signal;
 import brakewright.spec.Build;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,7 @@ final class FuseReview {
                             rated ->
                                     checks.add(
                                             PlainCheck.always(
-                                                    held(fuse), fuse.voltage(), rated, "V")));
+                                                    held(fuse), fuse.voltage(), rated, Unit.VOLT)));
         }
         return checks;
     }
@@ -56,7 +57,7 @@ final class FuseReview {
                 findings.add(
                         Finding.of(Topic.FUSE_BREAKING_UNKNOWN, Signal.CAUTION)
                                 .ofPack(fuse.pack())
-                                .held(fuse.current(), "A")
+                                .held(fuse.current(), Unit.AMPERE)
                                 .telling(new FindingDetail.Breaking(fuse.voltage()))
                                 .build());
             }
@@ -68,7 +69,7 @@ final class FuseReview {
                                     findings.add(
                                             Finding.of(Topic.FUSE_BREAKING_OVER, Signal.WARNING)
                                                     .ofPack(fuse.pack())
-                                                    .valued(fuse.current(), rated, "A")
+                                                    .valued(fuse.current(), rated, Unit.AMPERE)
                                                     .build());
                                 }
                             });

@@ -10,6 +10,7 @@ import brakewright.limit.TripDelay;
 import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -104,7 +105,7 @@ final class OvershootChecks {
         Finding.Builder finding =
                 check.held()
                         .finding()
-                        .valued(check.value(), check.limit(), "A")
+                        .valued(check.value(), check.limit(), Unit.AMPERE)
                         .atCharge(check.begins())
                         .worstAt(worst)
                         .atTemperature(cellsC)

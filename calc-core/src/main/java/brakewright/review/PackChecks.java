@@ -6,6 +6,7 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
+import brakewright.limit.RatingConstraint;
 import brakewright.limit.Severity;
 import brakewright.numeric.Root;
 import brakewright.operation.Operation;
@@ -13,6 +14,7 @@ import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
+import brakewright.spec.Unit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -94,8 +96,8 @@ final class PackChecks {
             List<PackConstraint> constraints = limit.constraints();
             this.permitted = new double[constraints.size()][charges.length];
             for (int k = 0; k < permitted.length; k++) {
-                if (!constraints.get(k).variesWithCharge()) {
-                    Arrays.fill(permitted[k], constraints.get(k).limitAt(0.5, cellsC));
+                if (constraints.get(k) instanceof RatingConstraint rating) {
+                    Arrays.fill(permitted[k], rating.limitAt(cellsC));
                 }
             }
             for (int i = 0; i < charges.length; i++) {
@@ -112,10 +114,10 @@ final class PackChecks {
         void addTo(List<Check> checks) {
             for (int k = 0; k < permitted.length; k++) {
                 PackConstraint constraint = limit.constraints().get(k);
-                if (constraint.variesWithCharge()) {
-                    checks.add(overCharge(constraint, permitted[k]));
+                if (constraint instanceof RatingConstraint rating) {
+                    rating(rating, permitted[k][0]).ifPresent(checks::add);
                 } else {
-                    rating(constraint, permitted[k][0]).ifPresent(checks::add);
+                    checks.add(overCharge(constraint, permitted[k]));
                 }
             }
             if (returning) {
@@ -129,10 +131,10 @@ final class PackChecks {
         }
 
         /** Of the plain ratings only the temperature window changes with the temperature. */
-        private Optional<Check> rating(PackConstraint constraint, double rated) {
+        private Optional<Check> rating(RatingConstraint constraint, double rated) {
             double set = holdsSetting ? setting() : Arrays.stream(flows).max().orElseThrow();
             if (cellsC == nominal) {
-                return Optional.of(PlainCheck.always(held(constraint), set, rated, "A"));
+                return Optional.of(PlainCheck.always(held(constraint), set, rated, Unit.AMPERE));
             }
             return constraint.id() == ConstraintId.TEMPERATURE_WINDOW
                     ? Optional.of(
@@ -141,7 +143,7 @@ final class PackChecks {
                                     held(constraint),
                                     set,
                                     rated,
-                                    "A"))
+                                    Unit.AMPERE))
                     : Optional.empty();
         }
 
@@ -149,7 +151,7 @@ final class PackChecks {
             return returning ? operation.brake().packCurrent() : operation.drive().packCurrent();
         }
 
-        private Condition window(PackConstraint constraint, double set, double rated) {
+        private Condition window(RatingConstraint constraint, double set, double rated) {
             Cell cell = build.battery().packs().get(Math.max(0, constraint.pack() - 1)).cell();
             Condition.Excess excess = new Condition.Excess(returning, set, rated, cellsC);
             if (!returning) {
@@ -161,7 +163,7 @@ final class PackChecks {
             if (cellsC > window.highestC()) {
                 return new Condition.CellsUpTo(window.highestC(), excess);
             }
-            boolean isBorneInTheBand = set <= constraint.limitAt(0.5, window.lowestC());
+            boolean isBorneInTheBand = set <= constraint.limitAt(window.lowestC());
             return new Condition.CellsFrom(
                     isBorneInTheBand ? window.lowestC() : window.lowestC() + window.coldBandK(),
                     excess);
@@ -186,7 +188,7 @@ final class PackChecks {
             Finding.Builder finding =
                     check.held()
                             .finding()
-                            .valued(check.value(), check.limit(), "A")
+                            .valued(check.value(), check.limit(), Unit.AMPERE)
                             .atCharge(check.begins())
                             .worstAt(worst)
                             .atTemperature(cellsC);

@@ -1,6 +1,7 @@
 package brakewright.review;
 
 import brakewright.limit.Severity;
+import brakewright.spec.Unit;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
@@ -9,7 +10,7 @@ final class PlainCheck extends Check {
 
     private final double value;
     private final double limit;
-    private final String unit;
+    private final Unit unit;
     private final OptionalDouble charge;
     private final Supplier<Condition> condition;
     private final boolean never;
@@ -18,7 +19,7 @@ final class PlainCheck extends Check {
             Held held,
             double value,
             double limit,
-            String unit,
+            Unit unit,
             OptionalDouble charge,
             Supplier<Condition> condition,
             boolean never) {
@@ -32,20 +33,20 @@ final class PlainCheck extends Check {
     }
 
     /** Exceeded in all of the use, where it is. */
-    static PlainCheck always(Held held, double value, double limit, String unit) {
+    static PlainCheck always(Held held, double value, double limit, Unit unit) {
         return new PlainCheck(
                 held, value, limit, unit, OptionalDouble.empty(), Condition.Never::new, true);
     }
 
     /** The same, found at one charge state. */
-    static PlainCheck at(double charge, Held held, double value, double limit, String unit) {
+    static PlainCheck at(double charge, Held held, double value, double limit, Unit unit) {
         return new PlainCheck(
                 held, value, limit, unit, OptionalDouble.of(charge), Condition.Never::new, true);
     }
 
     /** Exceeded under a condition, where it is. */
     static PlainCheck unless(
-            Supplier<Condition> condition, Held held, double value, double limit, String unit) {
+            Supplier<Condition> condition, Held held, double value, double limit, Unit unit) {
         return new PlainCheck(held, value, limit, unit, OptionalDouble.empty(), condition, false);
     }
 

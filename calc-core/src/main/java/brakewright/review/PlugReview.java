@@ -5,6 +5,7 @@ import brakewright.limit.Signal;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Pack;
+import brakewright.spec.Unit;
 import brakewright.spec.Wiring;
 import java.util.List;
 import java.util.stream.Stream;
@@ -44,7 +45,7 @@ final class PlugReview {
         }
         return List.of(
                 Finding.of(Topic.PLUG_SPARKS, Signal.NOTICE)
-                        .valued(voltage, SPARKS_FROM, "V")
+                        .valued(voltage, SPARKS_FROM, Unit.VOLT)
                         .build());
     }
 }

@@ -8,6 +8,7 @@ import brakewright.operation.HardPull;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Taper;
+import brakewright.spec.Unit;
 
 /**
  * Holds the loaded cell in a hard pull against the protection's under-voltage trip: where the
@@ -73,8 +74,8 @@ final class SagCheck {
                 .drive()
                 .taper()
                 .map(Taper::ends)
-                .map(ends -> finding.valued(ends, needed, "V"))
-                .orElseGet(() -> finding.held(needed, "V"))
+                .map(ends -> finding.valued(ends, needed, Unit.VOLT))
+                .orElseGet(() -> finding.held(needed, Unit.VOLT))
                 .build();
     }
 }

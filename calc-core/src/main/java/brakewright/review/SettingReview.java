@@ -9,6 +9,7 @@ import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,7 +77,7 @@ final class SettingReview {
             findings.add(
                     Finding.of(Topic.SETTING_NOT_GIVEN, signal)
                             .about(id)
-                            .valued(assumed, "A")
+                            .valued(assumed, Unit.AMPERE)
                             .build());
         }
     }
@@ -108,14 +109,14 @@ final class SettingReview {
                     Finding.of(Topic.TAPER_ENDS_LATE, Signal.CAUTION)
                             .about(limit.id())
                             .against(limit.binding().id())
-                            .valued(taper.ends(), limit.binding().limit(), "V")
+                            .valued(taper.ends(), limit.binding().limit(), Unit.VOLT)
                             .build());
         }
         if (!limit.isWideEnough(taper)) {
             findings.add(
                     Finding.of(Topic.TAPER_SURGES, Signal.WARNING)
                             .about(limit.id())
-                            .valued(taper.band(), limit.band().limit(), "V")
+                            .valued(taper.band(), limit.band().limit(), Unit.VOLT)
                             .build());
         }
     }

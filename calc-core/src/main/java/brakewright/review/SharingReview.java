@@ -7,6 +7,7 @@ import brakewright.operation.Operation;
 import brakewright.operation.Sharing;
 import brakewright.spec.Build;
 import brakewright.spec.Joining;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -52,13 +53,13 @@ final class SharingReview {
             findings.add(
                     Finding.of(Topic.JOINING_CURRENT, Signal.DANGER)
                             .ofPack(joint.pack())
-                            .valued(current.getAsDouble(), joint.permitted(), "A")
+                            .valued(current.getAsDouble(), joint.permitted(), Unit.AMPERE)
                             .build());
         } else {
             findings.add(
                     Finding.of(Topic.JOINING_DIFFERENCE, Signal.CAUTION)
                             .ofPack(joint.pack())
-                            .valued(joint.difference(), "V")
+                            .valued(joint.difference(), Unit.VOLT)
                             .build());
         }
     }
@@ -77,7 +78,7 @@ final class SharingReview {
         findings.add(
                 Double.isNaN(loss.greatestUse())
                         ? finding.build()
-                        : finding.valued(loss.greatestUse(), 1.0, "1")
+                        : finding.valued(loss.greatestUse(), 1.0, Unit.RATIO)
                                 .atCharge(loss.charge())
                                 .build());
     }

@@ -7,6 +7,7 @@ import brakewright.limit.LimitId;
 import brakewright.limit.Severity;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
+import brakewright.spec.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -76,7 +77,7 @@ final class WarmthCheck extends Check {
     @Override
     Finding finding() {
         return held().finding()
-                .valued(heat.highestC(), heat.chargeLimitC(), "degC")
+                .valued(heat.highestC(), heat.chargeLimitC(), Unit.CELSIUS)
                 .atSpeed(ride.speed())
                 .atTemperature(heat.highestC())
                 .unless(

@@ -1,6 +1,7 @@
 package brakewright.road;
 
 import brakewright.spec.Require;
+import brakewright.spec.Unit;
 
 /**
  * The density of dry air at an altitude.
@@ -29,8 +30,8 @@ public final class StandardAtmosphere {
      * @throws IllegalArgumentException if an argument is outside its range
      */
     public static double density(double altitude, double temperatureC) {
-        Require.within("altitude", altitude, -500.0, 9000.0, "m");
-        Require.within("air temperature", temperatureC, -60.0, 70.0, "°C");
+        Require.within("altitude", altitude, -500.0, 9000.0, Unit.METRE);
+        Require.within("air temperature", temperatureC, -60.0, 70.0, Unit.CELSIUS);
         double pressure =
                 SEA_LEVEL_PRESSURE
                         * Math.pow(
@@ -46,7 +47,7 @@ public final class StandardAtmosphere {
      * @throws IllegalArgumentException if the altitude is outside its range
      */
     public static double temperatureC(double altitude) {
-        Require.within("altitude", altitude, -500.0, 9000.0, "m");
+        Require.within("altitude", altitude, -500.0, 9000.0, Unit.METRE);
         return SEA_LEVEL_TEMPERATURE_K - LAPSE_K_PER_M * altitude - ZERO_CELSIUS_K;
     }
 }

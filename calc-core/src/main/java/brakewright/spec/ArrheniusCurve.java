@@ -44,8 +44,8 @@ public final class ArrheniusCurve {
      *     absolute zero
      */
     public static ArrheniusCurve through(Curve points) {
-        Require.positive("resistance factor by temperature", points.least(), "");
-        Require.ascending("temperatures", ABSOLUTE_ZERO_C, points.abscissas()[0], "°C");
+        Require.positive("resistance factor by temperature", points.least(), Unit.RATIO);
+        Require.ascending("temperatures", ABSOLUTE_ZERO_C, points.abscissas()[0], Unit.CELSIUS);
         return new ArrheniusCurve(points);
     }
 
@@ -61,8 +61,8 @@ public final class ArrheniusCurve {
      * @throws IllegalArgumentException if the temperature is NaN or not above absolute zero
      */
     public double at(double temperatureC) {
-        Require.number("where a curve is read", temperatureC, "°C");
-        Require.ascending("cell temperature", ABSOLUTE_ZERO_C, temperatureC, "°C");
+        Require.number("where a curve is read", temperatureC, Unit.CELSIUS);
+        Require.ascending("cell temperature", ABSOLUTE_ZERO_C, temperatureC, Unit.CELSIUS);
         double place = reciprocal(temperatureC);
         int above = 1;
         while (above < reciprocals.length - 1 && place < reciprocals[above]) {

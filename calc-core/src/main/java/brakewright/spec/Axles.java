@@ -18,8 +18,8 @@ public record Axles(
      *     between the axles
      */
     public Axles {
-        Require.positive("wheelbase", wheelbase, "m");
-        Require.positive("mass-centre height", massCentreHeight, "m");
-        Require.within("mass centre from front", massCentreFromFront, 0.0, wheelbase, "m");
+        Require.positive("wheelbase", wheelbase, Unit.METRE);
+        Require.positive("mass-centre height", massCentreHeight, Unit.METRE);
+        Require.within("mass centre from front", massCentreFromFront, 0.0, wheelbase, Unit.METRE);
     }
 }

@@ -25,7 +25,7 @@ public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double tr
     public Battery {
         packs = List.copyOf(packs);
         Require.atLeastOne("number of packs", packs.size());
-        Require.notNegative("trunk resistance", trunkResistance, "Ω");
+        Require.notNegative("trunk resistance", trunkResistance, Unit.OHM);
         double temperature = packs.get(0).temperatureC();
         if (packs.stream().anyMatch(pack -> pack.temperatureC() != temperature)) {
             throw new IllegalArgumentException("all packs must have one temperature");

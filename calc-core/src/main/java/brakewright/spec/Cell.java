@@ -85,19 +85,19 @@ public record Cell(
      *     falls anywhere, or a resistance factor is not positive
      */
     public Cell {
-        Require.positive("cell capacity", capacityAh, "Ah");
-        Require.positive("cell discharge current", dischargeCurrent, "A");
-        Require.positive("cell charge current", chargeCurrent, "A");
-        Require.positive("cell lowest voltage", voltageMin, "V");
-        Require.ascending("cell voltage limits", voltageMin, voltageMax, "V");
-        Require.positive("cell resistance", resistance, "Ω");
+        Require.positive("cell capacity", capacityAh, Unit.AMPERE_HOUR);
+        Require.positive("cell discharge current", dischargeCurrent, Unit.AMPERE);
+        Require.positive("cell charge current", chargeCurrent, Unit.AMPERE);
+        Require.positive("cell lowest voltage", voltageMin, Unit.VOLT);
+        Require.ascending("cell voltage limits", voltageMin, voltageMax, Unit.VOLT);
+        Require.positive("cell resistance", resistance, Unit.OHM);
         if (!openCircuitVoltage.neverFalls()) {
             throw new IllegalArgumentException(
                     "open-circuit voltage must not fall as charge rises, was "
                             + openCircuitVoltage);
         }
-        Require.positive("open-circuit voltage", openCircuitVoltage.least(), "V");
-        Require.positive("taper floor", taperFloor, "V");
-        Require.positive("cell heat capacity", heatCapacity, "J/K");
+        Require.positive("open-circuit voltage", openCircuitVoltage.least(), Unit.VOLT);
+        Require.positive("taper floor", taperFloor, Unit.VOLT);
+        Require.positive("cell heat capacity", heatCapacity, Unit.JOULE_PER_KELVIN);
     }
 }

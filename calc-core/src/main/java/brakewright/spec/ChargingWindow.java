@@ -23,12 +23,12 @@ public record ChargingWindow(
      *     outside its range
      */
     public ChargingWindow {
-        Require.ascending("charging temperatures", lowestC, highestC, "°C");
-        Require.notNegative("cold band", coldBandK, "K");
-        Require.within("share of charge current in the cold band", coldShare, 0.0, 1.0, "");
-        Require.positive("share of charge current by charge", shareByCharge.least(), "");
+        Require.ascending("charging temperatures", lowestC, highestC, Unit.CELSIUS);
+        Require.notNegative("cold band", coldBandK, Unit.KELVIN);
+        Require.within("share of charge current in the cold band", coldShare, 0.0, 1.0, Unit.RATIO);
+        Require.positive("share of charge current by charge", shareByCharge.least(), Unit.RATIO);
         for (double share : shareByCharge.ordinates()) {
-            Require.within("share of charge current by charge", share, 0.0, 1.0, "");
+            Require.within("share of charge current by charge", share, 0.0, 1.0, Unit.RATIO);
         }
     }
 
@@ -40,7 +40,7 @@ public record ChargingWindow(
      * @throws IllegalArgumentException if the temperature is NaN
      */
     public double shareAt(double temperatureC) {
-        Require.number("cell temperature", temperatureC, "°C");
+        Require.number("cell temperature", temperatureC, Unit.CELSIUS);
         if (!(temperatureC >= lowestC && temperatureC <= highestC)) {
             return 0.0;
         }

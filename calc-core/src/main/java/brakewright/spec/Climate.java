@@ -18,10 +18,10 @@ public record Climate(
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Climate {
-        Require.within("ambient temperature", ambientC, -40.0, 60.0, "°C");
-        Require.within("coldest pack", coldestPackC, -40.0, 80.0, "°C");
-        Require.within("warmest pack", warmestPackC, coldestPackC, 80.0, "°C");
-        Require.within("altitude", altitude, -500.0, 9000.0, "m");
-        Require.within("deck temperature", deckC, -40.0, 120.0, "°C");
+        Require.within("ambient temperature", ambientC, -40.0, 60.0, Unit.CELSIUS);
+        Require.within("coldest pack", coldestPackC, -40.0, 80.0, Unit.CELSIUS);
+        Require.within("warmest pack", warmestPackC, coldestPackC, 80.0, Unit.CELSIUS);
+        Require.within("altitude", altitude, -500.0, 9000.0, Unit.METRE);
+        Require.within("deck temperature", deckC, -40.0, 120.0, Unit.CELSIUS);
     }
 }

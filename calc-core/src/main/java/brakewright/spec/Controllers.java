@@ -65,14 +65,14 @@ public record Controllers(
      */
     public Controllers {
         Require.atLeastOne("number of controllers", count);
-        Require.positive("controller motor-current rating", motorCurrentRating, "A");
-        Require.positive("controller pack-current rating", packCurrentRating, "A");
-        Require.positive("controller voltage rating", voltageRating, "V");
-        Require.positive("controller efficiency", efficiency, "");
-        Require.within("controller efficiency", efficiency, 0.0, 1.0, "");
-        Require.positive("bus capacitance", busCapacitance, "F");
-        Require.notNegative("response of the regen limiter", regenResponse, "s");
-        Require.notNegative("speed at which the brake ends", brakeEndsBelow, "m/s");
+        Require.positive("controller motor-current rating", motorCurrentRating, Unit.AMPERE);
+        Require.positive("controller pack-current rating", packCurrentRating, Unit.AMPERE);
+        Require.positive("controller voltage rating", voltageRating, Unit.VOLT);
+        Require.positive("controller efficiency", efficiency, Unit.RATIO);
+        Require.within("controller efficiency", efficiency, 0.0, 1.0, Unit.RATIO);
+        Require.positive("bus capacitance", busCapacitance, Unit.FARAD);
+        Require.notNegative("response of the regen limiter", regenResponse, Unit.SECOND);
+        Require.notNegative("speed at which the brake ends", brakeEndsBelow, Unit.METRE_PER_SECOND);
     }
 
     /**

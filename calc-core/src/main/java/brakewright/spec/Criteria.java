@@ -22,9 +22,12 @@ public record Criteria(
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Criteria {
-        Require.positive("least deceleration", decelerationMin, "m/s²");
-        Require.positive("rider's highest deceleration", riderDecelerationMax, "m/s²");
-        Require.notNegative("slope to climb", climbMin, "");
-        rangeMin.ifPresent(value -> Require.positive("range to cover", value, "m"));
+        Require.positive("least deceleration", decelerationMin, Unit.METRE_PER_SECOND_SQUARED);
+        Require.positive(
+                "rider's highest deceleration",
+                riderDecelerationMax,
+                Unit.METRE_PER_SECOND_SQUARED);
+        Require.notNegative("slope to climb", climbMin, Unit.RATIO);
+        rangeMin.ifPresent(value -> Require.positive("range to cover", value, Unit.METRE));
     }
 }

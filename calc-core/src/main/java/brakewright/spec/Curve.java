@@ -68,7 +68,7 @@ public final class Curve {
                 throw new IllegalArgumentException("curve point " + (i + 1) + " is not finite");
             }
             if (i > 0) {
-                Require.ascending("curve points", abscissas[i - 1], abscissas[i], "");
+                Require.ascending("curve points", abscissas[i - 1], abscissas[i], Unit.RATIO);
             }
         }
         return new Curve(abscissas.clone(), ordinates.clone());
@@ -100,7 +100,7 @@ public final class Curve {
         if (abscissa >= at[at.length - 1]) {
             return ordinates[at.length - 1];
         }
-        Require.number("where a curve is read", abscissa, "");
+        Require.number("where a curve is read", abscissa, Unit.RATIO);
         int above = begins[(int) ((abscissa - first) * partsPerUnit)];
         while (at[above] < abscissa) {
             above++;
@@ -142,7 +142,7 @@ public final class Curve {
      * @throws IllegalArgumentException if the value is NaN
      */
     public double firstReaches(double ordinate) {
-        Require.number("what a curve reaches", ordinate, "");
+        Require.number("what a curve reaches", ordinate, Unit.RATIO);
         int above = 0;
         while (above < ordinates.length && ordinates[above] < ordinate) {
             above++;
@@ -162,7 +162,7 @@ public final class Curve {
      * @throws IllegalArgumentException if the value is NaN
      */
     public double lastStays(double ordinate) {
-        Require.number("what a curve stays below", ordinate, "");
+        Require.number("what a curve stays below", ordinate, Unit.RATIO);
         int below = ordinates.length - 1;
         while (below >= 0 && ordinates[below] > ordinate) {
             below--;

@@ -14,7 +14,7 @@ public record DischargingWindow(double lowestC, double highestC) {
      * @throws IllegalArgumentException if the temperatures do not ascend
      */
     public DischargingWindow {
-        Require.ascending("discharging temperatures", lowestC, highestC, "°C");
+        Require.ascending("discharging temperatures", lowestC, highestC, Unit.CELSIUS);
     }
 
     /**
@@ -25,7 +25,7 @@ public record DischargingWindow(double lowestC, double highestC) {
      * @throws IllegalArgumentException if the temperature is NaN
      */
     public boolean contains(double temperatureC) {
-        Require.number("cell temperature", temperatureC, "°C");
+        Require.number("cell temperature", temperatureC, Unit.CELSIUS);
         return temperatureC >= lowestC && temperatureC <= highestC;
     }
 }

@@ -16,8 +16,8 @@ public record Drive(int motors, double reduction, double efficiency) {
      */
     public Drive {
         Require.atLeastOne("number of motors", motors);
-        Require.positive("reduction", reduction, "");
-        Require.positive("drive efficiency", efficiency, "");
-        Require.within("drive efficiency", efficiency, 0.0, 1.0, "");
+        Require.positive("reduction", reduction, Unit.RATIO);
+        Require.positive("drive efficiency", efficiency, Unit.RATIO);
+        Require.within("drive efficiency", efficiency, 0.0, 1.0, Unit.RATIO);
     }
 }

@@ -16,9 +16,9 @@ public record Effort(double hardPull, double hardBrake, double reaction, double 
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Effort {
-        Require.positive("hard pull", hardPull, "s");
-        Require.positive("hard brake", hardBrake, "s");
-        Require.notNegative("reaction time", reaction, "s");
-        Require.notNegative("brake build-up", buildUp, "s");
+        Require.positive("hard pull", hardPull, Unit.SECOND);
+        Require.positive("hard brake", hardBrake, Unit.SECOND);
+        Require.notNegative("reaction time", reaction, Unit.SECOND);
+        Require.notNegative("brake build-up", buildUp, Unit.SECOND);
     }
 }

@@ -20,8 +20,8 @@ public record FuseBreaking(OptionalDouble voltage, OptionalDouble capacity) {
      * @throws IllegalArgumentException if a number is not positive
      */
     public FuseBreaking {
-        voltage.ifPresent(value -> Require.positive("fuse voltage", value, "V"));
-        capacity.ifPresent(value -> Require.positive("fuse breaking capacity", value, "A"));
+        voltage.ifPresent(value -> Require.positive("fuse voltage", value, Unit.VOLT));
+        capacity.ifPresent(value -> Require.positive("fuse breaking capacity", value, Unit.AMPERE));
     }
 
     /**

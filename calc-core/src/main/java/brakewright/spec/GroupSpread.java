@@ -19,8 +19,8 @@ public record GroupSpread(double charge, double capacity, double resistance) {
      * @throws IllegalArgumentException if a share is outside its range
      */
     public GroupSpread {
-        Require.within("charge among groups", charge, 0.0, 0.3, "");
-        Require.within("capacity among groups", capacity, 0.0, 0.5, "");
-        Require.within("resistance among groups", resistance, 0.0, 2.0, "");
+        Require.within("charge among groups", charge, 0.0, 0.3, Unit.RATIO);
+        Require.within("capacity among groups", capacity, 0.0, 0.5, Unit.RATIO);
+        Require.within("resistance among groups", resistance, 0.0, 2.0, Unit.RATIO);
     }
 }

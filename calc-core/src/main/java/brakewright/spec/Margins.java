@@ -27,12 +27,12 @@ public record Margins(
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Margins {
-        Require.within("trip margin", trip, 0.0, 0.9, "");
-        Require.within("rating margin", rating, 0.0, 0.9, "");
-        Require.within("fuse margin", fuse, 0.0, 0.9, "");
-        Require.within("over-voltage margin", overvoltage, 0.0, 1.0, "V");
-        Require.within("controller-voltage margin", controllerVoltage, 0.0, 0.9, "");
-        Require.within("grip margin", grip, 0.0, 0.9, "");
-        Require.within("cell margin", cell, 0.0, 0.9, "");
+        Require.within("trip margin", trip, 0.0, 0.9, Unit.RATIO);
+        Require.within("rating margin", rating, 0.0, 0.9, Unit.RATIO);
+        Require.within("fuse margin", fuse, 0.0, 0.9, Unit.RATIO);
+        Require.within("over-voltage margin", overvoltage, 0.0, 1.0, Unit.VOLT);
+        Require.within("controller-voltage margin", controllerVoltage, 0.0, 0.9, Unit.RATIO);
+        Require.within("grip margin", grip, 0.0, 0.9, Unit.RATIO);
+        Require.within("cell margin", cell, 0.0, 0.9, Unit.RATIO);
     }
 }

@@ -35,13 +35,13 @@ public record Motor(
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Motor {
-        Require.positive("motor Kv", kvRpmPerVolt, "rpm/V");
-        Require.positive("motor resistance", resistanceAt20C, "Ω");
+        Require.positive("motor Kv", kvRpmPerVolt, Unit.RPM_PER_VOLT);
+        Require.positive("motor resistance", resistanceAt20C, Unit.OHM);
         Require.atLeastOne("pole pairs", polePairs);
-        Require.notNegative("motor inductance", inductance, "H");
-        Require.notNegative("no-load current", noLoadCurrent, "A");
-        Require.notNegative("viscous drag", viscousDrag, "N·m·s/rad");
-        Require.positive("motor current rating", currentRating, "A");
-        Require.within("winding limit", windingLimitC, 40.0, 250.0, "°C");
+        Require.notNegative("motor inductance", inductance, Unit.HENRY);
+        Require.notNegative("no-load current", noLoadCurrent, Unit.AMPERE);
+        Require.notNegative("viscous drag", viscousDrag, Unit.NEWTON_METRE_SECOND_PER_RADIAN);
+        Require.positive("motor current rating", currentRating, Unit.AMPERE);
+        Require.within("winding limit", windingLimitC, 40.0, 250.0, Unit.CELSIUS);
     }
 }

@@ -20,9 +20,9 @@ public record MotorHeat(
      * @throws IllegalArgumentException if a number is not positive
      */
     public MotorHeat {
-        Require.positive("winding-to-case resistance", windingToCase, "K/W");
-        Require.positive("case-to-air resistance", caseToAir, "K/W");
-        Require.positive("winding heat capacity", windingHeatCapacity, "J/K");
-        Require.positive("case heat capacity", caseHeatCapacity, "J/K");
+        Require.positive("winding-to-case resistance", windingToCase, Unit.KELVIN_PER_WATT);
+        Require.positive("case-to-air resistance", caseToAir, Unit.KELVIN_PER_WATT);
+        Require.positive("winding heat capacity", windingHeatCapacity, Unit.JOULE_PER_KELVIN);
+        Require.positive("case heat capacity", caseHeatCapacity, Unit.JOULE_PER_KELVIN);
     }
 }

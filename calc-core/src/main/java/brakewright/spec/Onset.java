@@ -23,9 +23,9 @@ public record Onset(double ohmicShare, double timeConstant) {
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Onset {
-        Require.positive("ohmic share", ohmicShare, "");
-        Require.within("ohmic share", ohmicShare, 0.0, 1.0, "");
-        Require.positive("time constant of the onset", timeConstant, "s");
+        Require.positive("ohmic share", ohmicShare, Unit.RATIO);
+        Require.within("ohmic share", ohmicShare, 0.0, 1.0, Unit.RATIO);
+        Require.positive("time constant of the onset", timeConstant, Unit.SECOND);
     }
 
     /**

@@ -41,11 +41,12 @@ public record Pack(
     public Pack {
         Require.atLeastOne("cells in series", series);
         Require.atLeastOne("cells in parallel", parallel);
-        Require.notNegative("joint resistance", jointResistance, "Ω");
-        Require.within("resistance spread", resistanceSpread, 0.0, 0.9, "");
-        Require.within("pack temperature", temperatureC, -60.0, 100.0, "°C");
-        Require.positive("pack to air", toAir, "K/W");
-        joinedAt.ifPresent(value -> Require.within("charge at joining", value, 0.0, 1.0, ""));
+        Require.notNegative("joint resistance", jointResistance, Unit.OHM);
+        Require.within("resistance spread", resistanceSpread, 0.0, 0.9, Unit.RATIO);
+        Require.within("pack temperature", temperatureC, -60.0, 100.0, Unit.CELSIUS);
+        Require.positive("pack to air", toAir, Unit.KELVIN_PER_WATT);
+        joinedAt.ifPresent(
+                value -> Require.within("charge at joining", value, 0.0, 1.0, Unit.RATIO));
     }
 
     /**

@@ -106,13 +106,14 @@ public record Protection(
             throw new IllegalArgumentException(
                     "a protection on the charge lead has no trip while riding");
         }
-        Require.positive("discharge trip", dischargeTrip, "A");
-        Require.positive("charge trip", chargeTrip, "A");
-        Require.positive("cell over-voltage trip", cellOvervoltageTrip, "V");
-        Require.positive("cell under-voltage trip", cellUndervoltageTrip, "V");
-        chargeTripDelay.ifPresent(value -> Require.notNegative("charge-trip delay", value, "s"));
+        Require.positive("discharge trip", dischargeTrip, Unit.AMPERE);
+        Require.positive("charge trip", chargeTrip, Unit.AMPERE);
+        Require.positive("cell over-voltage trip", cellOvervoltageTrip, Unit.VOLT);
+        Require.positive("cell under-voltage trip", cellUndervoltageTrip, Unit.VOLT);
+        chargeTripDelay.ifPresent(
+                value -> Require.notNegative("charge-trip delay", value, Unit.SECOND));
         overvoltageTripDelay.ifPresent(
-                value -> Require.notNegative("over-voltage-trip delay", value, "s"));
+                value -> Require.notNegative("over-voltage-trip delay", value, Unit.SECOND));
     }
 
     /**

@@ -18,8 +18,9 @@ public record PulseRating(
      * @throws IllegalArgumentException if a number is not positive
      */
     public PulseRating {
-        dischargeCurrent.ifPresent(value -> Require.positive("discharge pulse", value, "A"));
-        chargeCurrent.ifPresent(value -> Require.positive("charge pulse", value, "A"));
-        Require.positive("pulse time", time, "s");
+        dischargeCurrent.ifPresent(
+                value -> Require.positive("discharge pulse", value, Unit.AMPERE));
+        chargeCurrent.ifPresent(value -> Require.positive("charge pulse", value, Unit.AMPERE));
+        Require.positive("pulse time", time, Unit.SECOND);
     }
 }

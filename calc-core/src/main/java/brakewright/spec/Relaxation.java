@@ -18,9 +18,9 @@ public record Relaxation(double rise, double timeConstant, Curve byCharge, Onset
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Relaxation {
-        Require.within("sustained rise of resistance", rise, 0.0, 5.0, "");
-        Require.positive("relaxation time", timeConstant, "s");
-        Require.positive("sustained rise by charge", byCharge.least(), "");
+        Require.within("sustained rise of resistance", rise, 0.0, 5.0, Unit.RATIO);
+        Require.positive("relaxation time", timeConstant, Unit.SECOND);
+        Require.positive("sustained rise by charge", byCharge.least(), Unit.RATIO);
     }
 
     /**

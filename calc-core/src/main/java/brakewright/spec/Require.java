@@ -22,7 +22,7 @@ public final class Require {
      * @return the value
      * @throws IllegalArgumentException if the value is zero, negative, infinite or NaN
      */
-    public static double positive(String name, double value, String unit) {
+    public static double positive(String name, double value, Unit unit) {
         if (!(value > 0.0) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(
                     String.format(
@@ -44,7 +44,7 @@ public final class Require {
      * @throws IllegalArgumentException if there is a value and it is zero, negative, infinite or
      *     NaN
      */
-    public static void positive(String name, OptionalDouble value, String unit) {
+    public static void positive(String name, OptionalDouble value, Unit unit) {
         if (value.isPresent()) {
             positive(name, value.getAsDouble(), unit);
         }
@@ -59,7 +59,7 @@ public final class Require {
      * @return the value
      * @throws IllegalArgumentException if the value is negative, infinite or NaN
      */
-    public static double notNegative(String name, double value, String unit) {
+    public static double notNegative(String name, double value, Unit unit) {
         if (!(value >= 0.0) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(
                     String.format(
@@ -80,7 +80,7 @@ public final class Require {
      * @param unit its unit, for the message; empty for a ratio
      * @throws IllegalArgumentException if there is a value and it is negative, infinite or NaN
      */
-    public static void notNegative(String name, OptionalDouble value, String unit) {
+    public static void notNegative(String name, OptionalDouble value, Unit unit) {
         if (value.isPresent()) {
             notNegative(name, value.getAsDouble(), unit);
         }
@@ -95,7 +95,7 @@ public final class Require {
      * @return the value
      * @throws IllegalArgumentException if the value is NaN
      */
-    public static double number(String name, double value, String unit) {
+    public static double number(String name, double value, Unit unit) {
         if (Double.isNaN(value)) {
             throw notANumber(name, unit);
         }
@@ -103,7 +103,7 @@ public final class Require {
     }
 
     /** Apart, as the check stands where a curve is read: so small a method costs no call. */
-    private static IllegalArgumentException notANumber(String name, String unit) {
+    private static IllegalArgumentException notANumber(String name, Unit unit) {
         return new IllegalArgumentException(name + " must be a number, was NaN" + behind(unit));
     }
 
@@ -118,7 +118,7 @@ public final class Require {
      * @return the value
      * @throws IllegalArgumentException if the value is outside the range or NaN
      */
-    public static double within(String name, double value, double low, double high, String unit) {
+    public static double within(String name, double value, double low, double high, Unit unit) {
         if (!(value >= low && value <= high)) {
             throw new IllegalArgumentException(
                     String.format(
@@ -158,7 +158,7 @@ public final class Require {
      * @throws IllegalArgumentException if {@code low} is not below {@code high}, or either is
      *     infinite or NaN
      */
-    public static void ascending(String name, double low, double high, String unit) {
+    public static void ascending(String name, double low, double high, Unit unit) {
         if (!(low < high) || Double.isInfinite(low) || Double.isInfinite(high)) {
             throw new IllegalArgumentException(
                     String.format(
@@ -171,7 +171,7 @@ public final class Require {
         }
     }
 
-    private static String behind(String unit) {
-        return unit.isEmpty() ? "" : " " + unit;
+    private static String behind(Unit unit) {
+        return unit.text().isEmpty() ? "" : " " + unit.text();
     }
 }

@@ -16,8 +16,8 @@ public record ResistanceByCharge(Curve drawn, Curve moreCharged) {
      *     while it is charged
      */
     public ResistanceByCharge {
-        Require.positive("resistance factor by charge", drawn.least(), "");
-        Require.notNegative("further resistance while charged", moreCharged.least(), "");
+        Require.positive("resistance factor by charge", drawn.least(), Unit.RATIO);
+        Require.notNegative("further resistance while charged", moreCharged.least(), Unit.RATIO);
     }
 
     /**

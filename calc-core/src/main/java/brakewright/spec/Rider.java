@@ -17,8 +17,8 @@ public record Rider(double mass, Stance stance, double massHeight, double suppor
      * @throws IllegalArgumentException if a number is not positive
      */
     public Rider {
-        Require.positive("rider mass", mass, "kg");
-        Require.positive("rider mass-centre height", massHeight, "m");
-        Require.positive("rider support half length", supportHalfLength, "m");
+        Require.positive("rider mass", mass, Unit.KILOGRAM);
+        Require.positive("rider mass-centre height", massHeight, Unit.METRE);
+        Require.positive("rider support half length", supportHalfLength, Unit.METRE);
     }
 }

@@ -24,10 +24,10 @@ public record Riding(
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Riding {
-        Require.positive("cruise speed", cruiseSpeed, "m/s");
-        Require.within("headwind", headwind, -30.0, 30.0, "m/s");
-        Require.notNegative("idle power", idlePower, "W");
-        Require.notNegative("stops per distance", stopsPerMetre, "1/m");
+        Require.positive("cruise speed", cruiseSpeed, Unit.METRE_PER_SECOND);
+        Require.within("headwind", headwind, -30.0, 30.0, Unit.METRE_PER_SECOND);
+        Require.notNegative("idle power", idlePower, Unit.WATT);
+        Require.notNegative("stops per distance", stopsPerMetre, Unit.PER_METRE);
     }
 
     /**
@@ -53,8 +53,8 @@ public record Riding(
          * @throws IllegalArgumentException if a number is not positive
          */
         public Measured {
-            Require.positive("measured consumption", energyPerMetre, "J/m");
-            Require.positive("speed of the measurement", speed, "m/s");
+            Require.positive("measured consumption", energyPerMetre, Unit.JOULE_PER_METRE);
+            Require.positive("speed of the measurement", speed, Unit.METRE_PER_SECOND);
         }
     }
 }

@@ -41,19 +41,21 @@ public record Settings(
      *     way
      */
     public Settings {
-        Require.notNegative("motor drive current", motorDriveCurrent, "A");
-        Require.notNegative("motor brake current", motorBrakeCurrent, "A");
-        Require.notNegative("pack discharge current", packDischargeCurrent, "A");
-        Require.notNegative("pack regen current", packRegenCurrent, "A");
+        Require.notNegative("motor drive current", motorDriveCurrent, Unit.AMPERE);
+        Require.notNegative("motor brake current", motorBrakeCurrent, Unit.AMPERE);
+        Require.notNegative("pack discharge current", packDischargeCurrent, Unit.AMPERE);
+        Require.notNegative("pack regen current", packRegenCurrent, Unit.AMPERE);
         if (lowVoltageTaper.isPresent()) {
             Taper low = lowVoltageTaper.get();
-            Require.ascending("low-voltage taper, end to begin", low.ends(), low.begins(), "V");
+            Require.ascending(
+                    "low-voltage taper, end to begin", low.ends(), low.begins(), Unit.VOLT);
         }
         if (highVoltageTaper.isPresent()) {
             Taper high = highVoltageTaper.get();
-            Require.ascending("high-voltage taper, begin to end", high.begins(), high.ends(), "V");
+            Require.ascending(
+                    "high-voltage taper, begin to end", high.begins(), high.ends(), Unit.VOLT);
         }
-        Require.positive("speed cap", speedCap, "m/s");
+        Require.positive("speed cap", speedCap, Unit.METRE_PER_SECOND);
     }
 
     /**

@@ -14,8 +14,8 @@ public record Taper(double begins, double ends) {
      * @throws IllegalArgumentException if a voltage is not positive or both are equal
      */
     public Taper {
-        Require.positive("taper begin", begins, "V");
-        Require.positive("taper end", ends, "V");
+        Require.positive("taper begin", begins, Unit.VOLT);
+        Require.positive("taper end", ends, Unit.VOLT);
         if (begins == ends) {
             throw new IllegalArgumentException(
                     "a taper needs two different voltages, was " + begins + " V twice");

@@ -28,12 +28,12 @@ public record Use(
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Use {
-        Require.within("highest charge state in use", chargeFrom, 0.0, 1.0, "");
-        Require.within("lowest charge state in use", chargeTo, 0.0, 1.0, "");
-        Require.ascending("charge states in use", chargeTo, chargeFrom, "");
-        Require.positive("highest speed in use", speedMax, "m/s");
-        Require.within("steepest slope", slope, 0.0, 1.0, "");
-        Require.notNegative("slope length", slopeLength, "m");
+        Require.within("highest charge state in use", chargeFrom, 0.0, 1.0, Unit.RATIO);
+        Require.within("lowest charge state in use", chargeTo, 0.0, 1.0, Unit.RATIO);
+        Require.ascending("charge states in use", chargeTo, chargeFrom, Unit.RATIO);
+        Require.positive("highest speed in use", speedMax, Unit.METRE_PER_SECOND);
+        Require.within("steepest slope", slope, 0.0, 1.0, Unit.RATIO);
+        Require.notNegative("slope length", slopeLength, Unit.METRE);
     }
 
     /**

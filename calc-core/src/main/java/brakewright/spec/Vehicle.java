@@ -35,16 +35,20 @@ public record Vehicle(
      * @throws IllegalArgumentException if a number is outside its range
      */
     public Vehicle {
-        Require.positive("vehicle mass", mass, "kg");
-        Require.notNegative("cargo", cargo, "kg");
-        Require.positive("wheel diameter", wheelDiameter, "m");
-        Require.within("rolling resistance", rollingResistance, 0.0, 0.5, "");
-        Require.notNegative("drag area", dragArea, "m²");
-        Require.within("grip", grip, 0.02, 2.0, "");
-        Require.within("wet grip", gripWet, 0.02, 2.0, "");
-        Require.within("rotating share", rotatingShare, 0.0, 1.0, "");
+        Require.positive("vehicle mass", mass, Unit.KILOGRAM);
+        Require.notNegative("cargo", cargo, Unit.KILOGRAM);
+        Require.positive("wheel diameter", wheelDiameter, Unit.METRE);
+        Require.within("rolling resistance", rollingResistance, 0.0, 0.5, Unit.RATIO);
+        Require.notNegative("drag area", dragArea, Unit.SQUARE_METRE);
+        Require.within("grip", grip, 0.02, 2.0, Unit.RATIO);
+        Require.within("wet grip", gripWet, 0.02, 2.0, Unit.RATIO);
+        Require.within("rotating share", rotatingShare, 0.0, 1.0, Unit.RATIO);
         frictionBrake.ifPresent(
-                value -> Require.notNegative("friction-brake deceleration", value, "m/s²"));
+                value ->
+                        Require.notNegative(
+                                "friction-brake deceleration",
+                                value,
+                                Unit.METRE_PER_SECOND_SQUARED));
     }
 
     /**

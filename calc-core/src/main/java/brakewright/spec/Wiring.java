@@ -33,9 +33,9 @@ public record Wiring(
      * @throws IllegalArgumentException if a number is not positive
      */
     public Wiring {
-        Require.positive("fuse rating", fuseRating, "A");
-        Require.positive("wire ampacity", wireAmpacity, "A");
-        Require.positive("plug rating", plugRating, "A");
+        Require.positive("fuse rating", fuseRating, Unit.AMPERE);
+        Require.positive("wire ampacity", wireAmpacity, Unit.AMPERE);
+        Require.positive("plug rating", plugRating, Unit.AMPERE);
     }
 
     /**

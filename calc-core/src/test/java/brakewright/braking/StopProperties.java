@@ -184,7 +184,7 @@ class StopProperties {
         Surroundings where = level(build).withGrip(grip).withSlope(slope);
         double carried = grip * 9.80665 * build.mass() * Math.cos(Math.atan(slope));
         Braking braking = new Braking(build, brake(build), where);
-        double[] rates = new double[Tally.SIZE];
+        double[] rates = new double[Counted.COUNT];
         for (int step = 0; step <= 20; step++) {
             double here = speed * step / 20;
             double brakes =

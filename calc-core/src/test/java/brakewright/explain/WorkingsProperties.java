@@ -22,6 +22,7 @@ import brakewright.spec.Builds;
 import brakewright.spec.Curve;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
+import brakewright.spec.Unit;
 import brakewright.spec.Wiring;
 import brakewright.worksheet.HeatSheet;
 import brakewright.worksheet.WarmStart;
@@ -133,7 +134,7 @@ class WorkingsProperties {
 
     /** The formula of a time ends with the part that changes most and its rate. */
     private static double leftOpen(Step step) {
-        if (!step.result().unit().equals("s")) {
+        if (step.result().unit() != Unit.SECOND) {
             return SEARCHED;
         }
         List<Term> terms = step.derivation().terms();

@@ -411,7 +411,7 @@ class LimitsProperties {
     void everyLimitIsFoundByItsName() {
         for (LimitId id : LimitId.values()) {
             assertThat(LimitId.ofKey(id.key())).contains(id);
-            assertThat(id.unit()).isNotBlank();
+            assertThat(id.unit().plain()).isNotBlank();
         }
         assertThat(LimitId.ofKey("no-such-limit")).isEmpty();
         for (ConstraintId id : ConstraintId.values()) {

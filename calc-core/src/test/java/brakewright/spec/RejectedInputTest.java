@@ -100,9 +100,9 @@ class RejectedInputTest {
     /** A message about a ratio has no unit to name, and so no gap where one would stand. */
     @Test
     void aMessageHasNoGapWhereARatioHasNoUnit() {
-        assertThatThrownBy(() -> Require.within("grip", 3.0, 0.02, 2.0, ""))
+        assertThatThrownBy(() -> Require.within("grip", 3.0, 0.02, 2.0, Unit.RATIO))
                 .hasMessage("grip must be from 0.02 to 2.0, was 3.0");
-        assertThatThrownBy(() -> Require.positive("reduction", -1.0, ""))
+        assertThatThrownBy(() -> Require.positive("reduction", -1.0, Unit.RATIO))
                 .hasMessage("reduction must be positive, was -1.0");
     }
 

@@ -87,7 +87,7 @@ final class Consistency {
                                     name,
                                     lower.quantity().value(),
                                     upper.quantity().value(),
-                                    low.unit().equals("1") ? "" : low.unit()));
+                                    low.unit()));
         }
     }
 

@@ -1,6 +1,7 @@
 package brakewright.cli.buildfile;
 
 import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import brakewright.spec.Unit;
 import java.util.Locale;
 import java.util.Optional;
 import org.tomlj.TomlArray;
@@ -68,8 +69,7 @@ final class PossibleRange {
     }
 
     private String least() {
-        String unit = entry.input().unit();
-        return (Plain.number(entry.least()) + (unit.equals("1") ? "" : " " + unit)).strip();
+        return (Plain.number(entry.least()) + " " + unit(entry)).strip();
     }
 
     private boolean isPossible(double value) {
@@ -100,8 +100,12 @@ final class PossibleRange {
 
     /** Lowest and highest possible value, in the unit of calculations. */
     static String of(Schema.Entry entry) {
-        String unit = entry.input().unit();
-        return range(entry.low(), entry.high(), unit.equals("1") ? "" : unit);
+        return range(entry.low(), entry.high(), unit(entry));
+    }
+
+    /** As a person enters it. */
+    private static String unit(Schema.Entry entry) {
+        return entry.input().unit() == Unit.RATIO ? "" : entry.input().unit().plain();
     }
 
     private static String range(double low, double high, String unit) {

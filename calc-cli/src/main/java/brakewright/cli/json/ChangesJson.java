@@ -24,7 +24,7 @@ final class ChangesJson {
                             } else if (change.value() instanceof Value.Unset) {
                                 json.text("value", Value.Unset.WORD);
                             }
-                            json.text("unit", input.unit());
+                            json.text("unit", input.unit().plain());
                             json.text("source", change.source());
                             json.endObject();
                         });

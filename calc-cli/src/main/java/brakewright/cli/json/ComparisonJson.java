@@ -58,7 +58,7 @@ public final class ComparisonJson {
         json.startObject();
         json.text("id", MeasureWords.key(row.measure()));
         row.measure().speed().ifPresent(speed -> json.number("speed_m_per_s", speed));
-        json.text("unit", quantity.unit());
+        json.text("unit", quantity.unit().plain());
         json.text("better", quantity.sense().name().toLowerCase(Locale.ROOT));
         json.startArray("readings");
         for (int column = 0; column < row.readings().size(); column++) {

@@ -4,6 +4,7 @@ import brakewright.profile.Recommendation;
 import brakewright.profile.WetRoad;
 import brakewright.review.BrakeVerdict;
 import brakewright.spec.Settings;
+import brakewright.spec.Unit;
 import java.util.OptionalDouble;
 
 /** Writes verdicts on the brake and complete sets of settings. */
@@ -41,7 +42,7 @@ final class DecisionJson {
     void recommendedOnWetRoad(WetRoad wet) {
         json.startObject("recommended_wet");
         json.startObject("settings");
-        number("motor_brake_current", OptionalDouble.of(wet.enter()), "A");
+        number("motor_brake_current", OptionalDouble.of(wet.enter()), Unit.AMPERE);
         json.endObject();
         brake(wet.entered());
         json.endObject();
@@ -60,19 +61,19 @@ final class DecisionJson {
     void content(Recommendation set, OptionalDouble chargeFrom, OptionalDouble coldestC) {
         Settings settings = set.settings();
         json.startObject("settings");
-        number("motor_drive_current", settings.motorDriveCurrent(), "A");
-        number("motor_brake_current", settings.motorBrakeCurrent(), "A");
-        number("pack_discharge_current", settings.packDischargeCurrent(), "A");
-        number("pack_regen_current", settings.packRegenCurrent(), "A");
+        number("motor_drive_current", settings.motorDriveCurrent(), Unit.AMPERE);
+        number("motor_brake_current", settings.motorBrakeCurrent(), Unit.AMPERE);
+        number("pack_discharge_current", settings.packDischargeCurrent(), Unit.AMPERE);
+        number("pack_regen_current", settings.packRegenCurrent(), Unit.AMPERE);
         settings.lowVoltageTaper()
                 .ifPresent(taper -> pair("low_voltage_taper", taper.begins(), taper.ends()));
         settings.highVoltageTaper()
                 .ifPresent(taper -> pair("high_voltage_taper", taper.begins(), taper.ends()));
-        number("speed_cap", settings.speedCap(), "m/s");
+        number("speed_cap", settings.speedCap(), Unit.METRE_PER_SECOND);
         json.endObject();
         json.startObject("use");
-        number("charge_from", chargeFrom, "1");
-        coldestC.ifPresent(cells -> pair("pack_temperature", cells, warmest(set), "°C"));
+        number("charge_from", chargeFrom, Unit.RATIO);
+        coldestC.ifPresent(cells -> pair("pack_temperature", cells, warmest(set), Unit.CELSIUS));
         json.endObject();
         json.text("verdict", set.evaluation().outcome().key());
         brake(set.brake());
@@ -82,23 +83,23 @@ final class DecisionJson {
         return set.build().use().climate().warmestPackC();
     }
 
-    private void number(String key, OptionalDouble value, String unit) {
+    private void number(String key, OptionalDouble value, Unit unit) {
         if (value.isPresent()) {
             json.startObject(key);
             json.number("value", value.getAsDouble());
-            json.text("unit", unit);
+            json.text("unit", unit.plain());
             json.endObject();
         }
     }
 
     private void pair(String key, double one, double two) {
-        pair(key, one, two, "V");
+        pair(key, one, two, Unit.VOLT);
     }
 
-    private void pair(String key, double one, double two, String unit) {
+    private void pair(String key, double one, double two, Unit unit) {
         json.startObject(key);
         json.numbers("value", new double[] {one, two});
-        json.text("unit", unit);
+        json.text("unit", unit.text());
         json.endObject();
     }
 }

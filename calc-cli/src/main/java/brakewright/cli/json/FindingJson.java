@@ -6,6 +6,7 @@ import brakewright.operation.RegenOvershoot;
 import brakewright.review.Finding;
 import brakewright.review.FindingDetail;
 import brakewright.spec.Build;
+import brakewright.spec.Unit;
 import java.util.List;
 
 /** Writes findings: what each is about, its numbers, and what its kind tells beside. */
@@ -35,8 +36,8 @@ final class FindingJson {
         json.text("text", words.of(finding));
         json.number("value", finding.value());
         json.number("limit", finding.limit());
-        if (!finding.unit().isEmpty()) {
-            json.text("unit", finding.unit());
+        if (finding.unit() != Unit.NONE) {
+            json.text("unit", finding.unit().plain());
         }
         json.number("charge", finding.charge());
         json.number("worst_charge", finding.worstCharge());

@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.Changes;
 import brakewright.profile.FrontierRow;
 import brakewright.profile.SolveSheet;
 import brakewright.review.Finding;
+import brakewright.spec.Unit;
 import java.util.List;
 
 /** The answer to a question for a value, as JSON. */
@@ -22,7 +23,7 @@ public final class SolveJson {
      * @return JSON
      */
     public static String of(
-            String title, String name, String unit, Changes changes, SolveSheet sheet) {
+            String title, String name, Unit unit, Changes changes, SolveSheet sheet) {
         JsonText json = begun(title, name, unit, changes);
         json.number("now", sheet.present());
         json.number("asked_from", sheet.low());
@@ -66,14 +67,14 @@ public final class SolveJson {
     public static String frontier(
             String title,
             String name,
-            String unit,
+            Unit unit,
             Changes changes,
             String other,
-            String otherUnit,
+            Unit otherUnit,
             List<FrontierRow> rows) {
         JsonText json = begun(title, name, unit, changes);
         json.text("against", other);
-        json.text("against_unit", otherUnit);
+        json.text("against_unit", otherUnit.plain());
         json.startArray("frontier");
         SolutionJson solution = new SolutionJson(json, "value");
         for (FrontierRow row : rows) {
@@ -88,13 +89,13 @@ public final class SolveJson {
         return json.finish();
     }
 
-    private static JsonText begun(String title, String name, String unit, Changes changes) {
+    private static JsonText begun(String title, String name, Unit unit, Changes changes) {
         JsonText json = new JsonText();
         json.startObject();
         json.text("schema", "brakewright.solution/1");
         json.text("title", title);
         json.text("for", name);
-        json.text("unit", unit);
+        json.text("unit", unit.plain());
         ChangesJson.write(json, changes);
         return json;
     }

@@ -53,7 +53,7 @@ final class ToleranceJson {
             json.startObject();
             json.text("key", tolerated.places().get(i).name());
             json.number("value", corner.values().get(i));
-            json.text("unit", tolerated.places().get(i).input().unit());
+            json.text("unit", tolerated.places().get(i).input().unit().plain());
             json.endObject();
         }
         json.endArray();
@@ -64,7 +64,7 @@ final class ToleranceJson {
         json.startObject();
         json.text("id", MeasureWords.key(spread.measure()));
         spread.measure().speed().ifPresent(speed -> json.number("speed_m_per_s", speed));
-        json.text("unit", spread.measure().quantity().unit());
+        json.text("unit", spread.measure().quantity().unit().plain());
         spread.nominal().ifPresent(value -> json.number("nominal", value));
         spread.worst().ifPresent(value -> json.number("worst", value));
         spread.best().ifPresent(value -> json.number("best", value));
@@ -76,7 +76,7 @@ final class ToleranceJson {
         Tolerances tolerances = tolerated.tolerances();
         json.startObject();
         json.text("key", tolerated.places().get(index).name());
-        json.text("unit", tolerated.places().get(index).input().unit());
+        json.text("unit", tolerated.places().get(index).input().unit().plain());
         json.number("nominal", tolerances.inputs().get(index).nominal());
         json.number("low", tolerances.inputs().get(index).low());
         json.number("high", tolerances.inputs().get(index).high());

@@ -26,7 +26,7 @@ final class UnmeasuredJson {
         Unmeasured.Doubtful value = unmeasured.values().get(weighed.place());
         json.startObject();
         json.text("key", value.place().name());
-        json.text("unit", value.place().input().unit());
+        json.text("unit", value.place().input().unit().plain());
         json.text("known", value.kind());
         json.number("value", value.range().nominal());
         json.number("low", value.range().low());

@@ -129,7 +129,7 @@ public final class WorksheetJson {
             Resolved resolved = entry.getValue();
             json.startObject(entry.getKey());
             value(resolved.value());
-            json.text("unit", resolved.input().unit());
+            json.text("unit", resolved.input().unit().plain());
             json.text("from", resolved.from().key());
             json.text("source", resolved.source());
             if (!resolved.kind().isEmpty()) {
@@ -164,7 +164,7 @@ public final class WorksheetJson {
         if (setting.isEmpty()) {
             json.startObject(input.key());
             json.number("value", limit);
-            json.text("unit", input.unit());
+            json.text("unit", input.unit().plain());
             json.text("from", Resolved.From.ASSUMED.key());
             json.text("source", "recommended-limit");
             json.endObject();
@@ -206,7 +206,7 @@ public final class WorksheetJson {
 
     private void limit(Limit limit, OptionalDouble set) {
         json.startObject(limit.id().key());
-        json.text("unit", limit.id().unit());
+        json.text("unit", limit.id().unit().plain());
         limit(limit.id(), limit.value());
         json.text("bound_by", limit.binding().id().key());
         if (limit.id() == LimitId.MOTOR_BRAKE_CURRENT && isWetLess()) {

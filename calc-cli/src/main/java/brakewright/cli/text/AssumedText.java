@@ -60,8 +60,12 @@ final class AssumedText {
         return "curve";
     }
 
+    /** As the build file spells it. */
     private static String unit(Input input) {
-        return input.unit().equals("1") || input.unit().isEmpty() ? "" : " " + input.unit();
+        return switch (input.unit()) {
+            case NONE, RATIO -> "";
+            default -> " " + input.unit().plain();
+        };
     }
 
     private static String origin(Resolved resolved) {

@@ -41,7 +41,7 @@ public final class CompareSheet {
                 List<String> line = new ArrayList<>();
                 line.add(MeasureWords.key(row.measure()));
                 boolean word = row.measure().quantity() == Quantity.VERDICT;
-                line.add(word ? "" : row.measure().quantity().unit());
+                line.add(word ? "" : row.measure().quantity().unit().plain());
                 row.readings()
                         .forEach(
                                 reading ->

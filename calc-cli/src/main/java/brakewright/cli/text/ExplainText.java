@@ -14,6 +14,7 @@ import brakewright.limit.Constraint;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.TaperLimit;
+import brakewright.spec.Unit;
 import brakewright.worksheet.LimitSheet;
 import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.Worksheet;
@@ -129,7 +130,7 @@ public final class ExplainText {
                         + ". The constraints below are worked out there, cells at "
                         + Numbers.nearest(file.build().battery().temperatureC(), 0)
                         + " °C.");
-        constraints(there.constraints(), List.of(there.binding()), "A");
+        constraints(there.constraints(), List.of(there.binding()), Unit.AMPERE);
         inPlainWords(plainWords().of(limit));
     }
 
@@ -151,11 +152,11 @@ public final class ExplainText {
                         + ", its width by the loop gain.");
         List<Constraint> all = new ArrayList<>(taper.ends());
         all.add(taper.band());
-        constraints(all, List.of(taper.binding(), taper.band()), "V");
+        constraints(all, List.of(taper.binding(), taper.band()), Unit.VOLT);
         inPlainWords(plainWords().of(taper));
     }
 
-    private void constraints(List<Constraint> constraints, List<Constraint> binding, String unit) {
+    private void constraints(List<Constraint> constraints, List<Constraint> binding, Unit unit) {
         page.paragraph("", 0, ESTIMATE);
         List<Step> shared = shared(constraints);
         if (!shared.isEmpty()) {
@@ -268,15 +269,15 @@ public final class ExplainText {
     /**
      * Currents and speeds are limits and rounded down; a taper's voltages are shown as they are.
      */
-    private String value(double limit, String unit) {
-        if (unit.equals("m/s")) {
+    private String value(double limit, Unit unit) {
+        if (unit == Unit.METRE_PER_SECOND) {
             return units.speedDown(limit) + " (" + Numbers.down(limit, 2) + " m/s)";
         }
-        return (unit.equals("V") ? Numbers.nearest(limit, 2) : Numbers.down(limit, 2)) + " " + unit;
+        return unit.behind(unit == Unit.VOLT ? Numbers.nearest(limit, 2) : Numbers.down(limit, 2));
     }
 
     private static String number(Term term) {
-        return Numbers.significant(term.value()) + (term.unit().isEmpty() ? "" : " " + term.unit());
+        return term.unit().behind(Numbers.significant(term.value()));
     }
 
     private static String meaning(Constraint constraint) {

@@ -190,7 +190,7 @@ final class SagWords {
     private static String band(TaperLimit limit) {
         List<String> factors = new ArrayList<>();
         for (Term term : limit.band().derivation().terms()) {
-            factors.add(Numbers.significant(term.value()) + " " + term.unit());
+            factors.add(term.unit().behind(Numbers.significant(term.value())));
         }
         return " ("
                 + String.join(" times ", factors)

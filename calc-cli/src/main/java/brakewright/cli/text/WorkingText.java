@@ -10,6 +10,7 @@ import brakewright.explain.WorkingMissing;
 import brakewright.explain.WorkingOutcome;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
+import brakewright.spec.Unit;
 import java.util.List;
 import java.util.Locale;
 
@@ -85,7 +86,7 @@ public final class WorkingText {
         String shown =
                 switch (working.id()) {
                     case CONTINUOUS_CURRENT, JOINING ->
-                            Numbers.down(value, 2) + " " + working.unit();
+                            working.unit().behind(Numbers.down(value, 2));
                     case RANGE, TOWN_RANGE -> units.distanceDown(value);
                     case CLIMB -> Numbers.down(100.0 * value, 1) + " %";
                     default -> shown(value, working.unit());
@@ -160,19 +161,19 @@ public final class WorkingText {
                 : after >= 0 ? "searched, see step " + (after + 1) : "searched";
     }
 
-    private static String number(double value, String unit) {
-        return Numbers.significant(value) + (unit.isEmpty() ? "" : " " + unit);
+    private static String number(double value, Unit unit) {
+        return unit.behind(Numbers.significant(value));
     }
 
     /** A number in the unit of the calculation, and in the one that riders use. */
-    private String shown(double value, String unit) {
+    private String shown(double value, Unit unit) {
         String plain = number(value, unit);
         return switch (unit) {
-            case "m/s" -> plain + " (" + units.speedText(value) + ")";
-            case "J" -> plain + " (" + Numbers.significant(value / 3600.0) + " Wh)";
-            case "J/m" -> plain + " (" + Numbers.significant(value / 3.6) + " Wh/km)";
-            case "s" -> value < 120.0 ? plain : plain + " (" + Numbers.time(value) + ")";
-            case "m" -> value < 1000.0 ? plain : plain + " (" + units.distanceDown(value) + ")";
+            case METRE_PER_SECOND -> plain + " (" + units.speedText(value) + ")";
+            case JOULE -> plain + " (" + Numbers.significant(value / 3600.0) + " Wh)";
+            case JOULE_PER_METRE -> plain + " (" + Numbers.significant(value / 3.6) + " Wh/km)";
+            case SECOND -> value < 120.0 ? plain : plain + " (" + Numbers.time(value) + ")";
+            case METRE -> value < 1000.0 ? plain : plain + " (" + units.distanceDown(value) + ")";
             default -> plain;
         };
     }

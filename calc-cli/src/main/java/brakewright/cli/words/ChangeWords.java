@@ -3,6 +3,7 @@ package brakewright.cli.words;
 import brakewright.cli.buildfile.Changes;
 import brakewright.cli.buildfile.Value;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,7 +72,9 @@ public final class ChangeWords {
 
     private static String written(Input input, double value) {
         String number = BigDecimal.valueOf(value).toPlainString();
-        return input.unit().equals("1") ? number : '"' + number + " " + input.unit() + '"';
+        return input.unit() == Unit.RATIO
+                ? number
+                : '"' + number + " " + input.unit().plain() + '"';
     }
 
     private static String value(Input input, Value value, UnitSystem units) {

@@ -33,8 +33,8 @@ public final class InputWords {
      */
     public static String down(Input input, double value, UnitSystem units) {
         return switch (input.unit()) {
-            case "m/s" -> units.speedDown(value);
-            case "1" -> isCount(input) ? count(value) : Numbers.down(100.0 * value, 1) + " %";
+            case METRE_PER_SECOND -> units.speedDown(value);
+            case RATIO -> isCount(input) ? count(value) : Numbers.down(100.0 * value, 1) + " %";
             default -> Numbers.down(value, 2) + unit(input);
         };
     }
@@ -49,8 +49,8 @@ public final class InputWords {
      */
     public static String nearest(Input input, double value, UnitSystem units) {
         return switch (input.unit()) {
-            case "m/s" -> units.speedText(value);
-            case "1" ->
+            case METRE_PER_SECOND -> units.speedText(value);
+            case RATIO ->
                     isCount(input)
                             ? count(value)
                             : input == Input.DRIVE_REDUCTION
@@ -73,13 +73,10 @@ public final class InputWords {
     }
 
     private static String unit(Input input) {
-        return input.unit().isEmpty()
-                ? ""
-                : " "
-                        + switch (input.unit()) {
-                            case "ohm" -> "Ω";
-                            case "degC" -> "°C";
-                            default -> input.unit();
-                        };
+        return switch (input.unit()) {
+            case NONE -> "";
+            case OHM, CELSIUS -> " " + input.unit().text();
+            default -> " " + input.unit().plain();
+        };
     }
 }

@@ -107,7 +107,7 @@ public final class MeasureWords {
             case LAUNCH -> acceleration(units, number);
             case TIME_TO_CRUISE -> Numbers.nearest(number, 1) + " s";
             case HOTTEST_WINDING -> Numbers.nearest(number, 0) + " °C";
-            default -> Numbers.nearest(number, 1) + " " + quantity.unit();
+            default -> quantity.unit().behind(Numbers.nearest(number, 1));
         };
     }
 

@@ -61,7 +61,7 @@ public final class PlausibleValue {
     }
 
     private static String measured(Schema.Entry entry, SplittableRandom random) {
-        return number(entry, random) + " " + entry.input().unit();
+        return number(entry, random) + " " + entry.input().unit().plain();
     }
 
     private static String count(Schema.Entry entry, SplittableRandom random) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
 import brakewright.spec.Curve;
 import brakewright.spec.Input;
+import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -70,10 +71,10 @@ class SchemaTest {
     @MethodSource("entries")
     void aRangeAscends(Schema.Entry entry) {
         if (entry.kind() instanceof Kind.Words || entry.kind() instanceof Kind.Text) {
-            assertThat(entry.input().unit()).isEmpty();
+            assertThat(entry.input().unit()).isEqualTo(Unit.NONE);
         } else {
             assertThat(entry.low()).isLessThan(entry.high());
-            assertThat(entry.input().unit()).isNotEmpty();
+            assertThat(entry.input().unit()).isNotEqualTo(Unit.NONE);
         }
     }
 
@@ -87,14 +88,16 @@ class SchemaTest {
         } else if (kind instanceof Kind.MeasuredPair pair) {
             assertUnity(entry, pair.dimension());
         } else if (entry.input() == Input.USE_STOPS_PER_KM) {
-            assertThat(entry.input().unit()).as("told by the name of the key").isEqualTo("1/km");
+            assertThat(entry.input().unit())
+                    .as("told by the name of the key")
+                    .isEqualTo(Unit.PER_KILOMETRE);
         } else if (!(kind instanceof Kind.Tabulated)) {
-            assertThat(entry.input().unit()).isIn("1", "");
+            assertThat(entry.input().unit()).isIn(Unit.RATIO, Unit.NONE);
         }
     }
 
     private static void assertUnity(Schema.Entry entry, Dimension dimension) throws NotAQuantity {
-        assertThat(QuantityParser.parse("1 " + entry.input().unit(), dimension).value())
+        assertThat(QuantityParser.parse("1 " + entry.input().unit().plain(), dimension).value())
                 .as(entry.key())
                 .isEqualTo(1.0);
     }
