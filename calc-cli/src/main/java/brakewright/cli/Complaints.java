@@ -3,6 +3,7 @@ package brakewright.cli;
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Printable;
 import brakewright.cli.buildfile.Problem;
+import brakewright.cli.doubt.Vehicles;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 
@@ -19,6 +20,14 @@ final class Complaints
         PrintWriter err = commandLine.getErr();
         if (problem instanceof Unusable unusable) {
             print(unusable, err);
+            return ExitStatus.UNUSABLE;
+        }
+        if (problem instanceof Vehicles.Impossible impossible) {
+            print(
+                    new Unusable(
+                            "the tolerances reach values that do not go together",
+                            impossible.why()),
+                    err);
             return ExitStatus.UNUSABLE;
         }
         err.println("This is a fault in the program, not in your input:");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -316,5 +317,30 @@ class ToleranceCommandTest {
                         JsonMaps.objects(
                                 JsonMaps.object(JsonMaps.read(run.out()), "tolerances"), "inputs"))
                 .hasSizeGreaterThan(15);
+    }
+
+    /** At 1 % of it the trip would open below the emptiest cell. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "worksheet",
+                "propose",
+                "compare --with pack_regen_current=2A",
+                "check --with pack_regen_current=2A",
+                "solve --for motor_brake_current"
+            })
+    void tolerancesThatReachTheImpossibleAreRefusedByEveryCommand(String words) {
+        BuildText file = BuildText.of(Example.TRAIL_BOARD);
+        file.replace(
+                "pack.protection",
+                "cell_overvoltage_trip",
+                "cell_overvoltage_trip = \"5.1 V ± 99 %\"");
+        List<String> all = new ArrayList<>(List.of(words.split(" ")));
+        all.add(1, builds.put("wide", file.text()));
+        CommandRun run = CommandRun.of(all.toArray(String[]::new));
+        assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+        assertThat(run.err())
+                .contains(
+                        "tolerances reach values that do not go together", "cell_overvoltage_trip");
     }
 }
