@@ -7,7 +7,7 @@ import brakewright.spec.Build;
 public final class BrakesInMotion {
 
     private final Braking braking;
-    private final double[] rates = new double[Tally.SIZE];
+    private final double[] rates = new double[Counted.COUNT];
 
     public BrakesInMotion(Build build, ElectricBrake brake, Surroundings surroundings) {
         this.braking = new Braking(build, brake, surroundings);
@@ -26,8 +26,8 @@ public final class BrakesInMotion {
     public Moment at(double speed, double charge, double share) {
         double force = Tally.rates(braking, speed, charge, share, rates);
         return new Moment(
-                Math.sqrt(rates[Tally.CURRENT_SQUARED]),
+                Math.sqrt(Counted.CURRENT_SQUARED.in(rates)),
                 force / braking.inertia(),
-                rates[Tally.CHARGE]);
+                Counted.CHARGE.in(rates));
     }
 }

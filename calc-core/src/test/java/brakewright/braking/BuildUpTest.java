@@ -22,19 +22,19 @@ class BuildUpTest {
         Build build = Builds.trailBoard();
         Braking braking =
                 new Braking(build, Worksheet.of(build).operation().brake(), Surroundings.of(build));
-        double[] tally = new double[Tally.SIZE];
-        tally[Tally.CHARGE] = charge;
+        double[] tally = new double[Counted.COUNT];
+        Counted.CHARGE.put(tally, charge);
         BuildUp buildUp = new BuildUp(braking, duration, new Tally.Peak(charge));
         double end = buildUp.add(speed, tally, 0.0, duration);
 
-        double[] state = new double[Tally.SIZE + 1];
-        state[Tally.CHARGE] = charge;
-        state[Tally.SIZE] = speed;
+        double[] state = new double[Counted.COUNT + 1];
+        Counted.CHARGE.put(state, charge);
+        state[Counted.COUNT] = speed;
         new DormandPrince853Integrator(1e-9, 0.01, 1e-11, 1e-11)
                 .integrate(new Motion(braking, duration), 0.0, state, duration, state);
 
-        assertThat(end).isCloseTo(state[Tally.SIZE], within(TOLERANCE * speed));
-        for (int i = 0; i < Tally.SIZE; i++) {
+        assertThat(end).isCloseTo(state[Counted.COUNT], within(TOLERANCE * speed));
+        for (int i = 0; i < Counted.COUNT; i++) {
             assertThat(tally[i])
                     .isCloseTo(state[i], within(TOLERANCE * (1.0 + Math.abs(state[i]))));
         }
@@ -45,7 +45,7 @@ class BuildUpTest {
 
         @Override
         public int getDimension() {
-            return Tally.SIZE + 1;
+            return Counted.COUNT + 1;
         }
 
         @Override
@@ -53,11 +53,11 @@ class BuildUpTest {
             double force =
                     Tally.rates(
                             braking,
-                            state[Tally.SIZE],
-                            state[Tally.CHARGE],
+                            state[Counted.COUNT],
+                            Counted.CHARGE.in(state),
                             time / duration,
                             rates);
-            rates[Tally.SIZE] = -force / braking.inertia();
+            rates[Counted.COUNT] = -force / braking.inertia();
         }
     }
 }

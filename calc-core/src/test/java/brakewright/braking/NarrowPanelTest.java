@@ -21,12 +21,12 @@ class NarrowPanelTest {
                         Surroundings.of(build));
         double charge = build.use().chargeFrom();
         for (double from : new double[] {1e-3, 1.0, 8.0}) {
-            double[] tally = new double[Tally.SIZE];
-            tally[Tally.CHARGE] = charge;
+            double[] tally = new double[Counted.COUNT];
+            Counted.CHARGE.put(tally, charge);
             new SpeedIntegral(braking, new Tally.Peak(charge))
                     .add(from, Math.nextDown(from), tally);
-            assertThat(tally[Tally.CHARGE]).isEqualTo(charge);
-            assertThat(tally[Tally.TIME]).isBetween(0.0, 1e-12);
+            assertThat(Counted.CHARGE.in(tally)).isEqualTo(charge);
+            assertThat(Counted.TIME.in(tally)).isBetween(0.0, 1e-12);
         }
     }
 }
