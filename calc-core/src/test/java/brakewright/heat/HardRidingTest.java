@@ -16,6 +16,7 @@ import brakewright.spec.BrakedBuilds;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Motor;
+import brakewright.spec.Taper;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -75,6 +76,30 @@ class HardRidingTest {
         assertThat(bench.motor().heat()).isPresent();
         assertThat(HardRiding.hottest(bench, brake(bench, 0.0), drive(bench, 30.0), SPEED))
                 .isEmpty();
+    }
+
+    /** A taper holds back the brake of the full pack, which warms its motors less than half way. */
+    @Test
+    void stopsAreTakenWhereTheyAreHotter() {
+        Build board = Builds.trailBoard();
+        ElectricBrake tapered =
+                new ElectricBrake(
+                        Powertrain.of(board), 60.0, 30.0, Optional.of(new Taper(44.0, 50.0)));
+        ElectricDrive gentle = drive(board, 25.0);
+        double half = 0.5 * (board.use().chargeFrom() + board.use().chargeTo());
+        double full = board.use().chargeFrom();
+        double hotter =
+                RepeatedStops.of(board, tapered, gentle, SPEED, half, 10).orElseThrow().windingC();
+        assertThat(
+                        RepeatedStops.of(board, tapered, gentle, SPEED, full, 10)
+                                .orElseThrow()
+                                .windingC())
+                .isLessThan(hotter);
+        assertThat(
+                        RepeatedStops.hottest(board, tapered, gentle, SPEED, 10)
+                                .orElseThrow()
+                                .windingC())
+                .isEqualTo(hotter);
     }
 
     /** A runaway soon leaves the numbers that a computer holds; the copper has melted before. */

@@ -25,6 +25,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.Tag;
 
 /** First stops on which the protection opens. */
@@ -94,7 +95,9 @@ class OpenedFirstStopProperties {
     }
 
     private static Arbitrary<Double> doubles(double least, double most) {
-        return Arbitraries.doubles().between(least, most);
+        return Arbitraries.doubles()
+                .between(least, most)
+                .withDistribution(RandomDistribution.uniform());
     }
 
     private static Build braking(

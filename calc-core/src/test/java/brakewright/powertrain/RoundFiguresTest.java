@@ -3,6 +3,7 @@ package brakewright.powertrain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Controllers;
@@ -114,6 +115,55 @@ class RoundFiguresTest {
         assertThat(train.suppliedBrakeCurrent(50.0, 0.6, () -> 800.0)).isEqualTo(50.0);
     }
 
+    /** 32 A are held at 24 A by a taper that ends at 46 V, and not by one that begins at 50 V. */
+    @Test
+    void aTaperHoldsABrakeOnlyWhereItLowersTheCurrent() {
+        ElectricBrake held = brake(50.0, 32.0, Optional.of(new Taper(42.0, 46.0)));
+        assertThat(held.isHeldByTaper(PACK)).isTrue();
+        assertThat(held.settled(PACK).packCurrent()).isCloseTo(24.0, relative(24.0));
+        assertThat(held.settled(PACK).taper()).isEmpty();
+        ElectricBrake free = brake(50.0, 32.0, Optional.of(new Taper(50.0, 54.0)));
+        assertThat(free.isHeldByTaper(PACK)).isFalse();
+        assertThat(brake(50.0, 32.0, Optional.empty()).isHeldByTaper(PACK)).isFalse();
+    }
+
+    /** 24 A into 43 V are 1032 W: 2·(30·i − 0.2·i²)·0.9, a little less than 22 A. */
+    @Test
+    void aShareOfABrakeIsHeldByWhatThePackTakes() {
+        ElectricBrake free = brake(50.0, 60.0, Optional.empty());
+        assertThat(free.settledMotorCurrent(3.0, PACK, 1.0)).isEqualTo(50.0);
+        assertThat(free.settledMotorCurrent(3.0, PACK, 0.5)).isEqualTo(25.0);
+        double held = (30.0 - Math.sqrt(900.0 - 0.8 * 1032.0 / 1.8)) / 0.4;
+        assertThat(
+                        brake(50.0, 32.0, Optional.of(new Taper(42.0, 46.0)))
+                                .settledMotorCurrent(3.0, PACK, 1.0))
+                .isCloseTo(held, relative(held));
+    }
+
+    /** 2400 W are 80 A at 30 V. */
+    @Test
+    void aPackKnowsWhereItStandsAndHowFarALoadPullsItDown() {
+        assertThat(PACK.charge()).isEqualTo(0.5);
+        assertThat(PACK.temperatureC()).isEqualTo(20.0);
+        assertThat(PACK.loadedVoltage(2400.0)).isCloseTo(30.0, relative(30.0));
+    }
+
+    /** 0.1 N·m/A at 1.5 A and 1 mN·m·s at 300 rad/s are 0.45 N·m of each of two motors. */
+    @Test
+    void frictionAndIronTakeTheirPower() {
+        assertThat(train(1.5, 1e-3).dragLoss(3.0)).isCloseTo(270.0, relative(270.0));
+    }
+
+    /** 1.15 A of each of two motors, geared 100 rad/m at 90 %, push with 20.7 N. */
+    @Test
+    void aMotorCurrentHoldsTheSpeedWhereTheRoadTakesAllThatItPushes() {
+        RoadLoad road = RoadLoad.of(Builds.trailBoard());
+        TopSpeed.Result top = TopSpeed.find(drive(1.15, 90.0), road, 0.0, 0.0, PACK);
+        assertThat(top.holder()).isEqualTo(TopSpeed.Holder.MOTOR_CURRENT);
+        assertThat(top.speed()).isBetween(1.0, 3.0);
+        assertThat(road.force(top.speed(), 0.0, 0.0)).isCloseTo(20.7, within(1e-8));
+    }
+
     /** Worksheets carry these names, which are never changed. */
     @Test
     void holdersKeepTheirNames() {
@@ -135,14 +185,18 @@ class RoundFiguresTest {
     }
 
     private static Powertrain train() {
+        return train(0.0, 0.0);
+    }
+
+    private static Powertrain train(double noLoadCurrent, double viscousDrag) {
         Motor motor =
                 new Motor(
                         60.0 / (2.0 * Math.PI) / 0.1,
                         0.2,
                         7,
                         0.0,
-                        0.0,
-                        0.0,
+                        noLoadCurrent,
+                        viscousDrag,
                         OptionalDouble.empty(),
                         120.0,
                         Optional.empty());

@@ -1,0 +1,82 @@
+package brakewright.limit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import brakewright.battery.BatteryModel;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
+import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.Cell;
+import brakewright.spec.Relaxation;
+import org.junit.jupiter.api.Test;
+
+/** What the resistance of a cell is told to take on when a current lasts; a pulse is 10 s. */
+class LastingTest {
+
+    private static final Build BOARD = Builds.trailBoard();
+    private static final BatteryModel MODEL = new BatteryModel(BOARD.battery());
+    private static final Cell CELL = Builds.pack(BOARD).cell();
+
+    @Test
+    void nothingIsToldOfAPulse() {
+        Lasting pulse = lasting(10.0, BrakingTime.Reason.HARD_BRAKE);
+        assertThat(pulse.seconds()).isEqualTo(10.0);
+        assertThat(pulse.rises(CELL)).isFalse();
+        assertThat(pulse.formula(CELL)).isEmpty();
+        assertThat(pulse.source(CELL)).isEmpty();
+        assertThat(pulse.terms(new Steps(), CELL, 0.9)).isEmpty();
+    }
+
+    @Test
+    void nothingIsToldOfACellThatDoesNotRise() {
+        Cell steady = Builds.relaxing(CELL, new Relaxation(0.0, 60.0));
+        Lasting long60 = lasting(60.0, BrakingTime.Reason.HARD_BRAKE);
+        assertThat(long60.rises(steady)).isFalse();
+        assertThat(long60.source(steady)).isEmpty();
+        assertThat(long60.rises(CELL)).isTrue();
+    }
+
+    @Test
+    void aHardBrakeLastsAsLongAsItIsGiven() {
+        Steps steps = new Steps();
+        Lasting hard = lasting(20.0, BrakingTime.Reason.HARD_BRAKE);
+        assertThat(hard.formula(CELL)).contains("exp");
+        assertThat(hard.source(CELL)).contains("Plett");
+        assertThat(hard.terms(steps, CELL, 0.9))
+                .extracting(Term::value)
+                .containsExactly(0.9, 20.0, 60.0);
+        assertThat(steps.all()).isEmpty();
+    }
+
+    /** Which of both it is, decides the formula; the number is the braking time itself. */
+    @Test
+    void aStopAndASlopeAreWorkedOutByTheirOwnFormula() {
+        assertThat(formula(BrakingTime.Reason.STOP)).startsWith("½·m·(1 + j)·v²");
+        assertThat(formula(BrakingTime.Reason.SLOPE)).startsWith("L_s·m·g");
+    }
+
+    @Test
+    void whatNeverEndsTakesOnAllOfTheRise() {
+        Lasting endless = Lasting.endless(BOARD, MODEL);
+        assertThat(endless.formula(CELL)).isEqualTo("·(1 + x_r)");
+        assertThat(endless.terms(new Steps(), CELL, 0.9)).hasSize(1);
+    }
+
+    private static String formula(BrakingTime.Reason reason) {
+        Steps steps = new Steps();
+        assertThat(lasting(33.0, reason).terms(steps, CELL, 0.9))
+                .extracting(Term::value)
+                .containsExactly(0.9, 33.0, 60.0);
+        return steps.all().stream()
+                .filter(each -> each.result().symbol().equals("t_b"))
+                .findFirst()
+                .orElseThrow()
+                .derivation()
+                .formula();
+    }
+
+    private static Lasting lasting(double seconds, BrakingTime.Reason reason) {
+        return new Lasting(BOARD, MODEL, 5.0, new BrakingTime(seconds, reason));
+    }
+}
