@@ -7,11 +7,13 @@ import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.CheckJson;
+import brakewright.cli.text.CheckSection;
 import brakewright.cli.text.CheckText;
 import brakewright.profile.Headrooms;
 import brakewright.profile.Situation;
 import brakewright.worksheet.CheckSheet;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -53,6 +55,10 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "End with status 1 also for a conditional verdict.")
     boolean strict;
 
+    @Mixin
+    ShowOptions<CheckSection> show =
+            new ShowOptions<>(List.of(CheckSection.values()), CheckSection::key);
+
     @Mixin SituationOptions situation = new SituationOptions();
 
     @Mixin OutputOptions output = new OutputOptions();
@@ -63,6 +69,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        show.settle(format == Format.TEXT);
         BuildFile file = BuildArgument.read(build);
         if (situation.isNone()) {
             throw new Unusable(
@@ -84,16 +91,22 @@ final class CheckCommand implements Callable<Integer> {
         output.write(
                 format == Format.JSON
                         ? CheckJson.of(proposed, check, headrooms, judged)
-                        : new CheckText(
+                        : text(
+                                new CheckText(
                                         proposed,
                                         check,
                                         headrooms,
                                         judged,
                                         page.units,
-                                        output.ink(page))
-                                .text(),
+                                        output.ink(page))),
                 spec.commandLine().getOut());
         return ExitStatus.of(judged.review().verdict().outcome(), judged.brake().word(), strict);
+    }
+
+    private String text(CheckText text) {
+        return show.isAll()
+                ? text.all()
+                : show.isNone() ? text.onePage() : text.some(show.chosen());
     }
 
     private static Optional<Tolerated> tolerated(BuildFile file) {

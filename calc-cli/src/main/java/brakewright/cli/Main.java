@@ -40,21 +40,29 @@ public final class Main {
         Writer complaints = utf8(FileDescriptor.err);
         PrintWriter err =
                 new PrintWriter(Terminal.isPlain() ? Terminal.spelling(complaints) : complaints);
-        int status = run(out, err, arguments);
+        int status = run(Width.ofTerminal(System.getenv("COLUMNS")), out, err, arguments);
         System.exit(status);
+    }
+
+    /** Runs a command where no terminal tells its width. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        return run(Width.USUAL, out, err, arguments);
     }
 
     /**
      * Runs a command. What does not arrive, because a disk is full or a reader has gone, is no
      * result.
      *
+     * @param width of the lines
      * @param out for results
      * @param err for everything else
      * @param arguments of the command line
      * @return the exit status
      */
-    static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        int status = commandLine(out, err, named(arguments)).execute(arguments);
+    static int run(Width width, PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine commandLine = commandLine(out, err, named(arguments));
+        width.givenTo(commandLine);
+        int status = commandLine.execute(arguments);
         if (out.checkError()) {
             err.println(
                     "standard output: the result cannot be written, or not whole; is the disk full,"

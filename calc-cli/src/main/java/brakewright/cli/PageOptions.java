@@ -3,7 +3,9 @@ package brakewright.cli;
 import brakewright.cli.text.Ink;
 import brakewright.cli.words.UnitSystem;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** How text is shown. */
 final class PageOptions {
@@ -17,7 +19,14 @@ final class PageOptions {
             description = "Show speeds and distances in ${COMPLETION-CANDIDATES} (default: si).")
     UnitSystem units = UnitSystem.SI;
 
+    @Spec(Spec.Target.MIXEE)
+    CommandSpec command = CommandSpec.create();
+
+    /** As wide as the help of the command, which follows the terminal. */
     Ink ink() {
-        return new Ink(!plain && Ansi.AUTO.enabled(), plain || Terminal.isPlain());
+        return new Ink(
+                !plain && Ansi.AUTO.enabled(),
+                plain || Terminal.isPlain(),
+                command.root().usageMessage().width());
     }
 }

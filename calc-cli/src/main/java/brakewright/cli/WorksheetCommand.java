@@ -2,18 +2,15 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
-import brakewright.cli.doubt.Unmeasured;
-import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.WorksheetJson;
+import brakewright.cli.text.SheetSection;
 import brakewright.cli.text.WorksheetText;
 import brakewright.profile.Entry;
-import brakewright.profile.Recommendation;
-import brakewright.profile.Situation;
-import brakewright.profile.WetRoad;
-import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +24,10 @@ import picocli.CommandLine.Spec;
 /** Prints the worksheet of a build file. */
 @Command(
         name = "worksheet",
-        description = "Print what to enter into the controllers, and what holds each number down.",
+        description = {
+            "Print what to enter into the controllers, and what holds each number down.",
+            "One page says what to do; --show prints what it rests on."
+        },
         mixinStandardHelpOptions = true)
 final class WorksheetCommand implements Callable<Integer> {
 
@@ -79,6 +79,10 @@ final class WorksheetCommand implements Callable<Integer> {
                             + " assumptions; told anyway where it states a tolerance.")
     boolean doubts;
 
+    @Mixin
+    ShowOptions<SheetSection> show =
+            new ShowOptions<>(List.of(SheetSection.values()), SheetSection::key);
+
     @Mixin SituationOptions situation = new SituationOptions();
 
     @Mixin OutputOptions output = new OutputOptions();
@@ -89,48 +93,43 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        show.settle(format == Format.TEXT);
         BuildFile file =
                 situation.applied(
                         build == null ? BuildArgument.example() : BuildArgument.read(build));
         Optional<Tolerated> tolerated = tolerated(file);
-        Optional<Unmeasured> unmeasured =
-                doubts || tolerated.isPresent() ? Unmeasured.of(file, tolerated) : Optional.empty();
-        Worksheet sheet = Worksheet.of(file.build());
-        Situation vehicle = Vehicles.of(file).situation();
-        Judged judged = Judged.of(vehicle, sheet, tolerated);
-        Recommendation recommended =
-                Recommendation.of(
-                        vehicle, format == Format.JSON ? Entry.METRIC : page.units.entry());
-        WetRoad wet =
-                WetRoad.of(
-                        vehicle,
-                        file.build().settings(),
-                        recommended,
-                        format == Format.JSON ? Entry.METRIC : page.units.entry());
-        String text =
-                format == Format.JSON
-                        ? new WorksheetJson(
-                                        file,
-                                        sheet,
-                                        tolerated,
-                                        unmeasured,
-                                        judged,
-                                        recommended,
-                                        wet)
-                                .text()
-                        : new WorksheetText(
-                                        file,
-                                        sheet,
-                                        tolerated,
-                                        unmeasured,
-                                        judged,
-                                        recommended,
-                                        wet,
-                                        page.units,
-                                        output.ink(page))
-                                .text();
-        output.write(text, spec.commandLine().getOut());
+        AskedSheet asked =
+                new AskedSheet(
+                        file, tolerated, format == Format.JSON ? Entry.METRIC : page.units.entry());
+        output.write(
+                format == Format.JSON ? json(asked) : text(asked), spec.commandLine().getOut());
+        Judged judged = asked.judged();
         return ExitStatus.of(judged.review().verdict().outcome(), judged.brake().word(), strict);
+    }
+
+    private String json(AskedSheet asked) {
+        return new WorksheetJson(
+                        asked.file(),
+                        asked.sheet(),
+                        asked.tolerated(),
+                        doubts || asked.tolerated().isPresent()
+                                ? asked.unmeasured()
+                                : Optional.empty(),
+                        asked.judged(),
+                        asked.recommended(),
+                        asked.wet())
+                .text();
+    }
+
+    /** What was asked for in particular stands below the page. */
+    private String text(AskedSheet asked) {
+        WorksheetText text = new WorksheetText(asked, page.units, output.ink(page));
+        if (show.isAll()) {
+            return text.all(doubts);
+        }
+        return show.isNone()
+                ? text.onePage(doubts || cases != null ? List.of(SheetSection.DOUBTS) : List.of())
+                : text.some(show.chosen());
     }
 
     private Optional<Tolerated> tolerated(BuildFile file) {

@@ -405,7 +405,7 @@ class BuildFileMistakesTest {
         file.replace(
                 "", "notes", "notes = \"\"\"one\\r\n\ntwo " + "x".repeat(250) + " three\"\"\"");
         file.replace("", "title", "title = \"" + "Trail".repeat(50) + "\"");
-        CommandRun run = CommandRun.worksheet(file.text());
+        CommandRun run = CommandRun.worksheet(file.text(), "--show", "all");
         assertThat(run.err()).isEmpty();
         assertThat(run.outLines())
                 .contains("one", "two", "x".repeat(100), "x".repeat(50) + " three")

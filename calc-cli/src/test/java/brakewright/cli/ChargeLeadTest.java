@@ -43,6 +43,6 @@ class ChargeLeadTest {
         text.addBelow("pack.protection", "charge_trip", line);
         Path file = folder.resolve("board.toml");
         Files.writeString(file, text.text());
-        return CommandRun.of("worksheet", file.toString());
+        return CommandRun.of("worksheet", file.toString(), "--show", "all");
     }
 }

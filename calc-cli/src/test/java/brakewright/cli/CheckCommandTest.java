@@ -25,11 +25,16 @@ class CheckCommandTest {
     private static final Pattern USELESS_ABOVE =
             Pattern.compile("Above (\\d+(?:\\.\\d+)?) km/h\\s[^.]*useless");
 
+    /** In full, where it is text. */
     private static CommandRun check(String... options) {
         return CommandRun.of(
-                Stream.concat(
+                Stream.of(
                                 Stream.of("check", Example.TRAIL_BOARD.path()),
-                                Arrays.stream(options))
+                                Arrays.stream(options),
+                                Arrays.asList(options).contains("--format")
+                                        ? Stream.<String>of()
+                                        : Stream.of("--show", "all"))
+                        .flatMap(each -> each)
                         .toArray(String[]::new));
     }
 
@@ -247,7 +252,12 @@ class CheckCommandTest {
         board.remove("motor", "winding_to_case");
         CommandRun run =
                 CommandRun.of(
-                        "check", new BuildFolder(folder).put("unknown", board), "--with", HARDER);
+                        "check",
+                        new BuildFolder(folder).put("unknown", board),
+                        "--with",
+                        HARDER,
+                        "--show",
+                        "all");
         assertThat(run.out()).contains("not known").doesNotContain("never  ");
     }
 
@@ -278,7 +288,15 @@ class CheckCommandTest {
         for (String change : List.of(HARDER, "high_voltage_taper=39.7V,42V", "speed_cap=20km/h")) {
             for (String units : List.of("si", "imperial")) {
                 CommandRun run =
-                        CommandRun.of("check", example.path(), "--with", change, "--units", units);
+                        CommandRun.of(
+                                "check",
+                                example.path(),
+                                "--with",
+                                change,
+                                "--units",
+                                units,
+                                "--show",
+                                "all");
                 assertThat(run.status()).as(run.err()).isIn(0, 1);
                 assertThat(run.outLines())
                         .isNotEmpty()
@@ -290,7 +308,16 @@ class CheckCommandTest {
     @ParameterizedTest
     @EnumSource
     void plainIsPureAsciiWithEveryLetterKnown(Example example) {
-        assertThat(CommandRun.of("check", example.path(), "--with", HARDER, "--plain").out())
+        assertThat(
+                        CommandRun.of(
+                                        "check",
+                                        example.path(),
+                                        "--with",
+                                        HARDER,
+                                        "--plain",
+                                        "--show",
+                                        "all")
+                                .out())
                 .matches("[\\n\\x20-\\x7e]+")
                 .doesNotContain("?");
     }
@@ -369,7 +396,7 @@ class CheckCommandTest {
     @Test
     void jsonTellsCurrentsFeelHeatAndDescent() {
         String[] asked = {"check", Example.TRAIL_BOARD.path(), "--with", "motor_brake_current=42A"};
-        String text = CommandRun.of(asked).out();
+        String text = check("--with", "motor_brake_current=42A").out();
         Map<String, Object> json =
                 JsonMaps.read(
                         CommandRun.of(

@@ -26,17 +26,20 @@ class DecisionTest {
     @ParameterizedTest
     @EnumSource
     void whatIsToBeEnteredIsWithinLimitsAndRecommendsItself(Example example) {
-        List<String> enter = entered(CommandRun.of("worksheet", example.path()).outLines());
+        List<String> enter =
+                entered(CommandRun.of("worksheet", example.path(), "--show", "all").outLines());
         BuildText file = BuildText.of(example);
         if (enter.stream().noneMatch(each -> each.startsWith("high_voltage_taper"))) {
             file.remove("settings", "high_voltage_taper");
         }
-        String[] arguments = new String[2 + 2 * enter.size()];
+        String[] arguments = new String[4 + 2 * enter.size()];
         arguments[0] = "worksheet";
         arguments[1] = new BuildFolder(folder).put("entered", file);
+        arguments[2] = "--show";
+        arguments[3] = "all";
         for (int i = 0; i < enter.size(); i++) {
-            arguments[2 + 2 * i] = "--with";
-            arguments[3 + 2 * i] = enter.get(i);
+            arguments[4 + 2 * i] = "--with";
+            arguments[5 + 2 * i] = enter.get(i);
         }
         CommandRun run = CommandRun.of(arguments);
         assertThat(run.err()).isEmpty();

@@ -14,6 +14,9 @@ class ExtremeSettingsTest {
         assertThat(text.err()).isEmpty();
         assertThat(text.status()).isIn(0, 1);
         assertThat(text.out()).contains("CAUTIONS").doesNotContain("NaN");
+        assertThat(CommandRun.worksheet(buildFile, "--show", "all").out())
+                .contains("CAUTIONS")
+                .doesNotContain("NaN");
         CommandRun json = CommandRun.worksheet(buildFile, "--format", "json");
         assertThat(json.status()).isEqualTo(text.status());
         assertThat(json.out()).doesNotContain("NaN").doesNotContain("Infinity");

@@ -24,6 +24,9 @@ final class HostileArguments {
     /** Stands for the path of a file to be written. */
     static final String OUTPUT = "OUTPUT";
 
+    private static final List<String> SHOWN =
+            List.of("all", "brake,heat", "findings", "packs,doubts", "first-stop,,", "settings");
+
     private static final List<String> SETTINGS =
             Arrays.stream(Input.values())
                     .map(Input::key)
@@ -140,8 +143,15 @@ final class HostileArguments {
         }
     }
 
+    private void show() {
+        if (one(3)) {
+            option("--show", odd(4) ? text() : any(SHOWN, random));
+        }
+    }
+
     private void worksheet() {
         page(List.of("text", "json"));
+        show();
         strict();
         if (one(10)) {
             option("--cases", odd(3) ? number() : String.valueOf(1 + random.nextInt(20)));
@@ -159,6 +169,7 @@ final class HostileArguments {
 
     private void check() {
         page(List.of("text", "json"));
+        show();
         strict();
         for (int i = random.nextInt(4); i >= 0; i--) {
             option("--with", setting());

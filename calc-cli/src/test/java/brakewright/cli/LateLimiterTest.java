@@ -45,6 +45,6 @@ class LateLimiterTest {
         text.replace("pack.protection", "charge_trip", "charge_trip = \"20 A\"\n" + line);
         Path file = folder.resolve("board.toml");
         Files.writeString(file, text.text());
-        return CommandRun.of("worksheet", file.toString());
+        return CommandRun.of("worksheet", file.toString(), "--show", "all");
     }
 }

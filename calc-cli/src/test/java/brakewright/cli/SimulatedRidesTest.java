@@ -115,7 +115,7 @@ class SimulatedRidesTest {
         Map<String, Object> drive = object(JsonMaps.read(run.out()), "drive");
         assertThat(3.6 * number(drive, "top_speed_flat_m_per_s")).isCloseTo(24.3, within(0.05));
         assertThat(3.6 * number(drive, "top_speed_lasting_m_per_s")).isCloseTo(22.7, within(0.05));
-        assertThat(CommandRun.of("worksheet", file.toString()).out())
+        assertThat(CommandRun.of("worksheet", file.toString(), "--show", "all").out())
                 .contains("24.3 km/h  22.7 km/h");
     }
 
@@ -129,7 +129,9 @@ class SimulatedRidesTest {
                         "--with",
                         "low_voltage_taper=33V,32.9V",
                         "--with",
-                        "use.charge_to=10%");
+                        "use.charge_to=10%",
+                        "--show",
+                        "findings");
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains("The low-voltage taper that is set is too narrow to count on")
                 .doesNotContain("No low-voltage taper is set");

@@ -13,7 +13,7 @@ class WetRoadTest {
 
     @Test
     void bothRoadsAreToldSideBySide() {
-        assertThat(words(CommandRun.of("worksheet", Example.TRAIL_BOARD.path())))
+        assertThat(words(CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--show", "all")))
                 .contains("on a wet road")
                 .contains("On a wet road, with a motor brake current of");
         assertThat(Example.TRAIL_BOARD.json())
@@ -39,7 +39,7 @@ class WetRoadTest {
         text.replace("vehicle", "wheel_diameter", line);
         Path file = folder.resolve("board.toml");
         Files.writeString(file, text.text());
-        return words(CommandRun.of("worksheet", file.toString()));
+        return words(CommandRun.of("worksheet", file.toString(), "--show", "all"));
     }
 
     private static String words(CommandRun run) {

@@ -62,21 +62,22 @@ class WorksheetCommandTest {
         "TRIKE, imperial"
     })
     void keepsLinesWithinAHundredColumns(Example example, String units) {
-        CommandRun run = CommandRun.of("worksheet", example.path(), "--units", units);
+        CommandRun run =
+                CommandRun.of("worksheet", example.path(), "--units", units, "--show", "all");
         assertThat(run.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThan(101));
     }
 
     @ParameterizedTest
     @EnumSource
     void plainIsPureAsciiWithEveryLetterKnown(Example example) {
-        CommandRun run = CommandRun.of("worksheet", example.path(), "--plain");
+        CommandRun run = CommandRun.of("worksheet", example.path(), "--plain", "--show", "all");
         assertThat(run.out()).matches("[\\n\\x20-\\x7e]*").doesNotContain("?");
     }
 
     @ParameterizedTest
     @EnumSource
     void plainKeepsLinesWithinAHundredColumns(Example example) {
-        CommandRun run = CommandRun.of("worksheet", example.path(), "--plain");
+        CommandRun run = CommandRun.of("worksheet", example.path(), "--plain", "--show", "all");
         assertThat(run.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThan(101));
     }
 
@@ -89,7 +90,9 @@ class WorksheetCommandTest {
     @ParameterizedTest
     @EnumSource
     void imperialShowsMilesAndFeetOnly(Example example) {
-        String imperial = CommandRun.of("worksheet", example.path(), "--units", "imperial").out();
+        String imperial =
+                CommandRun.of("worksheet", example.path(), "--units", "imperial", "--show", "all")
+                        .out();
         assertThat(imperial).contains("mi/h").doesNotContain("km/h");
         assertThat(CommandRun.of("worksheet", example.path()).out())
                 .contains("km/h")
@@ -197,9 +200,9 @@ class WorksheetCommandTest {
 
     @Test
     void whereAToleranceIsStatedItTellsWhatElseToMeasure() {
-        assertThat(CommandRun.of("worksheet", Example.TOUR_BOARD.path()).out())
+        assertThat(CommandRun.of("worksheet", Example.TOUR_BOARD.path(), "--show", "all").out())
                 .contains("WHAT TO MEASURE FIRST");
-        assertThat(CommandRun.of("worksheet", Example.TRAIL_BOARD.path()).out())
+        assertThat(CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--show", "all").out())
                 .doesNotContain("WHAT TO MEASURE FIRST");
     }
 }

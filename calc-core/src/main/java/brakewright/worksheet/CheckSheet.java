@@ -68,7 +68,7 @@ public record CheckSheet(
                 proposed,
                 safePresent,
                 safeProposed,
-                uselessAbove(present, proposed),
+                uselessAbove(present, proposed, fullest(proposed)),
                 hardest(present),
                 hardest(proposed));
     }
@@ -240,6 +240,48 @@ public record CheckSheet(
     }
 
     /**
+     * Returns the charge states at which one rides.
+     *
+     * @return those of the proposal
+     */
+    public RiddenCharges ridden() {
+        return proposed.ridden();
+    }
+
+    /**
+     * Computes the same at each charge state at which one rides.
+     *
+     * @return what the proposal buys there, from the fullest pack down
+     */
+    public List<OwnStop> stopsRidden() {
+        return ridden().charges().stream().map(charge -> OwnStop.at(charge, sheets())).toList();
+    }
+
+    /**
+     * Computes above which speed the proposed motor brake current brakes no harder than the present
+     * one.
+     *
+     * @return at the charge state that stands for the ride, or at the fullest where braking is safe
+     *     at none; empty where it is not raised or the pack never holds it back
+     */
+    public Optional<Fading> uselessRidden() {
+        double charge = ridden().highestSafe().orElse(proposed.build().use().chargeFrom());
+        PackState state =
+                PackState.of(
+                        proposed.limits().battery(),
+                        charge,
+                        proposed.build().battery().temperatureC());
+        OptionalDouble speed = uselessAbove(present, proposed, state);
+        return speed.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Fading(
+                                charge,
+                                speed.getAsDouble(),
+                                proposed.operation().brake().isHeldByTaper(state)));
+    }
+
+    /**
      * Computes what tyres, vehicle and rider bear.
      *
      * @return without the margins of the limits
@@ -317,14 +359,14 @@ public record CheckSheet(
     }
 
     /** Above the speed where the pack limit holds back the present current, both brake alike. */
-    private static OptionalDouble uselessAbove(Worksheet present, Worksheet proposed) {
+    private static OptionalDouble uselessAbove(
+            Worksheet present, Worksheet proposed, PackState state) {
         ElectricBrake before = present.operation().brake();
         ElectricBrake after = proposed.operation().brake();
         if (after.motorCurrent() <= before.motorCurrent()) {
             return OptionalDouble.empty();
         }
-        PackState full = fullest(proposed);
-        double speed = before.speedReturning(after.settledPackLimit(full), full);
+        double speed = before.speedReturning(after.settledPackLimit(state), state);
         return speed < proposed.operation().topSpeed()
                 ? OptionalDouble.of(speed)
                 : OptionalDouble.empty();

@@ -1,6 +1,5 @@
 package brakewright.worksheet;
 
-import brakewright.battery.BatteryModel;
 import brakewright.battery.FuseDuty;
 import brakewright.limit.Limits;
 import brakewright.limit.UsedInput;
@@ -14,38 +13,34 @@ import brakewright.spec.Build;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The worksheet of one vehicle.
- *
- * @param build the vehicle
- * @param limits what is permitted
- * @param operation the settings in effect
- * @param review the settings held against the limits
- * @param pack the pack over its charge state
- * @param drive what the drive achieves
- * @param heat how the motor warms
- * @param firstStops the first stop after a full charge: cells at their own temperature, then the
- *     coldest and the warmest in use where they differ
+ * The worksheet of one vehicle. What it tells beyond limits and findings is found when it is first
+ * asked for: a page shows a part of it. Threads that ask at once may each find it, and find the
+ * same.
  */
-public record Worksheet(
-        Build build,
-        Limits limits,
-        Operation operation,
-        Review review,
-        List<PackRow> pack,
-        DriveSheet drive,
-        HeatSheet heat,
-        List<FirstStop> firstStops) {
+public final class Worksheet {
 
     private static final double[] QUARTERS = {1.0, 0.75, 0.5, 0.25, 0.1};
 
-    /** Copies the rows. */
-    public Worksheet {
-        pack = List.copyOf(pack);
-        firstStops = List.copyOf(firstStops);
+    private final Build build;
+    private final Limits limits;
+    private final Operation operation;
+    private final Review review;
+    private volatile @Nullable List<PackRow> pack;
+    private volatile @Nullable DriveSheet drive;
+    private volatile @Nullable HeatSheet heat;
+    private volatile @Nullable List<FirstStop> firstStops;
+
+    private Worksheet(Build build, Limits limits, Operation operation) {
+        this.build = build;
+        this.limits = limits;
+        this.operation = operation;
+        this.review = Review.of(build, limits, operation);
     }
 
     /**
@@ -56,18 +51,112 @@ public record Worksheet(
      */
     public static Worksheet of(Build build) {
         Limits limits = Limits.of(build);
-        Operation operation = Operation.of(build, limits);
-        BatteryModel model = limits.battery();
-        DriveSheet drive = DriveSheet.of(build, operation, build.use().chargeFrom());
-        return new Worksheet(
-                build,
-                limits,
-                operation,
-                Review.of(build, limits, operation),
-                PackRow.all(build, model, limits, operation),
-                drive,
-                HeatSheet.of(build, operation, drive),
-                firstStops(build, limits, operation));
+        return new Worksheet(build, limits, Operation.of(build, limits));
+    }
+
+    /**
+     * Returns the vehicle.
+     *
+     * @return as it was given
+     */
+    public Build build() {
+        return build;
+    }
+
+    /**
+     * Returns what is permitted.
+     *
+     * @return the limits
+     */
+    public Limits limits() {
+        return limits;
+    }
+
+    /**
+     * Returns how the vehicle is operated.
+     *
+     * @return the settings in effect
+     */
+    public Operation operation() {
+        return operation;
+    }
+
+    /**
+     * Returns what was found.
+     *
+     * @return the settings held against the limits
+     */
+    public Review review() {
+        return review;
+    }
+
+    /**
+     * Returns the pack over its charge state.
+     *
+     * @return the rows, fullest first
+     */
+    public List<PackRow> pack() {
+        List<PackRow> found = pack;
+        if (found == null) {
+            found = List.copyOf(PackRow.all(build, limits.battery(), limits, operation));
+            pack = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns what the drive achieves with the fullest pack in use.
+     *
+     * @return the sheet
+     */
+    public DriveSheet drive() {
+        DriveSheet found = drive;
+        if (found == null) {
+            found = DriveSheet.of(build, operation, build.use().chargeFrom());
+            drive = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns how the motor warms.
+     *
+     * @return the sheet
+     */
+    public HeatSheet heat() {
+        HeatSheet found = heat;
+        if (found == null) {
+            found = HeatSheet.of(build, operation, drive());
+            heat = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns the first stop after a full charge.
+     *
+     * @return cells at their own temperature, then the coldest and the warmest in use where they
+     *     differ
+     */
+    public List<FirstStop> firstStops() {
+        List<FirstStop> found = firstStops;
+        if (found == null) {
+            found =
+                    Arrays.stream(build.cellTemperatures())
+                            .mapToObj(cells -> FirstStop.of(build, limits, operation, cells))
+                            .toList();
+            firstStops = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns the findings, those together that differ only in cell temperature or pack.
+     *
+     * @return gravest first
+     */
+    public List<AlikeFindings> alikeFindings() {
+        return AlikeFindings.of(review);
     }
 
     /**
@@ -137,7 +226,7 @@ public record Worksheet(
      *     [m/s]
      */
     public double thrustTop() {
-        return Math.max(drive.topSpeedFlat().speed(), operation.topSpeed());
+        return Math.max(drive().topSpeedFlat().speed(), operation.topSpeed());
     }
 
     /**
@@ -198,12 +287,55 @@ public record Worksheet(
      * @return force and deceleration, in their order
      */
     public BrakeForce brakeForce(double... speeds) {
+        return brakeForceAt(build.use().chargeFrom(), speeds);
+    }
+
+    /**
+     * Computes how hard the electric brake slows at some charge state, as it is judged.
+     *
+     * @param charge the charge state [1]
+     * @param speeds the speeds [m/s]
+     * @return force and deceleration, in their order
+     */
+    public BrakeForce brakeForceAt(double charge, double... speeds) {
         return BrakeForce.of(
                 build,
                 operation.trusted(limits).brake(),
-                PackState.of(
-                        limits.battery(), build.use().chargeFrom(), build.battery().temperatureC()),
+                PackState.of(limits.battery(), charge, build.battery().temperatureC()),
                 speeds);
+    }
+
+    /**
+     * Returns the charge states at which one rides.
+     *
+     * @return where stops and maps are told
+     */
+    public RiddenCharges ridden() {
+        return RiddenCharges.of(build.use(), review.safeCharge());
+    }
+
+    /**
+     * Computes the stops from the highest speed at the charge states ridden and at the lowest in
+     * use, on level dry road, as if nothing opened.
+     *
+     * @return from the fullest pack down
+     */
+    public List<RiddenStop> riddenStops() {
+        return RiddenStop.all(build, operation, ridden());
+    }
+
+    /**
+     * Computes from which speed on the pack decides how hard the vehicle brakes.
+     *
+     * @return at the charge state that stands for the ride, or at the fullest where braking is safe
+     *     at none; empty where the pack holds nothing back
+     */
+    public Optional<Fading> fading() {
+        double charge = ridden().highestSafe().orElse(build.use().chargeFrom());
+        return Fading.at(
+                charge,
+                PackState.of(limits.battery(), charge, build.battery().temperatureC()),
+                operation);
     }
 
     /**
@@ -267,11 +399,5 @@ public record Worksheet(
      */
     public RangeSheet range() {
         return RangeSheet.of(build, operation);
-    }
-
-    private static List<FirstStop> firstStops(Build build, Limits limits, Operation operation) {
-        return Arrays.stream(build.cellTemperatures())
-                .mapToObj(cells -> FirstStop.of(build, limits, operation, cells))
-                .toList();
     }
 }

@@ -7,8 +7,11 @@ import brakewright.profile.Situation;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Review;
 import brakewright.spec.Build;
+import brakewright.worksheet.AlikeFindings;
 import brakewright.worksheet.Worksheet;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Both verdicts on a vehicle, with tolerances each at its own unfavourable side.
@@ -42,6 +45,26 @@ public record Judged(Build build, Review review, BrakeVerdict brake, SingleLimit
                         situation.worst(
                                 sheet.build().settings(), each -> BrakeVerdict.of(each).badness())),
                 single);
+    }
+
+    /**
+     * Returns what was found, nominally or at the unfavourable side of the tolerances, those
+     * together that differ only in cell temperature or pack.
+     *
+     * @param sheet with nominal inputs
+     * @return the nominal ones gravest first, then what only the unfavourable side adds
+     */
+    public List<AlikeFindings> found(Worksheet sheet) {
+        List<AlikeFindings> nominal = sheet.alikeFindings();
+        return Stream.concat(
+                        nominal.stream(),
+                        AlikeFindings.of(review).stream()
+                                .filter(
+                                        each ->
+                                                nominal.stream()
+                                                        .noneMatch(
+                                                                one -> one.isAbout(each.first()))))
+                .toList();
     }
 
     /**

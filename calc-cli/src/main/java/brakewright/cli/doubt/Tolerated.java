@@ -5,6 +5,7 @@ import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.InputPlace;
 import brakewright.profile.Distribution;
 import brakewright.profile.Tolerances;
+import brakewright.profile.Uncertain;
 import brakewright.profile.Variation;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
@@ -77,6 +78,17 @@ public record Tolerated(
         } catch (Vehicles.Impossible impossible) {
             throw impossible.why();
         }
+    }
+
+    /**
+     * Returns the name of a value that carries a tolerance.
+     *
+     * @param range the value
+     * @return its key
+     */
+    public String name(Uncertain range) {
+        int place = tolerances.inputs().indexOf(range);
+        return place < 0 ? range.input().key() : places.get(place).name();
     }
 
     /**

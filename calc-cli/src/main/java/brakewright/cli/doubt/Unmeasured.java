@@ -53,6 +53,16 @@ public record Unmeasured(List<Doubtful> values, Doubts doubts) {
      *     reach values that do not go together
      */
     public static Optional<Unmeasured> of(BuildFile file, Optional<Tolerated> tolerated) {
+        return of(file, tolerated, TOGETHER);
+    }
+
+    /** Each by itself alone: the verdict is the nominal one. */
+    static Optional<Unmeasured> weighed(BuildFile file, Optional<Tolerated> tolerated) {
+        return of(file, tolerated, 0);
+    }
+
+    private static Optional<Unmeasured> of(
+            BuildFile file, Optional<Tolerated> tolerated, int together) {
         List<InputPlace> fixed = tolerated.map(Tolerated::places).orElse(List.of());
         double[] worst =
                 tolerated.stream()
@@ -76,7 +86,7 @@ public record Unmeasured(List<Doubtful> values, Doubts doubts) {
                             Doubts.of(
                                     values.stream().map(Doubtful::range).toList(),
                                     doubted -> made(file, all, joined(worst, doubted)),
-                                    TOGETHER)));
+                                    together)));
         } catch (Vehicles.Impossible apart) {
             return Optional.empty();
         }

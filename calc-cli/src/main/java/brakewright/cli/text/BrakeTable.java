@@ -29,20 +29,20 @@ final class BrakeTable {
 
     void print(Ink ink) {
         page.line(ink.heading("The brake over speed and charge"));
-        page.line(
-                "  current into the pack [A] at "
+        page.note(
+                "current into the pack [A] at "
                         + Numbers.nearest(set.motorBrake(), 1)
                         + " A per motor and at most "
                         + Numbers.nearest(set.packRegen(), 1)
                         + " A into the pack");
         if (set.isHighVoltageTaperTrusted()) {
-            page.line("  (the high-voltage taper, which holds back more near its end, included)");
+            page.note("(the high-voltage taper, which holds back more near its end, included)");
         } else if (set.isHighVoltageTaperLeftOut()) {
-            page.line("  (the high-voltage taper, too narrow to hold, is left out)");
+            page.note("(the high-voltage taper, too narrow to hold, is left out)");
         }
         if (set.brakeEndsBelow() > 0.0) {
-            page.line(
-                    "  (below "
+            page.note(
+                    "(below "
                             + units.speedText(set.brakeEndsBelow())
                             + " the controllers do not brake)");
         }
@@ -57,9 +57,12 @@ final class BrakeTable {
         sheet.brakeAt(ShownCharges.with(sheet.build().use(), CHARGES), speeds)
                 .forEach(each -> page.line(row(each)));
         page.line(deceleration());
-        page.line("  !  more than the pack may take     ~  held back by pack limit or taper");
-        page.line(
-                "  -  drawn from the pack             decel.: electric brake and road, all in m/s2");
+        page.note("!  more than the pack may take     ~  held back by pack limit or taper");
+        page.note(
+                "-  drawn from the pack             decel.: electric brake and road, all in m/s2");
+        page.note(
+                "Braking lightly still returns a little where braking in full draws: so what the pack"
+                        + " may take can be passed at a lower speed than the first of this map.");
     }
 
     private static String row(BrakeRow brake) {

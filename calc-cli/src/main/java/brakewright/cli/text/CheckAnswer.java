@@ -3,6 +3,7 @@ package brakewright.cli.text;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Remembered;
+import brakewright.cli.words.Initial;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -85,7 +86,7 @@ final class CheckAnswer {
     }
 
     /** Never a bare yes: a pack that is safe because the vehicle hardly brakes is none. */
-    private String verdict() {
+    String verdict() {
         String brake =
                 switch (judged.brake().word()) {
                     case ENOUGH -> ", AND THE BRAKE IS ENOUGH";
@@ -206,6 +207,30 @@ final class CheckAnswer {
                 + " ("
                 + LimitWords.of(bare.binding())
                 + ").";
+    }
+
+    /** How high the motor brake current could go, in one sentence. */
+    String couldBe() {
+        Headroom headroom = headrooms.motorBrake();
+        String throughout = "over the whole charge in use " + briefly(headroom.throughout());
+        if (headroom.there().isEmpty() || !headroom.isNarrowed(check.present().build())) {
+            return "The motor brake current could be, " + throughout + ".";
+        }
+        return Initial.capital(circumstances(headroom.circumstances().orElseThrow()))
+                + " the motor brake current could be "
+                + briefly(headroom.there().get())
+                + "; "
+                + throughout
+                + ".";
+    }
+
+    private static String briefly(Solution solution) {
+        if (solution instanceof Solution.Found found) {
+            return amperes(found.value()) + " (" + check(found.beyond()) + ")";
+        }
+        return solution instanceof Solution.All all
+                ? amperes(all.value()) + " or more"
+                : "none (" + check(((Solution.None) solution).there()) + ")";
     }
 
     private String regen() {

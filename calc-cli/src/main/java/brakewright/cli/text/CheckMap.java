@@ -34,8 +34,8 @@ final class CheckMap {
 
     void printCurrents(Ink ink, double[] charges) {
         page.line(ink.heading("Current into the pack over speed and charge"));
-        page.line(
-                "  asked: with no pack limit; sent: after it, the high-voltage taper included;"
+        page.note(
+                "asked: with no pack limit; sent: after it, the high-voltage taper included;"
                         + " braking in full [A]");
         heading("may take");
         for (CheckedCurrents at : check.currents(charges, speeds)) {
@@ -50,7 +50,7 @@ final class CheckMap {
         }
         narrow(check.present(), "set at present");
         narrow(check.proposed(), "proposed");
-        page.line("  !  sent, and more than the pack may take     -  drawn from the pack");
+        page.note("!  sent, and more than the pack may take     -  drawn from the pack");
     }
 
     /** A taper too narrow to hold is taken as the worse of what it may do. */

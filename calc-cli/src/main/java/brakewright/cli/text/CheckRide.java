@@ -31,8 +31,8 @@ final class CheckRide {
     /** The hardest electric braking against what grip, balance and the rider bear. */
     void printFeel() {
         rows.heading("What the rider feels, and what grip and balance bear");
-        page.line(
-                "  hardest at any speed and charge in use; no friction brake; bears: without the"
+        page.note(
+                "hardest at any speed and charge in use; no friction brake; bears: without the"
                         + " margin of the limits");
         rows.row("", "present", "proposed", "bears");
         Both<Double> tyres = check.hardest().map(HardestBraking::tyreUse);

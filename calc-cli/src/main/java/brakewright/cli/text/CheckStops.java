@@ -106,7 +106,7 @@ final class CheckStops {
 
     void printLeft() {
         rows.heading("What is left where the pack refuses");
-        page.line("  stop from the highest speed, level dry road, and its mean deceleration");
+        page.note("stop from the highest speed, level dry road, and its mean deceleration");
         rows.row("", "present", "proposed", "may take");
         List<LeftBraking> before = check.present().leftBraking();
         List<LeftBraking> after = check.proposed().leftBraking();

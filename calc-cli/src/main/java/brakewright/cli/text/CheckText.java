@@ -17,16 +17,21 @@ import brakewright.spec.Taper;
 import brakewright.worksheet.Both;
 import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.ReturnRow;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** A proposal beside the present settings, as text: the answer first. */
 public final class CheckText {
 
     private static final double[] CHARGES = {0.95, 0.9, 0.8, 0.5};
+
+    /** What stands below the findings. */
+    private static final int LEFT = 7;
 
     private final BuildFile file;
     private final CheckSheet check;
@@ -67,44 +72,112 @@ public final class CheckText {
     }
 
     /**
-     * Writes the text.
+     * Writes the answer and what changes.
      *
-     * @return lines of at most 100 columns
+     * @return lines no wider than the ink says
      */
-    public String text() {
+    public String onePage() {
+        title();
+        page.blank();
+        new SpokenAnswer(file, check, headrooms, judged, units, page, ink).print();
+        page.blank();
+        new ChangesTable(check, units, rows).print();
+        page.blank();
+        List<Finding> added = check.findingsAdded();
+        Page found =
+                new AlikeText(
+                                judged,
+                                check.proposed(),
+                                alike -> added.containsAll(alike.findings()),
+                                units,
+                                ink,
+                                page)
+                        .within(OnePage.LINES - page.length() - LEFT);
+        page.all(found);
+        page.blank();
+        cautions(Cautions.briefBraking());
+        page.note(
+                "More: --show "
+                        + Arrays.stream(CheckSection.values())
+                                .map(CheckSection::key)
+                                .collect(Collectors.joining(ink.separator()))
+                        + " or all");
+        return page.text();
+    }
+
+    /**
+     * Writes some sections.
+     *
+     * @param chosen which, in the order in which they are printed
+     * @return lines no wider than the ink says
+     */
+    public String some(List<CheckSection> chosen) {
+        title();
+        page.paragraph("Answer: " + answer().verdict(), 2, "");
+        for (CheckSection section : chosen) {
+            page.blank();
+            section.print(this);
+        }
+        return page.text();
+    }
+
+    /**
+     * Writes all of it.
+     *
+     * @return lines no wider than the ink says
+     */
+    public String all() {
+        title();
+        page.blank();
+        answer().print();
+        for (CheckSection section : CheckSection.values()) {
+            page.blank();
+            section.print(this);
+        }
+        page.blank();
+        cautions(Cautions.braking());
+        return page.text();
+    }
+
+    private void title() {
         page.line(ink.heading(file.title() + ": the proposal"));
         use();
-        page.blank();
-        new CheckAnswer(file, check, headrooms, judged, units, page, ink).print();
-        page.blank();
-        settings();
-        page.blank();
-        packCurrents();
-        page.blank();
+    }
+
+    private CheckAnswer answer() {
+        return new CheckAnswer(file, check, headrooms, judged, units, page, ink);
+    }
+
+    private void cautions(List<String> texts) {
+        rows.heading("Cautions");
+        texts.forEach(caution -> page.paragraph("  -", 4, caution));
+    }
+
+    void brake() {
         CheckMap map = new CheckMap(check, units, page);
         map.printCurrents(ink, charges());
         page.blank();
         map.printForces(ink);
-        page.blank();
-        CheckStops stops = new CheckStops(check, units, rows, page, ink);
-        stops.printDistances();
-        page.blank();
-        CheckRide ride = new CheckRide(check, units, rows, page);
-        ride.printFeel();
-        page.blank();
-        stops.printFirst();
-        page.blank();
-        stops.printLeft();
-        page.blank();
-        ride.printHeatAndDescent();
-        page.blank();
-        findings();
-        page.blank();
-        rows.heading("Cautions");
-        for (String caution : Cautions.braking()) {
-            page.paragraph("  -", 4, caution);
-        }
-        return page.text();
+    }
+
+    void stops() {
+        new CheckStops(check, units, rows, page, ink).printDistances();
+    }
+
+    void firstStop() {
+        new CheckStops(check, units, rows, page, ink).printFirst();
+    }
+
+    void left() {
+        new CheckStops(check, units, rows, page, ink).printLeft();
+    }
+
+    void feel() {
+        new CheckRide(check, units, rows, page).printFeel();
+    }
+
+    void heat() {
+        new CheckRide(check, units, rows, page).printHeatAndDescent();
     }
 
     /** A use that was asked for holds for what is set now too: so both can be compared. */
@@ -115,7 +188,7 @@ public final class CheckText {
         }
     }
 
-    private void settings() {
+    void settings() {
         rows.heading("Settings");
         rows.row("", "present", "proposed", "");
         changed("motor drive current, per motor", Settings::motorDriveCurrent);
@@ -164,7 +237,7 @@ public final class CheckText {
         return taper.map(EnteredWords::volts).orElse("not set");
     }
 
-    private void packCurrents() {
+    void packCurrents() {
         rows.heading("Current into the pack, each from its highest speed");
         rows.row("", "present", "proposed", "may take");
         for (ReturnRow row : check.returned(charges())) {
@@ -189,7 +262,7 @@ public final class CheckText {
         return ShownCharges.with(build.use(), CHARGES);
     }
 
-    private void findings() {
+    void findings() {
         rows.heading("Findings for the proposal");
         FindingWords words = new FindingWords(build, units);
         List<Finding> added = check.findingsAdded();

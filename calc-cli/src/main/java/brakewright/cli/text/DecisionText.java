@@ -20,6 +20,11 @@ final class DecisionText {
 
     /** What becomes of pack and parts, and of the brake, with the whole set entered. */
     String of(Recommendation set) {
+        return brief(set) + " " + words.of(set.brake());
+    }
+
+    /** The two words for them. */
+    String brief(Recommendation set) {
         String parts =
                 switch (set.evaluation().outcome()) {
                     case WITHIN_LIMITS -> "pack and parts are within limits";
@@ -31,7 +36,7 @@ final class DecisionText {
                                             set.evaluation().worst(), set.evaluation().pack())
                                     + ")";
                 };
-        return parts + "; the brake is " + brake(set.brake()) + ". " + words.of(set.brake());
+        return parts + "; the brake is " + brake(set.brake()) + ".";
     }
 
     /** What becomes of the brake on a wet road, with the current that it bears. */

@@ -4,6 +4,7 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
+import brakewright.cli.words.PlainWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.formula.Derivation;
 import brakewright.formula.Origin;
@@ -91,6 +92,16 @@ public final class ExplainText {
                         + LimitWords.of(limit.binding())
                         + ".");
         constraints(limit.constraints(), List.of(limit.binding()), limit.id().unit());
+        inPlainWords(plainWords().of(limit));
+    }
+
+    private PlainWords plainWords() {
+        return new PlainWords(file.build(), units);
+    }
+
+    private void inPlainWords(String sentence) {
+        page.blank();
+        page.paragraph("In plain words:", 0, sentence);
     }
 
     private void pack(PackLimitSheet limit) {
@@ -120,6 +131,7 @@ public final class ExplainText {
                         + Numbers.nearest(file.build().battery().temperatureC(), 0)
                         + " °C.");
         constraints(there.constraints(), List.of(there.binding()), Unit.AMPERE);
+        inPlainWords(plainWords().of(limit));
     }
 
     private void taper(TaperLimit taper) {
@@ -141,6 +153,7 @@ public final class ExplainText {
         List<Constraint> all = new ArrayList<>(taper.ends());
         all.add(taper.band());
         constraints(all, List.of(taper.binding(), taper.band()), Unit.VOLT);
+        inPlainWords(plainWords().of(taper));
     }
 
     private void constraints(List<Constraint> constraints, List<Constraint> binding, Unit unit) {

@@ -46,10 +46,73 @@ final class FirstStopText {
             page.paragraph(
                     "  cells at " + Numbers.nearest(stop.cellsC(), 0) + " °C", LABEL, told(stop));
         }
-        String help = help(sheet.firstStopHelp());
+        String help = help(sheet.firstStopHelp(), true);
         if (!help.isEmpty()) {
             page.paragraph("  what helps", LABEL, help);
         }
+    }
+
+    /** The stop with the cells at their own temperature, and where others differ from it. */
+    void printBrief(Ink ink, boolean isTight) {
+        List<FirstStop> stops = sheet.firstStops();
+        FirstStop own = stops.get(0);
+        page.line(ink.heading("The first stop after a full charge"));
+        page.note(
+                "From "
+                        + units.speedText(own.speed())
+                        + " at "
+                        + Numbers.percent(own.charge())
+                        + " charge, cells at "
+                        + Numbers.nearest(own.cellsC(), 0)
+                        + " °C: "
+                        + brief(own, isTight));
+        for (FirstStop stop : stops.subList(1, stops.size())) {
+            if (!ends(stop).equals(ends(own))) {
+                page.note(
+                        "Cells at "
+                                + Numbers.nearest(stop.cellsC(), 0)
+                                + " °C: "
+                                + brief(stop, isTight));
+            }
+        }
+        String help = help(sheet.firstStopHelp(), false);
+        if (!help.isEmpty()) {
+            page.note("What helps: " + Initial.small(help));
+        }
+    }
+
+    /** How it ends in kind: what opens, and whether it stops. */
+    private static List<Object> ends(FirstStop stop) {
+        return List.of(
+                stop.opening(),
+                stop.isSafe(),
+                stop.opened().map(FirstStop.Opened::outcome).orElse(stop.outcome())
+                        instanceof StopOutcome.Stopped);
+    }
+
+    private String brief(FirstStop stop, boolean isTight) {
+        if (stop.opening() != FirstStop.Opening.NOTHING) {
+            return opened(stop, trip(stop), !isTight);
+        }
+        String ending =
+                stop.outcome() instanceof StopOutcome.Stopped stopped
+                        ? "it stops within " + units.lengthText(stopped.distance())
+                        : "it does not stop";
+        return ending
+                + "; up to "
+                + Numbers.nearest(stop.packCurrent(), 1)
+                + " A go into the pack, which may take "
+                + Numbers.down(stop.mayTake(), 1)
+                + " A"
+                + (stop.isSafe()
+                        ? ". All within limits."
+                        : ": a limit is exceeded, nothing opens.");
+    }
+
+    private static String trip(FirstStop stop) {
+        return stop.opening() == FirstStop.Opening.CHARGE_TRIP
+                ? "charge trip opens, " + typically(stop) + "within "
+                : "over-voltage trip opens, " + typically(stop) + "after ";
     }
 
     private String told(FirstStop stop) {
@@ -78,16 +141,8 @@ final class FirstStopText {
                                             ? " No trip that is described is reached, but a limit is."
                                             : " The protection is on the charge lead alone: nothing"
                                                     + " opens, and a limit is exceeded.");
-            case CHARGE_TRIP ->
-                    opened(stop, "charge trip opens, " + typically(stop) + "within ")
-                            + unopened
-                            + " U"
-                            + flow;
-            case OVERVOLTAGE_TRIP ->
-                    opened(stop, "over-voltage trip opens, " + typically(stop) + "after ")
-                            + unopened
-                            + " U"
-                            + flow;
+            case CHARGE_TRIP, OVERVOLTAGE_TRIP ->
+                    opened(stop, trip(stop), true) + unopened + " U" + flow;
         };
     }
 
@@ -96,7 +151,7 @@ final class FirstStopText {
     }
 
     /** The stop on which the protection opens, and what is left of all braking then. */
-    private String opened(FirstStop stop, String trip) {
+    private String opened(FirstStop stop, String trip, boolean isFull) {
         FirstStop.Opened opened = stop.opened().orElseThrow();
         String opens = "the protection's " + trip + Numbers.time(stop.opensAfter());
         if (!(opened.outcome() instanceof StopOutcome.Stopped stopped)) {
@@ -114,7 +169,12 @@ final class FirstStopText {
                         : "it stops within " + units.lengthText(stopped.distance()))
                 + ": "
                 + opens
-                + "; then "
+                + (isFull ? left(stop) : ".");
+    }
+
+    /** What is left of all braking. */
+    private String left(FirstStop stop) {
+        return "; then "
                 + Numbers.down(stop.leftDeceleration(), 2)
                 + " m/s² are left of all braking at "
                 + units.speedText(stop.speed())
@@ -123,7 +183,7 @@ final class FirstStopText {
                 + " m/s² at a crawl.";
     }
 
-    private String help(FirstStopHelp help) {
+    private String help(FirstStopHelp help, boolean isFull) {
         String cells =
                 help.warmToC().isPresent()
                         ? "Warm the cells to "
@@ -137,10 +197,10 @@ final class FirstStopText {
         if (help.stop().isEmpty()) {
             return cells;
         }
-        return (cells + " " + remedy(help, help.stop().get(), !cells.isEmpty())).strip();
+        return (cells + " " + remedy(help, help.stop().get(), !cells.isEmpty(), isFull)).strip();
     }
 
-    private String remedy(FirstStopHelp help, FirstStop stop, boolean isBesides) {
+    private String remedy(FirstStopHelp help, FirstStop stop, boolean isBesides, boolean isFull) {
         Build build = sheet.build();
         List<String> ways = new ArrayList<>();
         double charge = stop.chargeTo().orElse(build.use().chargeFrom());
@@ -179,7 +239,7 @@ final class FirstStopText {
                                         + " charge no current into the pack is safe, however low it"
                                         + " is set."
                                 : "")
-                        + weaker(!none, reach(help)))
+                        + (isFull ? weaker(!none, reach(help)) : ""))
                 .strip();
     }
 

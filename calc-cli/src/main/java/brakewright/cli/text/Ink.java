@@ -3,12 +3,37 @@ package brakewright.cli.text;
 import java.util.Locale;
 
 /**
- * How text is put on the page: with or without colour, with all letters or plain ones.
+ * How text is put on the page: with or without colour, with all letters or plain ones, how wide.
  *
  * @param colour whether signal words may be coloured
  * @param plain whether only ASCII may be used
+ * @param columns how many letters a line may have
  */
-public record Ink(boolean colour, boolean plain) {
+public record Ink(boolean colour, boolean plain, int columns) {
+
+    /** Where no terminal tells its width. */
+    public static final int USUAL_COLUMNS = 100;
+
+    /** No page is narrower: its tables would fall apart. */
+    public static final int FEWEST_COLUMNS = 72;
+
+    /** No page is wider: longer lines are hard to follow. */
+    private static final int MOST_COLUMNS = 120;
+
+    /** Keeps the width within what can be read. */
+    public Ink {
+        columns = Math.max(FEWEST_COLUMNS, Math.min(MOST_COLUMNS, columns));
+    }
+
+    /**
+     * Writes where no terminal tells its width.
+     *
+     * @param colour whether signal words may be coloured
+     * @param plain whether only ASCII may be used
+     */
+    public Ink(boolean colour, boolean plain) {
+        this(colour, plain, USUAL_COLUMNS);
+    }
 
     private static final String RESET = "\u001b[0m";
 
@@ -29,6 +54,11 @@ public record Ink(boolean colour, boolean plain) {
     /** Colours a word. */
     String paint(Tone tone, String text) {
         return colour ? tone.code + text + RESET : text;
+    }
+
+    /** Between the names of a list: where lines are short it must be broken. */
+    String separator() {
+        return columns < USUAL_COLUMNS ? ", " : ",";
     }
 
     /** Writes a heading. */

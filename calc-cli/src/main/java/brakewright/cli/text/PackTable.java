@@ -21,8 +21,8 @@ final class PackTable {
 
     void print(Ink ink) {
         page.line(ink.heading("The pack over its charge"));
-        page.line(
-                "  cells at "
+        page.note(
+                "cells at "
                         + Numbers.nearest(sheet.build().battery().temperatureC(), 0)
                         + " °C; loaded: at the pack discharge current set; currents of all"
                         + " controllers together");

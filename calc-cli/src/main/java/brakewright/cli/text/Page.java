@@ -5,32 +5,56 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Collects the lines of a text, at most 100 columns wide. */
+/**
+ * Collects the lines of a text, no wider than its ink says. Rows that follow each other are one
+ * table: where one of them is too wide, columns that are blank in all of them are taken out.
+ */
 final class Page {
 
-    private static final int WIDTH = 100;
     private static final char ESCAPE = '\u001b';
     private static final String OURS = ESCAPE + "\n";
 
     /** A line may break at a blank, but not between a number and its unit. */
     private static final Pattern BREAK = Pattern.compile(" (?![%°A-Za-z])|(?<![0-9]) ");
 
-    private final StringBuilder text = new StringBuilder();
+    private final List<String> lines = new ArrayList<>();
+    private final List<String> rows = new ArrayList<>();
     private final Ink ink;
+    private final int width;
 
     Page(Ink ink) {
         this.ink = ink;
+        this.width = ink.columns();
     }
 
     /** Adds a line; one that is too long goes on below, indented alike. */
     Page line(String line) {
         String settled = settled(line).stripTrailing();
-        if (visibleLength(settled) <= WIDTH) {
-            put(settled);
-            return this;
+        if (!settled.startsWith(" ") || settled.indexOf(ESCAPE) >= 0) {
+            endTable();
+            wrapped(settled);
+        } else {
+            rows.add(settled);
         }
-        int labelWidth = Math.min(settled.length() - settled.stripLeading().length(), WIDTH / 2);
-        return paragraph("", labelWidth, settled.substring(labelWidth));
+        return this;
+    }
+
+    private void wrapped(String line) {
+        if (visibleLength(line) <= width) {
+            put(line);
+            return;
+        }
+        int indent = Math.min(line.length() - line.stripLeading().length(), width / 2);
+        String start = line.substring(0, indent);
+        for (String part : wrap(line.substring(indent), width - indent, width - indent)) {
+            put(start + part.strip());
+        }
+    }
+
+    private void endTable() {
+        List<String> table = NarrowRows.of(rows, width);
+        rows.clear();
+        table.forEach(this::wrapped);
     }
 
     /**
@@ -41,12 +65,18 @@ final class Page {
     }
 
     private void put(String line) {
-        text.append(line.stripTrailing()).append('\n');
+        lines.add(line.stripTrailing());
     }
 
     Page blank() {
-        text.append('\n');
+        endTable();
+        put("");
         return this;
+    }
+
+    /** Adds a sentence or a legend, a little indented; it is no row of a table. */
+    Page note(String text) {
+        return paragraph("", 2, text);
     }
 
     /**
@@ -54,14 +84,15 @@ final class Page {
      * line. A label wider than its column takes room from the first line.
      */
     Page paragraph(String heading, int labelWidth, String paragraph) {
+        endTable();
         String label = settled(heading);
         boolean isApart = label.isEmpty() || label.endsWith(" ");
         int begin = Math.max(labelWidth, visibleLength(label) + (isApart ? 0 : 1));
         String start = label + " ".repeat(begin - visibleLength(label));
         String indent = " ".repeat(labelWidth);
         for (String line : settled(paragraph).split("\n", -1)) {
-            int first = Math.max(1, WIDTH - visibleLength(start));
-            for (String part : wrap(line, first, WIDTH - labelWidth)) {
+            int first = Math.max(1, width - visibleLength(start));
+            for (String part : wrap(line, first, width - labelWidth)) {
                 put(start + part);
                 start = indent;
             }
@@ -69,7 +100,28 @@ final class Page {
         return this;
     }
 
+    /** Adds what another page has collected. */
+    Page all(Page other) {
+        endTable();
+        other.endTable();
+        lines.addAll(other.lines);
+        return this;
+    }
+
+    /** An empty page of the same ink. */
+    Page another() {
+        return new Page(ink);
+    }
+
+    int length() {
+        endTable();
+        return lines.size();
+    }
+
     String text() {
+        endTable();
+        StringBuilder text = new StringBuilder();
+        lines.forEach(line -> text.append(line).append('\n'));
         return text.toString();
     }
 

@@ -43,14 +43,14 @@ final class SagTable {
 
     /** What the marks mean, before they are met. */
     private void legend(List<Sag.Case> set, List<Sag.Case> recommended) {
-        page.line("  !  below the lowest voltage that the maker of the cells permits");
+        page.note("!  below the lowest voltage that the maker of the cells permits");
         if (sheet.inEffect().lowVoltageTaper().isPresent()) {
-            page.line("  ~  by then the low-voltage taper lets less flow: the voltage is higher");
+            page.note("~  by then the low-voltage taper lets less flow: the voltage is higher");
         }
         double lowest = sheet.build().use().chargeTo();
         if (Stream.concat(set.stream(), recommended.stream())
                 .anyMatch(each -> !sag.loaded(each.draw(), lowest).isGiven())) {
-            page.line("  gone  the pack cannot give that current");
+            page.note("gone  the pack cannot give that current");
         }
     }
 

@@ -29,6 +29,19 @@ import java.util.OptionalDouble;
 final class SettingsTable {
 
     private static final String ROW = "  %-30s %14s %14s %-6s %9s %s";
+    private static final String BRIEF = "  %-26s %16s %16s  %-6s  %s";
+
+    /** How much is told. */
+    enum Extent {
+        /**
+         * Also what each value could be by itself, at every cell temperature, for all controllers.
+         */
+        FULL,
+        /** One row for each setting. */
+        BRIEF,
+        /** Likewise, and what becomes of them in one line. */
+        TIGHT
+    }
 
     private final Recommendation set;
     private final LimitSheet limits;
@@ -36,29 +49,37 @@ final class SettingsTable {
     private final WetRoad wet;
     private final Build build;
     private final UnitSystem units;
+    private final Ink ink;
     private final Page page;
+    private final Extent extent;
     private final Settings now;
     private final Controllers controllers;
 
-    SettingsTable(
-            Worksheet sheet,
-            Recommendation set,
-            SingleLimits single,
-            WetRoad wet,
-            UnitSystem units,
-            Page page) {
-        this.wet = wet;
-        this.single = single;
-        this.set = set;
+    SettingsTable(Showing showing) {
+        this(showing, Extent.FULL);
+    }
+
+    /**
+     * Prepares the table.
+     *
+     * @param extent how much is told of each setting
+     */
+    SettingsTable(Showing showing, Extent extent) {
+        this.extent = extent;
+        Worksheet sheet = showing.sheet();
+        this.wet = showing.asked().wet();
+        this.single = showing.asked().judged().limits();
+        this.set = showing.asked().recommended();
         this.limits = sheet.permitted();
         this.build = sheet.build();
-        this.units = units;
-        this.page = page;
+        this.units = showing.units();
+        this.ink = showing.ink();
+        this.page = showing.page();
         this.now = build.settings();
         this.controllers = build.controllers();
     }
 
-    void print(Ink ink) {
+    void print() {
         page.line(ink.heading("What to enter, all of it together"));
         row("", "enter", "set now", "", "by itself", "held down by");
         Settings enter = set.settings();
@@ -88,12 +109,25 @@ final class SettingsTable {
                 mark(now.speedCap(), single.of(cap.id())),
                 units.speedDown(single.of(cap.id())),
                 LimitWords.brief(cap.binding().id()));
-        page.paragraph("", 2, LimitWords.motorCurrents(build.controllers().basis()));
         DecisionText words = new DecisionText(set, units);
-        page.paragraph("", 2, "Entered together, " + words.of(set));
-        if (isWetLess) {
-            page.paragraph("", 2, words.wet(wet));
+        String motors = LimitWords.motorCurrents(build.controllers().basis());
+        if (extent == Extent.TIGHT) {
+            page.note("Then " + words.brief(set));
+            return;
         }
+        if (extent == Extent.BRIEF) {
+            page.note(motors + " " + together(words));
+            return;
+        }
+        page.note(motors);
+        page.note(together(words));
+        if (isWetLess) {
+            page.note(words.wet(wet));
+        }
+    }
+
+    private String together(DecisionText words) {
+        return "Entered together, " + words.of(set);
     }
 
     private void motor(Limit limit, OptionalDouble enter, OptionalDouble current) {
@@ -122,6 +156,9 @@ final class SettingsTable {
                 mark(current, controllers.each(all), controllers.each(least)),
                 Numbers.down(controllers.each(all), 1) + " A",
                 LimitWords.brief(limit.binding().id()));
+        if (extent != Extent.FULL) {
+            return;
+        }
         if (controllers.count() > 1) {
             row(
                     "  all " + controllers.count() + " controllers together",
@@ -164,7 +201,11 @@ final class SettingsTable {
 
     private void row(
             String name, String enter, String current, String mark, String alone, String holder) {
-        page.line(String.format(Locale.ROOT, ROW, name, enter, current, mark, alone, holder));
+        page.line(
+                extent != Extent.FULL
+                        ? String.format(Locale.ROOT, BRIEF, name, enter, current, mark, holder)
+                        : String.format(
+                                Locale.ROOT, ROW, name, enter, current, mark, alone, holder));
     }
 
     /** What is borne at the pack's own temperature alone is no plain yes. */

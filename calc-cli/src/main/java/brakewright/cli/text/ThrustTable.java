@@ -30,7 +30,7 @@ final class ThrustTable {
 
     /** At the charge states of the rows above. */
     void print(List<DriveSheet> above) {
-        page.line("  thrust of all driven wheels [N] and what rules there");
+        page.note("thrust of all driven wheels [N] and what rules there");
         double top = sheet.thrustTop();
         double[] moving = ShownSpeeds.upTo(units, top, COLUMNS);
         double[] speeds =
@@ -46,7 +46,7 @@ final class ThrustTable {
             page.line(row(Numbers.percent(map.charges()[place]), speeds, i -> pulled(pulls[i])));
         }
         page.line(row("road takes", speeds, i -> Numbers.nearest(map.resistance()[i], 0) + " "));
-        page.line("  m  motor current     p  pack current, taper included     v  pack voltage");
+        page.note("m  motor current     p  pack current, taper included     v  pack voltage");
     }
 
     private static String row(String label, double[] speeds, IntFunction<String> entry) {

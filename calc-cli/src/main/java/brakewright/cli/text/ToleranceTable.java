@@ -125,12 +125,7 @@ final class ToleranceTable {
     }
 
     private String name(Uncertain range) {
-        for (int i = 0; i < tolerated.places().size(); i++) {
-            if (tolerated.tolerances().inputs().get(i).equals(range)) {
-                return tolerated.places().get(i).name();
-            }
-        }
-        return range.input().key();
+        return tolerated.name(range);
     }
 
     private String advice(Tolerances tolerances) {

@@ -3,6 +3,7 @@ package brakewright.cli.text;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.Numbers;
+import brakewright.cli.words.PlainWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.explain.Working;
 import brakewright.explain.WorkingMissing;
@@ -75,6 +76,8 @@ public final class WorkingText {
             page.blank();
             step(working.steps(), place);
         }
+        page.blank();
+        page.paragraph("In plain words:", 0, new PlainWords(file.build(), units).of(working));
     }
 
     /** What a person may rely on is rounded down, everything else to the nearest digit. */

@@ -35,6 +35,29 @@ public final class Cautions {
                             + " qualified practice come first; figures quoted from a regulation are"
                             + " that jurisdiction's and no legal advice.");
 
+    private static final List<String> BRIEF =
+            List.of(
+                    "Estimates from the inputs given, no release: datasheets, law, qualified people"
+                            + " come first.",
+                    "Have a brake that does not depend on the pack: the electric one fades full,"
+                            + " cold or cut off.",
+                    "Try every change at walking pace, level, with helmet, gloves, pads; then in"
+                            + " small steps.",
+                    "A protection that opens takes the brake at once, and may destroy the"
+                            + " controller.",
+                    "Lithium cells burn: charge them in their window; disconnect the pack before"
+                            + " you work on it.");
+
+    private static final List<String> BRIEF_BRAKING =
+            List.of(
+                    "Never a sole brake on slopes: it fades full or cold, and is gone when the pack"
+                            + " is cut off.",
+                    "A protection that opens takes the brake within milliseconds to seconds.",
+                    "Try it at walking pace, level, in helmet and gloves, between 30 and 70 %"
+                            + " charge.",
+                    "Estimates from the inputs given: datasheets, law, qualified people come"
+                            + " first.");
+
     private Cautions() {}
 
     /**
@@ -44,6 +67,24 @@ public final class Cautions {
      */
     public static List<String> all() {
         return TEXTS;
+    }
+
+    /**
+     * Returns the same cautions, each short enough for a line.
+     *
+     * @return sentences of at most 94 letters
+     */
+    public static List<String> brief() {
+        return BRIEF;
+    }
+
+    /**
+     * Returns the same cautions, each short enough for a line.
+     *
+     * @return sentences of at most 94 letters
+     */
+    public static List<String> briefBraking() {
+        return BRIEF_BRAKING;
     }
 
     /**

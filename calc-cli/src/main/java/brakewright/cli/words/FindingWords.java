@@ -231,6 +231,24 @@ public final class FindingWords {
         };
     }
 
+    /**
+     * Names what is not known, to be measured or looked up.
+     *
+     * @param finding about a fact that is missing
+     * @return a sentence of one line
+     */
+    public String missing(Finding finding) {
+        return switch (finding.topic()) {
+            case PROTECTION_UNKNOWN -> "Trips of the protection: " + missingTrips() + ".";
+            case WIRING_UNKNOWN -> "Wiring: " + missingWiring() + ".";
+            case SETTING_NOT_GIVEN -> "In the controller: the " + subject(finding) + ".";
+            case MOTOR_HEAT_UNKNOWN -> "The temperature of the winding, on the first rides.";
+            case BUS_CAPACITANCE_UNKNOWN -> "The controllers' bus capacitance.";
+            case FUSE_BREAKING_UNKNOWN -> "What the fuse can break: volts and amperes.";
+            default -> of(finding);
+        };
+    }
+
     private String fades(Finding finding) {
         double speed = finding.speed().orElseThrow();
         boolean taper = finding.detail().orElseThrow() == FindingDetail.HeldBack.HIGH_VOLTAGE_TAPER;

@@ -16,14 +16,14 @@ final class FuseWords {
     String of(Finding finding) {
         return switch (finding.topic()) {
             case FUSE_VOLTAGE_OVER ->
-                    fuse(finding)
+                    name(finding)
                             + " breaks up to "
                             + Numbers.significant(finding.limit().orElseThrow())
                             + " V; fully charged it stands at "
                             + Numbers.significant(finding.value().orElseThrow())
                             + " V. When it blows it may burn on as an arc. Replace it.";
             case FUSE_BREAKING_OVER ->
-                    fuse(finding)
+                    name(finding)
                             + " breaks up to "
                             + Numbers.down(finding.limit().orElseThrow(), 0)
                             + " A; a short circuit close behind it may drive up to "
@@ -31,7 +31,7 @@ final class FuseWords {
                             + " A through it, and it may burst.";
             case FUSE_BREAKING_UNKNOWN ->
                     "What "
-                            + Initial.small(fuse(finding))
+                            + Initial.small(name(finding))
                             + " can break is not given. It must be rated for at least "
                             + Numbers.up(volts(finding), 1)
                             + " V of direct voltage and break "
@@ -46,7 +46,7 @@ final class FuseWords {
         return ((FindingDetail.Breaking) finding.detail().orElseThrow()).voltage();
     }
 
-    private String fuse(Finding finding) {
+    String name(Finding finding) {
         return build.battery().isOnePack()
                 ? "The main fuse"
                 : finding.pack() > 0

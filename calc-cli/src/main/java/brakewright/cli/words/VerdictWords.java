@@ -4,16 +4,23 @@ import brakewright.limit.BrakingTime;
 import brakewright.limit.Signal;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Condition;
+import brakewright.review.Finding;
 import brakewright.review.Review;
+import brakewright.review.Topic;
 import brakewright.review.Verdict;
 import brakewright.review.VerdictPart;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Says a verdict and its conditions in sentences. */
 public final class VerdictWords {
+
+    private static final String WITHIN =
+            "No limit is exceeded over the charge, speed and temperature in use.";
 
     private final UnitSystem units;
     private final double highestSpeed;
@@ -46,34 +53,42 @@ public final class VerdictWords {
     }
 
     /**
+     * Says the same without what to do about it.
+     *
+     * @param names of such inputs, at least one
+     * @return a sentence
+     */
+    public static String fromMemoryInBrief(List<String> names) {
+        return "It rests on figures from memory: " + String.join(", ", names) + ".";
+    }
+
+    /**
      * Says that a verdict rests on what is only remembered.
      *
      * @param names of such inputs, at least one
      * @return a sentence or two
      */
     public static String fromMemory(List<String> names) {
-        return "It rests on figures from memory: "
-                + String.join(", ", names)
-                + ". What was measured, or stands in a datasheet, goes into the build file under the"
+        return fromMemoryInBrief(names)
+                + " What was measured, or stands in a datasheet, goes into the build file under the"
                 + " same name.";
     }
 
     private static List<String> within(Review review) {
-        String within = "No limit is exceeded over the charge, speed and temperature in use.";
         Signal gravest =
                 review.findings().isEmpty() ? Signal.NOTICE : review.findings().get(0).signal();
         return switch (gravest) {
             case DANGER ->
                     List.of(
-                            within
+                            WITHIN
                                     + " But there is a danger of another kind: read the first of"
                                     + " the findings below.");
             case WARNING ->
                     List.of(
-                            within
+                            WITHIN
                                     + " But there is a warning of another kind: read the first of"
                                     + " the findings below.");
-            case CAUTION, NOTICE -> List.of(within);
+            case CAUTION, NOTICE -> List.of(WITHIN);
         };
     }
 
@@ -116,6 +131,176 @@ public final class VerdictWords {
         return condition instanceof Condition.ChargeBelow
                 ? 0
                 : condition instanceof Condition.ChargeAbove ? 1 : 2;
+    }
+
+    /**
+     * Says a verdict in few words: what is exceeded whatever the charge by name, and of conditions
+     * that differ only in the cell temperature one sentence.
+     *
+     * @param review what the verdict rests on
+     * @return one or more sentences
+     */
+    public List<String> brief(Review review) {
+        return switch (review.verdict().outcome()) {
+            case WITHIN_LIMITS -> List.of(briefWithin(review));
+            case OUTSIDE_LIMITS, CONDITIONAL -> counted(brief(review.all()), review);
+        };
+    }
+
+    /**
+     * Says the same without how long braking is taken to last.
+     *
+     * @param review what the verdict rests on
+     * @return one or more sentences
+     */
+    public List<String> tight(Review review) {
+        return switch (review.verdict().outcome()) {
+            case WITHIN_LIMITS -> brief(review);
+            case OUTSIDE_LIMITS, CONDITIONAL -> brief(review.all());
+        };
+    }
+
+    /**
+     * Says in few words what becomes of the packs.
+     *
+     * @param review what the verdict rests on
+     * @return one or more sentences
+     */
+    public List<String> briefPack(Review review) {
+        return review.pack().isWell() ? pack(review) : brief(review.pack());
+    }
+
+    /**
+     * Says in few words what becomes of motor, controller, wiring, tyres and rider.
+     *
+     * @param review what the verdict rests on
+     * @return one or more sentences
+     */
+    public List<String> briefParts(Review review) {
+        return review.parts().isWell() ? parts(review) : brief(review.parts());
+    }
+
+    /** Weak brakes stand beside this verdict anyway. */
+    private static String briefWithin(Review review) {
+        Optional<Signal> other =
+                review.findings().stream()
+                        .filter(each -> each.topic() != Topic.BRAKE_WEAK)
+                        .map(Finding::signal)
+                        .findFirst()
+                        .filter(each -> each == Signal.DANGER || each == Signal.WARNING);
+        return WITHIN
+                + other.map(each -> " But read the " + each.key() + " of another kind below.")
+                        .orElse("");
+    }
+
+    private List<String> brief(VerdictPart part) {
+        List<String> sentences = new ArrayList<>();
+        if (!part.exceeded().isEmpty()) {
+            sentences.add(
+                    "Exceeded "
+                            + (part.exceeded().stream().allMatch(each -> each.charge().isEmpty())
+                                    ? ""
+                                    : "whatever the charge ")
+                            + "by what is set: "
+                            + part.exceeded().stream()
+                                    .map(VerdictWords::exceeded)
+                                    .distinct()
+                                    .collect(Collectors.joining(", "))
+                            + ".");
+        }
+        List<Condition.ChargeBelow> below = new ArrayList<>();
+        List<Condition.ChargeAbove> above = new ArrayList<>();
+        List<Condition> others = new ArrayList<>();
+        for (Condition condition : part.conditions()) {
+            if (condition instanceof Condition.ChargeBelow each) {
+                below.add(each);
+            } else if (condition instanceof Condition.ChargeAbove each) {
+                above.add(each);
+            } else {
+                others.add(condition);
+            }
+        }
+        if (!below.isEmpty()) {
+            sentences.add(below(below));
+        }
+        if (!above.isEmpty()) {
+            sentences.add(above(above));
+        }
+        others.stream().map(this::sentence).distinct().forEach(sentences::add);
+        return sentences;
+    }
+
+    private static String exceeded(Finding finding) {
+        return finding.constraint()
+                .map(LimitWords::brief)
+                .or(() -> finding.subject().map(LimitWords::of))
+                .orElse(finding.topic().key().replace('-', ' '));
+    }
+
+    /** The strictest in full, of the others the charge. */
+    private String below(List<Condition.ChargeBelow> all) {
+        List<Condition.ChargeBelow> sorted =
+                all.stream()
+                        .sorted(Comparator.comparingDouble(Condition.ChargeBelow::charge))
+                        .toList();
+        Condition.ChargeBelow first = sorted.get(0);
+        return "Braking is safe for the pack below "
+                + downTo(first.charge())
+                + " charge ("
+                + sorted.stream()
+                        .skip(1)
+                        .map(
+                                each ->
+                                        "; "
+                                                + downTo(each.charge())
+                                                + " at "
+                                                + celsius(each.temperatureC()))
+                        .collect(
+                                Collectors.joining(
+                                        "", "cells at " + celsius(first.temperatureC()), ")"))
+                + " at any speed up to "
+                + units.speedDown(highestSpeed)
+                + there(first)
+                + ".";
+    }
+
+    private static String above(List<Condition.ChargeAbove> all) {
+        List<Condition.ChargeAbove> sorted =
+                all.stream()
+                        .sorted(
+                                Comparator.comparingDouble(Condition.ChargeAbove::charge)
+                                        .reversed())
+                        .toList();
+        Condition.ChargeAbove first = sorted.get(0);
+        return "Driving is safe for the pack above "
+                + upTo(first.charge())
+                + " charge ("
+                + sorted.stream()
+                        .skip(1)
+                        .map(
+                                each ->
+                                        "; "
+                                                + upTo(each.charge())
+                                                + " at "
+                                                + celsius(each.temperatureC()))
+                        .collect(
+                                Collectors.joining(
+                                        "", "cells at " + celsius(first.temperatureC()), ")"))
+                + ", not down to "
+                + Numbers.percent(first.lowestCharge())
+                + ".";
+    }
+
+    private static String downTo(double charge) {
+        return Numbers.down(100.0 * charge, 1) + " %";
+    }
+
+    private static String upTo(double charge) {
+        return Numbers.up(100.0 * charge, 1) + " %";
+    }
+
+    private static String celsius(double temperatureC) {
+        return Numbers.nearest(temperatureC, 0) + " °C";
     }
 
     /**

@@ -2,12 +2,8 @@ package brakewright.cli.text;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.doubt.Judged;
-import brakewright.cli.doubt.Vehicles;
+import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.words.UnitSystem;
-import brakewright.profile.Recommendation;
-import brakewright.profile.Situation;
-import brakewright.profile.WetRoad;
 import brakewright.tables.ReferenceTables;
 import brakewright.worksheet.Worksheet;
 import java.io.IOException;
@@ -48,26 +44,9 @@ record Printed(Worksheet sheet, List<String> lines) {
         } catch (BuildFileException problem) {
             throw new IllegalArgumentException(problem.getMessage(), problem);
         }
-        Worksheet sheet = Worksheet.of(file.build());
-        Situation situation = Vehicles.of(file).situation();
-        Recommendation recommended = Recommendation.of(situation, units.entry());
-        String text =
-                new WorksheetText(
-                                file,
-                                sheet,
-                                Optional.empty(),
-                                Optional.empty(),
-                                Judged.of(situation, sheet, Optional.empty()),
-                                recommended,
-                                WetRoad.of(
-                                        situation,
-                                        file.build().settings(),
-                                        recommended,
-                                        units.entry()),
-                                units,
-                                new Ink(false, plain))
-                        .text();
-        return new Printed(sheet, text.lines().toList());
+        AskedSheet asked = new AskedSheet(file, Optional.empty(), units.entry());
+        String text = new WorksheetText(asked, units, new Ink(false, plain)).all(false);
+        return new Printed(asked.sheet(), text.lines().toList());
     }
 
     /**
