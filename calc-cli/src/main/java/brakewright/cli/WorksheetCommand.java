@@ -34,6 +34,10 @@ final class WorksheetCommand implements Callable<Integer> {
     /** Assumption: our own choice; more cases tell nothing more. */
     private static final int MOST_CASES = 1_000_000;
 
+    /** Nobody shall take the example for their own vehicle. */
+    private static final String EXAMPLE =
+            "No build file is named: this is the built-in example, an invented board.\n";
+
     /** In which form the worksheet is printed. */
     enum Format {
         TEXT,
@@ -123,6 +127,10 @@ final class WorksheetCommand implements Callable<Integer> {
 
     /** What was asked for in particular stands below the page. */
     private String text(AskedSheet asked) {
+        return (build == null ? EXAMPLE : "") + textOf(asked);
+    }
+
+    private String textOf(AskedSheet asked) {
         WorksheetText text = new WorksheetText(asked, page.units, output.ink(page));
         if (show.isAll()) {
             return text.all(doubts);

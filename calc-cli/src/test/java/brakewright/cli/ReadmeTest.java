@@ -39,7 +39,7 @@ class ReadmeTest {
     void showsTheWorksheetAsItIsPrinted() throws IOException {
         String sample = block("<!-- sample: worksheet -->");
         assertThat(sample).contains("Pack and parts").contains("Speed cap");
-        assertThat(run("worksheet")).startsWith(sample);
+        assertThat(run("worksheet", Example.TRAIL_BOARD.path())).startsWith(sample);
     }
 
     /** Frozen output: the sample is what the program prints, up to the pack currents. */
