@@ -55,14 +55,8 @@ final class NewCommand implements Callable<Integer> {
     @Spec CommandSpec spec = CommandSpec.create();
 
     @Override
-    public Integer call() throws IOException {
-        if (Files.exists(file) && !(force && Files.isRegularFile(file))) {
-            throw new Unusable(
-                    file
-                            + (Files.isRegularFile(file)
-                                    ? ": the file exists; --force replaces it"
-                                    : ": this is no ordinary file"));
-        }
+    public Integer call() {
+        to(file, force).claim();
         Interview interview = new Interview(Ahead.tables());
         if (answers != null) {
             takeAll(interview, answers);
@@ -76,6 +70,8 @@ final class NewCommand implements Callable<Integer> {
         }
         try (Terminal terminal = TerminalBuilder.builder().system(true).build()) {
             return converse(interview, terminal);
+        } catch (IOException unusable) {
+            throw new Unusable("the terminal cannot be used; give --from ANSWERS", unusable);
         }
     }
 
@@ -83,15 +79,16 @@ final class NewCommand implements Callable<Integer> {
     int converse(Interview interview, Terminal terminal) throws IOException {
         Path draft = draft();
         if (Files.isRegularFile(draft)) {
-            List<Problem> problems = AnswersFile.read(Files.readString(draft), interview);
+            List<Problem> problems = AnswersFile.read(text(draft), interview);
             terminal.writer().println("Going on from " + draft + ".");
             problems.forEach(
                     each ->
                             terminal.writer()
                                     .println("  not taken: " + Printable.shown(each.key())));
         }
-        if (!new Conversation(interview, terminal).hold()) {
-            Files.writeString(draft, AnswersFile.text(interview));
+        boolean isDone = new Conversation(interview, terminal).hold();
+        to(draft, true).write(AnswersFile.text(interview), spec.commandLine().getOut());
+        if (!isDone) {
             terminal.writer()
                     .println(
                             "Kept in "
@@ -102,10 +99,25 @@ final class NewCommand implements Callable<Integer> {
             terminal.writer().flush();
             return ExitStatus.FINE;
         }
-        Files.writeString(draft, AnswersFile.text(interview));
         write(interview);
         Files.deleteIfExists(draft);
         return ExitStatus.FINE;
+    }
+
+    /** Whole or not at all, as every command writes a file. */
+    private static OutputOptions to(Path path, boolean replaces) {
+        OutputOptions output = new OutputOptions();
+        output.file = path;
+        output.force = replaces;
+        return output;
+    }
+
+    private static String text(Path path) {
+        try {
+            return Files.readString(path);
+        } catch (IOException unreadable) {
+            throw new Unusable(path + ": the file cannot be read", unreadable);
+        }
     }
 
     private Path draft() {
@@ -113,22 +125,16 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private static void takeAll(Interview interview, Path from) {
-        String text;
-        try {
-            text = Files.readString(from);
-        } catch (IOException unreadable) {
-            throw new Unusable(from + ": the file cannot be read", unreadable);
-        }
-        List<Problem> problems = new ArrayList<>(AnswersFile.read(text, interview));
+        List<Problem> problems = new ArrayList<>(AnswersFile.read(text(from), interview));
         problems.addAll(AnswersFile.missing(interview));
         if (!problems.isEmpty()) {
             throw new Unusable(from.toString(), new BuildFileException(problems));
         }
     }
 
-    private void write(Interview interview) throws IOException {
+    private void write(Interview interview) {
         try {
-            Files.writeString(file, new Description(interview).text());
+            to(file, force).write(new Description(interview).text(), spec.commandLine().getOut());
         } catch (BuildFileException wrong) {
             throw new Unusable("the answers do not go together", wrong);
         }

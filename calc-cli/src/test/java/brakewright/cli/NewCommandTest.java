@@ -232,6 +232,18 @@ class NewCommandTest {
     }
 
     @Test
+    void whatCannotBeWrittenIsRefused() throws IOException {
+        Path from = Files.writeString(folder.resolve("answers.txt"), MILL_SCOOTER);
+        Path nowhere = folder.resolve("none").resolve("build.toml");
+        for (Path path : new Path[] {nowhere, folder}) {
+            CommandRun run =
+                    CommandRun.of("new", path.toString(), "--from", from.toString(), "--force");
+            assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
+            assertThat(run.err()).contains(path.toString(), "folder");
+        }
+    }
+
+    @Test
     void withoutATerminalItSaysWhatToDo() {
         CommandRun run = CommandRun.of("new", build().toString());
         assertThat(run.status()).isEqualTo(2);

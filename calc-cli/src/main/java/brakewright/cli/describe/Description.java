@@ -19,6 +19,12 @@ public final class Description {
 
     private static final String REDUCTION = "drive.reduction";
 
+    /** Assumption: our own choice; an estimate of a motor is right to within a half. */
+    private static final String RESISTANCE = " mΩ ± 50 %";
+
+    /** Assumption: our own choice, around the most that a cell of the tables resists. */
+    private static final String CELL_RESISTANCE = " mΩ ± 30 %";
+
     private static final String BASIS = "controller.current_basis";
 
     private final Interview interview;
@@ -165,7 +171,7 @@ public final class Description {
         double ohms = Estimates.resistance(watts, known.fullVoltage().orElseThrow());
         return taken(
                 question,
-                rounded(1e3 * ohms) + " mΩ ± 50 %",
+                rounded(1e3 * ohms) + RESISTANCE,
                 "estimated from "
                         + power
                         + (label.filter(Answer::isKnown).isPresent()
@@ -191,7 +197,8 @@ public final class Description {
                 "voltage_min = \"2.5 V\"",
                 "resistance = \""
                         + rounded(1e3 * Estimates.cellResistance(interview.tables(), capacity))
-                        + " mΩ ± 30 %\"");
+                        + CELL_RESISTANCE
+                        + '"');
     }
 
     /** To three digits, as more would claim to be known. */
