@@ -37,7 +37,7 @@ final class SpeedPlausibility {
         double kv = values.number(Input.MOTOR_KV);
         double reduction = values.number(Input.DRIVE_REDUCTION);
         double wheel = values.number(Input.VEHICLE_WHEEL_DIAMETER);
-        double speed = voltage.getAsDouble() * kv / 60.0 / reduction * Math.PI * wheel;
+        double speed = NoLoadSpeed.of(voltage.getAsDouble(), kv, reduction, wheel);
         if (speed > HIGHEST) {
             String key = Input.MOTOR_KV.key();
             problems.add(

@@ -1,6 +1,7 @@
 package brakewright.cli.describe;
 
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.NoLoadSpeed;
 import brakewright.cli.buildfile.NumberOption;
 import brakewright.spec.Input;
 import brakewright.tables.CellEntry;
@@ -79,7 +80,6 @@ final class KnownSoFar {
                 .orElse(OptionalDouble.empty());
     }
 
-    /** {@code π·d·kv·U/i}, the wheel in the air. */
     private OptionalDouble noLoadSpeed() {
         OptionalDouble kv = number(Input.MOTOR_KV);
         OptionalDouble wheel = number(Input.VEHICLE_WHEEL_DIAMETER);
@@ -89,12 +89,11 @@ final class KnownSoFar {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(
-                Math.PI
-                        * wheel.getAsDouble()
-                        * kv.getAsDouble()
-                        / 60.0
-                        * volts.getAsDouble()
-                        / turns.getAsDouble());
+                NoLoadSpeed.of(
+                        volts.getAsDouble(),
+                        kv.getAsDouble(),
+                        turns.getAsDouble(),
+                        wheel.getAsDouble()));
     }
 
     Optional<CellEntry> cell() {

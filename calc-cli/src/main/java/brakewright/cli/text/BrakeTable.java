@@ -55,7 +55,7 @@ final class BrakeTable {
         }
         page.line(head + "  " + units.speedUnit());
         sheet.brakeAt(ShownCharges.with(sheet.build().use(), CHARGES), speeds)
-                .forEach(each -> page.line(row(each)));
+                .forEach(each -> page.line(row(each, "  ", 7)));
         page.line(deceleration());
         page.note("!  more than the pack may take     ~  held back by pack limit or taper");
         page.note(
@@ -65,19 +65,29 @@ final class BrakeTable {
                         + " may take can be passed at a lower speed than the first of this map.");
     }
 
-    private static String row(BrakeRow brake) {
+    /**
+     * A row of a map: the charge, what the pack may take, and at each speed what goes into it.
+     *
+     * @param gap before the bar
+     * @param width of a number, its mark left out
+     */
+    static String row(BrakeRow brake, String gap, int width) {
         StringBuilder row =
                 new StringBuilder(
                         String.format(
                                 Locale.ROOT,
-                                "  %6s %9s  |",
+                                "  %6s %9s%s|",
                                 Numbers.percent(brake.charge()),
-                                Numbers.down(brake.mayTake(), 1) + " A"));
+                                Numbers.down(brake.mayTake(), 1) + " A",
+                                gap));
         for (int i = 0; i < brake.current().length; i++) {
             String mark = brake.isExceeded()[i] ? "!" : brake.isHeldBack()[i] ? "~" : " ";
             row.append(
                     String.format(
-                            Locale.ROOT, "%7s%s", Numbers.nearest(brake.current()[i], 1), mark));
+                            Locale.ROOT,
+                            "%" + width + "s%s",
+                            Numbers.nearest(brake.current()[i], 1),
+                            mark));
         }
         return row.toString();
     }

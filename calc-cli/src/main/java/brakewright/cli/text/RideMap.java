@@ -64,7 +64,7 @@ final class RideMap {
         List<RiddenStop> entered = showing.asked().stopsEntered();
         for (int i = 0; i < rows.size(); i++) {
             page.line(
-                    row(rows.get(i))
+                    BrakeTable.row(rows.get(i), " ", 6)
                             + String.format(
                                     Locale.ROOT,
                                     "      |%9s  %10s",
@@ -73,23 +73,6 @@ final class RideMap {
         }
         page.note("!  more than the pack may take  ~  held back by pack limit or taper  -  drawn");
         sheet.fading().ifPresent(fading -> page.note(told(fading, isTight)));
-    }
-
-    private static String row(BrakeRow brake) {
-        StringBuilder row =
-                new StringBuilder(
-                        String.format(
-                                Locale.ROOT,
-                                "  %6s %9s |",
-                                Numbers.percent(brake.charge()),
-                                Numbers.down(brake.mayTake(), 1) + " A"));
-        for (int i = 0; i < brake.current().length; i++) {
-            String mark = brake.isExceeded()[i] ? "!" : brake.isHeldBack()[i] ? "~" : " ";
-            row.append(
-                    String.format(
-                            Locale.ROOT, "%6s%s", Numbers.nearest(brake.current()[i], 1), mark));
-        }
-        return row.toString();
     }
 
     private String distance(RiddenStop stop) {

@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /** Says a verdict and its conditions in sentences. */
@@ -247,17 +249,8 @@ public final class VerdictWords {
         return "Braking is safe for the pack below "
                 + downTo(first.charge())
                 + " charge ("
-                + sorted.stream()
-                        .skip(1)
-                        .map(
-                                each ->
-                                        "; "
-                                                + downTo(each.charge())
-                                                + " at "
-                                                + celsius(each.temperatureC()))
-                        .collect(
-                                Collectors.joining(
-                                        "", "cells at " + celsius(first.temperatureC()), ")"))
+                + cellsAt(
+                        sorted, Condition.ChargeBelow::temperatureC, each -> downTo(each.charge()))
                 + " at any speed up to "
                 + units.speedDown(highestSpeed)
                 + there(first)
@@ -275,20 +268,28 @@ public final class VerdictWords {
         return "Driving is safe for the pack above "
                 + upTo(first.charge())
                 + " charge ("
-                + sorted.stream()
-                        .skip(1)
-                        .map(
-                                each ->
-                                        "; "
-                                                + upTo(each.charge())
-                                                + " at "
-                                                + celsius(each.temperatureC()))
-                        .collect(
-                                Collectors.joining(
-                                        "", "cells at " + celsius(first.temperatureC()), ")"))
+                + cellsAt(sorted, Condition.ChargeAbove::temperatureC, each -> upTo(each.charge()))
                 + ", not down to "
                 + Numbers.percent(first.lowestCharge())
                 + ".";
+    }
+
+    /** The temperature of the strictest, and of the others what they say at theirs. */
+    private static <T> String cellsAt(
+            List<T> sorted, ToDoubleFunction<T> temperatureC, Function<T, String> told) {
+        return sorted.stream()
+                .skip(1)
+                .map(
+                        each ->
+                                "; "
+                                        + told.apply(each)
+                                        + " at "
+                                        + celsius(temperatureC.applyAsDouble(each)))
+                .collect(
+                        Collectors.joining(
+                                "",
+                                "cells at " + celsius(temperatureC.applyAsDouble(sorted.get(0))),
+                                ")"));
     }
 
     private static String downTo(double charge) {
