@@ -141,8 +141,8 @@ class CompareCommandTest {
         Map<String, Object> first =
                 JsonMaps.objects(told(compare(BuildFolder.TOUR_BOARD, full)).get(0), "readings")
                         .get(0);
-        assertThat((double) first.get("value"))
-                .isGreaterThan((double) readings.get(0).get("value"));
+        assertThat(JsonMaps.number(first, "value"))
+                .isGreaterThan(JsonMaps.number(readings.get(0), "value"));
         assertThat(compare(BOARD, "--charge", "50%").out()).contains("stops at 50 % charge");
         assertThat(compare(BOARD, "--charge", "120%").err()).contains("--charge", "for example");
     }
@@ -156,14 +156,14 @@ class CompareCommandTest {
         List<Map<String, Object>> rows = told(compare(file.toString(), "--format", "json"));
         Map<String, Object> own =
                 rows.stream()
-                        .filter(row -> row.get("id").equals("stop-dry@own"))
+                        .filter(row -> "stop-dry@own".equals(row.get("id")))
                         .findFirst()
                         .orElseThrow();
         List<Map<String, Object>> readings = JsonMaps.objects(own, "readings");
-        assertThat((double) readings.get(1).get("speed_m_per_s")).isEqualTo(15.0 / 3.6);
-        assertThat((double) readings.get(0).get("speed_m_per_s")).isGreaterThan(15.0 / 3.6);
-        assertThat((double) readings.get(1).get("value"))
-                .isLessThan((double) readings.get(0).get("value"));
+        assertThat(JsonMaps.number(readings.get(1), "speed_m_per_s")).isEqualTo(15.0 / 3.6);
+        assertThat(JsonMaps.number(readings.get(0), "speed_m_per_s")).isGreaterThan(15.0 / 3.6);
+        assertThat(JsonMaps.number(readings.get(1), "value"))
+                .isLessThan(JsonMaps.number(readings.get(0), "value"));
         assertThat(readings.get(1)).doesNotContainKey("best");
         assertThat(rows).anySatisfy(row -> assertThat(row.get("id")).isEqualTo("range@own"));
         assertThat(compare(file.toString()).out())

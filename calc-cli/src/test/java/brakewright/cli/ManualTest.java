@@ -14,7 +14,7 @@ import picocli.CommandLine.Model.OptionSpec;
 /** The manual pages and the completion are made of the commands, so they leave none out. */
 class ManualTest {
 
-    @TempDir Path folder;
+    @TempDir Path folder = Path.of("");
 
     @Test
     void hasAPageOfEveryCommandWithEveryOption() throws IOException {

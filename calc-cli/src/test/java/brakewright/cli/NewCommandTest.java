@@ -153,7 +153,7 @@ class NewCommandTest {
             settings.pack_regen_current = 20 A
             """;
 
-    @TempDir Path folder;
+    @TempDir Path folder = Path.of("");
 
     private CommandRun fromFile(String answers) throws IOException {
         Path from = Files.writeString(folder.resolve("answers.txt"), answers);
