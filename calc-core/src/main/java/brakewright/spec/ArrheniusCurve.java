@@ -73,8 +73,7 @@ public final class ArrheniusCurve {
         }
         double share =
                 (place - reciprocals[above - 1]) / (reciprocals[above] - reciprocals[above - 1]);
-        return Math.exp(
-                logarithms[above - 1] + share * (logarithms[above] - logarithms[above - 1]));
+        return factors[above - 1] * Math.exp(share * (logarithms[above] - logarithms[above - 1]));
     }
 
     /**

@@ -73,6 +73,16 @@ class ArrheniusCurveProperties {
                 .isEqualTo(curve.at(high));
     }
 
+    /** On a level stretch no digit of the factor may get lost. */
+    @Example
+    void aLevelStretchIsLevel() {
+        ArrheniusCurve curve =
+                ArrheniusCurve.through(
+                        Curve.of(new double[] {0.0, 15.0}, new double[] {0.302, 0.302}));
+        assertThat(curve.at(0.0)).isEqualTo(0.302);
+        assertThat(curve.at(7.0)).isEqualTo(0.302);
+    }
+
     /** A curve that its user made may have its least in between. */
     @Example
     void theLeastMayLieWithin() {
