@@ -43,12 +43,28 @@ public record ChargeMean(List<Part> parts) {
     public static ChargeMean of(
             BatteryModel model, double from, double to, DoubleUnaryOperator quantity) {
         List<Part> parts = new ArrayList<>();
-        for (int part = 0; part < PARTS; part++) {
-            double upper = from + (to - from) * part / PARTS;
-            double lower = from + (to - from) * (part + 1) / PARTS;
-            parts.add(new Part(upper, lower, mean(model.knots(), upper, lower, quantity)));
+        double[] ends = ends(from, to);
+        for (int part = 1; part < ends.length; part++) {
+            double mean = mean(model.knots(), ends[part - 1], ends[part], quantity);
+            parts.add(new Part(ends[part - 1], ends[part], mean));
         }
         return new ChargeMean(parts);
+    }
+
+    /**
+     * Returns where the quarters end.
+     *
+     * @param from the highest charge state [1]
+     * @param to the lowest one [1]
+     * @return descending, both of these among them [1]
+     */
+    public static double[] ends(double from, double to) {
+        double[] ends = new double[PARTS + 1];
+        for (int part = 0; part < PARTS; part++) {
+            ends[part] = from + (to - from) * part / PARTS;
+        }
+        ends[PARTS] = to;
+        return ends;
     }
 
     /**

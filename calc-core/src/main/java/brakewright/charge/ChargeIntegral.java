@@ -66,7 +66,8 @@ public final class ChargeIntegral {
      */
     public record Sum(double time, double distance, Spending spent) {
 
-        private static final Sum NOTHING = new Sum(0.0, 0.0, Spending.NONE);
+        /** Before anything has. */
+        public static final Sum NOTHING = new Sum(0.0, 0.0, Spending.NONE);
 
         private Sum plus(Moment moment, double duration) {
             return new Sum(

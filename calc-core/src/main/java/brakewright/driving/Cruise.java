@@ -1,6 +1,7 @@
 package brakewright.driving;
 
 import brakewright.battery.BatteryModel;
+import brakewright.battery.ChargeMean;
 import brakewright.charge.ChargeIntegral;
 import brakewright.charge.ReserveWalk;
 import brakewright.powertrain.ElectricDrive;
@@ -138,10 +139,8 @@ public record Cruise(
             if (propulsion.terminalPower(propulsion.holdingCurrent(speed), speed) <= 0.0) {
                 return endless(speed);
             }
-            ChargeIntegral integral = new ChargeIntegral(model);
             double held = heldDownTo(speed);
-            ChargeIntegral.Sum steady =
-                    integral.over(use.chargeFrom(), held, charge -> moment(speed, charge));
+            ChargeIntegral.Sum steady = steady(speed, held);
             double standing = movesDownTo(held);
             ChargeIntegral.Sum slower =
                     new ChargeIntegral(model, PIECES)
@@ -158,6 +157,22 @@ public record Cruise(
                     all.time(),
                     all.spent(),
                     steady.spent());
+        }
+
+        /** Over the quarters in which {@link ChargeMean} tells the voltage, for the same sum. */
+        private ChargeIntegral.Sum steady(double speed, double held) {
+            ChargeIntegral integral = new ChargeIntegral(model);
+            ChargeIntegral.Sum sum = ChargeIntegral.Sum.NOTHING;
+            double[] ends = ChargeMean.ends(use.chargeFrom(), held);
+            for (int part = 1; part < ends.length; part++) {
+                sum =
+                        sum.plus(
+                                integral.over(
+                                        ends[part - 1],
+                                        ends[part],
+                                        charge -> moment(speed, charge)));
+            }
+            return sum;
         }
 
         /** Road and wind do all the work, and nothing else draws. */
@@ -192,9 +207,9 @@ public record Cruise(
             return !(propulsion.reserve(speed, pack(charge)) < 0.0);
         }
 
-        /** As the charge falls, the first state at which the speed is too much. */
+        /** As the charge falls, the last state that holds the speed: its voltage is told. */
         private double heldDownTo(double speed) {
-            return walk.whereGone(
+            return walk.lastWithReserve(
                     use.chargeFrom(),
                     use.chargeTo(),
                     charge -> propulsion.reserve(speed, pack(charge)));

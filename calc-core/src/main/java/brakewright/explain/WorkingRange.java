@@ -138,7 +138,7 @@ final class WorkingRange {
                         "loaded voltage, " + where + " (" + Rounded.percent(charge) + " %)",
                         at.state().loadedVoltage(power.value()),
                         Unit.VOLT),
-                "½·(U + √(U² − 4·R·p))",
+                "½·(U + √(max(0, U² − 4·R·p)))",
                 TERMINAL,
                 at.voltage(),
                 at.resistance(),
