@@ -26,6 +26,9 @@ final class SlowIntegration {
     /** Narrowest: a step that straddles a jump may lie on the wrong side of it by 5e-7 of all. */
     private static final int HALVINGS = 10;
 
+    /** All the digits there are. */
+    private static final int HALVINGS_OF_A_CURRENT = 60;
+
     /** Just before standstill [m/s]; at it, a pack that takes nothing no longer matters. */
     private static final double CREEP = 1e-9;
 
@@ -81,9 +84,12 @@ final class SlowIntegration {
         double current =
                 Math.min(
                         train.limitedBrakeCurrent(
-                                speed < build.controllers().brakeEndsBelow()
-                                        ? 0.0
-                                        : share * brake.motorCurrent(),
+                                supplied(
+                                        speed < build.controllers().brakeEndsBelow()
+                                                ? 0.0
+                                                : share * brake.motorCurrent(),
+                                        speed,
+                                        state),
                                 speed,
                                 state.powerReturnedBy(brake.settledPackLimit(state))),
                         train.brakeCurrent(grip(share), speed));
@@ -92,6 +98,29 @@ final class SlowIntegration {
         return Math.min(grip(share), train.brakeForce(current, speed))
                 + friction(share)
                 + load.force(speed, surroundings.slope(), 0.0);
+    }
+
+    /**
+     * Where braking draws, no more than the pack can give, sought by halving: the power falls with
+     * the current from where braking sends most back [A].
+     */
+    private double supplied(double asked, double speed, PackState state) {
+        Powertrain train = brake.powertrain();
+        double greatest = 0.25 * state.voltage() * state.voltage() / state.resistance();
+        if (train.returnedPower(asked, speed) >= -greatest) {
+            return asked;
+        }
+        double low = 0.0;
+        double high = asked;
+        for (int halving = 0; halving < HALVINGS_OF_A_CURRENT; halving++) {
+            double middle = 0.5 * (low + high);
+            if (train.returnedPower(middle, speed) >= -greatest) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /** Stops; the vehicle must not come to a stand before the brakes have built up. */
@@ -113,6 +142,16 @@ final class SlowIntegration {
             bySpeed = slowed(bySpeed, from, Math.max(CREEP, to), 0);
         }
         return new Result(bySpeed[1], bySpeed[2], bySpeed[0], peak, peakCellVoltage);
+    }
+
+    /** The charge state once the brakes, fully built up, have slowed the vehicle that far [1]. */
+    double chargeAfter(double speed, double charge, double slowedTo) {
+        double[] state = {charge, 0.0, 0.0};
+        for (int i = 0; i < STEPS; i++) {
+            double from = speed + (slowedTo - speed) * i / STEPS;
+            state = slowed(state, from, speed + (slowedTo - speed) * (i + 1) / STEPS, 0);
+        }
+        return state[0];
     }
 
     /** From one time to another, both told in steps [1]. */

@@ -20,6 +20,9 @@ record SlowStandingStart(double time, double distance, double fromCells, double 
 
     private static final int STEPS = 20_000;
 
+    /** All the digits there are. */
+    private static final int HALVINGS = 60;
+
     static SlowStandingStart to(double speed, Build build, ElectricDrive drive, PackState pack) {
         SlowStandingStart fine = to(speed, build, drive, pack, STEPS);
         double time = to(speed, build, drive, pack, STEPS / 2).time;
@@ -55,6 +58,30 @@ record SlowStandingStart(double time, double distance, double fromCells, double 
                 Math.min(
                         transfer.drivingGrip(build.vehicle().grip()),
                         Math.min(transfer.drivingTip(), RiderBalance.tip(build.rider())));
-        return Math.min(drive.at(speed, pack).thrust(), bearable * build.mass() * 9.80665);
+        return Math.min(
+                drive.powertrain().thrust(supplied(speed, build, drive, pack), speed),
+                bearable * build.mass() * 9.80665);
+    }
+
+    /** No more than the pack can give beside what electronics draw, sought by halving [A]. */
+    private static double supplied(double speed, Build build, ElectricDrive drive, PackState pack) {
+        double asked = drive.at(speed, pack).motorCurrent();
+        double left =
+                0.25 * pack.voltage() * pack.voltage() / pack.resistance()
+                        - build.use().riding().idlePower();
+        if (drive.powertrain().drawnPower(asked, speed) <= left) {
+            return asked;
+        }
+        double low = 0.0;
+        double high = asked;
+        for (int halving = 0; halving < HALVINGS; halving++) {
+            double middle = 0.5 * (low + high);
+            if (drive.powertrain().drawnPower(middle, speed) <= left) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 }

@@ -80,9 +80,10 @@ class JoinedLimitsProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         Build build = Builds.withBattery(any, joined.battery());
         double temperature = build.battery().temperatureC();
-        BatteryModel model = new BatteryModel(build.battery());
         for (PackLimit limit : new PackLimit[] {packRegen(build), packDischarge(build)}) {
             Constraint binding = limit.at(charge, temperature).binding();
+            BatteryModel drawn = new BatteryModel(build.battery());
+            BatteryModel model = limit.id() == LimitId.PACK_REGEN_CURRENT ? drawn.into() : drawn;
             if (binding.pack() == 0
                     || binding.limit() == 0.0
                     || binding.id() == ConstraintId.CELL_CHARGE_RATING_AT_CHARGE
@@ -93,9 +94,10 @@ class JoinedLimitsProperties {
             PackModel pack = model.packs().get(place);
             double own = binding.limit() * model.share(place, charge, temperature);
             double there = model.chargeOf(place, charge);
+            double lasts = Math.max(Cell.PULSE, Limits.of(build).brakingTime().seconds());
             double cell =
                     limit.id() == LimitId.PACK_REGEN_CURRENT
-                            ? pack.highestCellVoltage(own, there, temperature, Cell.PULSE)
+                            ? pack.highestCellVoltage(own, there, temperature, lasts)
                             : pack.lowestCellVoltage(own, there, temperature, Cell.PULSE);
             assertThat(cell).isCloseTo(cellBound(build, place, binding.id()), within(ROUNDING));
         }
@@ -283,6 +285,24 @@ class JoinedLimitsProperties {
         double bound = regen.chargeBound(35.0, 25.0);
         assertThat(bound).isBetween(0.01, 0.99);
         assertThat(rating.slack(35.0, bound, 25.0)).isCloseTo(0.0, within(ROUNDING));
+    }
+
+    /** Of two packs alike but for what one resists more while it is charged, that carries less. */
+    @Example
+    void thePackThatBindsByItsVoltageStandsOnItWhereOneResistsMoreWhileCharged() {
+        Cell cell =
+                Builds.withVoltage(
+                        Builds.rated(Builds.flatCell(3.5, 0.1, 2.0, 4.2), 10.0, 10.0),
+                        Curve.of(new double[] {0.0, 1.0}, new double[] {3.4, 3.6}));
+        Cell stiffer = Builds.resistingMoreWhileCharged(cell, 0.5);
+        Joined joined =
+                new Joined(
+                        Builds.joined(
+                                Joining.PARALLEL,
+                                List.of(
+                                        Builds.barePack(cell, 10, 1, 0.0),
+                                        Builds.barePack(stiffer, 10, 1, 0.0))));
+        thePackThatBindsByItsVoltageStandsOnIt(Builds.trailBoard(), joined, 0.9);
     }
 
     private static Build even(Build build) {

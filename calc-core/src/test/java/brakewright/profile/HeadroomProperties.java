@@ -112,7 +112,6 @@ class HeadroomProperties {
     @Property(tries = 100)
     void thePresentSettingsAreSafeWhereTheyAreSaidToBe(@ForAll Build any) {
         Build build = plain(any);
-        Limits limits = Limits.of(build);
         if (Evaluation.of(build).outcome() == Verdict.Outcome.OUTSIDE_LIMITS) {
             return;
         }
@@ -124,10 +123,8 @@ class HeadroomProperties {
                             assertThat(Evaluation.of(build.withUse(use)).severity())
                                     .isNotPositive();
                             isPartOf(use, build.use());
-                            double set =
-                                    build.settings()
-                                            .motorBrakeCurrent()
-                                            .orElse(limits.motorBrake().value());
+                            double limit = Limits.of(build.withUse(use)).motorBrake().value();
+                            double set = build.settings().motorBrakeCurrent().orElse(limit);
                             assertThat(((Solution.Found) brake.there().orElseThrow()).value())
                                     .as("a root is told to 1e-9")
                                     .isGreaterThanOrEqualTo(set - 1e-8 * (1.0 + set));

@@ -353,6 +353,25 @@ public final class Builds {
                 cell.pulse());
     }
 
+    /** The same cell, which resists more while it is charged, at every charge state alike. */
+    public static Cell resistingMoreWhileCharged(Cell cell, double more) {
+        return new Cell(
+                cell.capacityAh(),
+                cell.dischargeCurrent(),
+                cell.chargeCurrent(),
+                cell.voltageMax(),
+                cell.voltageMin(),
+                cell.resistance(),
+                cell.openCircuitVoltage(),
+                new ResistanceByCharge(cell.resistanceByCharge().drawn(), Curve.constant(more)),
+                cell.resistanceByTemperature(),
+                cell.relaxation(),
+                cell.heatCapacity(),
+                cell.charging(),
+                cell.discharging(),
+                cell.pulse());
+    }
+
     /** The same cell that relaxes otherwise. */
     public static Cell relaxing(Cell cell, Relaxation relaxation) {
         return new Cell(
