@@ -7,7 +7,9 @@ import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 
@@ -32,22 +34,34 @@ public record WarmRide(double speed, PackHeat heat) {
      *     pack, the heat capacity of no pack is known, or the power cannot be drawn throughout
      */
     public static Optional<WarmRide> of(Build build, ElectricDrive drive) {
+        return ofEach(build, drive).stream()
+                .reduce((nearest, own) -> nearest.heat.isBetterToCharge(own.heat) ? own : nearest);
+    }
+
+    /**
+     * Predicts the temperature of every pack.
+     *
+     * @param build the vehicle
+     * @param drive its drive as it is set
+     * @return the same ride for each pack whose heat capacity is known, in their order; none where
+     *     the settings do not reach the cruise speed with the fullest pack, or the power cannot be
+     *     drawn throughout
+     */
+    public static List<WarmRide> ofEach(Build build, ElectricDrive drive) {
         double speed = build.use().riding().cruiseSpeed();
         BatteryModel model = new BatteryModel(build.battery());
         Road road = Road.ofUse(build);
         double power = power(build, drive.powertrain());
         if (power <= 0.0 || !Cruise.isHeldAtFirst(build, drive, road, speed)) {
-            return Optional.empty();
+            return List.of();
         }
         double start = startC(build);
-        Optional<PackHeat> nearest = Optional.empty();
+        List<WarmRide> rides = new ArrayList<>();
         for (int place = 0; place < model.packs().size(); place++) {
-            Optional<PackHeat> own = PackHeat.atPower(build, model, power, start, place);
-            if (nearest.isEmpty() || own.filter(nearest.get()::isBetterToCharge).isPresent()) {
-                nearest = own.isPresent() ? own : nearest;
-            }
+            PackHeat.atPower(build, model, power, start, place)
+                    .ifPresent(heat -> rides.add(new WarmRide(speed, heat)));
         }
-        return nearest.map(heat -> new WarmRide(speed, heat));
+        return rides;
     }
 
     /**

@@ -8,12 +8,15 @@ import brakewright.limit.Severity;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Unit;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * How far an ordinary ride warms the cells, held against what is left from the warmest pack in use
- * to the temperature at which they may not be charged any more: braking sends current into them.
+ * How far an ordinary ride warms the cells of a pack, held against what is left from the warmest
+ * pack in use to the temperature at which they may not be charged any more: braking sends current
+ * into them.
  */
 final class WarmthCheck extends Check {
 
@@ -27,20 +30,27 @@ final class WarmthCheck extends Check {
     }
 
     /**
-     * Makes the check.
+     * Makes the checks of all packs.
      *
      * @param build the vehicle
      * @param operation its settings in effect
-     * @return the check; empty where nothing is sent back, no temperature can be predicted, or the
-     *     cells are too warm before they are ridden: then what is stated tells it
+     * @return a check for each pack, the one that is too warm first before the others; none where
+     *     nothing is sent back, for a pack whose temperature cannot be predicted, or whose cells
+     *     are too warm before they are ridden: then what is stated tells it
      */
-    static Optional<Check> of(Build build, Operation operation) {
+    static List<Check> of(Build build, Operation operation) {
         if (operation.brake().motorCurrent() <= 0.0 || operation.brake().packCurrent() <= 0.0) {
-            return Optional.empty();
+            return List.of();
         }
-        return WarmRide.of(build, operation.drive())
+        return WarmRide.ofEach(build, operation.drive()).stream()
                 .filter(ride -> ride.heat().startC() <= ride.heat().chargeLimitC())
-                .map(ride -> new WarmthCheck(held(build, ride.heat()), ride));
+                .sorted(Comparator.comparingDouble(WarmthCheck::warmAfter))
+                .<Check>map(ride -> new WarmthCheck(held(build, ride.heat()), ride))
+                .toList();
+    }
+
+    private static double warmAfter(WarmRide ride) {
+        return ride.heat().warmAfter().orElse(Double.POSITIVE_INFINITY);
     }
 
     private static Held held(Build build, PackHeat heat) {

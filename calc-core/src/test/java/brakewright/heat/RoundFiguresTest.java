@@ -9,6 +9,7 @@ import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.Climate;
+import brakewright.spec.Curve;
 import brakewright.spec.DischargingWindow;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
@@ -114,6 +115,18 @@ class RoundFiguresTest {
         assertThat(heat.meanCurrent()).isCloseTo(20.0 - Math.sqrt(400.0 - 36.0), within(1e-9));
         assertThat(PackHeat.atPower(board(pack(32.4, 100.0, NO_WAY)), 399.0)).isPresent();
         assertThat(PackHeat.atPower(board(pack(32.4, 100.0, NO_WAY)), 401.0)).isEmpty();
+    }
+
+    /** Half way, at 35.5 V, 1 Ω gives 315 W at most, at the lowest charge in use, 31 V, 240 W. */
+    @Test
+    void aPowerThatFailsOnTheWayIsNotDrawn() {
+        Curve falling = Curve.of(new double[] {0.0, 1.0}, new double[] {3.0, 4.0});
+        Build board =
+                Builds.withCells(
+                        board(pack(3240.0, 100.0, NO_WAY)),
+                        cell -> Builds.withVoltage(cell, falling));
+        assertThat(PackHeat.atPower(board, 239.0)).isPresent();
+        assertThat(PackHeat.atPower(board, 250.0)).isEmpty();
     }
 
     /** At half the voltage over the resistance the power is greatest; more is not drawn. */

@@ -63,6 +63,32 @@ class LastingTest {
         assertThat(endless.terms(new Steps(), CELL, 0.9)).hasSize(1);
     }
 
+    /** Of the same pack that holds the controllers' voltage down. */
+    @Test
+    void theResistanceIsToldByHowLongTheCurrentLasts() {
+        assertThat(resistanceTo(lasting(10.0, BrakingTime.Reason.HARD_BRAKE)))
+                .isEqualTo("resistance, 10 s pulse");
+        assertThat(resistanceTo(lasting(10.1, BrakingTime.Reason.HARD_BRAKE)))
+                .isEqualTo("resistance, lasting braking");
+    }
+
+    private static String resistanceTo(Lasting lasting) {
+        return new ControllerVoltage(BOARD.battery(), MODEL, 60.0, 0.1, lasting)
+                .at(0.5, 25.0).steps().stream()
+                        .map(each -> each.result().meaning())
+                        .filter(each -> each.startsWith("resistance, "))
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    /** Worksheets carry these names, which are never changed. */
+    @Test
+    void reasonsKeepTheirNames() {
+        assertThat(BrakingTime.Reason.values())
+                .extracting(BrakingTime.Reason::key)
+                .containsExactly("hard-brake", "stop", "slope");
+    }
+
     private static String formula(BrakingTime.Reason reason) {
         Steps steps = new Steps();
         assertThat(lasting(33.0, reason).terms(steps, CELL, 0.9))

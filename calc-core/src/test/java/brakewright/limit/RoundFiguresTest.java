@@ -72,6 +72,11 @@ class RoundFiguresTest {
                                     Limits.of(Builds.withCellMargin(build, 0.0)).packRegen(),
                                     ConstraintId.CELL_CHARGE_RATING))
                     .isCloseTo(6.0, ROUNDING);
+            assertThat(
+                            limitOf(
+                                    OnePack.taking(Builds.withCellMargin(build, 0.0), 0),
+                                    ConstraintId.CELL_CHARGE_RATING))
+                    .isCloseTo(6.0, ROUNDING);
         }
     }
 
@@ -101,6 +106,8 @@ class RoundFiguresTest {
         PackLimit taking = Limits.of(build).packRegen();
         assertThat(taking.valueAt(charge, ROOM_C)).isCloseTo(permitted, ROUNDING);
         assertThat(taking.staticPart(ROOM_C).value()).isCloseTo(4.8, ROUNDING);
+        assertThat(of(taking, ConstraintId.CELL_CHARGE_RATING_AT_CHARGE).headroomAt(charge))
+                .isInfinite();
         assertThat(taking.chargeBound(3.6, ROOM_C)).isCloseTo(0.7, within(1e-9));
         assertThat(taking.chargeBound(2.4, ROOM_C)).isEqualTo(1.0);
         assertThat(taking.chargeBound(4.8, ROOM_C)).isCloseTo(0.6, within(1e-9));
@@ -190,6 +197,21 @@ class RoundFiguresTest {
         assertThat(limitOf(taking, ConstraintId.VOLTAGE_CEILING)).isCloseTo(25.0, ROUNDING);
         assertThat(limitOf(taking.sustained(), ConstraintId.VOLTAGE_CEILING))
                 .isCloseTo(12.5, ROUNDING);
+    }
+
+    /** After 10 s and 60 s·ln 2 half of a rise by as much again is there: 0.5 V at 0.03 Ω. */
+    @Test
+    void aCurrentThatIsOverWithinAPulseMeetsNoneOfTheRise() {
+        Cell cell =
+                Builds.relaxing(Builds.flatCell(3.75, 0.02, 3.0, 4.25), new Relaxation(1.0, 60.0));
+        Build still = from(fedBy(cell), 0.01, 0.0);
+        double half = 10.0 + 60.0 * Math.log(2.0);
+        PackLimit taking =
+                Limits.of(still.withUse(still.use().withEffort(new Effort(20.0, half, 1.0, 0.2))))
+                        .packRegen();
+        assertThat(limitOf(taking, ConstraintId.VOLTAGE_CEILING))
+                .isCloseTo(0.5 / 0.03, within(1e-9));
+        assertThat(limitOf(taking.brief(), ConstraintId.VOLTAGE_CEILING)).isCloseTo(25.0, ROUNDING);
     }
 
     /** Insulation for 105 °C: of 75 K to air of 30 °C there are 48 left at 57 °C, √0.64 of it. */

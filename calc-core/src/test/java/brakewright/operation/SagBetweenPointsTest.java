@@ -3,7 +3,9 @@ package brakewright.operation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.limit.Limits;
+import brakewright.review.Finding;
 import brakewright.review.Review;
+import brakewright.review.Topic;
 import brakewright.spec.*;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,6 +49,8 @@ class SagBetweenPointsTest {
                                         Optional.empty(),
                                         OptionalDouble.empty()));
         Limits limits = Limits.of(build);
-        assertThat(Review.of(build, limits, Operation.of(build, limits)).findings()).isNotEmpty();
+        assertThat(Review.of(build, limits, Operation.of(build, limits)).findings())
+                .extracting(Finding::topic)
+                .contains(Topic.PROTECTION_BEFORE_TAPER);
     }
 }

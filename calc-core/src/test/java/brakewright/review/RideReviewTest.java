@@ -46,6 +46,14 @@ class RideReviewTest {
         assertThat(told(BOARD.withSettings(gentle), Topic.BRAKE_FADES)).isEmpty();
     }
 
+    /** Worksheets carry these names, which are never changed. */
+    @Test
+    void whatHoldsABrakeBackKeepsItsName() {
+        assertThat(FindingDetail.HeldBack.values())
+                .extracting(FindingDetail.HeldBack::key)
+                .containsExactly("pack-regen-current", "high-voltage-taper");
+    }
+
     /** The motor's braking takes power below the speed at which it begins to give it back. */
     @Test
     void aBrakeThatEndsBeforeItDrawsPowerDrawsNone() {

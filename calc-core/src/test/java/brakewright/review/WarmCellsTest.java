@@ -11,7 +11,10 @@ import brakewright.limit.Limits;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.ChargingWindow;
 import brakewright.spec.Climate;
+import brakewright.spec.Joining;
+import brakewright.spec.Pack;
 import brakewright.spec.Settings;
 import java.util.List;
 import java.util.Optional;
@@ -69,6 +72,42 @@ class WarmCellsTest {
         Review review = review(board(47.0, REGEN));
         assertThat(warmed(review)).isEmpty();
         assertThat(review.verdict().outcome()).isNotEqualTo(Verdict.Outcome.WITHIN_LIMITS);
+    }
+
+    /** Alike packs warm alike: one that bears 43.2 °C is too warm sooner than at 43.5 °C. */
+    @Test
+    void everyPackThatARideWarmsTooFarIsToldTheFirstToBeSoFirst() {
+        List<Finding> told = warmed(review(beside(43.5, 43.2)));
+        assertThat(told).extracting(Finding::pack).containsExactly(2, 1);
+        assertThat(told).extracting(each -> each.limit().orElseThrow()).containsExactly(43.2, 43.5);
+        assertThat(told)
+                .extracting(each -> ((Condition.RiddenUpTo) each.condition().orElseThrow()).time())
+                .isSorted()
+                .doesNotHaveDuplicates();
+    }
+
+    /** The first may not be charged from 42 °C on and is at 43 °C before it is ridden. */
+    @Test
+    void aPackStatedTooWarmDoesNotHideThatARideWarmsAnotherTooFar() {
+        assertThat(warmed(review(beside(42.0, 43.5))))
+                .singleElement()
+                .satisfies(each -> assertThat(each.pack()).isEqualTo(2));
+    }
+
+    /** Two packs at 43 °C that may be charged up to these temperatures. */
+    private static Build beside(double one, double other) {
+        Build board = board(WARM, REGEN);
+        Pack pack = Builds.pack(board);
+        return board.withBattery(
+                Builds.joined(
+                        Joining.PARALLEL,
+                        List.of(chargedUpTo(pack, one), chargedUpTo(pack, other))));
+    }
+
+    private static Pack chargedUpTo(Pack pack, double highestC) {
+        ChargingWindow window =
+                new ChargingWindow(0.0, highestC, 10.0, 0.2, ChargingWindow.WHATEVER_THE_CHARGE);
+        return Builds.withCell(pack, Builds.charged(pack.cell(), window));
     }
 
     @Test

@@ -336,6 +336,11 @@ public final class Builds {
 
     /** The same cell with a resistance that follows the charge state. */
     public static Cell withResistanceByCharge(Cell cell, Curve factor) {
+        return resisting(cell, ResistanceByCharge.alike(factor));
+    }
+
+    /** The same cell that resists otherwise while it is drawn from and charged. */
+    public static Cell resisting(Cell cell, ResistanceByCharge resistance) {
         return new Cell(
                 cell.capacityAh(),
                 cell.dischargeCurrent(),
@@ -344,7 +349,7 @@ public final class Builds {
                 cell.voltageMin(),
                 cell.resistance(),
                 cell.openCircuitVoltage(),
-                ResistanceByCharge.alike(factor),
+                resistance,
                 cell.resistanceByTemperature(),
                 cell.relaxation(),
                 cell.heatCapacity(),
