@@ -8,7 +8,9 @@ import brakewright.spec.Builds;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
+import brakewright.spec.Settings;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
@@ -41,6 +43,20 @@ class UsedInputTest {
         assertThat(inputs(BOARD))
                 .doesNotContain(
                         Input.CELL_CAPACITY, Input.VEHICLE_GRIP_WET, Input.USE_CRUISE_SPEED);
+    }
+
+    /** 11 m/s are the highest speed in use; what a hard grab sends back is that of the highest. */
+    @Test
+    void aCapCountsInAHardGrabOnlyWhereItLetsTheVehicleGoFaster() {
+        assertThat(inputs(capped(12.0))).contains(Input.SETTINGS_SPEED_CAP);
+        assertThat(inputs(capped(10.0)))
+                .contains(Input.USE_SPEED_MAX)
+                .doesNotContain(Input.SETTINGS_SPEED_CAP);
+    }
+
+    private static Build capped(double speed) {
+        return Builds.withLateLimiter(BOARD, 0.1, 0.01)
+                .withSettings(Settings.NONE.withSpeedCap(OptionalDouble.of(speed)));
     }
 
     @Test
