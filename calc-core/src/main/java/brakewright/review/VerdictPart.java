@@ -108,7 +108,15 @@ public record VerdictPart(List<Finding> exceeded, List<Condition> conditions) {
                 && condition instanceof Condition.ChargeAbove b) {
             return a.charge() > b.charge() && a.temperatureC() == b.temperatureC();
         }
-        return false;
+        return other instanceof Condition.RiddenUpTo a
+                && condition instanceof Condition.RiddenUpTo b
+                && isSooner(a, b);
+    }
+
+    /** Whoever stops where one pack is too warm never comes to where another one is. */
+    private static boolean isSooner(Condition.RiddenUpTo a, Condition.RiddenUpTo b) {
+        return a.time() < b.time() && a.limitC() <= b.limitC()
+                || a.time() == b.time() && a.limitC() < b.limitC();
     }
 
     /** Where the cells must be warmer anyway, what holds in the cold says nothing. */

@@ -9,6 +9,8 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Motor;
+import brakewright.spec.MotorHeat;
 import brakewright.spec.Taper;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
@@ -43,6 +45,33 @@ class RepeatedStopsTest {
         ElectricDrive harsh =
                 new ElectricDrive(set.drive().powertrain(), 1e4, 1e4, Optional.empty());
         assertThat(stops(set.brake(), harsh, 0.55).windingC()).isEqualTo(Copper.MELTING_C);
+    }
+
+    /** A thread of copper of 0.1 J/K that hardly reaches its case. */
+    @Test
+    void aWindingThatMeltsInAStopIsToldAtTheMeltingPoint() {
+        Motor old = BOARD.motor();
+        Build thread =
+                Builds.withMotor(
+                        BOARD,
+                        new Motor(
+                                old.kvRpmPerVolt(),
+                                old.resistanceAt20C(),
+                                old.polePairs(),
+                                old.inductance(),
+                                old.noLoadCurrent(),
+                                old.viscousDrag(),
+                                old.currentRating(),
+                                old.windingLimitC(),
+                                Optional.of(new MotorHeat(100.0, 1.6, 0.1, 450.0))));
+        Operation set = Operation.of(thread, Limits.of(thread));
+        ElectricBrake hard =
+                new ElectricBrake(set.brake().powertrain(), 60.0, 40.0, Optional.empty());
+        assertThat(
+                        RepeatedStops.of(thread, hard, set.drive(), SPEED, 0.55, 1)
+                                .orElseThrow()
+                                .windingC())
+                .isEqualTo(Copper.MELTING_C);
     }
 
     private static RepeatedStops stops(ElectricBrake brake, ElectricDrive drive, double charge) {

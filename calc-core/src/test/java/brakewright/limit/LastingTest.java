@@ -3,6 +3,7 @@ package brakewright.limit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.battery.BatteryModel;
+import brakewright.formula.Step;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
@@ -52,8 +53,11 @@ class LastingTest {
     /** Which of both it is, decides the formula; the number is the braking time itself. */
     @Test
     void aStopAndASlopeAreWorkedOutByTheirOwnFormula() {
-        assertThat(formula(BrakingTime.Reason.STOP)).startsWith("½·m·(1 + j)·v²");
-        assertThat(formula(BrakingTime.Reason.SLOPE)).startsWith("L_s·m·g");
+        assertThat(duration(BrakingTime.Reason.STOP).derivation().formula())
+                .startsWith("½·m·(1 + j)·v²");
+        assertThat(duration(BrakingTime.Reason.STOP).result().meaning()).startsWith("a stop");
+        assertThat(duration(BrakingTime.Reason.SLOPE).derivation().formula()).startsWith("L_s·m·g");
+        assertThat(duration(BrakingTime.Reason.SLOPE).result().meaning()).startsWith("the slope");
     }
 
     @Test
@@ -89,7 +93,7 @@ class LastingTest {
                 .containsExactly("hard-brake", "stop", "slope");
     }
 
-    private static String formula(BrakingTime.Reason reason) {
+    private static Step duration(BrakingTime.Reason reason) {
         Steps steps = new Steps();
         assertThat(lasting(33.0, reason).terms(steps, CELL, 0.9))
                 .extracting(Term::value)
@@ -97,9 +101,7 @@ class LastingTest {
         return steps.all().stream()
                 .filter(each -> each.result().symbol().equals("t_b"))
                 .findFirst()
-                .orElseThrow()
-                .derivation()
-                .formula();
+                .orElseThrow();
     }
 
     private static Lasting lasting(double seconds, BrakingTime.Reason reason) {

@@ -80,6 +80,26 @@ class RoundFiguresTest {
         }
     }
 
+    /**
+     * At 1.9 m/s 94 kg and 3 % that turn hold 175 J. At the 3.55 V of a tenth of the charge 6 A
+     * take them in 8.2 s, which is no pulse; two packs of 6 A do in 4.1 s, and so may take 10 A
+     * each.
+     */
+    @Test
+    void besideAnotherAPackTakesItsPulseForHalfAsLong() {
+        Curve rising = Curve.of(new double[] {0.0, 1.0}, new double[] {3.5, 4.0});
+        Build one =
+                Builds.withCells(
+                        Builds.withCellMargin(from(pulsed(5.0, 3.0), 1.9, 0.0), 0.0),
+                        cell -> Builds.withVoltage(cell, rising));
+        assertThat(limitOf(Limits.of(one).packRegen(), ConstraintId.CELL_CHARGE_RATING))
+                .isCloseTo(6.0, ROUNDING);
+        Pack pack = Builds.pack(one);
+        Build two = one.withBattery(Builds.joined(Joining.PARALLEL, List.of(pack, pack)));
+        assertThat(limitOf(Limits.of(two).packRegen(), ConstraintId.CELL_CHARGE_RATING))
+                .isCloseTo(20.0, ROUNDING);
+    }
+
     /** A fifth less of 30 A and 6 A, and of pulses of 40 A and 10 A. */
     @ParameterizedTest(name = "for {0} s")
     @CsvSource({"20, 24, 4.8", "5, 32, 8"})

@@ -27,6 +27,14 @@ class SeverityTest {
         assertThat(Severity.isExceeded(value, limit)).isEqualTo(severity > 0.0);
     }
 
+    /** Worksheets carry these words, which are never changed. */
+    @Test
+    void signalWordsKeepTheirNames() {
+        assertThat(Signal.values())
+                .extracting(Signal::key)
+                .containsExactly("danger", "warning", "caution", "notice");
+    }
+
     /** One in 10^12 is rounding, two are not. */
     @Test
     void whatDiffersByRoundingAloneIsEqual() {

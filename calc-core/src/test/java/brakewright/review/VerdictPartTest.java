@@ -133,12 +133,21 @@ class VerdictPartTest {
         assertBoth(from(10.0, true), above(0.2, 0.0));
     }
 
+    /** A pack that bears less warmth may be reached by it later; then both count. */
+    @Test
+    void theSoonestOfTheRidesAndTheLowestOfTheirTemperaturesAreKept() {
+        assertOnly(ridden(600.0, 45.0), ridden(900.0, 45.0));
+        assertOnly(ridden(600.0, 45.0), ridden(900.0, 50.0));
+        assertOnly(ridden(600.0, 45.0), ridden(600.0, 50.0));
+        assertBoth(ridden(600.0, 50.0), ridden(900.0, 45.0));
+        assertBoth(ridden(600.0, 45.0), ridden(600.0, 45.0));
+    }
+
     @Test
     void conditionsOfDifferentKindsStandBesideEachOther() {
-        Condition ridden = new Condition.RiddenUpTo(600.0, 6.0, 45.0, 40.0, 50.0);
         List<Condition> all =
                 List.of(
-                        ridden,
+                        ridden(600.0, 45.0),
                         upTo(45.0, true),
                         upTo(50.0, false),
                         from(0.0, true),
@@ -196,5 +205,9 @@ class VerdictPartTest {
 
     private static Condition upTo(double cellsC, boolean isReturned) {
         return new Condition.CellsUpTo(cellsC, new Condition.Excess(isReturned, 10.0, 0.0, 60.0));
+    }
+
+    private static Condition ridden(double time, double limitC) {
+        return new Condition.RiddenUpTo(time, 6.0, limitC, 40.0, 55.0);
     }
 }
