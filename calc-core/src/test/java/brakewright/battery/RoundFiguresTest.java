@@ -3,14 +3,17 @@ package brakewright.battery;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Battery;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.Curve;
+import brakewright.spec.DischargingWindow;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.PulseRating;
 import brakewright.spec.Relaxation;
+import brakewright.spec.ResistanceByCharge;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -37,6 +40,37 @@ class RoundFiguresTest {
             BatteryModel model = new BatteryModel(Builds.joined(Joining.PARALLEL, order));
             assertThat(model.cellCurrent(30.0, 0.5, ROOM_C)).isCloseTo(12.0, ROUNDING);
         }
+    }
+
+    /**
+     * 10S2P of 20 mΩ, nine tenths of it half charged and four fifths at 45 °C, of which three
+     * fifths are there at once: {@code 10/2·0.02·0.9·0.8·0.6}. Joints do not count.
+     */
+    @Test
+    void theFirstInstantMeetsTheLeastOfEverything() {
+        Cell cell = sloping(0.02);
+        Cell warmest =
+                new Cell(
+                        cell.capacityAh(),
+                        cell.dischargeCurrent(),
+                        cell.chargeCurrent(),
+                        cell.voltageMax(),
+                        cell.voltageMin(),
+                        cell.resistance(),
+                        cell.openCircuitVoltage(),
+                        ResistanceByCharge.alike(
+                                Curve.of(
+                                        new double[] {0.0, 0.5, 1.0},
+                                        new double[] {1.2, 0.9, 1.0})),
+                        ArrheniusCurve.through(
+                                Curve.of(new double[] {25.0, 45.0}, new double[] {1.0, 0.8})),
+                        cell.relaxation(),
+                        cell.heatCapacity(),
+                        cell.charging(),
+                        new DischargingWindow(-20.0, 45.0),
+                        cell.pulse());
+        assertThat(new PackModel(Builds.barePack(warmest, 10, 2, 0.1)).leastResistance())
+                .isCloseTo(0.0432, ROUNDING);
     }
 
     /** Its resistance, alone 0.1 Ω, halves in the middle, where it carries most: 2/3. */
