@@ -25,31 +25,31 @@ class VerdictGridTest {
                             new Protection(UNKNOWN, OptionalDouble.of(2.0), UNKNOWN, UNKNOWN))
                     .withSettings(RoundFigures.set(30.0, 30.0, 10.0, 4.0));
 
-    private static final VerdictGrid GRID = VerdictGrid.of(BUILD);
+    private final VerdictGrid grid = VerdictGrid.of(BUILD);
 
     @Test
     void itReachesOverTheChargeInUseAndUpToTheHighestSpeed() {
-        assertThat(GRID.charges()).hasSize(21).startsWith(0.0).endsWith(1.0);
-        assertThat(GRID.charges()[5]).isCloseTo(0.25, ROUNDING);
-        assertThat(GRID.speeds()).hasSize(41).startsWith(0.0).endsWith(10.0);
-        assertThat(GRID.speeds()[8]).isCloseTo(2.0, ROUNDING);
+        assertThat(grid.charges()).hasSize(21).startsWith(0.0).endsWith(1.0);
+        assertThat(grid.charges()[5]).isCloseTo(0.25, ROUNDING);
+        assertThat(grid.speeds()).hasSize(41).startsWith(0.0).endsWith(10.0);
+        assertThat(grid.speeds()[8]).isCloseTo(2.0, ROUNDING);
     }
 
     /** Twice too much is a severity of a half, nothing at all one of −1. */
     @Test
     void everyChargeAndSpeedIsHeldAgainstWhatThePackMayTake() {
-        for (double[] row : GRID.severities()) {
+        for (double[] row : grid.severities()) {
             assertThat(row[0]).isCloseTo(-1.0, ROUNDING);
             assertThat(row[40]).isCloseTo(0.5, ROUNDING);
         }
         double empty = 2.0 * 10.0 / (30.0 + Math.sqrt(30.0 * 30.0 + 2.0 * 10.0));
         double full = 2.0 * 10.0 / (40.0 + Math.sqrt(40.0 * 40.0 + 2.0 * 10.0));
-        assertThat(GRID.severities()[0][8]).isCloseTo(empty / 2.0 - 1.0, ROUNDING);
-        assertThat(GRID.severities()[20][8]).isCloseTo(full / 2.0 - 1.0, ROUNDING);
+        assertThat(grid.severities()[0][8]).isCloseTo(empty / 2.0 - 1.0, ROUNDING);
+        assertThat(grid.severities()[20][8]).isCloseTo(full / 2.0 - 1.0, ROUNDING);
     }
 
     @Test
     void theVerdictIsThatOnTheWhole() {
-        assertThat(GRID.evaluation().outcome()).isEqualTo(Evaluation.of(BUILD).outcome());
+        assertThat(grid.evaluation().outcome()).isEqualTo(Evaluation.of(BUILD).outcome());
     }
 }

@@ -57,6 +57,13 @@ class WarmCellsTest {
     @Test
     void whatSendsNothingBackIsNotAsked() {
         assertThat(warmed(review(board(WARM, 0.0)))).isEmpty();
+        Build rolling = board(WARM, REGEN);
+        assertThat(
+                        warmed(
+                                review(
+                                        rolling.withSettings(
+                                                rolling.settings().withMotorBrakeCurrent(0.0)))))
+                .isEmpty();
     }
 
     /** No setting but none at all mends it, so it gates no search for one. */
@@ -92,6 +99,14 @@ class WarmCellsTest {
         assertThat(warmed(review(beside(42.0, 43.5))))
                 .singleElement()
                 .satisfies(each -> assertThat(each.pack()).isEqualTo(2));
+    }
+
+    @Test
+    void cellsThatBeginWhereTheyMayJustBeChargedAreTooWarmAtOnce() {
+        List<Finding> told = warmed(review(beside(WARM, 60.0)));
+        assertThat(told).extracting(Finding::pack).containsExactly(1);
+        Condition.RiddenUpTo ridden = (Condition.RiddenUpTo) told.get(0).condition().orElseThrow();
+        assertThat(ridden.time()).isCloseTo(0.0, within(1e-6));
     }
 
     /** Two packs at 43 °C that may be charged up to these temperatures. */
