@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.GroupSpread;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
@@ -42,6 +43,18 @@ class TaperEndTest {
                 .singleElement()
                 .extracting(Term::value)
                 .satisfies(each -> assertThat(each).isCloseTo(39.0, within(1e-9)));
+    }
+
+    /** The fullest group is at 0.9 where the pack is at 0.85. */
+    @Test
+    void theFullestGroupEndsTheTaperEarlierAndItsBoundIsTold() {
+        Build uneven =
+                Builds.withPack(
+                        RoundFigures.vehicle(),
+                        PACK.withGroupSpread(new GroupSpread(0.05, 0.0, 0.0)));
+        assertThat(end(uneven).limit()).isCloseTo(38.5, within(1e-9));
+        assertThat(end(uneven).conditions()).extracting(Term::value).contains(3.9);
+        assertThat(end(Builds.withPack(uneven, PACK)).conditions()).isEmpty();
     }
 
     private static Constraint end(Build build) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
@@ -36,6 +37,31 @@ class UsedInputTest {
                         Input.USE_PACK_TEMPERATURE,
                         Input.USE_CHARGE_FROM,
                         Input.USE_CHARGE_TO);
+    }
+
+    /** Where no trip is known a taper ends no lower than where the voltage of a cell falls away. */
+    @Test
+    void theFloorThatEndsATaperIsNamed() {
+        Cell cell = Builds.pack(BOARD).cell();
+        Cell steep =
+                new Cell(
+                        cell.capacityAh(),
+                        cell.dischargeCurrent(),
+                        cell.chargeCurrent(),
+                        cell.voltageMax(),
+                        cell.voltageMin(),
+                        cell.resistance(),
+                        cell.openCircuitVoltage(),
+                        cell.resistanceByCharge(),
+                        cell.resistanceByTemperature(),
+                        cell.relaxation(),
+                        cell.heatCapacity(),
+                        cell.charging(),
+                        cell.discharging(),
+                        cell.pulse(),
+                        cell.voltageMin() + 0.2);
+        assertThat(inputs(Builds.withPack(BOARD, Builds.barePack(steep, 12, 4, 0.01))))
+                .contains(Input.CELL_TAPER_FLOOR);
     }
 
     @Test

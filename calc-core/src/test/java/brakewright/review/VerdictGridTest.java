@@ -19,18 +19,23 @@ class VerdictGridTest {
     private static final Offset<Double> ROUNDING = within(1e-9);
     private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
-    private static final Build BUILD =
-            RoundFigures.fed(
-                            RoundFigures.CELL,
-                            new Protection(UNKNOWN, OptionalDouble.of(2.0), UNKNOWN, UNKNOWN))
-                    .withSettings(RoundFigures.set(30.0, 30.0, 10.0, 4.0));
+    private static final Build BUILD = build();
 
     private final VerdictGrid grid = VerdictGrid.of(BUILD);
 
+    private static Build build() {
+        Build fed =
+                RoundFigures.fed(
+                                RoundFigures.CELL,
+                                new Protection(UNKNOWN, OptionalDouble.of(2.0), UNKNOWN, UNKNOWN))
+                        .withSettings(RoundFigures.set(30.0, 30.0, 10.0, 4.0));
+        return fed.withUse(fed.use().withChargeTo(0.2));
+    }
+
     @Test
     void itReachesOverTheChargeInUseAndUpToTheHighestSpeed() {
-        assertThat(grid.charges()).hasSize(21).startsWith(0.0).endsWith(1.0);
-        assertThat(grid.charges()[5]).isCloseTo(0.25, ROUNDING);
+        assertThat(grid.charges()).hasSize(21).startsWith(0.2).endsWith(1.0);
+        assertThat(grid.charges()[5]).isCloseTo(0.4, ROUNDING);
         assertThat(grid.speeds()).hasSize(41).startsWith(0.0).endsWith(10.0);
         assertThat(grid.speeds()[8]).isCloseTo(2.0, ROUNDING);
     }
@@ -42,7 +47,7 @@ class VerdictGridTest {
             assertThat(row[0]).isCloseTo(-1.0, ROUNDING);
             assertThat(row[40]).isCloseTo(0.5, ROUNDING);
         }
-        double empty = 2.0 * 10.0 / (30.0 + Math.sqrt(30.0 * 30.0 + 2.0 * 10.0));
+        double empty = 2.0 * 10.0 / (32.0 + Math.sqrt(32.0 * 32.0 + 2.0 * 10.0));
         double full = 2.0 * 10.0 / (40.0 + Math.sqrt(40.0 * 40.0 + 2.0 * 10.0));
         assertThat(grid.severities()[0][8]).isCloseTo(empty / 2.0 - 1.0, ROUNDING);
         assertThat(grid.severities()[20][8]).isCloseTo(full / 2.0 - 1.0, ROUNDING);
