@@ -81,8 +81,8 @@ record KeyRange(InputPlace place, double low, double high, int count) {
                     problem(
                             key,
                             "this is no key with a single number in this file",
-                            "a key of README.md, with several packs of one of them, for example"
-                                    + " packs.1.parallel=3..6/4"));
+                            "a key that brakewright keys lists, with several packs of one of them, for"
+                                    + " example packs.1.parallel=3..6/4"));
             return Optional.empty();
         }
         int before = problems.size();

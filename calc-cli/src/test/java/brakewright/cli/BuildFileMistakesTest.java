@@ -77,7 +77,7 @@ class BuildFileMistakesTest {
                     motor   | pole_pairs  | pole_pairs = 0     | motor.pole_pairs | 0 is outside what is possible, 1 to 100 | pole_pairs = 7
                     pack    | cell        | cell = "x\\u001b"    | pack.cell   | control character U+001B | cell = "samsung-30q"
                     pack    | series      | wrie = "8 AWG"     | pack.wrie   | not known            | pack.wiring.wire
-                    pack    | series      | wobble = 3         | pack.wobble | not known            | see the list of keys in README.md
+                    pack    | series      | wobble = 3         | pack.wobble | not known            | see brakewright keys
                     pack    | series      | protecton = 3      | pack.protecton | not known         | pack.protection
                     pack.wiring | plug    | plug = "x\\u0007"    | pack.wiring.plug | control character U+0007 | plug = "xt90"
                     use     | speed_max   | speed_max = "300000 km/h" | use.speed_max | "300000 km/h" is outside what is possible, 0.36 to 360 km/h | speed_max = "25 km/h"
@@ -106,7 +106,7 @@ class BuildFileMistakesTest {
                     proposals.firmer-brake | motor_brake_current | use.charge_form = "88 %" | proposals.firmer-brake.use.charge_form | not known | the nearest known one is proposals.firmer-brake.use.charge_from
                     proposals.firmer-brake | motor_brake_current | charge_from = "88 %" | proposals.firmer-brake.charge_from | not known | the nearest known one is proposals.firmer-brake.use.charge_from
                     proposals.firmer-brake | motor_brake_current | use.speed_max = 20 | proposals.firmer-brake.use.speed_max | bare number 20 | use.speed_max = "25 km/h"
-                    proposals.firmer-brake | motor_brake_current | use = 20 | proposals.firmer-brake.use | not known | see the list of keys
+                    proposals.firmer-brake | motor_brake_current | use = 20 | proposals.firmer-brake.use | not known | see brakewright keys
                     proposals.firmer-brake | motor_brake_current | use.charge_from = "5 %" | proposals.firmer-brake.use.charge_from | must ascend | use.charge_from = "100 %"
                     proposals.firmer-brake | motor_brake_current | use.measured_speed = "20 km/h" | proposals.firmer-brake.use.measured_speed | no effect without use.measured_consumption | use.measured_speed =
                     proposals.firmer-brake | motor_brake_current | use.pack_temperature = ["30 °C", "10 °C"] | proposals.firmer-brake.use.pack_temperature | warmest pack must be from 30.0 to 80.0 | use.pack_temperature =

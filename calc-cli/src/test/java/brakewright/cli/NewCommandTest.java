@@ -279,18 +279,42 @@ class NewCommandTest {
         return file.replaceAll("(?m)^[^=]*= ", "").replace('\n', '\r');
     }
 
+    /** Counts what is typed from nothing to the first page, and holds the guide to it. */
     @Test
     void threeVehiclesAreDescribedAtAPseudoTerminal() throws IOException {
+        StringBuilder counted =
+                new StringBuilder(
+                        """
+
+                        | vehicle | questions | of them "don't know" | keystrokes, return keys and both commands included |
+                        |---|---|---|---|
+                        """);
         for (String vehicle : new String[] {HARBOUR_BOARD, MILL_SCOOTER, QUARRY_KART}) {
             Files.deleteIfExists(build());
             fromFile(vehicle);
             String expected = Files.readString(build());
             Files.delete(build());
-            String screen = typed(answersOf(vehicle));
-            assertThat(screen).contains("Written to " + build());
+            String keys = answersOf(vehicle);
+            assertThat(typed(keys)).contains("Written to " + build());
             assertThat(build()).hasContent(expected);
             assertThat(folder.resolve("build.toml.answers")).doesNotExist();
+            assertThat(CommandRun.of("worksheet", build().toString()).outLines())
+                    .hasSizeBetween(40, 66);
+            String commands = "brakewright new build.toml\rbrakewright worksheet build.toml\r";
+            counted.append(
+                    String.format(
+                            Locale.ROOT,
+                            "| %s | %d | %d | %d |%n",
+                            keys.split("\r")[0],
+                            vehicle.lines().count(),
+                            vehicle.split("= don't know", -1).length - 1,
+                            commands.length() + keys.length()));
         }
+        GuidePage page = GuidePage.of("describe.md");
+        GuidePage expected = page.withPart("keystrokes", counted.append('\n').toString());
+        assertThat(expected.keptFor(page).text())
+                .as("written anew with -Dbrakewright.guide=write")
+                .isEqualTo(expected.text());
     }
 
     @Test

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +26,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class OnePageTest {
 
     private static final int LINES = 66;
+
+    /** A row of the map, from the charge to the last stop. */
+    private static final Pattern MAPPED = Pattern.compile(" +\\d+ % .*\\|.*\\|.* (?:m|ft|none)");
 
     /** By what a danger is known on the page, by the constraint or topic of its id. */
     private static final Map<String, String> KNOWN_BY =
@@ -67,17 +71,16 @@ class OnePageTest {
     void isOnePageWithEveryDangerOnIt(Path vehicle) throws Exception {
         BuildFile file = BuildFile.read(Files.readAllBytes(vehicle), Ahead.tables());
         AskedSheet asked = new AskedSheet(file, Tolerated.of(file, 0, 0), UnitSystem.SI.entry());
-        for (int columns : new int[] {72, 100, 120}) {
+        for (int columns : new int[] {72, 80, 100, 120}) {
             List<String> page = page(asked, columns);
             assertThat(page)
                     .as("at %d columns", columns)
                     .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(columns));
-            if (columns >= 100) {
-                assertThat(page).hasSizeLessThanOrEqualTo(LINES);
-            }
+            assertThat(page).as("at %d columns", columns).hasSizeLessThanOrEqualTo(LINES);
             holdsEveryDanger(asked, String.join("\n", page));
+            saysAllThatAPageMustSay(String.join("\n", page));
+            assertThat(rows(page)).as("at %d columns", columns).isEqualTo(rows(page(asked, 120)));
         }
-        saysAllThatAPageMustSay(String.join("\n", page(asked, 100)));
     }
 
     private static List<String> page(AskedSheet asked, int columns) {
@@ -85,6 +88,16 @@ class OnePageTest {
                 .onePage(List.of())
                 .lines()
                 .toList();
+    }
+
+    /** How many lines the rows of what to enter take, and how many of the map stand on one. */
+    private static List<Long> rows(List<String> page) {
+        return List.of(
+                page.stream()
+                        .dropWhile(line -> !line.startsWith("WHAT TO ENTER"))
+                        .takeWhile(line -> !line.startsWith("  Speed cap"))
+                        .count(),
+                page.stream().filter(line -> MAPPED.matcher(line).matches()).count());
     }
 
     private static void saysAllThatAPageMustSay(String page) {

@@ -52,6 +52,6 @@ final class UnknownKeys {
                         key,
                         "this key is not known",
                         nearest.map(known -> "the nearest known one is " + known)
-                                .orElse("see the list of keys in README.md")));
+                                .orElse("see brakewright keys")));
     }
 }

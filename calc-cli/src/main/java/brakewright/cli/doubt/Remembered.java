@@ -22,6 +22,7 @@ public final class Remembered {
         return sheet.restsOn().stream()
                 .filter(each -> isRemembered(file, each))
                 .map(each -> BuildFile.nameOf(each.input(), each.pack()))
+                .distinct()
                 .toList();
     }
 

@@ -71,9 +71,16 @@ final class AlikeText {
         }
     }
 
-    /** How many lines it takes to say every danger and every warning. */
-    int least() {
-        return laidOut(words::of, words::brief, others.size()).length();
+    /**
+     * How many lines it takes to say every danger and every warning; in as few words as there are,
+     * every danger.
+     */
+    int least(Wording wording) {
+        return switch (wording) {
+            case FULL -> laidOut(words::of, words::brief, others.size()).length();
+            case TIGHT -> laidOut(words::brief, words::brief, others.size()).length();
+            case TERSE, CROWDED -> laidOut(words::brief, words::brief, 0).length();
+        };
     }
 
     /** The findings in at most so many lines, or every danger in as few as it takes. */

@@ -46,14 +46,14 @@ final class FirstStopText {
             page.paragraph(
                     "  cells at " + Numbers.nearest(stop.cellsC(), 0) + " °C", LABEL, told(stop));
         }
-        String help = help(sheet.firstStopHelp(), true);
+        String help = helpInFull(sheet.firstStopHelp());
         if (!help.isEmpty()) {
             page.paragraph("  what helps", LABEL, help);
         }
     }
 
     /** The stop with the cells at their own temperature, and where others differ from it. */
-    void printBrief(Ink ink, boolean isTight) {
+    void printBrief(Ink ink, Wording wording) {
         List<FirstStop> stops = sheet.firstStops();
         FirstStop own = stops.get(0);
         page.line(ink.heading("The first stop after a full charge"));
@@ -62,20 +62,20 @@ final class FirstStopText {
                         + units.speedText(own.speed())
                         + " at "
                         + Numbers.percent(own.charge())
-                        + " charge, cells at "
+                        + (wording.isTerse() ? " and " : " charge, cells at ")
                         + Numbers.nearest(own.cellsC(), 0)
                         + " °C: "
-                        + brief(own, isTight));
+                        + brief(own, wording));
         for (FirstStop stop : stops.subList(1, stops.size())) {
             if (!ends(stop).equals(ends(own))) {
                 page.note(
                         "Cells at "
                                 + Numbers.nearest(stop.cellsC(), 0)
                                 + " °C: "
-                                + brief(stop, isTight));
+                                + brief(stop, wording));
             }
         }
-        String help = help(sheet.firstStopHelp(), false);
+        String help = help(sheet.firstStopHelp(), wording);
         if (!help.isEmpty()) {
             page.note("What helps: " + Initial.small(help));
         }
@@ -90,9 +90,9 @@ final class FirstStopText {
                         instanceof StopOutcome.Stopped);
     }
 
-    private String brief(FirstStop stop, boolean isTight) {
+    private String brief(FirstStop stop, Wording wording) {
         if (stop.opening() != FirstStop.Opening.NOTHING) {
-            return opened(stop, trip(stop), !isTight);
+            return opened(stop, trip(stop), wording);
         }
         String ending =
                 stop.outcome() instanceof StopOutcome.Stopped stopped
@@ -142,7 +142,7 @@ final class FirstStopText {
                                             : " The protection is on the charge lead alone: nothing"
                                                     + " opens, and a limit is exceeded.");
             case CHARGE_TRIP, OVERVOLTAGE_TRIP ->
-                    opened(stop, trip(stop), true) + unopened + " U" + flow;
+                    opened(stop, trip(stop), Wording.FULL) + unopened + " U" + flow;
         };
     }
 
@@ -151,9 +151,12 @@ final class FirstStopText {
     }
 
     /** The stop on which the protection opens, and what is left of all braking then. */
-    private String opened(FirstStop stop, String trip, boolean isFull) {
+    private String opened(FirstStop stop, String trip, Wording wording) {
         FirstStop.Opened opened = stop.opened().orElseThrow();
-        String opens = "the protection's " + trip + Numbers.time(stop.opensAfter());
+        String opens =
+                (wording.isTerse() ? "the " : "the protection's ")
+                        + trip
+                        + Numbers.time(stop.opensAfter());
         if (!(opened.outcome() instanceof StopOutcome.Stopped stopped)) {
             return "it does not stop: " + opens + ", and then nothing slows it on level road.";
         }
@@ -169,7 +172,7 @@ final class FirstStopText {
                         : "it stops within " + units.lengthText(stopped.distance()))
                 + ": "
                 + opens
-                + (isFull ? left(stop) : ".");
+                + (wording.isTight() ? "." : left(stop));
     }
 
     /** What is left of all braking. */
@@ -183,7 +186,19 @@ final class FirstStopText {
                 + " m/s² at a crawl.";
     }
 
-    private String help(FirstStopHelp help, boolean isFull) {
+    private String helpInFull(FirstStopHelp help) {
+        return (help(help, Wording.FULL)
+                        + help.stop()
+                                .map(
+                                        stop ->
+                                                weaker(
+                                                        !Numbers.isNothing(stop.safeRegen(), 1),
+                                                        reach(help)))
+                                .orElse(""))
+                .strip();
+    }
+
+    private String help(FirstStopHelp help, Wording wording) {
         String cells =
                 help.warmToC().isPresent()
                         ? "Warm the cells to "
@@ -197,10 +212,11 @@ final class FirstStopText {
         if (help.stop().isEmpty()) {
             return cells;
         }
-        return (cells + " " + remedy(help, help.stop().get(), !cells.isEmpty(), isFull)).strip();
+        return (cells + " " + remedy(help, help.stop().get(), !cells.isEmpty(), wording)).strip();
     }
 
-    private String remedy(FirstStopHelp help, FirstStop stop, boolean isBesides, boolean isFull) {
+    private String remedy(FirstStopHelp help, FirstStop stop, boolean isBesides, Wording wording) {
+        boolean isTerse = wording.isTerse();
         Build build = sheet.build();
         List<String> ways = new ArrayList<>();
         double charge = stop.chargeTo().orElse(build.use().chargeFrom());
@@ -211,36 +227,43 @@ final class FirstStopText {
                             + units.distanceText(stop.rideFirst().orElseThrow())
                             + " at "
                             + units.speedText(build.use().speedMax())
-                            + " before braking hard");
+                            + (isTerse ? " first" : " before braking hard"));
         }
         boolean none = Numbers.isNothing(stop.safeRegen(), 1);
         if (!none) {
             ways.add(
-                    "lower the pack regen current to "
+                    (isTerse ? "pack regen " : "lower the pack regen current to ")
                             + Numbers.down(stop.safeRegen(), 1)
                             + " A per controller");
         }
         help.taper()
                 .map(
                         each ->
-                                "set a high-voltage taper from "
+                                (isTerse
+                                                ? "a high-voltage taper "
+                                                : "set a high-voltage taper from ")
                                         + Numbers.down(each.begins(), 1)
-                                        + " to "
+                                        + (isTerse ? "–" : " to ")
                                         + Numbers.down(each.ends(), 1)
                                         + " V")
                 .ifPresent(ways::add);
         String start = isBesides ? "besides, " : "";
-        String list =
-                ways.isEmpty() ? "" : Initial.capital(start + String.join("; or ", ways)) + ".";
+        String list = ways.isEmpty() ? "" : Initial.capital(start + joined(ways, isTerse)) + ".";
         return (list
                         + (none
                                 ? " At "
                                         + Numbers.percent(stop.charge())
                                         + " charge no current into the pack is safe, however low it"
                                         + " is set."
-                                : "")
-                        + (isFull ? weaker(!none, reach(help)) : ""))
+                                : ""))
                 .strip();
+    }
+
+    private static String joined(List<String> ways, boolean isTerse) {
+        int last = ways.size() - 1;
+        return isTerse && last > 0
+                ? String.join("; ", ways.subList(0, last)) + "; or " + ways.get(last)
+                : String.join("; or ", ways);
     }
 
     private static String weaker(boolean regen, String reach) {

@@ -56,9 +56,14 @@ public record Ink(boolean colour, boolean plain, int columns) {
         return colour ? tone.code + text + RESET : text;
     }
 
+    /** Whether lines are shorter than usual, so that tables must be laid out for it. */
+    boolean isNarrow() {
+        return columns < USUAL_COLUMNS;
+    }
+
     /** Between the names of a list: where lines are short it must be broken. */
     String separator() {
-        return columns < USUAL_COLUMNS ? ", " : ",";
+        return isNarrow() ? ", " : ",";
     }
 
     /** Writes a heading. */

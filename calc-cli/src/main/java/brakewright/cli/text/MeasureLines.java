@@ -14,15 +14,22 @@ final class MeasureLines {
 
     private final Showing showing;
     private final Page page;
+    private final boolean isNarrow;
 
     MeasureLines(Showing showing) {
         this.showing = showing;
         this.page = showing.page();
+        this.isNarrow = showing.ink().isNarrow();
     }
 
     void print() {
-        page.line(showing.ink().heading("What to measure or look up first"));
         List<Measurement> first = showing.asked().measurements().first();
+        boolean areValues = first.stream().anyMatch(Measurement.OfValue.class::isInstance);
+        page.line(
+                showing.ink()
+                        .heading(
+                                "What to measure or look up first"
+                                        + (isNarrow && areValues ? "; brake safe to" : "")));
         if (first.isEmpty()) {
             page.note(
                     "No value that is taken from tables moves the verdict within its usual spread.");
@@ -35,7 +42,7 @@ final class MeasureLines {
             page.line(
                     String.format(
                             Locale.ROOT,
-                            "  %-30s  %-22s  brake safe %s",
+                            isNarrow ? "  %-30s  %-22s  %s" : "  %-30s  %-22s  brake safe to %s",
                             value.name(),
                             showing.ink()
                                     .settle(
@@ -60,6 +67,6 @@ final class MeasureLines {
         MeasureWords words = new MeasureWords(showing.units());
         String low = words.value(Quantity.SAFE_CHARGE, OptionalDouble.of(value.safeAtLow()));
         String high = words.value(Quantity.SAFE_CHARGE, OptionalDouble.of(value.safeAtHigh()));
-        return low.equals(high) ? "to " + low + " either way" : "to " + low + " or " + high;
+        return low.equals(high) ? low + " either way" : low + " or " + high;
     }
 }

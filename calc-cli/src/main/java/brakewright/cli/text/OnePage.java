@@ -23,8 +23,6 @@ final class OnePage {
 
     /** Adds to a page that has its title. */
     void print() {
-        Page after = after();
-        Page before = before(false);
         AlikeText found =
                 new AlikeText(
                         showing.asked().judged(),
@@ -33,39 +31,52 @@ final class OnePage {
                         showing.units(),
                         showing.ink(),
                         page);
-        int room = LINES - page.length() - after.length();
-        if (before.length() + found.least() > room) {
-            before = before(true);
+        for (Wording wording : Wording.values()) {
+            Page before = before(wording);
+            Page after = after(wording);
+            int room = LINES - page.length() - before.length() - after.length();
+            if (found.least(wording) <= room || wording == Wording.CROWDED) {
+                page.all(before);
+                page.all(found.within(room));
+                page.all(after);
+                return;
+            }
         }
-        page.all(before);
-        page.all(found.within(room - before.length()));
-        page.all(after);
     }
 
     /** What stands above the findings; where these are many, in fewer words. */
-    private Page before(boolean isTight) {
+    private Page before(Wording wording) {
         Page before = page.another();
         Showing there = showing.on(before);
-        new VerdictText(there).printBrief(isTight);
-        before.blank();
-        new SettingsTable(there, isTight ? SettingsTable.Extent.TIGHT : SettingsTable.Extent.BRIEF)
+        new VerdictText(there).printBrief(wording);
+        gap(before, wording);
+        new SettingsTable(
+                        there,
+                        wording.isTight() ? SettingsTable.Extent.TIGHT : SettingsTable.Extent.BRIEF)
                 .print();
-        before.blank();
-        new RideMap(there).print(isTight);
-        before.blank();
+        gap(before, wording);
+        new RideMap(there).print(wording);
+        gap(before, wording);
         new FirstStopText(showing.sheet(), showing.units(), before)
-                .printBrief(showing.ink(), isTight);
-        before.blank();
+                .printBrief(showing.ink(), wording);
+        gap(before, wording);
         return before;
     }
 
-    private Page after() {
+    private static void gap(Page there, Wording wording) {
+        if (wording != Wording.CROWDED) {
+            there.blank();
+        }
+    }
+
+    private Page after(Wording wording) {
         Page after = page.another();
-        after.blank();
+        gap(after, wording);
         new MeasureLines(showing.on(after)).print();
-        after.blank();
+        gap(after, wording);
         after.line(showing.ink().heading("Cautions"));
-        Cautions.brief().forEach(caution -> after.paragraph("  -", 4, caution));
+        (wording.isTerse() ? Cautions.terse() : Cautions.brief())
+                .forEach(caution -> after.paragraph("  -", 4, caution));
         after.note(
                 "More: --show "
                         + Arrays.stream(SheetSection.values())

@@ -23,6 +23,7 @@ final class RideMap {
     private final Page page;
     private final SettingsInEffect set;
     private final RiddenCharges ridden;
+    private final boolean isNarrow;
 
     RideMap(Showing showing) {
         this.showing = showing;
@@ -31,12 +32,14 @@ final class RideMap {
         this.page = showing.page();
         this.set = sheet.inEffect();
         this.ridden = sheet.ridden();
+        this.isNarrow = showing.ink().isNarrow();
     }
 
-    void print(boolean isTight) {
+    void print(Wording wording) {
         page.line(showing.ink().heading("The brake where you ride"));
         page.note(
-                "Into the pack [A] at "
+                (isNarrow ? "Into the pack [A] by " + units.speedUnit() : "Into the pack [A]")
+                        + " at "
                         + Numbers.nearest(set.motorBrake(), 1)
                         + " A per motor, cells at "
                         + Numbers.nearest(sheet.build().battery().temperatureC(), 0)
@@ -53,12 +56,14 @@ final class RideMap {
         }
         page.line(
                 head
-                        + String.format(
-                                Locale.ROOT,
-                                " %-5s|%9s  %10s",
-                                units.speedUnit(),
-                                "stop",
-                                "as entered"));
+                        + (isNarrow
+                                ? String.format(Locale.ROOT, " |%9s  %10s", "stop", "entered")
+                                : String.format(
+                                        Locale.ROOT,
+                                        " %-5s|%9s  %10s",
+                                        units.speedUnit(),
+                                        "stop",
+                                        "as entered")));
         List<BrakeRow> rows = sheet.brakeAt(ridden.mapped(), speeds);
         List<RiddenStop> now = sheet.riddenStops();
         List<RiddenStop> entered = showing.asked().stopsEntered();
@@ -67,12 +72,20 @@ final class RideMap {
                     BrakeTable.row(rows.get(i), " ", 6)
                             + String.format(
                                     Locale.ROOT,
-                                    "      |%9s  %10s",
+                                    isNarrow ? " |%9s  %10s" : "      |%9s  %10s",
                                     distance(now.get(i)),
                                     distance(entered.get(i))));
         }
-        page.note("!  more than the pack may take  ~  held back by pack limit or taper  -  drawn");
-        sheet.fading().ifPresent(fading -> page.note(told(fading, isTight)));
+        page.note(
+                isNarrow
+                        ? "! more than it may take  ~ held back by limit or taper  - drawn"
+                        : "!  more than the pack may take  ~  held back by pack limit or taper  -"
+                                + "  drawn");
+        sheet.fading()
+                .ifPresent(
+                        fading ->
+                                page.note(
+                                        wording.isTerse() ? terse(fading) : told(fading, wording)));
     }
 
     private String distance(RiddenStop stop) {
@@ -81,7 +94,16 @@ final class RideMap {
                 : "none";
     }
 
-    private String told(Fading fading, boolean isTight) {
+    private String terse(Fading fading) {
+        return (fading.speed() > 0.0
+                        ? "Above " + units.speedDown(fading.speed()) + " at "
+                        : "At any speed and ")
+                + Numbers.percent(fading.charge())
+                + " more brake current is useless: "
+                + (fading.isHeldByTaper() ? "taper." : "pack limit.");
+    }
+
+    private String told(Fading fading, Wording wording) {
         return (fading.speed() > 0.0
                         ? "Above "
                                 + units.speedDown(fading.speed())
@@ -90,7 +112,7 @@ final class RideMap {
                                 + " charge "
                         : "At " + Numbers.percent(fading.charge()) + " charge and any speed ")
                 + (fading.isHeldByTaper() ? "the high-voltage taper" : "the pack limit")
-                + (isTight
+                + (wording.isTight()
                         ? " decides: more brake current buys nothing."
                         : " decides how hard it brakes: a higher motor brake current buys nothing"
                                 + " there.");

@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.EnteredWords;
+import brakewright.cli.words.Initial;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -132,7 +133,7 @@ final class SettingsTable {
 
     private void motor(Limit limit, OptionalDouble enter, OptionalDouble current) {
         row(
-                name(limit.id()) + ", per motor",
+                (isShort() ? brief(limit.id()) : name(limit.id())) + ", per motor",
                 EnteredWords.amperes(enter),
                 EnteredWords.amperes(current),
                 mark(current, single.of(limit.id())),
@@ -185,11 +186,19 @@ final class SettingsTable {
     private void taper(TaperLimit limit, Optional<Taper> enter, Optional<Taper> current) {
         row(
                 name(limit.id()),
-                enter.map(EnteredWords::volts).orElse("none"),
-                current.map(EnteredWords::volts).orElse("not set"),
+                enter.map(this::volts).orElse("none"),
+                current.map(this::volts).orElse("not set"),
                 current.map(taper -> fit(limit, taper)).orElse(""),
                 "",
                 LimitWords.brief(limit.binding().id()));
+    }
+
+    private String volts(Taper taper) {
+        return isShort() ? EnteredWords.voltsInBrief(taper) : EnteredWords.volts(taper);
+    }
+
+    private boolean isShort() {
+        return extent != Extent.FULL && ink.isNarrow();
     }
 
     private static String fit(TaperLimit limit, Taper taper) {
@@ -220,7 +229,10 @@ final class SettingsTable {
     }
 
     private static String name(LimitId id) {
-        String words = LimitWords.of(id).replace(" current", "");
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        return Initial.capital(LimitWords.of(id).replace(" current", ""));
+    }
+
+    private static String brief(LimitId ofMotor) {
+        return ofMotor == LimitId.MOTOR_DRIVE_CURRENT ? "Drive" : "Brake";
     }
 }

@@ -61,9 +61,13 @@ final class VerdictText {
     }
 
     /** In few lines. */
-    void printBrief(boolean isTight) {
+    void printBrief(Wording wording) {
         pack(
-                isTight ? words.tight(judged.review()) : words.brief(judged.review()),
+                switch (wording) {
+                    case FULL -> words.brief(judged.review());
+                    case TIGHT -> words.tight(judged.review());
+                    case TERSE, CROWDED -> words.terse(judged.review());
+                },
                 VerdictWords::fromMemoryInBrief);
         page.paragraph("Brake: " + word(judged.brake()) + ".", 2, words.of(judged.brake()));
         WetRoad wet = asked.wet();

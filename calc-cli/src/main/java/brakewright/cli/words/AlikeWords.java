@@ -78,11 +78,11 @@ public final class AlikeWords {
         return switch (first.topic()) {
             case PACK_RETURN_OVER, PACK_DRAW_OVER -> briefFlow(alike) + ".";
             case PROTECTION_BEFORE_TAPER ->
-                    "In a hard pull the protection cuts dead at "
+                    "A hard pull cuts dead at "
                             + percent(first.charge())
                             + " charge"
                             + others(alike, "")
-                            + ": drive and brake vanish.";
+                            + ": no brake then.";
             case PACK_LOSS_CASCADES ->
                     first.value().isEmpty()
                             ? words.of(first)
@@ -90,7 +90,7 @@ public final class AlikeWords {
                                     + packs(alike)
                                     + " opens while "
                                     + (isReturned(first) ? "braking" : "driving")
-                                    + ", the others follow: no brake then.";
+                                    + ", all do: no brake.";
             case DRIVE_CURRENT_OVER, BRAKE_CURRENT_OVER ->
                     "The "
                             + LimitWords.of(first.subject().orElseThrow())
@@ -144,9 +144,9 @@ public final class AlikeWords {
                             + Numbers.down(Math.max(0.0, first.value().orElseThrow()), 2)
                             + " m/s² beside the road.";
             case JOINING_CURRENT ->
-                    "Do not join the packs as they are: "
+                    "Do not join the packs: "
                             + Numbers.up(first.value().orElseThrow(), 1)
-                            + " A flow between them, the weaker bears "
+                            + " A flow, the weaker bears "
                             + Numbers.down(first.limit().orElseThrow(), 1)
                             + " A.";
             case REGEN_OVERSHOOT ->

@@ -48,6 +48,14 @@ public final class Cautions {
                     "Lithium cells burn: charge them in their window; disconnect the pack before"
                             + " you work on it.");
 
+    private static final List<String> TERSE =
+            List.of(
+                    "Estimates from the inputs; law, datasheets, qualified people first.",
+                    "Have a brake that needs no pack: this one fades full, cold, cut off.",
+                    "Try at walking pace, level, in helmet, gloves, pads; in small steps.",
+                    "A protection that opens takes the brake, may kill the controller.",
+                    "Cells burn: charge in their window; disconnect before you work.");
+
     private static final List<String> BRIEF_BRAKING =
             List.of(
                     "Never a sole brake on slopes: it fades full or cold, and is gone when the pack"
@@ -79,7 +87,16 @@ public final class Cautions {
     }
 
     /**
-     * Returns the same cautions, each short enough for a line.
+     * Returns the same cautions, each short enough for a narrow line.
+     *
+     * @return sentences of at most 68 letters
+     */
+    public static List<String> terse() {
+        return TERSE;
+    }
+
+    /**
+     * Returns the cautions for raising a brake current, each short enough for a line.
      *
      * @return sentences of at most 94 letters
      */

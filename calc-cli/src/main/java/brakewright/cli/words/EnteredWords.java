@@ -29,6 +29,16 @@ public final class EnteredWords {
     }
 
     /**
+     * Writes where a taper begins and ends, where there is little room.
+     *
+     * @param taper the taper
+     * @return with their unit
+     */
+    public static String voltsInBrief(Taper taper) {
+        return Numbers.nearest(taper.begins(), 1) + "–" + Numbers.nearest(taper.ends(), 1) + " V";
+    }
+
+    /**
      * Writes where a taper begins and ends.
      *
      * @param taper the taper

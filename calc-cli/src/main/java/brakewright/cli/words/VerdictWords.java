@@ -163,6 +163,19 @@ public final class VerdictWords {
     }
 
     /**
+     * Says the same in as few words as there are.
+     *
+     * @param review what the verdict rests on
+     * @return one or more sentences
+     */
+    public List<String> terse(Review review) {
+        return switch (review.verdict().outcome()) {
+            case WITHIN_LIMITS -> brief(review);
+            case OUTSIDE_LIMITS, CONDITIONAL -> brief(review.all(), true);
+        };
+    }
+
+    /**
      * Says in few words what becomes of the packs.
      *
      * @param review what the verdict rests on
@@ -196,6 +209,10 @@ public final class VerdictWords {
     }
 
     private List<String> brief(VerdictPart part) {
+        return brief(part, false);
+    }
+
+    private List<String> brief(VerdictPart part, boolean isTerse) {
         List<String> sentences = new ArrayList<>();
         if (!part.exceeded().isEmpty()) {
             sentences.add(
@@ -223,13 +240,52 @@ public final class VerdictWords {
             }
         }
         if (!below.isEmpty()) {
-            sentences.add(below(below));
+            sentences.add(below(below, isTerse));
         }
         if (!above.isEmpty()) {
-            sentences.add(above(above));
+            sentences.add(above(above, isTerse));
         }
-        others.stream().map(this::sentence).distinct().forEach(sentences::add);
+        others.stream()
+                .map(each -> strictest(each, others))
+                .map(this::sentence)
+                .distinct()
+                .forEach(sentences::add);
         return sentences;
+    }
+
+    /** Of bounds on the cell temperature the one that implies this. */
+    private static Condition strictest(Condition condition, List<Condition> all) {
+        if (condition instanceof Condition.CellsFrom from) {
+            return all.stream()
+                    .filter(Condition.CellsFrom.class::isInstance)
+                    .map(Condition.CellsFrom.class::cast)
+                    .filter(each -> each.temperatureC() >= from.temperatureC())
+                    .filter(each -> implies(each.excess(), from.excess()))
+                    .min(
+                            Comparator.comparingDouble(
+                                            (Condition.CellsFrom each) -> -each.temperatureC())
+                                    .thenComparingDouble(each -> each.excess().permitted()))
+                    .orElse(from);
+        }
+        if (condition instanceof Condition.CellsUpTo upTo) {
+            return all.stream()
+                    .filter(Condition.CellsUpTo.class::isInstance)
+                    .map(Condition.CellsUpTo.class::cast)
+                    .filter(each -> each.temperatureC() <= upTo.temperatureC())
+                    .filter(each -> implies(each.excess(), upTo.excess()))
+                    .min(
+                            Comparator.comparingDouble(Condition.CellsUpTo::temperatureC)
+                                    .thenComparingDouble(each -> each.excess().permitted()))
+                    .orElse(upTo);
+        }
+        return condition;
+    }
+
+    private static boolean implies(Condition.Excess one, Condition.Excess other) {
+        return one.isReturned() == other.isReturned()
+                && one.permitted() <= other.permitted()
+                && one.current() == other.current()
+                && one.temperatureC() == other.temperatureC();
     }
 
     private static String exceeded(Finding finding) {
@@ -240,24 +296,23 @@ public final class VerdictWords {
     }
 
     /** The strictest in full, of the others the charge. */
-    private String below(List<Condition.ChargeBelow> all) {
+    private String below(List<Condition.ChargeBelow> all, boolean isTerse) {
         List<Condition.ChargeBelow> sorted =
                 all.stream()
                         .sorted(Comparator.comparingDouble(Condition.ChargeBelow::charge))
                         .toList();
         Condition.ChargeBelow first = sorted.get(0);
-        return "Braking is safe for the pack below "
+        return (isTerse ? "Braking is safe below " : "Braking is safe for the pack below ")
                 + downTo(first.charge())
-                + " charge ("
+                + (isTerse ? " charge (" : " charge (cells at ")
                 + cellsAt(
                         sorted, Condition.ChargeBelow::temperatureC, each -> downTo(each.charge()))
-                + " at any speed up to "
-                + units.speedDown(highestSpeed)
+                + (isTerse ? "" : " at any speed up to " + units.speedDown(highestSpeed))
                 + there(first)
                 + ".";
     }
 
-    private static String above(List<Condition.ChargeAbove> all) {
+    private static String above(List<Condition.ChargeAbove> all, boolean isTerse) {
         List<Condition.ChargeAbove> sorted =
                 all.stream()
                         .sorted(
@@ -265,9 +320,9 @@ public final class VerdictWords {
                                         .reversed())
                         .toList();
         Condition.ChargeAbove first = sorted.get(0);
-        return "Driving is safe for the pack above "
+        return (isTerse ? "Driving is safe above " : "Driving is safe for the pack above ")
                 + upTo(first.charge())
-                + " charge ("
+                + (isTerse ? " charge (" : " charge (cells at ")
                 + cellsAt(sorted, Condition.ChargeAbove::temperatureC, each -> upTo(each.charge()))
                 + ", not down to "
                 + Numbers.percent(first.lowestCharge())
@@ -287,9 +342,7 @@ public final class VerdictWords {
                                         + celsius(temperatureC.applyAsDouble(each)))
                 .collect(
                         Collectors.joining(
-                                "",
-                                "cells at " + celsius(temperatureC.applyAsDouble(sorted.get(0))),
-                                ")"));
+                                "", celsius(temperatureC.applyAsDouble(sorted.get(0))), ")"));
     }
 
     private static String downTo(double charge) {

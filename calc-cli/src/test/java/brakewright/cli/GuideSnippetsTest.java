@@ -20,75 +20,24 @@ import brakewright.worksheet.Worksheet;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** Holds README.md to what the program does. */
-class ReadmeTest {
+/** The snippets of Java in the guide are the lines that run here. */
+class GuideSnippetsTest {
 
-    private static final Path README = Path.of("..", "README.md");
-
-    /** Frozen output: the sample is what the program prints, up to the table of settings. */
     @Test
-    @Tag("frozen")
-    void showsTheWorksheetAsItIsPrinted() throws IOException {
-        String sample = block("<!-- sample: worksheet -->");
-        assertThat(sample).contains("Pack and parts").contains("Speed cap");
-        assertThat(run("worksheet", Example.TRAIL_BOARD.path())).startsWith(sample);
-    }
-
-    /** Frozen output: the sample is what the program prints, up to the pack currents. */
-    @Test
-    @Tag("frozen")
-    void showsTheCheckAsItIsPrinted() throws IOException {
-        String sample = block("<!-- sample: check -->");
-        assertThat(sample).contains("Answer").contains("useless");
-        assertThat(
-                        run(
-                                "check",
-                                "examples/vineyard-trail-board.toml",
-                                "--with",
-                                "motor_brake_current=38A"))
-                .startsWith(sample);
-    }
-
-    /** Frozen output. */
-    @Test
-    @Tag("frozen")
-    void showsTheComparisonAsItIsPrinted() throws IOException {
-        assertThat(
-                        run(
-                                "compare",
-                                "examples/salt-flat-tour-board.toml",
-                                "--only",
-                                "verdict,stop-dry,range"))
-                .startsWith(block("<!-- sample: compare -->"))
-                .contains("VERDICTS");
-    }
-
-    /** Frozen output. */
-    @Test
-    @Tag("frozen")
-    void showsTheFrontierAsItIsPrinted() throws IOException {
-        assertThat(
-                        run(
-                                "solve",
-                                "examples/vineyard-trail-board.toml",
-                                "--for",
-                                "motor_brake_current",
-                                "--against",
-                                "charge_from=80%..100%/5"))
-                .isEqualTo(block("<!-- sample: frontier -->"))
-                .contains("fullest charge");
+    void everySnippetIsOneOfThese() {
+        assertThat(GuidePage.all().stream().flatMap(page -> page.blocks().stream()))
+                .filteredOn(block -> block.language().equals("java"))
+                .extracting(GuidePage.Block::mark)
+                .containsExactlyInAnyOrder("snippet: library", "snippet: compare");
     }
 
     @Test
-    void itsLibrarySnippetRuns() throws Exception {
+    void theLibrarySnippetRuns() throws Exception {
         Path path = Path.of("examples", "vineyard-trail-board.toml");
         // snippet library begins
         BuildFile file = BuildFile.read(Files.readAllBytes(path), ReferenceTables.load());
@@ -114,11 +63,11 @@ class ReadmeTest {
         assertThat(heldBy).isEqualTo(ConstraintId.GRIP);
         assertThat(now).isPositive().isLessThan(regen.valueAt(0.5, 20.0));
         assertThat(fades).isPositive();
-        assertThat(squeezed(block("<!-- snippet: library -->"))).isEqualTo(ownSource("library"));
+        assertThat(squeezed(snippet("library"))).isEqualTo(ownSource("library"));
     }
 
     @Test
-    void itsComparingSnippetRuns() throws Exception {
+    void theComparingSnippetRuns() throws Exception {
         PrintStream console = System.out;
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
         System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
@@ -157,23 +106,17 @@ class ReadmeTest {
         // snippet compare ends
         assertThat(comparison.rows()).hasSizeGreaterThan(20);
         assertThat(highest).isInstanceOf(Solution.Found.class);
-        String snippet = block("<!-- snippet: compare -->");
+        String snippet = snippet("compare");
         assertThat(squeezed(snippet)).isEqualTo(ownSource("compare"));
         assertThat(snippet.lines().count()).isLessThan(15);
     }
 
-    private static String run(String... arguments) {
-        StringWriter out = new StringWriter();
-        PrintWriter printer = new PrintWriter(out);
-        Main.run(printer, printer, arguments);
-        printer.flush();
-        return out.toString();
-    }
-
-    private static String block(String marker) throws IOException {
-        String text = Files.readString(README);
-        int from = text.indexOf('\n', text.indexOf("```", text.indexOf(marker))) + 1;
-        return text.substring(from, text.indexOf("```", from));
+    private static String snippet(String name) {
+        return GuidePage.of("embed.md").blocks().stream()
+                .filter(block -> block.mark().equals("snippet: " + name))
+                .findFirst()
+                .orElseThrow()
+                .lines();
     }
 
     /** Without comments and white space, which the formatter and the page lay out differently. */
@@ -185,7 +128,13 @@ class ReadmeTest {
     private static String ownSource(String name) throws IOException {
         String source =
                 Files.readString(
-                        Path.of("src", "test", "java", "brakewright", "cli", "ReadmeTest.java"));
+                        Path.of(
+                                "src",
+                                "test",
+                                "java",
+                                "brakewright",
+                                "cli",
+                                "GuideSnippetsTest.java"));
         String begin = "// snippet " + name + " begins\n";
         int from = source.indexOf(begin) + begin.length();
         return squeezed(source.substring(from, source.indexOf("// snippet " + name + " ends")));

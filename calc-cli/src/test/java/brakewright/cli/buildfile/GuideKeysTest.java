@@ -2,12 +2,11 @@ package brakewright.cli.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.cli.GuidePage;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,14 +16,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * README.md lists every key of a build file as the table has it, which says what the program does.
+ * The guide lists every key of a build file as the table has it, which says what the program does.
  */
-class ReadmeKeysTest {
+class GuideKeysTest {
 
-    private static final Path README = Path.of("..", "README.md");
     private static final ReferenceTables TABLES = ReferenceTables.load();
     private static final KeyGuide GUIDE = new KeyGuide(TABLES);
-    private static final ReadmeKeys LIST = new ReadmeKeys(GUIDE);
+    private static final GuideKeys LIST = new GuideKeys(GUIDE);
 
     private static Map<Input, Resolved> single = Map.of();
     private static Map<Input, Resolved> joined = Map.of();
@@ -60,18 +58,14 @@ class ReadmeKeysTest {
         return text.toString();
     }
 
-    /** Writes the list first where {@code -Dbrakewright.readme=write} asks for it. */
+    /** Writes the list first where {@code -Dbrakewright.guide=write} asks for it. */
     @Test
     void theListIsWhatTheTableGives() throws IOException {
-        String readme = Files.readString(README);
-        String expected = LIST.putInto(readme);
-        if ("write".equals(System.getProperty("brakewright.readme"))) {
-            Files.writeString(README, expected);
-            readme = Files.readString(README);
-        }
-        assertThat(readme)
-                .as("written anew from keys.csv with -Dbrakewright.readme=write")
-                .isEqualTo(expected);
+        GuidePage page = GuidePage.of("keys.md");
+        GuidePage expected = page.withPart("list of keys", LIST.list());
+        assertThat(expected.keptFor(page).text())
+                .as("written anew from keys.csv with -Dbrakewright.guide=write")
+                .isEqualTo(expected.text());
     }
 
     @ParameterizedTest
@@ -90,7 +84,7 @@ class ReadmeKeysTest {
         }
         return Optional.ofNullable(single.get(entry.input()))
                 .or(() -> Optional.ofNullable(joined.get(entry.input())))
-                .map(ReadmeKeysTest::derived)
+                .map(GuideKeysTest::derived)
                 .orElse("none");
     }
 

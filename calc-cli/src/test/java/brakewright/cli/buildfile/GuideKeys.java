@@ -5,11 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Writes README.md's list of keys from the table of keys, and the defaults from theirs. */
-final class ReadmeKeys {
-
-    private static final String BEGIN = "`none` leaves out what depends on it.\n\n";
-    private static final String END = "## Use it as a library";
+/** Writes the guide's list of keys from the table of keys, and the defaults from theirs. */
+final class GuideKeys {
 
     /** What stands above the keys of each table of a build file, in the order of the list. */
     private static final String HEADINGS =
@@ -35,27 +32,18 @@ final class ReadmeKeys {
 
     private final KeyGuide guide;
 
-    ReadmeKeys(KeyGuide guide) {
+    GuideKeys(KeyGuide guide) {
         this.guide = guide;
     }
 
-    /** The whole page with the list as the tables have it now. */
-    String putInto(String readme) {
-        int begin = readme.indexOf(BEGIN);
-        int end = readme.indexOf(END, begin);
-        if (begin < 0 || end < 0) {
-            throw new AssertionError("no place for the list between " + BEGIN + END);
-        }
-        return readme.substring(0, begin) + BEGIN + list() + readme.substring(end);
-    }
-
-    private String list() {
+    /** The list as the tables have it now. */
+    String list() {
         Map<String, List<String>> rows = new LinkedHashMap<>();
         HEADINGS.lines().forEach(heading -> rows.put(heading, new ArrayList<>()));
         for (KeyGuide.Entry entry : guide.all()) {
             add(rows, entry.key(), entry.example(), entry.leftOut(), entry.what());
         }
-        StringBuilder text = new StringBuilder();
+        StringBuilder text = new StringBuilder("\n");
         rows.forEach(
                 (heading, ofTable) -> {
                     text.append(heading).append("\n\n");
