@@ -11,6 +11,7 @@ import brakewright.limit.TaperLimit;
 import brakewright.profile.Recommendation;
 import brakewright.profile.SingleLimits;
 import brakewright.profile.WetRoad;
+import brakewright.review.BrakeVerdict;
 import brakewright.spec.Build;
 import brakewright.spec.Controllers;
 import brakewright.spec.Settings;
@@ -128,7 +129,11 @@ final class SettingsTable {
     }
 
     private String together(DecisionText words) {
-        return "Entered together, " + words.of(set);
+        return "Entered together, "
+                + words.of(set)
+                + (set.brake().word() == BrakeVerdict.Word.ENOUGH
+                        ? ""
+                        : " For sets that brake harder, charged to less, ask propose.");
     }
 
     private void motor(Limit limit, OptionalDouble enter, OptionalDouble current) {
