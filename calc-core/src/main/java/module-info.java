@@ -18,4 +18,5 @@ module brakewright.core {
     exports brakewright.worksheet;
     exports brakewright.explain;
     exports brakewright.profile;
+    exports brakewright.recording;
 }

@@ -22,6 +22,7 @@ public final class Main {
                     "solve",
                     "sweep",
                     "explain",
+                    "ride",
                     "keys",
                     "tables",
                     "help");
@@ -112,6 +113,7 @@ public final class Main {
             case "solve" -> new SolveCommand();
             case "sweep" -> new SweepCommand();
             case "explain" -> new ExplainCommand();
+            case "ride" -> new RideCommand();
             case "keys" -> new KeysCommand();
             case "tables" -> new TablesCommand();
             case "help" -> new CommandLine.HelpCommand();

@@ -3,6 +3,8 @@ package brakewright.cli;
 import brakewright.cli.text.Ink;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,17 +15,14 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Where a result goes. */
 final class OutputOptions {
 
-    private static final String OUTPUT = "--output";
-
     @Option(
-            names = OUTPUT,
+            names = "--output",
             paramLabel = "FILE",
             description = "Write to a file instead of standard output, whole or not at all.")
     @Nullable Path file;
@@ -43,36 +42,40 @@ final class OutputOptions {
 
     /** Makes sure before long work that the file may be written. */
     void claim() {
-        if (file == null) {
-            return;
+        if (file != null) {
+            claim(file);
         }
-        if (Files.isDirectory(file)) {
-            throw new Unusable(file + ": this is a folder, not a file");
+    }
+
+    /** Makes sure that another file of the same command may be written, too. */
+    void claim(Path target) {
+        if (Files.isDirectory(target)) {
+            throw new Unusable(target + ": this is a folder, not a file");
         }
-        if (Files.exists(file) && !Files.isRegularFile(file)) {
-            throw new Unusable(file + ": this is no ordinary file");
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw new Unusable(target + ": this is no ordinary file");
         }
-        for (Path read : otherFiles()) {
-            if (isSame(file, read)) {
+        for (Path read : otherFiles(target)) {
+            if (isSame(target, read)) {
                 throw new Unusable(
-                        file
+                        target
                                 + ": this is a build file that was read, which is never replaced;"
                                 + " name another, for example --output worksheet.txt");
             }
         }
-        if (Files.exists(file) && !force) {
-            throw new Unusable(file + ": the file exists; --force replaces it");
+        if (Files.exists(target) && !force) {
+            throw new Unusable(target + ": the file exists; --force replaces it");
         }
-        Path folder = file.toAbsolutePath().getParent();
+        Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new Unusable(file + ": there is no such folder");
+            throw new Unusable(target + ": there is no such folder");
         }
     }
 
     /** Every other file that the command was given: it reads them. */
-    private List<Path> otherFiles() {
+    private List<Path> otherFiles(Path target) {
         return command.args().stream()
-                .filter(argument -> !isOutput(argument))
+                .filter(argument -> argument.getValue() != target)
                 .map(ArgSpec::<Object>getValue)
                 .flatMap(
                         value ->
@@ -82,10 +85,6 @@ final class OutputOptions {
                 .filter(Path.class::isInstance)
                 .map(Path.class::cast)
                 .toList();
-    }
-
-    private static boolean isOutput(ArgSpec argument) {
-        return argument instanceof OptionSpec option && option.longestName().equals(OUTPUT);
     }
 
     /** Whether two names lead to one file, by whatever links. */
@@ -103,15 +102,25 @@ final class OutputOptions {
             out.print(text);
             return;
         }
-        claim();
+        write(file, draft -> draft.write(text));
+    }
+
+    /** Writes what a file is to hold. */
+    interface Content {
+        void writeTo(Writer draft) throws IOException;
+    }
+
+    /** Writes another file of the same command, whole or not at all. */
+    void write(Path target, Content content) {
+        claim(target);
         try {
-            replace(text, file.toAbsolutePath());
-        } catch (IOException unwritable) {
-            throw new Unusable(file + ": the file cannot be written", unwritable);
+            replace(content, target.toAbsolutePath());
+        } catch (IOException | UncheckedIOException unwritable) {
+            throw new Unusable(target + ": the file cannot be written", unwritable);
         }
     }
 
-    private static void replace(String text, Path target) throws IOException {
+    private static void replace(Content content, Path target) throws IOException {
         Path folder = target.getParent();
         if (folder == null) {
             throw new IOException("no folder");
@@ -124,7 +133,9 @@ final class OutputOptions {
                                 + ProcessHandle.current().pid()
                                 + ".draft");
         try {
-            Files.writeString(draft, text, StandardCharsets.UTF_8);
+            try (Writer writer = Files.newBufferedWriter(draft, StandardCharsets.UTF_8)) {
+                content.writeTo(writer);
+            }
             Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(draft);

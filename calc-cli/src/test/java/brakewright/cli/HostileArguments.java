@@ -70,6 +70,7 @@ final class HostileArguments {
             case "solve" -> solve();
             case "sweep" -> sweep();
             case "explain" -> explain();
+            case "ride" -> ride();
             case "keys" -> keys();
             case "tables" -> tables();
             case "help" -> all.add(odd(2) ? text() : any(Main.COMMANDS, random));
@@ -289,6 +290,27 @@ final class HostileArguments {
         }
         if (one(4)) {
             option("--units", "imperial");
+        }
+    }
+
+    /** No build file is a recording, so that only the reading of it is tried. */
+    private void ride() {
+        all.add(OTHER);
+        page(List.of("text", "json"));
+        if (one(4)) {
+            all.add("--inspect");
+        }
+        if (one(3)) {
+            option("--columns", odd(2) ? text() : "time=" + text());
+        }
+        if (one(3)) {
+            option("--column-units", odd(2) ? text() + "=" + text() : "speed=km/h");
+        }
+        if (one(3)) {
+            option("--hold", number() + any(List.of("s", "min", "km", ""), random));
+        }
+        if (one(3)) {
+            option("--piece", number() + any(List.of("km", "m", "s", ""), random));
         }
     }
 

@@ -42,6 +42,25 @@ import brakewright.powertrain.TopSpeed;
 import brakewright.profile.Situation;
 import brakewright.profile.Solver;
 import brakewright.profile.Variation;
+import brakewright.recording.ChargeBand;
+import brakewright.recording.CurrentSign;
+import brakewright.recording.Energy;
+import brakewright.recording.Exceeded;
+import brakewright.recording.Extreme;
+import brakewright.recording.Gap;
+import brakewright.recording.HardChange;
+import brakewright.recording.HeldLimits;
+import brakewright.recording.Moment;
+import brakewright.recording.Pace;
+import brakewright.recording.Place;
+import brakewright.recording.Quantity;
+import brakewright.recording.Recording;
+import brakewright.recording.Repair;
+import brakewright.recording.Repairs;
+import brakewright.recording.Ride;
+import brakewright.recording.SpeedSource;
+import brakewright.recording.Untold;
+import brakewright.recording.Ways;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Condition;
 import brakewright.review.Evaluation;
@@ -108,6 +127,25 @@ class ViewsTest {
         StopAndGo.class,
         StopOutcome.class,
         WarmRide.class,
+        ChargeBand.class,
+        CurrentSign.class,
+        Energy.class,
+        Exceeded.class,
+        Extreme.class,
+        Gap.class,
+        HardChange.class,
+        HeldLimits.class,
+        Moment.class,
+        Pace.class,
+        Place.class,
+        Quantity.class,
+        Recording.class,
+        Repair.class,
+        Repairs.class,
+        Ride.class,
+        SpeedSource.class,
+        Untold.class,
+        Ways.class,
     };
 
     /** They ask a vehicle over and over. */

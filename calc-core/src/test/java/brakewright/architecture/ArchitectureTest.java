@@ -50,6 +50,7 @@ class ArchitectureTest {
                             "review",
                             "worksheet",
                             "profile",
+                            "recording",
                             "explain")
                     .map("brakewright."::concat)
                     .toList();

@@ -15,6 +15,7 @@ import picocli.CommandLine.HelpCommand;
             EmptyCommand.Fourth.class,
             EmptyCommand.Fifth.class,
             EmptyCommand.Sixth.class,
+            EmptyCommand.Seventh.class,
             HelpCommand.class
         })
 public final class EmptyCommand implements Runnable {
@@ -57,6 +58,13 @@ public final class EmptyCommand implements Runnable {
     /** Does nothing. */
     @Command(name = "sweep", mixinStandardHelpOptions = true)
     public static final class Sixth implements Runnable {
+        @Override
+        public void run() {}
+    }
+
+    /** Does nothing. */
+    @Command(name = "ride", mixinStandardHelpOptions = true)
+    public static final class Seventh implements Runnable {
         @Override
         public void run() {}
     }

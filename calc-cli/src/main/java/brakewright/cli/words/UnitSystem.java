@@ -101,6 +101,16 @@ public enum UnitSystem {
     }
 
     /**
+     * Writes a distance that was measured.
+     *
+     * @param metres [m]
+     * @return the text, to the nearest thousandth
+     */
+    public String distanceMeasured(double metres) {
+        return Numbers.nearest(metres * distanceFactor, 3) + " " + distanceUnit;
+    }
+
+    /**
      * Writes a length with its unit.
      *
      * @param metres [m]

@@ -1,0 +1,258 @@
+package brakewright.cli;
+
+import brakewright.cli.buildfile.BuildFile;
+import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.json.InspectJson;
+import brakewright.cli.json.RideJson;
+import brakewright.cli.recording.ColumnChoice;
+import brakewright.cli.recording.Recordings;
+import brakewright.cli.recording.SeriesFile;
+import brakewright.cli.recording.WrittenNumber;
+import brakewright.cli.text.InspectText;
+import brakewright.cli.text.RideText;
+import brakewright.limit.Signal;
+import brakewright.recording.CellVolts;
+import brakewright.recording.Exceeded;
+import brakewright.recording.HeldLimits;
+import brakewright.recording.Quantity;
+import brakewright.recording.Ride;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Tells what a recorded ride was, and where it went beyond the limits of the vehicle. */
+@Command(
+        name = "ride",
+        description = {
+            "Tell what a recorded ride was, and where it went beyond the limits of the vehicle.",
+            "Several files are pieces of one ride on one charge."
+        },
+        mixinStandardHelpOptions = true)
+final class RideCommand implements Callable<Integer> {
+
+    /** A list of pairs is parted only before a name and its sign: heads may have commas. */
+    private static final String PAIRS = ",(?=[A-Za-z_-]+=)";
+
+    private static final double LEAST_HOLD = 0.1;
+    private static final double MOST_HOLD = 3600.0;
+    private static final double LONGEST_PIECE = 1e7;
+
+    /** In which form the ride is told. */
+    enum Format {
+        TEXT,
+        JSON
+    }
+
+    /** Which way the current of the files counts. */
+    enum Sign {
+        OUT_OF_PACK_POSITIVE,
+        OUT_OF_PACK_NEGATIVE;
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    @Parameters(
+            index = "0..*",
+            arity = "1..*",
+            paramLabel = "BUILD|FILE",
+            description =
+                    "The build file, then one or more recordings (CSV); with --inspect recordings"
+                            + " alone.")
+    List<Path> files = new ArrayList<>();
+
+    @Option(
+            names = "--inspect",
+            description = "Print what each column of the recordings is taken for, and why.")
+    boolean inspect;
+
+    @Option(
+            names = "--columns",
+            paramLabel = "QUANTITY=HEAD",
+            split = PAIRS,
+            description =
+                    "Which column holds a quantity, for example"
+                            + " time=Timestamp,wheel_speed=\"Velocity [km/h]\"; may be repeated.")
+    List<String> columns = new ArrayList<>();
+
+    @Option(
+            names = "--column-units",
+            paramLabel = "QUANTITY=UNIT",
+            split = PAIRS,
+            description = "In which unit a column is, for example wheel_speed=km/h.")
+    List<String> units = new ArrayList<>();
+
+    @Option(
+            names = "--current-sign",
+            paramLabel = "SIGN",
+            description =
+                    "How the files count the pack current, one of ${COMPLETION-CANDIDATES}"
+                            + " (default: as braking and the voltage show it).")
+    @Nullable Sign sign;
+
+    @Option(
+            names = "--piece",
+            paramLabel = "DISTANCE",
+            description =
+                    "A part of the ride that was not recorded and of which only the distance is"
+                            + " known, for example 5.3km; may be repeated.")
+    List<String> pieces = new ArrayList<>();
+
+    @Option(
+            names = "--hold",
+            paramLabel = "TIME",
+            description = "How long a speed must last to count as held (default: 3s).")
+    String hold = "3s";
+
+    @Option(
+            names = "--series",
+            paramLabel = "FILE",
+            description = "Write the cleaned and joined recording as CSV.")
+    @Nullable Path series;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
+    Format format = Format.TEXT;
+
+    @Mixin SituationOptions situation = new SituationOptions();
+
+    @Mixin OutputOptions output = new OutputOptions();
+
+    @Mixin PageOptions page = new PageOptions();
+
+    @Spec CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() {
+        return inspect ? inspected() : ridden();
+    }
+
+    private int inspected() {
+        StringBuilder text = new StringBuilder();
+        Recordings read = recordings(files);
+        text.append(
+                format == Format.JSON
+                        ? new InspectJson(read).text()
+                        : new InspectText(read, output.ink(page)).text());
+        output.write(text.toString(), spec.commandLine().getOut());
+        return ExitStatus.FINE;
+    }
+
+    private int ridden() {
+        if (files.size() < 2) {
+            throw new Unusable(
+                    "no recording is named; behind the build file one or more are wanted, for"
+                            + " example brakewright ride board.toml straight.csv");
+        }
+        BuildFile file = situation.applied(BuildArgument.read(files.get(0)));
+        double unrecorded = 0.0;
+        for (String piece : pieces) {
+            unrecorded += number("--piece", Quantity.DISTANCE, 0.0, LONGEST_PIECE, piece);
+        }
+        double seconds = number("--hold", Quantity.TIME, LEAST_HOLD, MOST_HOLD, hold);
+        claim();
+        Recordings read = recordings(files.subList(1, files.size()));
+        Ride ride =
+                Ride.of(
+                                CellVolts.leftOut(
+                                        read.recording(), file.build().battery(), read.repairs()),
+                                seconds,
+                                unrecorded,
+                                read.repairs())
+                        .orElseThrow(
+                                () ->
+                                        new Unusable(
+                                                "no speed, no position and no distance is left in"
+                                                        + " the recording"));
+        HeldLimits held = HeldLimits.of(file.build(), ride);
+        Path target = series;
+        if (target != null) {
+            output.write(target, draft -> SeriesFile.write(ride.recording(), draft));
+        }
+        output.write(
+                format == Format.JSON
+                        ? new RideJson(file.title(), read, ride, held).text()
+                        : new RideText(file.title(), read, ride, held, page.units, output.ink(page))
+                                .text(),
+                spec.commandLine().getOut());
+        return held.exceeded().stream().anyMatch(RideCommand::isOutside)
+                ? ExitStatus.OUTSIDE
+                : ExitStatus.FINE;
+    }
+
+    /** A caution bears on no verdict. */
+    private static boolean isOutside(Exceeded exceeded) {
+        return exceeded.boundBy().filter(by -> by.signal() == Signal.CAUTION).isEmpty();
+    }
+
+    private void claim() {
+        output.claim();
+        Path target = series;
+        if (target != null) {
+            output.claim(target);
+            if (output.file != null
+                    && output.file
+                            .toAbsolutePath()
+                            .normalize()
+                            .equals(target.toAbsolutePath().normalize())) {
+                throw new Unusable(target + ": --series and --output name one file");
+            }
+        }
+    }
+
+    private static double number(
+            String option, Quantity quantity, double least, double most, String text) {
+        try {
+            return WrittenNumber.read(option, quantity, least, most, text);
+        } catch (BuildFileException wrong) {
+            throw new Unusable("the command line", wrong);
+        }
+    }
+
+    private Recordings recordings(List<Path> paths) {
+        for (Path path : paths) {
+            if (!Files.isRegularFile(path) || path.toString().isEmpty()) {
+                throw new Unusable(
+                        (path.toString().isEmpty() ? "\"\"" : path)
+                                + (Files.exists(path)
+                                        ? ": this is no ordinary file"
+                                        : ": there is no such file"));
+            }
+        }
+        try {
+            return Recordings.read(
+                    paths,
+                    choice(),
+                    Optional.ofNullable(sign).map(Sign.OUT_OF_PACK_POSITIVE::equals));
+        } catch (IOException unreadable) {
+            throw new Unusable("the recording cannot be read", unreadable);
+        } catch (BuildFileException wrong) {
+            throw new Unusable(
+                    paths.size() == 1 ? paths.get(0).toString() : "the recordings", wrong);
+        }
+    }
+
+    private ColumnChoice choice() {
+        try {
+            return ColumnChoice.read(columns, units);
+        } catch (BuildFileException wrong) {
+            throw new Unusable("the command line", wrong);
+        }
+    }
+}

@@ -1,0 +1,164 @@
+package brakewright.recording;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Makes pieces of the rows of one file: in order, each time once. What is broken is left out or put
+ * right by a rule that has a name, and counted.
+ */
+public final class Cleaning {
+
+    /**
+     * Assumption: our own choice; where the clock falls back and then runs on for so many rows, it
+     * began anew; fewer are rows out of order.
+     */
+    private static final int ROWS_OF_A_CLOCK = 10;
+
+    private final String source;
+    private final Repairs repairs;
+
+    private Cleaning(String source, Repairs repairs) {
+        this.source = source;
+        this.repairs = repairs;
+    }
+
+    /**
+     * Cleans the rows of a file.
+     *
+     * @param source its name
+     * @param lines in which line each row stands
+     * @param columns what was read, time among it; NaN where a field is missing
+     * @param repairs to which is added what is repaired
+     * @return its pieces in the order of the file, more than one where its clock began anew; none
+     *     where no row has a time
+     */
+    public static List<Piece> of(
+            String source, int[] lines, Map<Quantity, double[]> columns, Repairs repairs) {
+        return new Cleaning(source, repairs).pieces(lines, columns);
+    }
+
+    private List<Piece> pieces(int[] lines, Map<Quantity, double[]> columns) {
+        double[] time = columns.getOrDefault(Quantity.TIME, new double[lines.length]);
+        int[] timed = timed(time, lines);
+        List<Piece> pieces = new ArrayList<>();
+        int from = 0;
+        for (int to : ends(time, timed, lines)) {
+            int[] order =
+                    once(inOrder(time, Arrays.copyOfRange(timed, from, to), lines), columns, lines);
+            from = to;
+            if (order.length > 0) {
+                pieces.add(Faults.leftOut(picked(lines, columns, order), repairs));
+            }
+        }
+        return pieces;
+    }
+
+    private Place place(int line) {
+        return new Place(source, line);
+    }
+
+    private int[] timed(double[] time, int[] lines) {
+        int[] timed = new int[time.length];
+        int count = 0;
+        for (int row = 0; row < time.length; row++) {
+            if (Double.isFinite(time[row])) {
+                timed[count++] = row;
+            } else {
+                repairs.row(Repair.Rule.NO_TIME, place(lines[row]));
+            }
+        }
+        return Arrays.copyOf(timed, count);
+    }
+
+    /** Where each clock ends, the last with the file. */
+    private List<Integer> ends(double[] time, int[] timed, int[] lines) {
+        List<Integer> ends = new ArrayList<>();
+        int began = 0;
+        for (int at = 1; at < timed.length; at++) {
+            if (time[timed[at]] < time[timed[at - 1]] && beginsAnew(time, timed, began, at)) {
+                repairs.row(Repair.Rule.CLOCK_ANEW, place(lines[timed[at]]));
+                ends.add(at);
+                began = at;
+            }
+        }
+        ends.add(timed.length);
+        return ends;
+    }
+
+    /**
+     * Back to the time at which it began, or before it, and from there on for a while; what was
+     * before ran on as long.
+     */
+    private static boolean beginsAnew(double[] time, int[] timed, int began, int at) {
+        if (at + ROWS_OF_A_CLOCK > timed.length || at - began < ROWS_OF_A_CLOCK) {
+            return false;
+        }
+        double first = time[timed[began]];
+        double spacing = (time[timed[at - 1]] - first) / (at - began);
+        if (time[timed[at]] > first + ROWS_OF_A_CLOCK * spacing) {
+            return false;
+        }
+        for (int next = at + 1; next < at + ROWS_OF_A_CLOCK; next++) {
+            if (!(time[timed[next]] >= time[timed[next - 1]])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int[] inOrder(double[] time, int[] rows, int[] lines) {
+        double latest = Double.NEGATIVE_INFINITY;
+        boolean isOrdered = true;
+        for (int row : rows) {
+            if (time[row] < latest) {
+                repairs.row(Repair.Rule.OUT_OF_ORDER, place(lines[row]));
+                isOrdered = false;
+            }
+            latest = Math.max(latest, time[row]);
+        }
+        return isOrdered
+                ? rows
+                : Arrays.stream(rows)
+                        .boxed()
+                        .sorted(Comparator.comparingDouble(row -> time[row]))
+                        .mapToInt(Integer::intValue)
+                        .toArray();
+    }
+
+    private int[] once(int[] rows, Map<Quantity, double[]> columns, int[] lines) {
+        double[] time = columns.getOrDefault(Quantity.TIME, new double[lines.length]);
+        int[] kept = new int[rows.length];
+        int count = 0;
+        for (int row : rows) {
+            if (count > 0 && time[row] == time[kept[count - 1]]) {
+                boolean isSame = isSame(columns, row, kept[count - 1]);
+                repairs.row(
+                        isSame ? Repair.Rule.REPEATED_ROW : Repair.Rule.REPEATED_TIME,
+                        place(lines[row]));
+            } else {
+                kept[count++] = row;
+            }
+        }
+        return Arrays.copyOf(kept, count);
+    }
+
+    private static boolean isSame(Map<Quantity, double[]> columns, int one, int other) {
+        return columns.values().stream()
+                .allMatch(values -> Double.compare(values[one], values[other]) == 0);
+    }
+
+    private Piece picked(int[] lines, Map<Quantity, double[]> columns, int[] rows) {
+        Map<Quantity, double[]> picked = new EnumMap<>(Quantity.class);
+        columns.forEach(
+                (quantity, values) ->
+                        picked.put(
+                                quantity,
+                                Arrays.stream(rows).mapToDouble(row -> values[row]).toArray()));
+        return Piece.of(source, Arrays.stream(rows).map(row -> lines[row]).toArray(), picked);
+    }
+}

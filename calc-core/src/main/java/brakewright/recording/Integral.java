@@ -1,0 +1,85 @@
+package brakewright.recording;
+
+/**
+ * What a value adds up to over time, taken for straight between neighbouring rows that have it.
+ * Fields farther apart than the longest step are no neighbours, so nothing is added between them.
+ *
+ * <p>Source: trapezoidal rule, a step that crosses zero divided where it does.
+ */
+final class Integral {
+
+    /** A value of a row; NaN where it is missing. */
+    interface Value {
+        double at(Piece piece, int row);
+    }
+
+    private double above;
+    private double below;
+    private double seconds;
+
+    private Integral() {}
+
+    static Integral of(Recording recording, Value value) {
+        Integral integral = new Integral();
+        for (Piece piece : recording.pieces()) {
+            integral.add(piece, recording.longestStep(), value, 0, piece.rows());
+        }
+        return integral;
+    }
+
+    static Integral of(Piece piece, double longestStep, Value value, int from, int to) {
+        Integral integral = new Integral();
+        integral.add(piece, longestStep, value, from, to);
+        return integral;
+    }
+
+    private void add(Piece piece, double longestStep, Value value, int from, int to) {
+        int last = -1;
+        double lastValue = Double.NaN;
+        for (int row = from; row < to; row++) {
+            double own = value.at(piece, row);
+            if (Double.isNaN(own)) {
+                continue;
+            }
+            double step = last < 0 ? Double.POSITIVE_INFINITY : piece.time(row) - piece.time(last);
+            if (step <= longestStep) {
+                add(lastValue, own, step);
+            }
+            last = row;
+            lastValue = own;
+        }
+    }
+
+    private void add(double begin, double end, double step) {
+        seconds += step;
+        if (begin * end >= 0.0) {
+            double area = 0.5 * (begin + end) * step;
+            above += Math.max(0.0, area);
+            below += Math.max(0.0, -area);
+        } else {
+            double up = Math.max(begin, end);
+            double down = -Math.min(begin, end);
+            above += 0.5 * up * up / (up + down) * step;
+            below += 0.5 * down * down / (up + down) * step;
+        }
+    }
+
+    /** What is above zero. */
+    double above() {
+        return above;
+    }
+
+    /** What is below zero, as a positive number. */
+    double below() {
+        return below;
+    }
+
+    double net() {
+        return above - below;
+    }
+
+    /** Over how long it was taken [s]. */
+    double seconds() {
+        return seconds;
+    }
+}
