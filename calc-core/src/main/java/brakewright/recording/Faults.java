@@ -72,7 +72,25 @@ final class Faults {
                 piece = piece.with(quantity, values);
             }
         }
+        pairs();
         noFix();
+    }
+
+    /** Half a position is none; the field that is missing was told already, or never there. */
+    private void pairs() {
+        double[] north = piece.column(Quantity.LATITUDE);
+        double[] east = piece.column(Quantity.LONGITUDE);
+        boolean isChanged = false;
+        for (int row = 0; row < north.length; row++) {
+            if (Double.isNaN(north[row]) != Double.isNaN(east[row])) {
+                north[row] = Double.NaN;
+                east[row] = Double.NaN;
+                isChanged = true;
+            }
+        }
+        if (isChanged) {
+            piece = piece.with(Quantity.LATITUDE, north).with(Quantity.LONGITUDE, east);
+        }
     }
 
     /** Both exactly 0 is what receivers write that have no position yet. */
