@@ -19,6 +19,15 @@ public final class Cleaning {
      */
     private static final int ROWS_OF_A_CLOCK = 10;
 
+    /**
+     * Assumption: our own choice; a row that is written late is not later than that, a wrong digit
+     * of a time mostly farther off [s].
+     */
+    private static final double TIME_LEAP = 30.0;
+
+    /** So many rows on either side of a leap must be in order, or the whole file is in none. */
+    private static final int ROWS_BESIDE_A_LEAP = 2;
+
     private final String source;
     private final Repairs repairs;
 
@@ -43,13 +52,21 @@ public final class Cleaning {
     }
 
     private List<Piece> pieces(int[] lines, Map<Quantity, double[]> columns) {
-        double[] time = columns.getOrDefault(Quantity.TIME, new double[lines.length]);
-        int[] timed = timed(time, lines);
+        double[] time = columns.get(Quantity.TIME);
+        if (time == null) {
+            Arrays.stream(lines).forEach(line -> repairs.row(Repair.Rule.NO_TIME, place(line)));
+            return List.of();
+        }
+        int[] timed = withoutLeaps(time, timed(time, lines), lines);
         List<Piece> pieces = new ArrayList<>();
         int from = 0;
         for (int to : ends(time, timed, lines)) {
             int[] order =
-                    once(inOrder(time, Arrays.copyOfRange(timed, from, to), lines), columns, lines);
+                    once(
+                            time,
+                            inOrder(time, Arrays.copyOfRange(timed, from, to), lines),
+                            columns,
+                            lines);
             from = to;
             if (order.length > 0) {
                 pieces.add(Faults.leftOut(picked(lines, columns, order), repairs));
@@ -75,6 +92,46 @@ public final class Cleaning {
         return Arrays.copyOf(timed, count);
     }
 
+    /** A row alone whose time is far from that of its neighbours, which are near each other. */
+    private int[] withoutLeaps(double[] time, int[] timed, int[] lines) {
+        int[] kept = new int[timed.length];
+        int count = 0;
+        for (int at = 0; at < timed.length; at++) {
+            if (isLeap(time, timed, at)) {
+                repairs.row(Repair.Rule.TIME_LEAP, place(lines[timed[at]]));
+            } else {
+                kept[count++] = timed[at];
+            }
+        }
+        return Arrays.copyOf(kept, count);
+    }
+
+    private static boolean isLeap(double[] time, int[] timed, int at) {
+        if (at == 0 || at + 1 == timed.length) {
+            return false;
+        }
+        double own = time[timed[at]];
+        double before = time[timed[at - 1]];
+        double behind = time[timed[at + 1]];
+        if (own >= before - TIME_LEAP && own <= behind + TIME_LEAP || behind < before) {
+            return false;
+        }
+        int from = Math.max(0, at - ROWS_BESIDE_A_LEAP);
+        int to = Math.min(timed.length - 1, at + ROWS_BESIDE_A_LEAP);
+        int last = from;
+        for (int row = from + 1; row <= to; row++) {
+            if (row == at) {
+                continue;
+            }
+            double step = time[timed[row]] - time[timed[last]];
+            if (!(step >= 0.0 && step <= TIME_LEAP)) {
+                return false;
+            }
+            last = row;
+        }
+        return true;
+    }
+
     /** Where each clock ends, the last with the file. */
     private List<Integer> ends(double[] time, int[] timed, int[] lines) {
         List<Integer> ends = new ArrayList<>();
@@ -91,16 +148,21 @@ public final class Cleaning {
     }
 
     /**
-     * Back to the time at which it began, or before it, and from there on for a while; what was
-     * before ran on as long.
+     * Back to about the time at which it began, or before it, by more than half of what it had run,
+     * and on from there for a while; what was before ran on as long. A row that was merely written
+     * late is followed by later ones.
      */
     private static boolean beginsAnew(double[] time, int[] timed, int began, int at) {
         if (at + ROWS_OF_A_CLOCK > timed.length || at - began < ROWS_OF_A_CLOCK) {
             return false;
         }
         double first = time[timed[began]];
-        double spacing = (time[timed[at - 1]] - first) / (at - began);
-        if (time[timed[at]] > first + ROWS_OF_A_CLOCK * spacing) {
+        double last = time[timed[at - 1]];
+        double spacing = (last - first) / (at - began);
+        double anew = time[timed[at]];
+        if (anew > first + ROWS_OF_A_CLOCK * spacing
+                || last - anew <= 0.5 * (last - first)
+                || time[timed[at + 1]] > last) {
             return false;
         }
         for (int next = at + 1; next < at + ROWS_OF_A_CLOCK; next++) {
@@ -130,8 +192,7 @@ public final class Cleaning {
                         .toArray();
     }
 
-    private int[] once(int[] rows, Map<Quantity, double[]> columns, int[] lines) {
-        double[] time = columns.getOrDefault(Quantity.TIME, new double[lines.length]);
+    private int[] once(double[] time, int[] rows, Map<Quantity, double[]> columns, int[] lines) {
         int[] kept = new int[rows.length];
         int count = 0;
         for (int row : rows) {

@@ -39,43 +39,62 @@ public final class Joining {
      * @throws IllegalArgumentException if there is no piece
      */
     public static Recording join(List<Piece> given, boolean isOneClock, Repairs repairs) {
-        double longest = longestStep(given);
         List<Piece> sorted = new ArrayList<>(given);
         boolean isOne = isOneClock || runsOn(given);
         if (isOne) {
             sorted.sort(Comparator.comparingDouble(piece -> piece.time(0)));
         }
-        List<Piece> pieces = new ArrayList<>();
-        List<Gap> gaps = new ArrayList<>();
+        double longest = longestStep(sorted, isOne);
+        return isOne ? ofOneClock(sorted, longest, repairs) : ofClocks(sorted, longest);
+    }
+
+    /** Parts are sorted, not files: one file may lie within a gap of another. */
+    private static Recording ofOneClock(List<Piece> sorted, double longest, Repairs repairs) {
+        List<Piece> parts = new ArrayList<>();
+        sorted.forEach(piece -> parts.addAll(parts(piece, longest)));
+        parts.sort(Comparator.comparingDouble(piece -> piece.time(0)));
         Run run = new Run();
-        for (Piece whole : sorted) {
-            Piece piece = isOne ? withoutOverlap(whole, run, repairs) : whole;
-            if (piece == null) {
-                continue;
+        for (Piece whole : parts) {
+            Piece part = withoutOverlap(whole, run, repairs);
+            if (part != null) {
+                run.add(part, longest, false);
             }
-            boolean isAnew = !isOne && run.last != null;
+        }
+        return new Recording(run.pieces, run.gaps, longest);
+    }
+
+    private static Recording ofClocks(List<Piece> given, double longest) {
+        Run run = new Run();
+        for (Piece piece : given) {
+            boolean isAnew = true;
             for (Piece part : parts(piece, longest)) {
-                Piece last = run.last;
-                if (last != null
-                        && !isAnew
-                        && part.time(0) - last.time(last.rows() - 1) <= longest) {
-                    run.last = last.before(part);
-                    pieces.set(pieces.size() - 1, run.last);
-                } else {
-                    if (last != null) {
-                        gaps.add(gap(last, part, isAnew));
-                    }
-                    pieces.add(part);
-                    run.last = part;
-                }
+                run.add(part, longest, isAnew);
                 isAnew = false;
             }
         }
-        return new Recording(pieces, gaps, longest);
+        return new Recording(run.pieces, run.gaps, longest);
     }
 
     private static final class Run {
+        private final List<Piece> pieces = new ArrayList<>();
+        private final List<Gap> gaps = new ArrayList<>();
         private @Nullable Piece last;
+
+        /** Puts a part behind the last, into the same piece where nothing lies between. */
+        private void add(Piece part, double longest, boolean isAnew) {
+            Piece before = last;
+            if (before == null) {
+                pieces.add(part);
+                last = part;
+            } else if (isAnew || part.time(0) - before.time(before.rows() - 1) > longest) {
+                gaps.add(gap(before, part, isAnew));
+                pieces.add(part);
+                last = part;
+            } else {
+                last = before.before(part);
+                pieces.set(pieces.size() - 1, last);
+            }
+        }
     }
 
     /** Whether no piece begins before the one given before it has ended. */
@@ -103,16 +122,22 @@ public final class Joining {
         return from == piece.rows() ? null : piece.part(from, piece.rows());
     }
 
-    /** The usual spacing of rows says what is a gap. */
-    private static double longestStep(List<Piece> pieces) {
-        int count = pieces.stream().mapToInt(piece -> piece.rows() - 1).sum();
-        double[] steps = new double[count];
-        int at = 0;
+    /** The usual spacing of rows says what is a gap, however they are parted into files. */
+    private static double longestStep(List<Piece> pieces, boolean isOneClock) {
+        double[] steps = new double[pieces.stream().mapToInt(Piece::rows).sum()];
+        int count = 0;
+        double last = Double.NaN;
         for (Piece piece : pieces) {
-            for (int row = 1; row < piece.rows(); row++) {
-                steps[at++] = piece.time(row) - piece.time(row - 1);
+            last = isOneClock ? last : Double.NaN;
+            for (int row = 0; row < piece.rows(); row++) {
+                double step = piece.time(row) - last;
+                if (step > 0.0) {
+                    steps[count++] = step;
+                }
+                last = piece.time(row);
             }
         }
+        steps = Arrays.copyOf(steps, count);
         Arrays.sort(steps);
         double usual = count == 0 ? 0.0 : steps[count / 2];
         return Math.max(LEAST_STEP, Math.min(MOST_STEP, SPACINGS * usual));

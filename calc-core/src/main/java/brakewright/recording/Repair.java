@@ -30,6 +30,8 @@ public record Repair(Rule rule, Optional<Quantity> quantity, int count, List<Pla
         ODD_ROW("not as many fields as the header, row left out"),
         /** A row has no time that can be read: it is left out. */
         NO_TIME("no time that can be read, row left out"),
+        /** The time of one row is far from those around it: the row is left out. */
+        TIME_LEAP("its time leaps away and back, row left out"),
         /** Rows do not ascend in time: they are put in order. */
         OUT_OF_ORDER("out of order, rows sorted by their time"),
         /** A row stands there again: the later one is left out. */
