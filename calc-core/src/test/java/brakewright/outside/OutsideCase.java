@@ -2,6 +2,10 @@ package brakewright.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.opentest4j.TestAbortedException;
+
 /**
  * One row of a table, on its way through a check.
  *
@@ -30,6 +34,20 @@ record OutsideCase(OutsideRow row, OutsideLog log) {
         assertThat(got)
                 .as("%s, %s [%s]", row.id(), row.quantity(), row.unit())
                 .isBetween(row.lowest(), row.highest());
+    }
+
+    /**
+     * Skips the check where a file that is no part of the project is missing, and says so where a
+     * quiet build shows it, too.
+     *
+     * @param file that the check reads
+     */
+    void needs(Path file) {
+        if (!Files.exists(file)) {
+            System.out.println("NOT CHECKED: " + row.id() + ", there is no " + file);
+            log.withdraw(row);
+            throw new TestAbortedException("there is no " + file);
+        }
     }
 
     @Override

@@ -76,6 +76,11 @@ final class OutsideLog implements AutoCloseable {
         }
     }
 
+    /** What a row compares with is no part of the project, and is not there. */
+    synchronized void withdraw(OutsideRow row) {
+        opened.remove(row.id());
+    }
+
     @Override
     public synchronized void close() throws IOException {
         if (ASKED_ONE_BY_ONE) {

@@ -26,6 +26,7 @@ class OutsideTablesTest {
                     BatteryOutsideTest.class,
                     HeatOutsideTest.class,
                     JoinedOutsideTest.class,
+                    RecordingOutsideTest.class,
                     MotorOutsideTest.class,
                     RegenerationOutsideTest.class,
                     RoadOutsideTest.class,
