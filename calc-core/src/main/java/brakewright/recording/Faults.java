@@ -1,8 +1,10 @@
 package brakewright.recording;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /** Finds fields that no ride can have produced, and leaves them out. */
 final class Faults {
@@ -31,6 +33,9 @@ final class Faults {
     private static final double FREEZE = 5.0;
 
     private static final int FROZEN_ROWS = 5;
+
+    /** Assumption: our own choice; a recorder that freezes more often was not fit to record. */
+    private static final int MOST_FREEZES = 3;
 
     /** Assumption: our own choice; two coarse columns repeat on a steady ride, too. */
     private static final int COLUMNS_TO_FREEZE = 3;
@@ -175,7 +180,11 @@ final class Faults {
         return row;
     }
 
-    /** The first of the rows that repeat stands; what follows is taken out. */
+    /**
+     * The first of the rows that repeat stands; what follows is taken out. Where nothing is
+     * recorded that must change on the way, and rows repeat again and again, steady riding looks
+     * alike: they are kept, and told.
+     */
     private void frozen() {
         Set<Quantity> quantities = piece.quantities();
         quantities.remove(Quantity.TIME);
@@ -183,30 +192,45 @@ final class Faults {
         if (quantities.size() < COLUMNS_TO_FREEZE || !quantities.contains(Quantity.WHEEL_SPEED)) {
             return;
         }
-        int[] kept = new int[piece.rows()];
-        int count = 0;
+        List<int[]> repeats = repeats(quantities);
+        boolean changesOnTheWay = hasPositions() || piece.has(Quantity.DISTANCE);
+        boolean isCoarse = !changesOnTheWay && repeats.size() > MOST_FREEZES;
+        boolean[] isLeftOut = new boolean[piece.rows()];
+        for (int[] repeat : repeats) {
+            for (int row = repeat[0] + 1; row < repeat[1]; row++) {
+                repairs.row(
+                        isCoarse ? Repair.Rule.REPEATING : Repair.Rule.FROZEN, piece.place(row));
+                isLeftOut[row] = !isCoarse;
+            }
+        }
+        if (!repeats.isEmpty() && !isCoarse) {
+            piece =
+                    piece.rows(
+                            IntStream.range(0, piece.rows())
+                                    .filter(row -> !isLeftOut[row])
+                                    .toArray());
+        }
+    }
+
+    /**
+     * Where rows are the same for a while and not at rest: the first row and that behind the last.
+     */
+    private List<int[]> repeats(Set<Quantity> quantities) {
+        List<int[]> repeats = new ArrayList<>();
         int row = 0;
         while (row < piece.rows()) {
             int end = row + 1;
             while (end < piece.rows() && isSame(quantities, row, end)) {
                 end++;
             }
-            boolean isFrozen =
-                    end - row >= FROZEN_ROWS
-                            && piece.time(end - 1) - piece.time(row) >= FREEZE
-                            && Math.abs(piece.value(Quantity.WHEEL_SPEED, row)) > MOVING;
-            for (int each = row; each < end; each++) {
-                if (isFrozen && each > row) {
-                    repairs.row(Repair.Rule.FROZEN, piece.place(each));
-                } else {
-                    kept[count++] = each;
-                }
+            if (end - row >= FROZEN_ROWS
+                    && piece.time(end - 1) - piece.time(row) >= FREEZE
+                    && Math.abs(piece.value(Quantity.WHEEL_SPEED, row)) > MOVING) {
+                repeats.add(new int[] {row, end});
             }
             row = end;
         }
-        if (count < piece.rows()) {
-            piece = piece.rows(Arrays.copyOf(kept, count));
-        }
+        return repeats;
     }
 
     private boolean isSame(Set<Quantity> quantities, int one, int other) {

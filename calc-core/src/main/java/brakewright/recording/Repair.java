@@ -26,7 +26,7 @@ public record Repair(Rule rule, Optional<Quantity> quantity, int count, List<Pla
     public enum Rule {
         /** A field is no number: it is left out. */
         UNREADABLE("no number, field left out"),
-        /** A row has fewer or more fields than the header: what it names is taken, the row told. */
+        /** A row has fewer or more fields than the header: which is missing is not known. */
         ODD_ROW("not as many fields as the header, row left out"),
         /** A row has no time that can be read: it is left out. */
         NO_TIME("no time that can be read, row left out"),
@@ -48,6 +48,10 @@ public record Repair(Rule rule, Optional<Quantity> quantity, int count, List<Pla
         SPIKE("leaps away and back, field left out"),
         /** Rows repeat in all they hold while the vehicle moves: the recorder froze. */
         FROZEN("frozen while the speed is not zero, rows left out"),
+        /**
+         * Rows repeat again and again while the vehicle moves: steady riding, coarsely recorded.
+         */
+        REPEATING("the same for 5 s and more, again and again: taken as steady, rows kept"),
         /** A position too far from the last for any speed: it is left out. */
         POSITION_LEAP("farther from the last than can be ridden, position left out"),
         /** Positions stand still while the wheels turn: they are left out. */

@@ -155,6 +155,52 @@ class CleaningProperties {
                         });
     }
 
+    /** Where positions stand still with all else, the recorder did. */
+    @Example
+    void aFreezeIsLeftOutAndBecomesAGap() {
+        Rows rows = Rows.ridden(90, 3);
+        Rows frozen = rows;
+        for (int row = 31; row < 60; row++) {
+            frozen = repeated(frozen, 30, row);
+        }
+        Repairs repairs = new Repairs();
+        Recording recording = frozen.recorded(repairs);
+        assertThat(recording.gaps()).hasSize(1);
+        assertThat(recording.rows()).isEqualTo(61);
+        assertThat(count(repairs, Set.of(Repair.Rule.FROZEN))).isEqualTo(29);
+    }
+
+    /** A coarse recorder without positions tells a steady ride by rows that repeat. */
+    @Example
+    void steadyRidingIsNotTakenForFreezes() {
+        Rows rows = Rows.ridden(90, 3).without(Quantity.LATITUDE).without(Quantity.LONGITUDE);
+        for (int row = 0; row < 90; row++) {
+            rows = repeated(rows, row - row % 18, row);
+        }
+        Repairs repairs = new Repairs();
+        Recording recording = rows.recorded(repairs);
+        assertThat(recording.gaps()).isEmpty();
+        assertThat(recording.rows()).isEqualTo(90);
+        assertThat(repairs.all())
+                .singleElement()
+                .satisfies(
+                        repair -> {
+                            assertThat(repair.rule()).isEqualTo(Repair.Rule.REPEATING);
+                            assertThat(repair.count()).isEqualTo(5 * 17);
+                        });
+    }
+
+    /** A row that holds what another does, at its own time. */
+    private static Rows repeated(Rows rows, int from, int to) {
+        Rows repeated = rows;
+        for (Quantity quantity : rows.columns().keySet()) {
+            if (quantity != Quantity.TIME) {
+                repeated = repeated.with(quantity, to, rows.value(quantity, from));
+            }
+        }
+        return repeated;
+    }
+
     @Example
     void rowsWithoutAnyTimeGiveNoPiece() {
         Rows rows = Rows.ridden(30, 1).without(Quantity.TIME);

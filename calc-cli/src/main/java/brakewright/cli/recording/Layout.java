@@ -161,7 +161,7 @@ record Layout(
         DecimalMark mark = mark(lines, separator);
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
-            if (count(line, separator) == count) {
+            if (count(line, separator) == count || isAlikeButForTheEnd(lines, i, separator)) {
                 List<String> fields = split(line, separator);
                 if (!isHeader(fields, mark)) {
                     break;
@@ -177,6 +177,22 @@ record Layout(
                                 "",
                                 "there is no line that names the columns",
                                 "a first line such as time [s]" + separator + "speed [km/h]")));
+    }
+
+    /** Some recorders end every row with a separator, or the header, and not the other. */
+    private static boolean isAlikeButForTheEnd(List<String> lines, int line, char separator) {
+        if (line + 1 == lines.size()) {
+            return false;
+        }
+        String own = lines.get(line);
+        String next = lines.get(line + 1);
+        String end = String.valueOf(separator);
+        return own.endsWith(end) != next.endsWith(end)
+                && fields(own, separator) == fields(next, separator);
+    }
+
+    private static int fields(String line, char separator) {
+        return count(line, separator) + (line.endsWith(String.valueOf(separator)) ? 0 : 1);
     }
 
     private static boolean isHeader(List<String> fields, DecimalMark mark) {

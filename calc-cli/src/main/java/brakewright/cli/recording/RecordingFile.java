@@ -35,7 +35,6 @@ final class RecordingFile {
     private final Repairs repairs;
     private final DoubleColumn lines = new DoubleColumn();
     private final Map<Quantity, DoubleColumn> columns = new EnumMap<>(Quantity.class);
-    private final int highestColumn;
     private Optional<TimeFormat> format = Optional.empty();
     private double lastClock = Double.NEGATIVE_INFINITY;
     private double days;
@@ -45,7 +44,6 @@ final class RecordingFile {
         this.layout = layout;
         this.taken = taken;
         this.repairs = repairs;
-        this.highestColumn = taken.stream().mapToInt(Taken::column).max().orElse(0);
         taken.forEach(each -> columns.put(each.quantity(), new DoubleColumn()));
     }
 
@@ -69,6 +67,7 @@ final class RecordingFile {
                         .allowExtraCharsAfterClosingQuote(true)
                         .ofCsvRecord(layout.open(file))) {
             for (CsvRecord each : records) {
+                requireOneLine(each);
                 if (each.getStartingLineNumber() > layout.headerLine()) {
                     row(each);
                 }
@@ -107,10 +106,33 @@ final class RecordingFile {
                 isDated(all));
     }
 
+    /** A separator behind the last field, in the header or in rows, parts nothing. */
+    private boolean isWhole(CsvRecord record) {
+        int fields = record.getFieldCount();
+        int heads = layout.headings().size();
+        return fields == heads
+                || (fields == heads + 1 && record.getField(heads).isBlank())
+                || (fields == heads - 1 && layout.headings().get(fields).text().isBlank());
+    }
+
+    private void requireOneLine(CsvRecord record) throws BuildFileException {
+        for (String field : record.getFields()) {
+            if (field.indexOf('\n') >= 0) {
+                throw new BuildFileException(
+                        List.of(
+                                new Problem(
+                                        (int) record.getStartingLineNumber(),
+                                        "",
+                                        "a quotation mark is not closed: what follows would be one"
+                                                + " field",
+                                        "a quotation mark is closed on its own line")));
+            }
+        }
+    }
+
     private void row(CsvRecord record) {
         int line = (int) record.getStartingLineNumber();
-        if (record.getFieldCount() <= highestColumn
-                || record.getFieldCount() > layout.headings().size() + 1) {
+        if (!isWhole(record)) {
             repairs.row(Repair.Rule.ODD_ROW, new Place(source, line));
             return;
         }

@@ -68,6 +68,17 @@ public record Recordings(
             throw new BuildFileException(problems);
         }
         Recording joined = Joining.join(pieces, isOneClock, repairs);
+        if (!(joined.seconds() > 0.0)) {
+            throw new BuildFileException(
+                    List.of(
+                            new Problem(
+                                    0,
+                                    "",
+                                    "no two rows follow each other, so nothing can be added up",
+                                    "rows at most "
+                                            + Math.round(joined.longestStep())
+                                            + " s apart")));
+        }
         Optional<CurrentSign> settled = settled(joined, sign);
         return new Recordings(
                 settled.map(known -> known.settle(joined)).orElse(joined), settled, notes, repairs);

@@ -4,6 +4,7 @@ import brakewright.recording.Piece;
 import brakewright.recording.Quantity;
 import brakewright.recording.Recording;
 import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +19,9 @@ public final class SeriesFile {
      *
      * @param recording its pieces are numbered in a column, so that gaps stay gaps
      * @param out where to, not closed
+     * @throws IOException if it cannot be written
      */
-    public static void write(Recording recording, Writer out) {
+    public static void write(Recording recording, Writer out) throws IOException {
         List<Quantity> quantities = new ArrayList<>(recording.quantities());
         CsvWriter csv = CsvWriter.builder().build(out);
         List<String> row = new ArrayList<>();
@@ -39,6 +41,7 @@ public final class SeriesFile {
                 csv.writeRecord(row);
             }
         }
+        csv.flush();
     }
 
     private static String heading(Quantity quantity) {
