@@ -32,7 +32,7 @@ class GuideTest {
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]*)(?:#([^)]*))?\\)");
     private static final Pattern HEADING = Pattern.compile("(?m)^#+ (.*)$");
     private static final Pattern SPAN = Pattern.compile("`([^`\n]+)`");
-    private static final Pattern OPTION = Pattern.compile("(?<![\\w-])--[a-z]+");
+    private static final Pattern OPTION = Pattern.compile("(?<![\\w-])--[a-z]+(?:-[a-z]+)*");
 
     private static final Set<String> NOT_OURS = Set.of("--help", "--version");
 

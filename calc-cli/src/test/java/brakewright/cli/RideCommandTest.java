@@ -21,15 +21,6 @@ class RideCommandTest {
         return Files.writeString(folder.resolve(name), text);
     }
 
-    /** Ours, so that the page for users shows what the program prints. */
-    @Test
-    void theGuideShowsWhatIsPrinted() throws IOException {
-        CommandRun run = CommandRun.of("ride", BOARD, STRAIGHT);
-
-        assertThat(run.err()).isEmpty();
-        assertThat(Files.readString(Path.of("guide/ride.md"))).contains(run.out());
-    }
-
     @Test
     void semicolonsDecimalCommasUnitsAndSignAreFoundOutAndTold() {
         CommandRun run = CommandRun.of("ride", "--inspect", STRAIGHT);
