@@ -40,6 +40,7 @@ final class Faults {
     /** Assumption: our own choice; two coarse columns repeat on a steady ride, too. */
     private static final int COLUMNS_TO_FREEZE = 3;
 
+    /** Assumption: our own choice; slower, wheels may turn while the vehicle is pushed [m/s]. */
     private static final double MOVING = 1.0;
 
     private final Repairs repairs;

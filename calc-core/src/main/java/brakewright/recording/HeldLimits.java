@@ -6,7 +6,6 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.Limits;
 import brakewright.limit.PackLimit;
-import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import java.util.ArrayList;
@@ -18,6 +17,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * Where a ride went beyond what its vehicle may do, asked of the vehicle's own limits.
@@ -163,8 +165,14 @@ public record HeldLimits(
             this.take = new Permitted(limits.packRegen(), false);
             this.motor = limits.motorDrive();
             this.speedCap = limits.speedCap();
-            this.floor = floor(build.battery(), limits.battery());
-            this.ceiling = ceiling(build.battery(), limits.battery());
+            this.floor =
+                    voltages(limits.battery(), WorstGroup.End.EMPTIEST, Cell::voltageMin)
+                            .max()
+                            .orElseThrow();
+            this.ceiling =
+                    voltages(limits.battery(), WorstGroup.End.FULLEST, Cell::voltageMax)
+                            .min()
+                            .orElseThrow();
             this.capacity = limits.battery().capacityAh();
             this.chargeFrom =
                     recording.has(Quantity.CHARGE)
@@ -175,29 +183,17 @@ public record HeldLimits(
             this.counted = build.use().chargeFrom();
         }
 
-        /** Every cell of every pack is above its cut-off while the voltage is above this. */
-        private static double floor(Battery battery, BatteryModel model) {
-            double highest = Double.NEGATIVE_INFINITY;
-            for (int k = 0; k < battery.packs().size(); k++) {
-                Cell cell = battery.packs().get(k).cell();
-                highest =
-                        Math.max(
-                                highest,
-                                model.voltageWhere(k, WorstGroup.End.EMPTIEST, cell.voltageMin()));
-            }
-            return highest;
-        }
-
-        private static double ceiling(Battery battery, BatteryModel model) {
-            double lowest = Double.POSITIVE_INFINITY;
-            for (int k = 0; k < battery.packs().size(); k++) {
-                Cell cell = battery.packs().get(k).cell();
-                lowest =
-                        Math.min(
-                                lowest,
-                                model.voltageWhere(k, WorstGroup.End.FULLEST, cell.voltageMax()));
-            }
-            return lowest;
+        /** For each pack the voltage of all at which its cells at one end have their own. */
+        private static DoubleStream voltages(
+                BatteryModel model, WorstGroup.End end, ToDoubleFunction<Cell> bound) {
+            return IntStream.range(0, model.packs().size())
+                    .mapToDouble(
+                            place ->
+                                    model.voltageWhere(
+                                            place,
+                                            end,
+                                            bound.applyAsDouble(
+                                                    model.packs().get(place).pack().cell())));
         }
 
         HeldLimits held() {

@@ -8,7 +8,7 @@ package brakewright.recording;
  */
 final class Integral {
 
-    /** A value of a row; NaN where it is missing. */
+    /** A value of a row, the same whenever it is asked for; NaN where it is missing. */
     interface Value {
         double at(Piece piece, int row);
     }
@@ -34,20 +34,13 @@ final class Integral {
     }
 
     private void add(Piece piece, double longestStep, Value value, int from, int to) {
-        int last = -1;
-        double lastValue = Double.NaN;
-        for (int row = from; row < to; row++) {
-            double own = value.at(piece, row);
-            if (Double.isNaN(own)) {
-                continue;
-            }
-            double step = last < 0 ? Double.POSITIVE_INFINITY : piece.time(row) - piece.time(last);
-            if (step <= longestStep) {
-                add(lastValue, own, step);
-            }
-            last = row;
-            lastValue = own;
-        }
+        Neighbours.each(
+                piece,
+                longestStep,
+                row -> !Double.isNaN(value.at(piece, row)),
+                from,
+                to,
+                (before, row, step) -> add(value.at(piece, before), value.at(piece, row), step));
     }
 
     private void add(double begin, double end, double step) {

@@ -165,12 +165,8 @@ public final class Joining {
                 last.place(end),
                 next.place(0),
                 isAnew ? OptionalDouble.empty() : OptionalDouble.of(next.time(0) - last.time(end)),
-                present(distance),
-                isAtRest ? present(step) : OptionalDouble.empty());
-    }
-
-    private static OptionalDouble present(double value) {
-        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+                Moment.present(distance),
+                isAtRest ? Moment.present(step) : OptionalDouble.empty());
     }
 
     /** Only where speed and current, as far as they were recorded, are next to nothing. */

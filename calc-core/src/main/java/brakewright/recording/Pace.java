@@ -32,30 +32,21 @@ public record Pace(
         Recording recording = settled.recording();
         Quantity speed = settled.quantity();
         double moving = 0.0;
-        double all = 0.0;
         int stops = 0;
         for (Piece piece : recording.pieces()) {
-            int last = -1;
-            boolean isRiding = false;
-            for (int row = 0; row < piece.rows(); row++) {
-                double own = Math.abs(piece.value(speed, row));
-                if (Double.isNaN(own)) {
-                    continue;
-                }
-                double step =
-                        last < 0 ? Double.POSITIVE_INFINITY : piece.time(row) - piece.time(last);
-                if (step <= recording.longestStep()) {
-                    double mean = 0.5 * (own + Math.abs(piece.value(speed, last)));
-                    all += step;
-                    moving += mean >= Joining.STANDING ? step : 0.0;
-                }
-                stops += isRiding && own < Joining.STANDING ? 1 : 0;
-                isRiding = own > RIDING || (isRiding && own >= Joining.STANDING);
-                last = row;
-            }
+            moving =
+                    Neighbours.sum(
+                            moving,
+                            piece,
+                            recording.longestStep(),
+                            row -> !Double.isNaN(piece.value(speed, row)),
+                            (before, row, step) ->
+                                    isMoving(piece, speed, before, row) ? step : 0.0);
+            stops += stops(piece, speed);
         }
-        double way =
-                Integral.of(recording, (piece, row) -> Math.abs(piece.value(speed, row))).above();
+        Integral ridden = Integral.of(recording, (piece, row) -> Math.abs(piece.value(speed, row)));
+        double all = ridden.seconds();
+        double way = ridden.above();
         return new Pace(
                 all,
                 moving,
@@ -64,6 +55,24 @@ public record Pace(
                 hold,
                 held(recording, speed, hold),
                 stops);
+    }
+
+    private static boolean isMoving(Piece piece, Quantity speed, int before, int row) {
+        return 0.5 * (Math.abs(piece.value(speed, row)) + Math.abs(piece.value(speed, before)))
+                >= Joining.STANDING;
+    }
+
+    private static int stops(Piece piece, Quantity speed) {
+        int stops = 0;
+        boolean isRiding = false;
+        for (int row = 0; row < piece.rows(); row++) {
+            double own = Math.abs(piece.value(speed, row));
+            if (!Double.isNaN(own)) {
+                stops += isRiding && own < Joining.STANDING ? 1 : 0;
+                isRiding = own > RIDING || (isRiding && own >= Joining.STANDING);
+            }
+        }
+        return stops;
     }
 
     /**

@@ -3,7 +3,11 @@ package brakewright.recording;
 import brakewright.spec.Unit;
 import java.util.Locale;
 
-/** What a recording may hold of each moment, each with the range that a field may have. */
+/**
+ * What a recording may hold of each moment, each with the range that a field may have.
+ *
+ * <p>Assumption: the ranges are our own choice, wider than any vehicle of this class needs.
+ */
 public enum Quantity {
     /** Time, from any beginning [s]. */
     TIME(Unit.SECOND, -Double.MAX_VALUE, Double.MAX_VALUE),

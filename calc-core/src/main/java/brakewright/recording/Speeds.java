@@ -39,30 +39,28 @@ public final class Speeds {
      */
     public static OptionalDouble positionsOver(
             List<Piece> pieces, double longestStep, Quantity speed) {
-        double walked = 0.0;
-        double told = 0.0;
+        double[] sums = new double[2];
         for (Piece piece : pieces) {
-            int last = -1;
-            for (int row = 0; row < piece.rows(); row++) {
-                if (Double.isNaN(piece.value(Quantity.LATITUDE, row))
-                        || Double.isNaN(piece.value(speed, row))) {
-                    continue;
-                }
-                double step =
-                        last < 0 ? Double.POSITIVE_INFINITY : piece.time(row) - piece.time(last);
-                double mean =
-                        last < 0
-                                ? 0.0
-                                : 0.5
+            Neighbours.each(
+                    piece,
+                    longestStep,
+                    row ->
+                            !Double.isNaN(piece.value(Quantity.LATITUDE, row))
+                                    && !Double.isNaN(piece.value(speed, row)),
+                    (before, row, step) -> {
+                        double mean =
+                                0.5
                                         * Math.abs(
-                                                piece.value(speed, row) + piece.value(speed, last));
-                if (step <= longestStep && mean > 0.0) {
-                    walked += Earth.distance(piece, last, piece, row);
-                    told += mean * step;
-                }
-                last = row;
-            }
+                                                piece.value(speed, row)
+                                                        + piece.value(speed, before));
+                        if (mean > 0.0) {
+                            sums[0] += Earth.distance(piece, before, piece, row);
+                            sums[1] += mean * step;
+                        }
+                    });
         }
+        double walked = sums[0];
+        double told = sums[1];
         return walked >= LEAST_DISTANCE && told > 0.0
                 ? OptionalDouble.of(walked / told)
                 : OptionalDouble.empty();

@@ -95,20 +95,21 @@ public record Ways(
     static double doubt(Recording recording, Quantity speed, double fastest) {
         double doubt = 0.0;
         for (Piece piece : recording.pieces()) {
-            int last = -1;
-            for (int row = 0; row < piece.rows(); row++) {
-                double own = Math.abs(piece.value(speed, row));
-                if (Double.isNaN(own)) {
-                    continue;
-                }
-                double step =
-                        last < 0 ? Double.POSITIVE_INFINITY : piece.time(row) - piece.time(last);
-                if (step <= recording.longestStep()) {
-                    double change = own - Math.abs(piece.value(speed, last));
-                    doubt += Math.max(0.0, fastest * step * step - change * change / fastest) / 4.0;
-                }
-                last = row;
-            }
+            doubt =
+                    Neighbours.sum(
+                            doubt,
+                            piece,
+                            recording.longestStep(),
+                            row -> !Double.isNaN(piece.value(speed, row)),
+                            (before, row, step) -> {
+                                double change =
+                                        Math.abs(piece.value(speed, row))
+                                                - Math.abs(piece.value(speed, before));
+                                return Math.max(
+                                                0.0,
+                                                fastest * step * step - change * change / fastest)
+                                        / 4.0;
+                            });
         }
         return doubt;
     }
@@ -120,22 +121,23 @@ public record Ways(
         }
         double way = 0.0;
         for (Piece piece : recording.pieces()) {
-            int last = -1;
-            for (int row = 0; row < piece.rows(); row++) {
-                if (Double.isNaN(piece.value(Quantity.LATITUDE, row))) {
-                    continue;
-                }
-                boolean isNext =
-                        last >= 0 && piece.time(row) - piece.time(last) <= recording.longestStep();
-                boolean isStanding =
-                        isNext
-                                && Math.abs(piece.value(speed, row)) < Joining.STANDING
-                                && Math.abs(piece.value(speed, last)) < Joining.STANDING;
-                way += isNext && !isStanding ? Earth.distance(piece, last, piece, row) : 0.0;
-                last = row;
-            }
+            way =
+                    Neighbours.sum(
+                            way,
+                            piece,
+                            recording.longestStep(),
+                            row -> !Double.isNaN(piece.value(Quantity.LATITUDE, row)),
+                            (before, row, step) ->
+                                    isStanding(piece, speed, before)
+                                                    && isStanding(piece, speed, row)
+                                            ? 0.0
+                                            : Earth.distance(piece, before, piece, row));
         }
         return OptionalDouble.of(way);
+    }
+
+    private static boolean isStanding(Piece piece, Quantity speed, int row) {
+        return Math.abs(piece.value(speed, row)) < Joining.STANDING;
     }
 
     /** A counter that falls was set back: nothing is taken from there to the next row. */
