@@ -15,7 +15,6 @@ import brakewright.spec.PulseRating;
 import brakewright.spec.Relaxation;
 import brakewright.spec.ResistanceByCharge;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -161,7 +160,7 @@ class RoundFiguresTest {
     @Test
     void aLastingCurrentMeetsTheWholeRiseAndNoPulseRating() {
         Cell cell =
-                withPulse(
+                Builds.pulsed(
                         Builds.relaxing(sloping(0.01), new Relaxation(0.5, 60.0)),
                         new PulseRating(OptionalDouble.of(50.0), OptionalDouble.of(20.0), 10.0));
         Battery lasting = SustainedBattery.of(Battery.of(Builds.barePack(cell, 10, 1, 0.02)));
@@ -223,23 +222,5 @@ class RoundFiguresTest {
         return Builds.withVoltage(
                 Builds.flatCell(3.5, resistance, 2.5, 4.2),
                 Curve.of(new double[] {0.0, 1.0}, new double[] {3.0, 4.0}));
-    }
-
-    private static Cell withPulse(Cell cell, PulseRating pulse) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                Optional.of(pulse));
     }
 }

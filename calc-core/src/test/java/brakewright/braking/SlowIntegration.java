@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
+import brakewright.powertrain.WeakPack;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Axles;
 import brakewright.spec.Build;
@@ -25,9 +26,6 @@ final class SlowIntegration {
 
     /** Narrowest: a step that straddles a jump may lie on the wrong side of it by 5e-7 of all. */
     private static final int HALVINGS = 10;
-
-    /** All the digits there are. */
-    private static final int HALVINGS_OF_A_CURRENT = 60;
 
     /** Just before standstill [m/s]; at it, a pack that takes nothing no longer matters. */
     private static final double CREEP = 1e-9;
@@ -100,27 +98,13 @@ final class SlowIntegration {
                 + load.force(speed, surroundings.slope(), 0.0);
     }
 
-    /**
-     * Where braking draws, no more than the pack can give, sought by halving: the power falls with
-     * the current from where braking sends most back [A].
-     */
+    /** Where braking draws, no more than the pack can give [A]. */
     private double supplied(double asked, double speed, PackState state) {
         Powertrain train = brake.powertrain();
-        double greatest = 0.25 * state.voltage() * state.voltage() / state.resistance();
-        if (train.returnedPower(asked, speed) >= -greatest) {
-            return asked;
-        }
-        double low = 0.0;
-        double high = asked;
-        for (int halving = 0; halving < HALVINGS_OF_A_CURRENT; halving++) {
-            double middle = 0.5 * (low + high);
-            if (train.returnedPower(middle, speed) >= -greatest) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return WeakPack.supplied(
+                asked,
+                WeakPack.greatestPower(state),
+                current -> -train.returnedPower(current, speed));
     }
 
     /** Stops; the vehicle must not come to a stand before the brakes have built up. */

@@ -2,6 +2,7 @@ package brakewright.driving;
 
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
+import brakewright.powertrain.WeakPack;
 import brakewright.road.LoadTransfer;
 import brakewright.road.RiderBalance;
 import brakewright.road.RoadLoad;
@@ -19,9 +20,6 @@ import brakewright.spec.Build;
 record SlowStandingStart(double time, double distance, double fromCells, double coarse) {
 
     private static final int STEPS = 20_000;
-
-    /** All the digits there are. */
-    private static final int HALVINGS = 60;
 
     static SlowStandingStart to(double speed, Build build, ElectricDrive drive, PackState pack) {
         SlowStandingStart fine = to(speed, build, drive, pack, STEPS);
@@ -63,25 +61,11 @@ record SlowStandingStart(double time, double distance, double fromCells, double 
                 bearable * build.mass() * 9.80665);
     }
 
-    /** No more than the pack can give beside what electronics draw, sought by halving [A]. */
+    /** No more than the pack can give beside what electronics draw [A]. */
     private static double supplied(double speed, Build build, ElectricDrive drive, PackState pack) {
-        double asked = drive.at(speed, pack).motorCurrent();
-        double left =
-                0.25 * pack.voltage() * pack.voltage() / pack.resistance()
-                        - build.use().riding().idlePower();
-        if (drive.powertrain().drawnPower(asked, speed) <= left) {
-            return asked;
-        }
-        double low = 0.0;
-        double high = asked;
-        for (int halving = 0; halving < HALVINGS; halving++) {
-            double middle = 0.5 * (low + high);
-            if (drive.powertrain().drawnPower(middle, speed) <= left) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return WeakPack.supplied(
+                drive.at(speed, pack).motorCurrent(),
+                WeakPack.greatestPower(pack) - build.use().riding().idlePower(),
+                current -> drive.powertrain().drawnPower(current, speed));
     }
 }

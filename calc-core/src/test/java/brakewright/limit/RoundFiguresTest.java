@@ -25,7 +25,6 @@ import brakewright.spec.Taper;
 import brakewright.spec.Use;
 import brakewright.spec.Wiring;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
@@ -553,23 +552,9 @@ class RoundFiguresTest {
     private static Build pulsed(double pulling, double braking) {
         Cell cell = Builds.rated(Builds.flatCell(3.75, 0.001, 3.0, 4.25), 30.0, 6.0);
         Cell pulsed =
-                new Cell(
-                        cell.capacityAh(),
-                        cell.dischargeCurrent(),
-                        cell.chargeCurrent(),
-                        cell.voltageMax(),
-                        cell.voltageMin(),
-                        cell.resistance(),
-                        cell.openCircuitVoltage(),
-                        cell.resistanceByCharge(),
-                        cell.resistanceByTemperature(),
-                        cell.relaxation(),
-                        cell.heatCapacity(),
-                        cell.charging(),
-                        cell.discharging(),
-                        Optional.of(
-                                new PulseRating(
-                                        OptionalDouble.of(40.0), OptionalDouble.of(10.0), 5.0)));
+                Builds.pulsed(
+                        cell,
+                        new PulseRating(OptionalDouble.of(40.0), OptionalDouble.of(10.0), 5.0));
         Build build = fedBy(pulsed);
         Use use = build.use();
         return Builds.withUse(build, use.withEffort(new Effort(pulling, braking, 1.0, 0.2)));

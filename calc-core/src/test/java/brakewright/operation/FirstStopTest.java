@@ -4,13 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.limit.Limits;
-import brakewright.spec.Axles;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
-import brakewright.spec.DrivenAxle;
 import brakewright.spec.Protection;
 import brakewright.spec.RoundFigures;
-import brakewright.spec.Vehicle;
 import java.util.OptionalDouble;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
@@ -70,19 +67,10 @@ class FirstStopTest {
     /** 10 N and 3 m/s² times 100 kg slow down 125 kg. */
     @Test
     void roadAndFrictionBrakeAreLeftWithoutTheElectricBrake() {
-        Vehicle vehicle =
-                new Vehicle(
-                        30.0,
-                        0.0,
-                        0.2,
-                        new Axles(1.0, 0.5, 0.5, DrivenAxle.BOTH),
-                        10.0 / (100.0 * 9.80665),
-                        0.0,
-                        1.0,
-                        1.0,
-                        0.25,
-                        OptionalDouble.of(3.0));
-        Build build = Builds.withVehicle(braking(4.5, Protection.UNKNOWN), vehicle);
+        Build build =
+                Builds.withVehicle(
+                        braking(4.5, Protection.UNKNOWN),
+                        RoundFigures.parts(0.25, OptionalDouble.of(3.0)));
         FirstStop stop = stop(build, 0.8);
         assertThat(stop.leftSlow()).isCloseTo(310.0 / 125.0, ROUNDING);
         assertThat(stop.leftDeceleration()).isCloseTo(310.0 / 125.0, ROUNDING);

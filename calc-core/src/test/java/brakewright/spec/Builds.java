@@ -339,6 +339,13 @@ public final class Builds {
         return resisting(cell, ResistanceByCharge.alike(factor));
     }
 
+    /** The same cell, which resists more while it is charged, at every charge state alike. */
+    public static Cell resistingMoreWhileCharged(Cell cell, double more) {
+        return resisting(
+                cell,
+                new ResistanceByCharge(cell.resistanceByCharge().drawn(), Curve.constant(more)));
+    }
+
     /** The same cell that resists otherwise while it is drawn from and charged. */
     public static Cell resisting(Cell cell, ResistanceByCharge resistance) {
         return new Cell(
@@ -358,8 +365,8 @@ public final class Builds {
                 cell.pulse());
     }
 
-    /** The same cell, which resists more while it is charged, at every charge state alike. */
-    public static Cell resistingMoreWhileCharged(Cell cell, double more) {
+    /** The same cell with its maker's ratings for a pulse. */
+    public static Cell pulsed(Cell cell, PulseRating pulse) {
         return new Cell(
                 cell.capacityAh(),
                 cell.dischargeCurrent(),
@@ -368,13 +375,13 @@ public final class Builds {
                 cell.voltageMin(),
                 cell.resistance(),
                 cell.openCircuitVoltage(),
-                new ResistanceByCharge(cell.resistanceByCharge().drawn(), Curve.constant(more)),
+                cell.resistanceByCharge(),
                 cell.resistanceByTemperature(),
                 cell.relaxation(),
                 cell.heatCapacity(),
                 cell.charging(),
                 cell.discharging(),
-                cell.pulse());
+                Optional.of(pulse));
     }
 
     /** The same cell that relaxes otherwise. */

@@ -74,17 +74,7 @@ public final class RoundFigures {
         return new Build(
                 "round figures",
                 new Rider(70.0, Stance.SEATED, 0.5, 0.3),
-                new Vehicle(
-                        30.0,
-                        0.0,
-                        0.2,
-                        new Axles(1.0, 0.5, 0.5, DrivenAxle.BOTH),
-                        10.0 / (100.0 * 9.80665),
-                        0.0,
-                        1.0,
-                        1.0,
-                        0.0,
-                        OptionalDouble.empty()),
+                parts(0.0, OptionalDouble.empty()),
                 new Drive(1, 1.0, 1.0),
                 new Motor(
                         60.0 / (2.0 * Math.PI) / 0.1,
@@ -110,6 +100,21 @@ public final class RoundFigures {
                 Builds.NO_MARGINS,
                 new Criteria(1.0, 10.0, 0.0, OptionalDouble.empty()),
                 Settings.NONE);
+    }
+
+    /** 30 kg on wheels that take 10 N, with a share of mass that turns and a friction brake. */
+    public static Vehicle parts(double rotatingShare, OptionalDouble frictionBrake) {
+        return new Vehicle(
+                30.0,
+                0.0,
+                0.2,
+                new Axles(1.0, 0.5, 0.5, DrivenAxle.BOTH),
+                10.0 / (100.0 * 9.80665),
+                0.0,
+                1.0,
+                1.0,
+                rotatingShare,
+                frictionBrake);
     }
 
     /** The vehicle with a pack of these cells, protected like this. */
