@@ -1,16 +1,15 @@
 package brakewright.cli.recording;
 
+import brakewright.cli.buildfile.InputUnit;
 import brakewright.recording.Quantity;
+import brakewright.spec.Input;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * How a written number becomes a value: factor·x + offset.
- *
- * <p>Source of the factors that are not powers of ten: the international yard (1959), 1 mi =
- * 1609.344 m and 1 ft = 0.3048 m, exact.
+ * How a written number becomes a value: factor·x + offset, by the units of build files.
  *
  * @param unit as it is told
  * @param factor to the unit of the quantity
@@ -18,22 +17,27 @@ import java.util.Optional;
  */
 record Scale(String unit, double factor, double offset) {
 
-    static final Scale KILOMETRES_PER_HOUR = new Scale("km/h", 1.0 / 3.6, 0.0);
-    static final Scale METRES_PER_SECOND = new Scale("m/s", 1.0, 0.0);
-    static final Scale MILES_PER_HOUR = new Scale("mi/h", 0.44704, 0.0);
+    static final Scale KILOMETRES_PER_HOUR = of(Input.USE_SPEED_MAX, "km/h");
+    static final Scale METRES_PER_SECOND = of(Input.USE_SPEED_MAX, "m/s");
+    static final Scale MILES_PER_HOUR = of(Input.USE_SPEED_MAX, "mi/h");
     static final Scale PER_CENT = new Scale("%", 0.01, 0.0);
     static final Scale FRACTION = new Scale("fraction", 1.0, 0.0);
-    static final Scale SECONDS = new Scale("s", 1.0, 0.0);
-    static final Scale MILLISECONDS = new Scale("ms", 1e-3, 0.0);
-    private static final Scale METRES = new Scale("m", 1.0, 0.0);
-    private static final Scale VOLTS = new Scale("V", 1.0, 0.0);
-    private static final Scale AMPERES = new Scale("A", 1.0, 0.0);
-    private static final Scale CELSIUS = new Scale("°C", 1.0, 0.0);
+    static final Scale SECONDS = of(Input.USE_HARD_BRAKE, "s");
+    static final Scale MILLISECONDS = of(Input.USE_HARD_BRAKE, "ms");
+    private static final Scale METRES = of(Input.VEHICLE_WHEEL_DIAMETER, "m");
+    private static final Scale VOLTS = of(Input.CONTROLLER_VOLTAGE_RATING, "V");
+    private static final Scale AMPERES = of(Input.SETTINGS_MOTOR_BRAKE_CURRENT, "A");
+    private static final Scale CELSIUS = of(Input.PACK_TEMPERATURE, "°C");
     private static final Scale DEGREES = new Scale("°", 1.0, 0.0);
 
     /** Of speeds that name no unit one of these is found out. */
     static final List<Scale> SPEEDS =
             List.of(KILOMETRES_PER_HOUR, METRES_PER_SECOND, MILES_PER_HOUR);
+
+    private static Scale of(Input like, String symbol) {
+        InputUnit unit = InputUnit.of(like, symbol);
+        return new Scale(symbol, unit.factor(), unit.offset());
+    }
 
     /** Finds a unit that a heading or an option names. */
     static Optional<Scale> named(Quantity quantity, String unit) {
@@ -64,8 +68,8 @@ record Scale(String unit, double factor, double offset) {
             case TIME -> {
                 put(all, SECONDS, "s", "sec", "seconds");
                 put(all, MILLISECONDS, "ms");
-                put(all, new Scale("min", 60.0, 0.0), "min");
-                put(all, new Scale("h", 3600.0, 0.0), "h");
+                put(all, of(Input.USE_HARD_BRAKE, "min"), "min");
+                put(all, of(Input.USE_HARD_BRAKE, "h"), "h");
             }
             case WHEEL_SPEED, SATELLITE_SPEED, WIND_SPEED -> {
                 put(all, KILOMETRES_PER_HOUR, "km/h", "kmh", "kph", "KPH", "Km/h");
@@ -75,17 +79,17 @@ record Scale(String unit, double factor, double offset) {
             case LATITUDE, LONGITUDE -> put(all, DEGREES, "°", "deg", "degrees");
             case DISTANCE, ALTITUDE -> {
                 put(all, METRES, "m");
-                put(all, new Scale("km", 1000.0, 0.0), "km");
-                put(all, new Scale("mi", 1609.344, 0.0), "mi");
-                put(all, new Scale("ft", 0.3048, 0.0), "ft");
+                put(all, of(Input.VEHICLE_WHEEL_DIAMETER, "km"), "km");
+                put(all, of(Input.VEHICLE_WHEEL_DIAMETER, "mi"), "mi");
+                put(all, of(Input.VEHICLE_WHEEL_DIAMETER, "ft"), "ft");
             }
             case PACK_VOLTAGE -> {
                 put(all, VOLTS, "V", "volts");
-                put(all, new Scale("mV", 1e-3, 0.0), "mV");
+                put(all, of(Input.CONTROLLER_VOLTAGE_RATING, "mV"), "mV");
             }
             case PACK_CURRENT, MOTOR_CURRENT -> {
                 put(all, AMPERES, "A", "amps");
-                put(all, new Scale("mA", 1e-3, 0.0), "mA");
+                put(all, of(Input.SETTINGS_MOTOR_BRAKE_CURRENT, "mA"), "mA");
             }
             case CHARGE -> {
                 put(all, PER_CENT, "%", "pct", "percent");
@@ -93,8 +97,8 @@ record Scale(String unit, double factor, double offset) {
             }
             case PACK_TEMPERATURE, MOTOR_TEMPERATURE -> {
                 put(all, CELSIUS, "°C", "C", "degC");
-                put(all, new Scale("K", 1.0, -273.15), "K");
-                put(all, new Scale("°F", 5.0 / 9.0, -160.0 / 9.0), "°F", "F", "degF");
+                put(all, of(Input.PACK_TEMPERATURE, "K"), "K");
+                put(all, of(Input.PACK_TEMPERATURE, "°F"), "°F", "F", "degF");
             }
         }
         return all;
