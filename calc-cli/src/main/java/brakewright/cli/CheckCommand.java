@@ -34,23 +34,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
 
-    /** In which form the check is printed. */
-    enum Format {
-        TEXT,
-        JSON
-    }
-
     @Parameters(
             index = "0",
             paramLabel = "BUILD",
             description = "The build file; - is standard input.")
     Path build = Path.of("");
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
-    Format format = Format.TEXT;
+    @Mixin FormatOption form = new FormatOption();
 
     @Option(names = "--strict", description = "End with status 1 also for a conditional verdict.")
     boolean strict;
@@ -69,7 +59,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        show.settle(format == Format.TEXT);
+        show.settle(!form.isJson());
         BuildFile file = BuildArgument.read(build);
         if (situation.isNone()) {
             throw new Unusable(
@@ -89,7 +79,7 @@ final class CheckCommand implements Callable<Integer> {
                         check.proposed().build().settings());
         Judged judged = Judged.of(vehicle, check.proposed(), tolerated);
         output.write(
-                format == Format.JSON
+                form.isJson()
                         ? CheckJson.of(proposed, check, headrooms, judged)
                         : text(
                                 new CheckText(

@@ -12,7 +12,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -23,23 +22,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class ProposeCommand implements Callable<Integer> {
 
-    /** In which form the sets are printed. */
-    enum Format {
-        TEXT,
-        JSON
-    }
-
     @Parameters(
             index = "0",
             paramLabel = "BUILD",
             description = "The build file; - is standard input.")
     Path build = Path.of("");
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
-    Format format = Format.TEXT;
+    @Mixin FormatOption form = new FormatOption();
 
     @Mixin SituationOptions asked = new SituationOptions();
 
@@ -56,7 +45,7 @@ final class ProposeCommand implements Callable<Integer> {
         Proposals proposals = Proposals.of(situation, file.build().settings(), page.units.entry());
         Recommendation present = Recommendation.judged(situation, file.build().settings());
         output.write(
-                format == Format.JSON
+                form.isJson()
                         ? ProposeJson.of(file.title(), file.changes(), proposals, present)
                         : new ProposeText(
                                         file.title(),

@@ -49,12 +49,6 @@ final class RideCommand implements Callable<Integer> {
     private static final double MOST_HOLD = 3600.0;
     private static final double LONGEST_PIECE = 1e7;
 
-    /** In which form the ride is told. */
-    enum Format {
-        TEXT,
-        JSON
-    }
-
     /** Which way the current of the files counts. */
     enum Sign {
         OUT_OF_PACK_POSITIVE,
@@ -124,11 +118,7 @@ final class RideCommand implements Callable<Integer> {
             description = "Write the cleaned and joined recording as CSV.")
     @Nullable Path series;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
-    Format format = Format.TEXT;
+    @Mixin FormatOption form = new FormatOption();
 
     @Mixin SituationOptions situation = new SituationOptions();
 
@@ -147,7 +137,7 @@ final class RideCommand implements Callable<Integer> {
         StringBuilder text = new StringBuilder();
         Recordings read = recordings(files);
         text.append(
-                format == Format.JSON
+                form.isJson()
                         ? new InspectJson(read).text()
                         : new InspectText(read, output.ink(page)).text());
         output.write(text.toString(), spec.commandLine().getOut());
@@ -186,7 +176,7 @@ final class RideCommand implements Callable<Integer> {
             output.write(target, draft -> SeriesFile.write(ride.recording(), draft));
         }
         output.write(
-                format == Format.JSON
+                form.isJson()
                         ? new RideJson(file.title(), read, ride, held).text()
                         : new RideText(file.title(), read, ride, held, page.units, output.ink(page))
                                 .text(),

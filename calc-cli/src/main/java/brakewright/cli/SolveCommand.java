@@ -31,12 +31,6 @@ final class SolveCommand implements Callable<Integer> {
     /** Assumption: our own choice; a longer table is no table. */
     private static final int MOST_ROWS = 1000;
 
-    /** In which form the answer is printed. */
-    enum Format {
-        TEXT,
-        JSON
-    }
-
     @Parameters(
             index = "0",
             paramLabel = "BUILD",
@@ -60,11 +54,7 @@ final class SolveCommand implements Callable<Integer> {
                             + " print the frontier as a table.")
     @Nullable String against;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
-    Format format = Format.TEXT;
+    @Mixin FormatOption form = new FormatOption();
 
     @Mixin SituationOptions situation = new SituationOptions();
 
@@ -85,7 +75,7 @@ final class SolveCommand implements Callable<Integer> {
     private int answer(SolveProblem problem) {
         SolveSheet sheet = problem.sheet();
         output.write(
-                format == Format.JSON
+                form.isJson()
                         ? SolveJson.of(
                                 problem.file().title(),
                                 problem.key().place().name(),
@@ -117,7 +107,7 @@ final class SolveCommand implements Callable<Integer> {
         }
         InputPlace place = problem.key().place();
         output.write(
-                format == Format.JSON
+                form.isJson()
                         ? SolveJson.frontier(
                                 problem.file().title(),
                                 place.name(),

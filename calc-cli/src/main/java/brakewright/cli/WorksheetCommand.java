@@ -38,12 +38,6 @@ final class WorksheetCommand implements Callable<Integer> {
     private static final String EXAMPLE =
             "No build file is named: this is the built-in example, an invented board.\n";
 
-    /** In which form the worksheet is printed. */
-    enum Format {
-        TEXT,
-        JSON
-    }
-
     @Parameters(
             index = "0",
             arity = "0..1",
@@ -52,11 +46,7 @@ final class WorksheetCommand implements Callable<Integer> {
                     "The build file; - is standard input; left out, a built-in example is used.")
     @Nullable Path build;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            description = "One of ${COMPLETION-CANDIDATES} (default: text).")
-    Format format = Format.TEXT;
+    @Mixin FormatOption form = new FormatOption();
 
     @Option(names = "--strict", description = "End with status 1 also for a conditional verdict.")
     boolean strict;
@@ -97,16 +87,14 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        show.settle(format == Format.TEXT);
+        show.settle(!form.isJson());
         BuildFile file =
                 situation.applied(
                         build == null ? BuildArgument.example() : BuildArgument.read(build));
         Optional<Tolerated> tolerated = tolerated(file);
         AskedSheet asked =
-                new AskedSheet(
-                        file, tolerated, format == Format.JSON ? Entry.METRIC : page.units.entry());
-        output.write(
-                format == Format.JSON ? json(asked) : text(asked), spec.commandLine().getOut());
+                new AskedSheet(file, tolerated, form.isJson() ? Entry.METRIC : page.units.entry());
+        output.write(form.isJson() ? json(asked) : text(asked), spec.commandLine().getOut());
         Judged judged = asked.judged();
         return ExitStatus.of(judged.review().verdict().outcome(), judged.brake().word(), strict);
     }
