@@ -150,7 +150,7 @@ public final class CheckText {
 
     private void cautions(List<String> texts) {
         rows.heading("Cautions");
-        texts.forEach(caution -> page.paragraph("  -", 4, caution));
+        page.list(texts);
     }
 
     void brake() {

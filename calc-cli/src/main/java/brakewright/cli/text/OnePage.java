@@ -75,8 +75,7 @@ final class OnePage {
         new MeasureLines(showing.on(after)).print();
         gap(after, wording);
         after.line(showing.ink().heading("Cautions"));
-        (wording.isTerse() ? Cautions.terse() : Cautions.brief())
-                .forEach(caution -> after.paragraph("  -", 4, caution));
+        after.list(wording.isTerse() ? Cautions.terse() : Cautions.brief());
         after.note(
                 "More: --show "
                         + Arrays.stream(SheetSection.values())

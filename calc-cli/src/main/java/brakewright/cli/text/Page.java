@@ -74,6 +74,12 @@ final class Page {
         return this;
     }
 
+    /** Adds sentences, each behind a dash. */
+    Page list(List<String> sentences) {
+        sentences.forEach(each -> paragraph("  -", 4, each));
+        return this;
+    }
+
     /** Adds a sentence or a legend, a little indented; it is no row of a table. */
     Page note(String text) {
         return paragraph("", 2, text);

@@ -85,9 +85,7 @@ public final class ProposeText {
         paste();
         page.blank();
         page.line(ink.heading("Cautions"));
-        for (String caution : Cautions.braking()) {
-            page.paragraph("  -", 4, caution);
-        }
+        page.list(Cautions.braking());
         return page.text();
     }
 

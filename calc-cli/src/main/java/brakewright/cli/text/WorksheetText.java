@@ -79,9 +79,7 @@ public final class WorksheetText {
                         .toList());
         page.blank();
         page.line(ink.heading("Cautions"));
-        for (String caution : Cautions.all()) {
-            page.paragraph("  -", 4, caution);
-        }
+        page.list(Cautions.all());
         return page.text();
     }
 
