@@ -2,6 +2,7 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.cli.words.Cautions;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -30,6 +31,22 @@ class RideCommandTest {
                 .contains("parted by a semicolon", "decimal comma", "negative out of the pack")
                 .contains("wheel_speed in km/h: its name, unit in its head")
                 .contains("1 x unreadable wheel_speed", "straight.csv line 52");
+    }
+
+    /** A file is found again by its name as it is. */
+    @Test
+    void aFileIsCalledByItsOwnName() {
+        assertThat(CommandRun.of("ride", "--inspect", STRAIGHT).out()).startsWith("straight.csv\n");
+    }
+
+    @Test
+    void whoeverActsOnARideIsCautioned() {
+        assertThat(CommandRun.of("ride", BOARD, STRAIGHT).out())
+                .contains("CAUTIONS")
+                .contains(Cautions.brief());
+        assertThat(CommandRun.of("ride", BOARD, STRAIGHT, "--format", "json").out())
+                .contains("\"cautions\"")
+                .contains(Cautions.all().get(1));
     }
 
     @Test

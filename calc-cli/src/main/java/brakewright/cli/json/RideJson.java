@@ -1,6 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.cli.recording.Recordings;
+import brakewright.cli.words.Cautions;
 import brakewright.limit.ConstraintId;
 import brakewright.recording.ChargeBand;
 import brakewright.recording.Energy;
@@ -67,6 +68,7 @@ public final class RideJson {
             json.endObject();
         }
         json.endArray();
+        json.texts("cautions", Cautions.all());
         json.endObject();
         return json.finish();
     }

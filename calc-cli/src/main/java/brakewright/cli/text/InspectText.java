@@ -31,7 +31,7 @@ public final class InspectText {
     public String text() {
         Page page = new Page(ink);
         for (FileNotes file : read.files()) {
-            page.line(ink.heading(file.source()));
+            page.line(file.source());
             page.paragraph(
                     "",
                     2,

@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.cli.recording.FileNotes;
 import brakewright.cli.recording.Recordings;
+import brakewright.cli.words.Cautions;
 import brakewright.cli.words.Initial;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -80,6 +81,9 @@ public final class RideText {
         recorded(read.recording());
         RepairLines.write(page, ink, ride.repairs());
         untold();
+        page.blank();
+        page.line(ink.heading("cautions"));
+        page.list(Cautions.brief());
         return page.text();
     }
 
