@@ -2,6 +2,7 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Problem;
 import brakewright.cli.json.InspectJson;
 import brakewright.cli.json.RideJson;
 import brakewright.cli.recording.ColumnChoice;
@@ -135,7 +136,7 @@ final class RideCommand implements Callable<Integer> {
 
     private int inspected() {
         StringBuilder text = new StringBuilder();
-        Recordings read = recordings(files);
+        Recordings read = recordings(files, told().choice());
         text.append(
                 form.isJson()
                         ? new InspectJson(read).text()
@@ -151,19 +152,15 @@ final class RideCommand implements Callable<Integer> {
                             + " example brakewright ride board.toml straight.csv");
         }
         BuildFile file = situation.applied(BuildArgument.read(files.get(0)));
-        double unrecorded = 0.0;
-        for (String piece : pieces) {
-            unrecorded += number("--piece", Quantity.DISTANCE, 0.0, LONGEST_PIECE, piece);
-        }
-        double seconds = number("--hold", Quantity.TIME, LEAST_HOLD, MOST_HOLD, hold);
+        Told told = told();
         claim();
-        Recordings read = recordings(files.subList(1, files.size()));
+        Recordings read = recordings(files.subList(1, files.size()), told.choice());
         Ride ride =
                 Ride.of(
                                 CellVolts.leftOut(
                                         read.recording(), file.build().battery(), read.repairs()),
-                                seconds,
-                                unrecorded,
+                                told.hold(),
+                                told.unrecorded(),
                                 read.repairs())
                         .orElseThrow(
                                 () ->
@@ -206,16 +203,51 @@ final class RideCommand implements Callable<Integer> {
         }
     }
 
+    /**
+     * What options tell.
+     *
+     * @param unrecorded of parts of the ride [m]
+     * @param hold how long a speed must last [s]
+     * @param choice of columns
+     */
+    private record Told(double unrecorded, double hold, ColumnChoice choice) {}
+
+    private Told told() {
+        List<Problem> problems = new ArrayList<>();
+        double unrecorded = 0.0;
+        for (String piece : pieces) {
+            unrecorded += number("--piece", Quantity.DISTANCE, 0.0, LONGEST_PIECE, piece, problems);
+        }
+        double seconds = number("--hold", Quantity.TIME, LEAST_HOLD, MOST_HOLD, hold, problems);
+        ColumnChoice choice = ColumnChoice.NONE;
+        try {
+            choice = ColumnChoice.read(columns, units);
+        } catch (BuildFileException wrong) {
+            problems.addAll(wrong.problems());
+        }
+        if (!problems.isEmpty()) {
+            throw new Unusable("the command line", new BuildFileException(problems));
+        }
+        return new Told(unrecorded, seconds, choice);
+    }
+
+    /** NaN where the text is none, which is then among the problems. */
     private static double number(
-            String option, Quantity quantity, double least, double most, String text) {
+            String option,
+            Quantity quantity,
+            double least,
+            double most,
+            String text,
+            List<Problem> problems) {
         try {
             return WrittenNumber.read(option, quantity, least, most, text);
         } catch (BuildFileException wrong) {
-            throw new Unusable("the command line", wrong);
+            problems.addAll(wrong.problems());
+            return Double.NaN;
         }
     }
 
-    private Recordings recordings(List<Path> paths) {
+    private Recordings recordings(List<Path> paths, ColumnChoice choice) {
         for (Path path : paths) {
             if (!Files.isRegularFile(path) || path.toString().isEmpty()) {
                 throw new Unusable(
@@ -228,21 +260,13 @@ final class RideCommand implements Callable<Integer> {
         try {
             return Recordings.read(
                     paths,
-                    choice(),
+                    choice,
                     Optional.ofNullable(sign).map(Sign.OUT_OF_PACK_POSITIVE::equals));
         } catch (IOException unreadable) {
             throw new Unusable("the recording cannot be read", unreadable);
         } catch (BuildFileException wrong) {
             throw new Unusable(
                     paths.size() == 1 ? paths.get(0).toString() : "the recordings", wrong);
-        }
-    }
-
-    private ColumnChoice choice() {
-        try {
-            return ColumnChoice.read(columns, units);
-        } catch (BuildFileException wrong) {
-            throw new Unusable("the command line", wrong);
         }
     }
 }

@@ -33,6 +33,26 @@ class RideCommandTest {
                 .contains("1 x unreadable wheel_speed", "straight.csv line 52");
     }
 
+    @Test
+    void allThatIsWrongWithTheOptionsIsToldAtOnce() {
+        CommandRun run =
+                CommandRun.of(
+                        "ride",
+                        BOARD,
+                        STRAIGHT,
+                        "--piece",
+                        "5.3",
+                        "--hold",
+                        "0s",
+                        "--columns",
+                        "wheel=x");
+
+        assertThat(run.status()).isEqualTo(ExitStatus.UNUSABLE);
+        assertThat(run.err())
+                .contains("3 problems", "--piece", "0 to 10000000 m", "--hold", "0.1 to 3600 s")
+                .contains("--columns");
+    }
+
     /** A file is found again by its name as it is. */
     @Test
     void aFileIsCalledByItsOwnName() {

@@ -1,6 +1,7 @@
 package brakewright.cli.recording;
 
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.Plain;
 import brakewright.cli.buildfile.Problem;
 import brakewright.recording.Quantity;
 import java.util.List;
@@ -46,9 +47,9 @@ public final class WrittenNumber {
                                 option,
                                 "\"" + text + "\" is no such number",
                                 "a number from "
-                                        + least
+                                        + Plain.number(least)
                                         + " to "
-                                        + most
+                                        + Plain.number(most)
                                         + " "
                                         + quantity.unit().plain()
                                         + ", with a unit of "
