@@ -27,9 +27,7 @@ public sealed interface PackConstraint permits RatingConstraint, VoltageConstrai
      *
      * @return false for a plain rating
      */
-    default boolean variesWithCharge() {
-        return !(this instanceof RatingConstraint);
-    }
+    boolean variesWithCharge();
 
     /**
      * Returns the voltage that is left without any current, for a condition on a voltage.

@@ -20,6 +20,11 @@ public non-sealed interface RatingConstraint extends PackConstraint {
     Constraint at(double temperatureC);
 
     @Override
+    default boolean variesWithCharge() {
+        return false;
+    }
+
+    @Override
     default double limitAt(double charge, double temperatureC) {
         return limitAt(temperatureC);
     }

@@ -25,6 +25,11 @@ non-sealed interface VoltageConstraint extends PackConstraint {
     double resistance(double charge, double temperatureC);
 
     @Override
+    default boolean variesWithCharge() {
+        return true;
+    }
+
+    @Override
     default double headroomAt(double charge) {
         return headroom(charge);
     }
