@@ -9,6 +9,7 @@ import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.Curve;
 import brakewright.spec.DischargingWindow;
+import brakewright.spec.GroupSpread;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.PulseRating;
@@ -206,6 +207,61 @@ class RoundFiguresTest {
                 .containsExactly(expected, ROUNDING);
         assertThat(new BatteryModel(Builds.joined(Joining.PARALLEL, List.of(one, one))).points())
                 .containsExactly(new double[] {0.0, 0.25, 0.5, 1.0}, ROUNDING);
+    }
+
+    /**
+     * The trail board's cell has 16 mΩ half full, 2.4 times as much at 0 °C: 0.16 Ω beside as much
+     * again in joints carry 2/3, and 0.384 Ω beside 0.544 Ω carry 0.544/0.928.
+     */
+    @Test
+    void jointsCountLessAmongColdCells() {
+        Cell cell = Builds.pack(Builds.trailBoard()).cell();
+        BatteryModel model =
+                new BatteryModel(
+                        Builds.joined(
+                                Joining.PARALLEL,
+                                List.of(
+                                        Builds.barePack(cell, 10, 1, 0.0),
+                                        Builds.barePack(cell, 10, 1, 0.16))));
+        assertThat(model.share(0, 0.5, ROOM_C)).isCloseTo(2.0 / 3.0, ROUNDING);
+        assertThat(model.share(0, 0.5, 0.0)).isCloseTo(0.544 / 0.928, ROUNDING);
+    }
+
+    /** A group a tenth fuller is at a bend of its curve a tenth earlier, an emptier one later. */
+    @Test
+    void eachWorstGroupHasItsOwnPoints() {
+        Curve bent = Curve.of(new double[] {0.0, 0.5, 1.0}, new double[] {3.0, 3.8, 4.0});
+        Pack pack =
+                Builds.barePack(Builds.withVoltage(sloping(0.01), bent), 10, 1, 0.0)
+                        .withGroupSpread(new GroupSpread(0.1, 0.0, 0.0));
+        BatteryModel model = new BatteryModel(Battery.of(pack));
+        for (int asked = 0; asked < 2; asked++) {
+            assertThat(model.points(WorstGroup.End.FULLEST)).contains(0.4).doesNotContain(0.6);
+            assertThat(model.points(WorstGroup.End.EMPTIEST)).contains(0.6).doesNotContain(0.4);
+        }
+    }
+
+    /** What a current the other way meets is told of other packs, too: 10·12 mΩ and 10·24 mΩ. */
+    @Test
+    void otherPacksAreModelledForACurrentTheSameWay() {
+        Battery one = Battery.of(charging(0.01));
+        Battery other = Battery.of(charging(0.02));
+        BatteryModel model = new BatteryModel(one);
+        assertThat(model.sameWay(other).resistance(0.5, ROOM_C)).isCloseTo(0.2, ROUNDING);
+        assertThat(model.into().sameWay(other).resistance(0.5, ROOM_C)).isCloseTo(0.24, ROUNDING);
+    }
+
+    /** The fullest group is charged, with a fifth more resistance, whatever the model is for. */
+    @Test
+    void aGroupIsToldTheFactorOfItsOwnWay() {
+        PackModel model = new PackModel(charging(0.01));
+        assertThat(model.factorByCharge(WorstGroup.End.FULLEST, 0.5)).isCloseTo(1.2, ROUNDING);
+        assertThat(model.factorByCharge(WorstGroup.End.EMPTIEST, 0.5)).isEqualTo(1.0);
+    }
+
+    private static Pack charging(double resistance) {
+        return Builds.barePack(
+                Builds.resistingMoreWhileCharged(sloping(resistance), 0.2), 10, 1, 0.0);
     }
 
     private static boolean areEven(Pack one, Pack other) {

@@ -141,4 +141,32 @@ class WorstGroupProperties {
         assertThat(model.worst(End.EMPTIEST).meanVoltageWhere(3.1))
                 .isCloseTo(4.0 - 0.88 * 0.95, within(ROUNDING));
     }
+
+    /** Level from 30 to 60 %: while it is charged it is there from the beginning on. */
+    @Example
+    void onALevelStretchTheEndThatIsMetFirstIsTold() {
+        Curve level =
+                Curve.of(new double[] {0.0, 0.3, 0.6, 1.0}, new double[] {3.0, 3.3, 3.3, 3.5});
+        PackModel model =
+                new PackModel(
+                        Builds.barePack(
+                                Builds.withVoltage(Builds.flatCell(3.3, 0.01, 2.5, 3.6), level),
+                                10,
+                                1,
+                                0.0));
+        assertThat(model.worst(End.FULLEST).chargeWhere(3.3)).isCloseTo(0.3, within(ROUNDING));
+        assertThat(model.worst(End.EMPTIEST).chargeWhere(3.3)).isCloseTo(0.6, within(ROUNDING));
+    }
+
+    /** With a tenth less capacity, balanced full, it is at 4/9 where the pack is half full. */
+    @Example
+    void lessCapacityAloneDepartsFromTheMeanWhereThePackIsDrawnFrom() {
+        Pack pack =
+                Builds.barePack(Builds.flatCell(3.5, 0.01, 2.5, 4.2), 10, 1, 0.0)
+                        .withGroupSpread(new GroupSpread(0.0, 0.1, 0.0));
+        PackModel model = new PackModel(pack);
+        assertThat(model.worst(End.FULLEST).isMean()).isTrue();
+        assertThat(model.worst(End.EMPTIEST).isMean()).isFalse();
+        assertThat(model.worst(End.EMPTIEST).chargeAt(0.5)).isCloseTo(4.0 / 9.0, within(ROUNDING));
+    }
 }

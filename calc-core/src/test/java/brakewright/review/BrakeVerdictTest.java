@@ -67,6 +67,38 @@ class BrakeVerdictTest {
                 .containsExactly("enough", "weak", "none");
     }
 
+    /**
+     * Half a m/s² of the friction brake is weak, and weakest where the air slows least; without it
+     * there is no brake, and least of one at the highest speed, where a tenth of an ampere does
+     * least.
+     */
+    @Test
+    void aWeakBrakeIsToldWhereAllSlowsLeastAndNoneWhereTheBrakeDoes() {
+        BrakeVerdict weak = returningATenthOfAnAmpere(0.5);
+        assertThat(weak.word()).isEqualTo(BrakeVerdict.Word.WEAK);
+        BrakeVerdict none = returningATenthOfAnAmpere(0.0);
+        assertThat(none.word()).isEqualTo(BrakeVerdict.Word.NONE);
+        double felt = 0.5 / (1.0 + Builds.trailBoard().vehicle().rotatingShare());
+        assertThat(weak.deceleration()).isCloseTo(none.deceleration() + felt, within(1e-6));
+        assertThat(weak.left()).isCloseTo(none.left() + felt, within(1e-6));
+        assertThat(none.speed()).isEqualTo(topSpeed());
+        assertThat(weak.speed()).isLessThan(0.9 * topSpeed());
+    }
+
+    private static BrakeVerdict returningATenthOfAnAmpere(double friction) {
+        return BrakeVerdict.of(
+                BrakedBuilds.withFriction(
+                        Builds.trailBoard()
+                                .withSettings(
+                                        Builds.trailBoard().settings().withPackRegenCurrent(0.1)),
+                        friction));
+    }
+
+    private static double topSpeed() {
+        Build board = Builds.trailBoard();
+        return Operation.of(board, Limits.of(board)).topSpeed();
+    }
+
     /** At no speed from a tenth of the top on is it less, and where it is told, it is so. */
     @ParameterizedTest
     @ValueSource(doubles = {0.0, 2.0, 10.0, 40.0})

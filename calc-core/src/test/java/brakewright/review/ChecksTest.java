@@ -118,12 +118,14 @@ class ChecksTest {
         Finding ceiling = only(returning, ConstraintId.VOLTAGE_CEILING);
         Condition.CellsFrom from = (Condition.CellsFrom) ceiling.condition().orElseThrow();
         assertThat(from.temperatureC()).isCloseTo(borne, within(2e-6));
+        assertThat(ceiling.speed()).as("one brakes at a speed").isPresent();
         assertThat(from.excess().isReturned()).isTrue();
         assertThat(from.excess().current()).isCloseTo(1.0, ROUNDING);
         assertThat(from.excess().permitted()).isCloseTo(0.5, ROUNDING);
         assertThat(from.excess().temperatureC()).isEqualTo(5.0);
         Build drawing = flat(Curve.constant(4.0), 4.0).withSettings(sending(0.0, 1.0));
         Finding floor = only(drawing, ConstraintId.VOLTAGE_FLOOR);
+        assertThat(floor.speed()).isEmpty();
         Condition.CellsFrom drawn = (Condition.CellsFrom) floor.condition().orElseThrow();
         assertThat(drawn.temperatureC()).isCloseTo(borne, within(2e-6));
         assertThat(drawn.excess().isReturned()).isFalse();
