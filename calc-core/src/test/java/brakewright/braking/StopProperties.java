@@ -320,6 +320,24 @@ class StopProperties {
                 .isCloseTo(slow.peak(), within(0.01 * slow.peak() + 0.05));
     }
 
+    /** 12S4P of 5 Ω give 30 W at the most; 40 A near a standstill ask for more. */
+    @Example
+    void agreesWithAPlainIntegrationWhereThePackCannotGiveWhatBrakingDraws() {
+        Build board =
+                Builds.withCells(
+                        Builds.trailBoard()
+                                .withSettings(
+                                        Builds.trailBoard()
+                                                .settings()
+                                                .withMotorBrakeCurrent(40.0)),
+                        StopProperties::soft);
+        agreesWithAPlainIntegration(BrakedBuilds.buildingUp(board, 0.0), 1.0, 0.0, 0.5);
+    }
+
+    private static Cell soft(Cell cell) {
+        return Builds.evenResistance(Builds.withResistance(cell, 5.0));
+    }
+
     /**
      * Cells so small that a stop fills a fifth of them: the voltage at the highest current is that
      * of the charge by then, not that of the beginning.

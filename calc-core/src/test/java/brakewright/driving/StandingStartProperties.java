@@ -11,8 +11,12 @@ import brakewright.powertrain.Spending;
 import brakewright.powertrain.TopSpeed;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.Riding;
+import brakewright.spec.Use;
 import java.util.Optional;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -80,6 +84,18 @@ class StandingStartProperties {
         Assume.that(Double.isFinite(slow.fromCells()));
         assertThat(reached.get().spent().sum())
                 .isCloseTo(slow.fromCells(), within(accuracy * slow.fromCells()));
+    }
+
+    /** 12S4P of 5 Ω give 30 W at the most, of which electronics take 20 W. */
+    @Example
+    void agreesWithManySmallStepsWhereElectronicsTakeWhatThePackLacks() {
+        Build board =
+                Builds.withCells(
+                        Builds.trailBoard(),
+                        cell -> Builds.evenResistance(Builds.withResistance(cell, 5.0)));
+        Use use = board.use();
+        Riding riding = new Riding(6.0, 0.0, 20.0, 0.0005, Optional.empty());
+        agreesWithManySmallSteps(board.withUse(use.withRiding(riding)), 0.5, 0.2);
     }
 
     @Property(tries = 300)

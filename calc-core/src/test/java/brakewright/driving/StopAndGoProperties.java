@@ -21,6 +21,7 @@ import brakewright.spec.Use;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -73,6 +74,15 @@ class StopAndGoProperties {
         double rolling = build.mass() * 9.80665 * build.vehicle().rollingResistance();
         double wind = RoadLoad.of(build).airForce(build.use().riding().headwind());
         assertThat(net).isGreaterThan((rolling + Math.min(0.0, wind)) * ride.get().distance());
+    }
+
+    /** A wind of 9 m/s from behind pushes a board of 2 m/s harder than it rolls. */
+    @Example
+    void theNetEnergyWithAWindFromBehindIsNoMoreThanTheCellsGive() {
+        Build board = Builds.trailBoard();
+        Riding riding = new Riding(6.0, -9.0, 3.0, 0.0005, Optional.empty());
+        theNetEnergyIsNoMoreThanTheCellsGive(
+                board.withUse(board.use().withRiding(riding)), 2.0, 0.002);
     }
 
     /** Each leg from its pull, its steady part and its stop, at many equal steps of the charge. */
