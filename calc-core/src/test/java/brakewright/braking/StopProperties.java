@@ -327,9 +327,7 @@ class StopProperties {
                 Builds.withCells(
                         Builds.trailBoard()
                                 .withSettings(
-                                        Builds.trailBoard()
-                                                .settings()
-                                                .withMotorBrakeCurrent(40.0)),
+                                        Builds.trailBoard().settings().withMotorBrakeCurrent(40.0)),
                         StopProperties::soft);
         agreesWithAPlainIntegration(BrakedBuilds.buildingUp(board, 0.0), 1.0, 0.0, 0.5);
     }
