@@ -13,8 +13,11 @@ import brakewright.road.RoadLoad;
 import brakewright.spec.BrakedBuilds;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Motor;
 import brakewright.spec.Settings;
 import brakewright.spec.Use;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -101,10 +104,12 @@ class BrakeVerdictTest {
 
     /** At no speed from a tenth of the top on is it less, and where it is told, it is so. */
     @ParameterizedTest
-    @ValueSource(doubles = {0.0, 2.0, 10.0, 40.0})
+    @ValueSource(doubles = {0.0, 0.5, 2.0, 10.0, 40.0})
     void nowhereInUseIsTheBrakeWeaker(double regen) {
         for (Build any :
-                new Build[] {Builds.trailBoard(), Builds.parcelTrike(), Builds.dockCart()}) {
+                new Build[] {
+                    Builds.trailBoard(), Builds.parcelTrike(), Builds.dockCart(), softCells()
+                }) {
             Build build = any.withSettings(any.settings().withPackRegenCurrent(regen));
             Limits limits = Limits.of(build);
             Operation operation = Operation.of(build, limits);
@@ -136,6 +141,24 @@ class BrakeVerdictTest {
                         .isCloseTo(verdict.deceleration(), ROUNDING);
             }
         }
+    }
+
+    /** A winding of 1 Ω at which braking draws, near a standstill more than soft cells can give. */
+    private static Build softCells() {
+        Build board =
+                Builds.withCells(Builds.trailBoard(), cell -> Builds.withResistance(cell, 20.0));
+        return Builds.withMotor(
+                board,
+                new Motor(
+                        170.0,
+                        1.0,
+                        7,
+                        0.0,
+                        0.0,
+                        0.0,
+                        OptionalDouble.empty(),
+                        100.0,
+                        Optional.empty()));
     }
 
     /** What a rider feels, and what of it the brakes add. */
