@@ -130,6 +130,11 @@ class Vehicle:
         )
         return gaps
 
+    @property
+    def highest_speed(self):
+        """That in use, or a speed cap above it."""
+        return max(self["use.speed_max"], self.get("settings.speed_cap", 0.0))
+
     def braking_time(self, current, battery=None):
         """How long a current can be sent back: hard braking, or the energy of a stop or a slope.
 
@@ -137,8 +142,7 @@ class Vehicle:
         over the power at the voltage at rest of the emptiest charge in use.
         """
         power = (battery or self.battery).open_circuit(self["use.charge_to"]) * current
-        top = max(self["use.speed_max"], self.get("settings.speed_cap", 0.0))
-        moving = 0.5 * self.mass * (1 + self["vehicle.rotating_share"]) * top**2
+        moving = 0.5 * self.mass * (1 + self["vehicle.rotating_share"]) * self.highest_speed**2
         angle = math.atan(self["use.slope_max"])
         rolling = self["vehicle.rolling_resistance"] * math.cos(angle)
         falling = self.mass * GRAVITY * self["use.slope_length"] * (math.sin(angle) - rolling)
@@ -384,8 +388,8 @@ class Vehicle:
         )
 
     def case_loss(self, speed=None):
-        """Loss outside the winding; at the highest speed in use where no other is given."""
-        omega = self.motor_speed(self["use.speed_max"] if speed is None else speed)
+        """Loss outside the winding; at the highest speed that is met where no other is given."""
+        omega = self.motor_speed(self.highest_speed if speed is None else speed)
         return self.drag_torque(omega) * omega
 
     def continuous_current(self, speed=None):
@@ -567,13 +571,13 @@ class Vehicle:
             force = self.mass * GRAVITY * fraction
             if braking and name != "grip":
                 # the rider and the vehicle feel the whole deceleration: the road brakes too
-                road = self.resistance_force(self["use.speed_max"])
+                road = self.resistance_force(self.highest_speed)
                 turning = 1 + self["vehicle.rotating_share"]
                 force = max(0.0, turning * force - road)
             lever = self.wheel_radius / (self.motors * self.reduction)
             if braking:
                 # drag brakes beside the current, most of all at the highest speed in use
-                drag = self.drag_torque(self.motor_speed(self["use.speed_max"]))
+                drag = self.drag_torque(self.motor_speed(self.highest_speed))
                 torque = force * lever * self.efficiency - drag
             else:  # pulling away, where the motors hardly turn
                 torque = force * lever / self.efficiency + self.drag_torque(0.0)
@@ -590,7 +594,7 @@ class Vehicle:
         charge trip, over the charge; an over-voltage trip bounds it at the lowest charge in use.
         """
         bounds = {}
-        top = max(self["use.speed_max"], self.get("settings.speed_cap", 0.0))
+        top = self.highest_speed
         emf = self.torque_constant * self.motor_speed(top)
         loss = self.loss_resistance(self.ambient)
         low, high = self["use.charge_to"], self["use.charge_from"]

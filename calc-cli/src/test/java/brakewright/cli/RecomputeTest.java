@@ -40,6 +40,7 @@ class RecomputeTest {
                     "effective-currents",
                     "guarded-on-the-charge-lead",
                     "brake-that-ends",
+                    "cap-above-use",
                     "late-regen-limiter",
                     "quick-trips");
 

@@ -121,7 +121,7 @@ final class WorkingHeat {
     }
 
     private WorkingOutcome continuous() {
-        Term loss = drag("P_d", inputs.of(Input.USE_SPEED_MAX));
+        Term loss = drag("P_d", inputs.highestSpeed());
         Term limit = inputs.of(Input.MOTOR_WINDING_LIMIT);
         Term hot =
                 steps.add(
@@ -162,7 +162,7 @@ final class WorkingHeat {
             WorkingNetwork.Parts parts) {}
 
     private Propulsion pulling() {
-        Term loss = drag("P_d", inputs.of(Input.USE_SPEED_MAX));
+        Term loss = drag("P_d", inputs.highestSpeed());
         Term current = WorkingThrust.set(build, sheet.operation().drive());
         WindingResponse response = heat.response(heat.cold(), current.value());
         Term perKelvin = perKelvin("k", response.rates(), current);

@@ -25,6 +25,17 @@ public record Inputs(Build build) {
         return Term.given(input, value(input));
     }
 
+    /**
+     * Makes a term of the highest speed that will be met.
+     *
+     * @return that in use, or a speed cap above it
+     */
+    public Term highestSpeed() {
+        return build.highestSpeed() > build.use().speedMax()
+                ? Term.given(Input.SETTINGS_SPEED_CAP, build.highestSpeed())
+                : of(Input.USE_SPEED_MAX);
+    }
+
     private double value(Input input) {
         return switch (input) {
             case RIDER_MASS -> build.rider().mass();

@@ -93,10 +93,10 @@ final class HeatSteps {
                 inputs.of(Input.USE_AMBIENT));
     }
 
-    /** All of the drag at the highest speed in use heats the case. */
+    /** All of the drag at the highest speed that is met heats the case. */
     private Term dragLoss() {
-        Step turning = motor.turning(inputs.of(Input.USE_SPEED_MAX));
-        List<Step> drag = motor.dragAt(inputs.of(Input.USE_SPEED_MAX));
+        Step turning = motor.turning(inputs.highestSpeed());
+        List<Step> drag = motor.dragAt(inputs.highestSpeed());
         Term torque = drag.get(drag.size() - 1).result();
         steps.with(List.of(motor.voltageConstant(), turning));
         steps.with(List.of(drag.get(drag.size() - 1)));
@@ -104,7 +104,7 @@ final class HeatSteps {
                 Term.computed(
                         "P_d",
                         "drag loss of one motor",
-                        MotorHeatBalance.caseLoss(build, build.use().speedMax()),
+                        MotorHeatBalance.caseLoss(build, build.highestSpeed()),
                         Unit.WATT),
                 torque.symbol() + "·ω",
                 "own choice, all of the drag heats the case",

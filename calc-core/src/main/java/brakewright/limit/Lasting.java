@@ -116,7 +116,7 @@ public record Lasting(Build build, BatteryModel model, double current, BrakingTi
         Step mass = motor.mass();
         steps.with(List.of(mass));
         List<Term> terms = new ArrayList<>(List.of(mass.result()));
-        terms.addAll(isStop ? motion(motor) : slope());
+        terms.addAll(isStop ? motion() : slope());
         Settings settings = build.settings();
         Step set =
                 SetCurrent.step(
@@ -141,8 +141,10 @@ public record Lasting(Build build, BatteryModel model, double current, BrakingTi
                 terms);
     }
 
-    private List<Term> motion(MotorSteps motor) {
-        return List.of(new Inputs(build).of(Input.VEHICLE_ROTATING_SHARE), motor.highest());
+    private List<Term> motion() {
+        return List.of(
+                new Inputs(build).of(Input.VEHICLE_ROTATING_SHARE),
+                new Inputs(build).highestSpeed());
     }
 
     private List<Term> slope() {

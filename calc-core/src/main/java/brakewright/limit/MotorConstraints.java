@@ -195,10 +195,10 @@ final class MotorConstraints {
         }
     }
 
-    /** What a brake current is held to, at the highest speed in use. */
+    /** What a brake current is held to, at the highest speed that is met. */
     private final class Braking {
 
-        private final Term speed = inputs.of(Input.USE_SPEED_MAX);
+        private final Term speed = inputs.highestSpeed();
         private final List<Step> machine = new ArrayList<>();
         private final List<Step> road = motor.road(mass.result(), speed);
         private final Step perNewton = motor.currentForForce(torqueConstant.result(), true);

@@ -13,14 +13,14 @@ public final class MotorHeatBalance {
     private MotorHeatBalance() {}
 
     /**
-     * Returns the heat balance of one motor, its drag loss taken at the highest speed in use, where
-     * it is greatest.
+     * Returns the heat balance of one motor, its drag loss taken at the highest speed that is met,
+     * where it is greatest.
      *
      * @param build the vehicle
      * @return the heat balance; empty where the motor's thermal figures are not known
      */
     public static Optional<WindingHeat> of(Build build) {
-        return at(build, build.use().speedMax());
+        return at(build, build.highestSpeed());
     }
 
     /**

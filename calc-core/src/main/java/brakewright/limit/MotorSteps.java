@@ -261,11 +261,4 @@ public final class MotorSteps {
                         speed));
         return steps;
     }
-
-    /** The highest that will be met: that in use, or a speed cap above it. */
-    Term highest() {
-        return build.highestSpeed() > build.use().speedMax()
-                ? Term.given(Input.SETTINGS_SPEED_CAP, build.highestSpeed())
-                : inputs.of(Input.USE_SPEED_MAX);
-    }
 }

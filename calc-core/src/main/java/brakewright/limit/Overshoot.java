@@ -134,7 +134,7 @@ final class Overshoot {
                         whole,
                         inputs.of(Input.DRIVE_MOTORS),
                         inputs.of(Input.CONTROLLER_EFFICIENCY));
-        Term speed = motor.highest();
+        Term speed = new Inputs(build).highestSpeed();
         Step torque = motor.torqueConstant();
         Step turning = motor.turning(speed);
         steps.with(List.of(motor.voltageConstant(), torque, turning));

@@ -106,8 +106,8 @@ public record HeatSheet(
                                         build.use().effort().hardPull())
                                 .after(cold.getAsDouble())
                         : OptionalDouble.empty(),
-                MotorHeatBalance.caseLoss(build, build.use().speedMax()),
-                build.use().speedMax());
+                MotorHeatBalance.caseLoss(build, build.highestSpeed()),
+                build.highestSpeed());
     }
 
     private static WarmStart afterCruise(

@@ -22,6 +22,7 @@ import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -344,10 +345,33 @@ class LimitsProperties {
                                 * (1.0 + ROUNDING));
     }
 
-    /** Braking at the highest speed in use with the limit, the whole is what is borne. */
+    /** A speed cap above the highest speed in use counts as that speed, for every limit alike. */
+    @Property(tries = 100)
+    void whatACapPermitsIsRidden(
+            @ForAll Build any,
+            @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 2.0) double faster) {
+        double cap = faster * any.use().speedMax();
+        Build capped = any.withSettings(any.settings().withSpeedCap(OptionalDouble.of(cap)));
+        Build ridden = capped.withUse(capped.use().withSpeedMax(cap));
+        Limits limits = Limits.of(capped);
+        Limits same = Limits.of(ridden);
+        assertThat(limits.motorDrive().value()).isEqualTo(same.motorDrive().value());
+        assertThat(limits.motorBrake().value()).isEqualTo(same.motorBrake().value());
+        double charge = any.use().chargeFrom();
+        double cellsC = any.battery().temperatureC();
+        assertThat(limits.packRegen().valueAt(charge, cellsC))
+                .isEqualTo(same.packRegen().valueAt(charge, cellsC));
+        assertThat(limits.packDischarge().valueAt(charge, cellsC))
+                .isEqualTo(same.packDischarge().valueAt(charge, cellsC));
+        assertThat(limits.highVoltageTaper().value()).isEqualTo(same.highVoltageTaper().value());
+        assertThat(MotorHeatBalance.of(capped).map(WindingHeat::continuousCurrent))
+                .isEqualTo(MotorHeatBalance.of(ridden).map(WindingHeat::continuousCurrent));
+    }
+
+    /** Braking at the highest speed that is met with the limit, the whole is what is borne. */
     @Property
     void aBrakeCurrentAtItsLimitIsFeltAsTheBoundSays(@ForAll Build build) {
-        double speed = build.use().speedMax();
+        double speed = build.highestSpeed();
         double road = RoadLoad.of(build).force(speed, 0.0, 0.0);
         Powertrain train = Powertrain.of(build);
         for (Constraint each : Limits.of(build).motorBrake().constraints()) {
