@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  */
 record Recovery(WindingHeat pulling, WindingHeat resting, double current, double pull) {
 
-    private static final double TIME_ACCURACY = 1e-6;
+    private static final double TIME_ACCURACY = 1e-9;
 
     /** Assumption: our own choice; rest of more than some months is no rest. */
     private static final double LONGEST = 1e7;
