@@ -19,4 +19,5 @@ module brakewright.core {
     exports brakewright.explain;
     exports brakewright.profile;
     exports brakewright.recording;
+    exports brakewright.live;
 }

@@ -41,6 +41,28 @@ public sealed interface PackConstraint permits RatingConstraint, VoltageConstrai
     }
 
     /**
+     * Returns what {@link #limitAt} divides, for a condition that varies with the charge: a
+     * straight line between the points of the packs' curves, whatever the temperature.
+     *
+     * @param charge the charge state [1]
+     * @return mostly a voltage, negative where nothing is permitted; infinite for a plain rating
+     */
+    default double dividendAt(double charge) {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Returns by what {@link #limitAt} divides it.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return mostly a resistance, positive; 1 for a plain rating
+     */
+    default double divisorAt(double charge, double temperatureC) {
+        return 1.0;
+    }
+
+    /**
      * Returns the highest pack current that satisfies the condition.
      *
      * @param charge the charge state [1]

@@ -35,6 +35,16 @@ non-sealed interface VoltageConstraint extends PackConstraint {
     }
 
     @Override
+    default double dividendAt(double charge) {
+        return headroom(charge);
+    }
+
+    @Override
+    default double divisorAt(double charge, double temperatureC) {
+        return resistance(charge, temperatureC);
+    }
+
+    @Override
     default double limitAt(double charge, double temperatureC) {
         return Math.max(0.0, headroom(charge) / resistance(charge, temperatureC));
     }

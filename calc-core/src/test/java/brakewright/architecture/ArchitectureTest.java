@@ -51,6 +51,7 @@ class ArchitectureTest {
                             "worksheet",
                             "profile",
                             "recording",
+                            "live",
                             "explain")
                     .map("brakewright."::concat)
                     .toList();

@@ -1,0 +1,100 @@
+package brakewright.bench;
+
+import brakewright.limit.Limits;
+import brakewright.limit.PackLimit;
+import brakewright.live.Horizon;
+import brakewright.live.LiveLimits;
+import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+
+/** How long a question takes that is asked while riding, beside the same of the full model. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
+public class LiveBenchmark {
+
+    private final Build board = Builds.trailBoard();
+    private final PackLimit model = Limits.of(board).packRegen();
+    private final LiveLimits live = LiveLimits.of(board);
+
+    private double charge = 0.05;
+    private double cellsC = 5.0;
+
+    /** Another place each time, as while riding. */
+    private void move() {
+        charge = charge > 0.95 ? 0.05 : charge + 0.0137;
+        cellsC = cellsC > 40.0 ? 5.0 : cellsC + 0.31;
+    }
+
+    /**
+     * Asks the full model.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double modelRegen() {
+        move();
+        return model.valueAt(charge, cellsC);
+    }
+
+    /**
+     * Asks what may be sent into the packs.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveRegen() {
+        move();
+        return live.permittedRegenA(charge, cellsC);
+    }
+
+    /**
+     * Asks what each motor may brake with.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveBrake() {
+        move();
+        return live.permittedBrakeA(8.0, charge, cellsC);
+    }
+
+    /**
+     * Asks what a voltage says of the charge.
+     *
+     * @return the charge state [1]
+     */
+    @Benchmark
+    public double liveCharge() {
+        move();
+        return live.charge(40.0 + 8.0 * charge, -10.0, cellsC);
+    }
+
+    /**
+     * Asks what a voltage alone leaves.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveFurther() {
+        move();
+        return live.furtherRegenA(40.0 + 8.0 * charge, cellsC, Horizon.TEN_SECONDS);
+    }
+
+    /**
+     * Makes the tables.
+     *
+     * @return them
+     */
+    @Benchmark
+    public LiveLimits making() {
+        return LiveLimits.of(board);
+    }
+}

@@ -1,0 +1,188 @@
+package brakewright.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import brakewright.battery.BatteryModel;
+import brakewright.limit.Limits;
+import brakewright.powertrain.PackState;
+import brakewright.powertrain.Powertrain;
+import brakewright.spec.AnyBattery;
+import brakewright.spec.AnyBuild;
+import brakewright.spec.Build;
+import brakewright.spec.Builds;
+import brakewright.spec.Joined;
+import java.util.Arrays;
+import java.util.stream.IntStream;
+import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+
+/** What is told live against the full model, for one pack and for several. */
+@Tag("law")
+@Domain(AnyBuild.class)
+@Domain(AnyBattery.class)
+@Domain(DomainContext.Global.class)
+class LiveLimitsProperties {
+
+    /** Where a limit is used up both are next to nothing [A]. */
+    private static final double NOTHING = 1e-6;
+
+    @Property(tries = 10)
+    void atThePlacesOfItsTablesItIsTheModelToTheLastDigit(
+            @ForAll Build any,
+            @ForAll Joined joined,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 30.0) double speed) {
+        for (Build build : new Build[] {any, Builds.withBattery(any, joined.battery())}) {
+            LiveLimits live = LiveLimits.of(build);
+            Limits limits = Limits.of(build);
+            BatteryModel model = limits.battery();
+            Powertrain train = Powertrain.of(build);
+            for (double cellsC : every(13, live.temperatures())) {
+                for (double charge : every(5, live.charges())) {
+                    double regen = limits.packRegen().valueAt(charge, cellsC);
+                    assertThat(live.permittedRegenA(charge, cellsC)).isEqualTo(regen);
+                    assertThat(live.permittedDrawA(charge, cellsC))
+                            .isEqualTo(limits.packDischarge().valueAt(charge, cellsC));
+                    double power = PackState.of(model, charge, cellsC).powerReturnedBy(regen);
+                    assertThat(live.permittedBrakeA(speed, charge, cellsC))
+                            .isEqualTo(
+                                    train.limitedBrakeCurrent(
+                                            limits.motorBrake().value(), speed, power));
+                }
+            }
+        }
+    }
+
+    @Property(tries = 10)
+    void betweenThemItDepartsFromTheModelByNoMoreThanItSays(
+            @ForAll Build any,
+            @ForAll Joined joined,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double part,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double other) {
+        for (Build build : new Build[] {any, Builds.withBattery(any, joined.battery())}) {
+            LiveLimits live = LiveLimits.of(build);
+            Limits limits = Limits.of(build);
+            double[] temperatures = live.temperatures();
+            double[] charges = live.charges();
+            for (int t = 0; t + 1 < temperatures.length; t += 7) {
+                double cellsC = temperatures[t] + other * (temperatures[t + 1] - temperatures[t]);
+                for (int s = 0; s + 1 < charges.length; s += 3) {
+                    double charge = charges[s] + part * (charges[s + 1] - charges[s]);
+                    assertNear(
+                            live.permittedRegenA(charge, cellsC),
+                            limits.packRegen().valueAt(charge, cellsC));
+                    assertNear(
+                            live.permittedDrawA(charge, cellsC),
+                            limits.packDischarge().valueAt(charge, cellsC));
+                }
+            }
+        }
+    }
+
+    private static void assertNear(double told, double modelled) {
+        assertThat(told).isCloseTo(modelled, within(LiveLimits.DEPARTURE * modelled + NOTHING));
+    }
+
+    private static double[] every(int step, double[] places) {
+        return IntStream.range(0, places.length)
+                .filter(place -> place % step == 0 || place == places.length - 1)
+                .mapToDouble(place -> places[place])
+                .toArray();
+    }
+
+    /** At rest what may be sent besides nothing is no more than the limit of a pulse. */
+    @Property(tries = 25)
+    void whatAVoltageAloneLeavesIsNoMoreThanTheModelPermits(
+            @ForAll Build build,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = 5.0, max = 40.0) double cellsC) {
+        LiveLimits live = LiveLimits.of(build);
+        Limits limits = Limits.of(build);
+        double rest = limits.battery().openCircuitVoltage(charge);
+        assertThat(live.furtherRegenA(rest, cellsC, Horizon.TEN_SECONDS))
+                .isLessThanOrEqualTo(
+                        limits.packRegen().brief().valueAt(charge, cellsC)
+                                        * (1.0 + LiveLimits.DEPARTURE)
+                                + NOTHING);
+        assertThat(live.furtherDrawA(rest, cellsC, Horizon.TEN_SECONDS))
+                .isLessThanOrEqualTo(
+                        limits.packDischarge().valueAt(charge, cellsC)
+                                        * (1.0 + LiveLimits.DEPARTURE)
+                                + NOTHING);
+        double longer = Double.POSITIVE_INFINITY;
+        for (Horizon horizon : Horizon.values()) {
+            double regen = live.furtherRegenA(rest, cellsC, horizon);
+            assertThat(regen).isNotNegative().isLessThanOrEqualTo(longer);
+            longer = regen;
+        }
+    }
+
+    @Property(tries = 25)
+    void theChargeIsFoundAgainFromVoltageAndCurrent(
+            @ForAll Build build,
+            @ForAll @Scale(9) @DoubleRange(min = 0.05, max = 0.95) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = -20.0, max = 20.0) double current,
+            @ForAll @Scale(6) @DoubleRange(min = 0.0, max = 0.2) double doubt) {
+        LiveLimits live = LiveLimits.of(build);
+        BatteryModel model = Limits.of(build).battery();
+        double cellsC = 20.0;
+        Assume.that(rises(model, live.charges(), current, cellsC));
+        double voltage = PackState.of(model, charge, cellsC).terminalVoltage(current);
+        double found = live.charge(voltage, current, cellsC);
+        PackState there = PackState.of(model, found, cellsC);
+        double shift = Math.abs(there.terminalVoltage(current) - there.voltage());
+        assertThat(there.terminalVoltage(current))
+                .as("level where the charge is not")
+                .isCloseTo(voltage, within(LiveLimits.DEPARTURE * shift + 1e-9 * voltage));
+        MeasuringDoubt off = new MeasuringDoubt(doubt, doubt, doubt);
+        assertThat(live.leastCharge(voltage, current, cellsC, off)).isLessThanOrEqualTo(found);
+        assertThat(live.greatestCharge(voltage, current, cellsC, off))
+                .isGreaterThanOrEqualTo(found);
+    }
+
+    /** Whether the voltage under a current tells the charge at all. */
+    private static boolean rises(
+            BatteryModel model, double[] charges, double current, double cellsC) {
+        double[] voltages =
+                Arrays.stream(charges)
+                        .map(s -> PackState.of(model, s, cellsC).terminalVoltage(current))
+                        .toArray();
+        return IntStream.range(1, voltages.length).allMatch(i -> voltages[i] > voltages[i - 1]);
+    }
+
+    @Example
+    void whatIsNoNumberIsRefusedOrPermitsNothing() {
+        LiveLimits live = LiveLimits.of(Builds.trailBoard());
+        for (double wrong : new double[] {Double.NaN, -0.01, 1.01, Double.POSITIVE_INFINITY}) {
+            assertThatThrownBy(() -> live.permittedRegenA(wrong, 20.0))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("charge state");
+            assertThat(live.permittedRegenOrZeroA(wrong, 20.0)).isZero();
+            assertThat(live.permittedDrawOrZeroA(wrong, 20.0)).isZero();
+            assertThat(live.permittedBrakeOrZeroA(5.0, wrong, 20.0)).isZero();
+        }
+        for (double wrong : new double[] {Double.NaN, -273.0, 200.0}) {
+            assertThatThrownBy(() -> live.permittedDrawA(0.5, wrong))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("cell temperature");
+            assertThat(live.permittedDrawOrZeroA(0.5, wrong)).isZero();
+        }
+        for (double wrong : new double[] {Double.NaN, -1.0, Double.POSITIVE_INFINITY}) {
+            assertThatThrownBy(() -> live.permittedBrakeA(wrong, 0.5, 20.0))
+                    .hasMessageContaining("speed");
+            assertThat(live.permittedBrakeOrZeroA(wrong, 0.5, 20.0)).isZero();
+            assertThatThrownBy(() -> live.furtherRegenA(wrong, 20.0, Horizon.SECOND))
+                    .hasMessageContaining("voltage");
+        }
+        assertThatThrownBy(() -> live.charge(40.0, Double.NaN, 20.0))
+                .hasMessageContaining("current");
+    }
+}
