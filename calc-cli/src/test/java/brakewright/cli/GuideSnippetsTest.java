@@ -7,6 +7,9 @@ import brakewright.cli.buildfile.BuildFile;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.PackLimit;
+import brakewright.live.Horizon;
+import brakewright.live.LiveLimits;
+import brakewright.live.MeasuringDoubt;
 import brakewright.powertrain.PackState;
 import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
@@ -33,7 +36,7 @@ class GuideSnippetsTest {
         assertThat(GuidePage.all().stream().flatMap(page -> page.blocks().stream()))
                 .filteredOn(block -> block.language().equals("java"))
                 .extracting(GuidePage.Block::mark)
-                .containsExactlyInAnyOrder("snippet: library", "snippet: compare");
+                .containsExactlyInAnyOrder("snippet: library", "snippet: compare", "snippet: live");
     }
 
     @Test
@@ -64,6 +67,32 @@ class GuideSnippetsTest {
         assertThat(now).isPositive().isLessThan(regen.valueAt(0.5, 20.0));
         assertThat(fades).isPositive();
         assertThat(squeezed(snippet("library"))).isEqualTo(ownSource("library"));
+    }
+
+    /** A session that brakes near full: the model takes less than is sent, and says so in time. */
+    @Test
+    void theLiveSnippetRuns() throws Exception {
+        Path path = Path.of("examples", "vineyard-trail-board.toml");
+        double voltage = 49.4;
+        double current = 6.0;
+        double speed = 6.0;
+        // snippet live begins
+        Build board = BuildFile.read(Files.readAllBytes(path), ReferenceTables.load()).build();
+        LiveLimits live = LiveLimits.of(board); // once, before the ride
+        MeasuringDoubt doubt = new MeasuringDoubt(0.1, 0.5, 0.2); // 0.1 V, 0.5 A, a fifth of R
+
+        // many times a second, with what is measured
+        double fullest = live.greatestCharge(voltage, current, 18.0, doubt);
+        double regen = live.permittedRegenOrZeroA(fullest, 18.0); // A, all controllers together
+        double brake = live.permittedBrakeOrZeroA(speed, fullest, 18.0); // A per motor
+        double further = live.furtherRegenA(voltage, 18.0, Horizon.TEN_SECONDS); // A besides
+        // snippet live ends
+
+        assertThat(fullest).isBetween(live.charge(voltage, current, 18.0), 1.0);
+        assertThat(regen).isPositive().isLessThan(live.permittedRegenA(0.5, 18.0));
+        assertThat(brake).isPositive();
+        assertThat(further).isNotNegative();
+        assertThat(squeezed(snippet("live"))).isEqualTo(ownSource("live"));
     }
 
     @Test
