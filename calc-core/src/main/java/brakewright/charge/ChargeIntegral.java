@@ -89,6 +89,15 @@ public final class ChargeIntegral {
     }
 
     /**
+     * Returns the charge from full to empty.
+     *
+     * @return the charge [C]
+     */
+    public double coulombs() {
+        return coulombs;
+    }
+
+    /**
      * Adds up from a charge state down to another.
      *
      * @param from where the ride begins [1]

@@ -1,7 +1,6 @@
 package brakewright.driving;
 
 import brakewright.battery.BatteryModel;
-import brakewright.battery.ChargeMean;
 import brakewright.charge.ChargeIntegral;
 import brakewright.charge.ReserveWalk;
 import brakewright.powertrain.ElectricDrive;
@@ -11,6 +10,8 @@ import brakewright.spec.Build;
 import brakewright.spec.Require;
 import brakewright.spec.Unit;
 import brakewright.spec.Use;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A steady ride from the fullest to the emptiest charge in use: how far it goes and where the
@@ -30,6 +31,8 @@ import brakewright.spec.Use;
  * @param time in all [s]
  * @param spent where the energy of the cells went, in all [J]
  * @param spentHeld likewise at the speed asked for [J]
+ * @param quarters of the charge that flows at the speed asked for, fullest first; none where it is
+ *     held never, or for ever
  */
 public record Cruise(
         double speed,
@@ -38,13 +41,30 @@ public record Cruise(
         double distanceHeld,
         double time,
         Spending spent,
-        Spending spentHeld) {
+        Spending spentHeld,
+        List<Quarter> quarters) {
+
+    private static final int QUARTERS = 4;
 
     /** Where the ride slows, what rules the speed changes between the knots too. */
     private static final int PIECES = 16;
 
     /** Slower than this the vehicle is as good as standing [m/s]. */
     private static final double STANDING = 0.05;
+
+    /** Copies the list. */
+    public Cruise {
+        quarters = List.copyOf(quarters);
+    }
+
+    /**
+     * One quarter of the charge that flows at the speed asked for.
+     *
+     * @param from the higher charge state [1]
+     * @param to the lower one [1]
+     * @param meanVoltage at the pack's terminals, over the charge: energy by charge [V]
+     */
+    public record Quarter(double from, double to, double meanVoltage) {}
 
     /**
      * Returns the consumption at the pack's terminals at the speed asked for.
@@ -71,6 +91,20 @@ public record Cruise(
      */
     public double timeHeld() {
         return distanceHeld / speed;
+    }
+
+    /**
+     * Returns the mean voltage at the pack's terminals while the speed asked for is held, over the
+     * charge that flows.
+     *
+     * @return the voltage [V]; NaN where there are no quarters
+     */
+    public double meanVoltageHeld() {
+        double sum = 0.0;
+        for (Quarter quarter : quarters) {
+            sum += quarter.meanVoltage();
+        }
+        return sum / quarters.size();
     }
 
     /**
@@ -140,7 +174,8 @@ public record Cruise(
                 return endless(speed);
             }
             double held = heldDownTo(speed);
-            ChargeIntegral.Sum steady = steady(speed, held);
+            List<Quarter> quarters = new ArrayList<>();
+            ChargeIntegral.Sum steady = steady(speed, held, quarters);
             double standing = movesDownTo(held);
             ChargeIntegral.Sum slower =
                     new ChargeIntegral(model, PIECES)
@@ -156,21 +191,23 @@ public record Cruise(
                     steady.distance(),
                     all.time(),
                     all.spent(),
-                    steady.spent());
+                    steady.spent(),
+                    quarters);
         }
 
-        /** Over the quarters in which {@link ChargeMean} tells the voltage, for the same sum. */
-        private ChargeIntegral.Sum steady(double speed, double held) {
+        private ChargeIntegral.Sum steady(double speed, double held, List<Quarter> quarters) {
             ChargeIntegral integral = new ChargeIntegral(model);
             ChargeIntegral.Sum sum = ChargeIntegral.Sum.NOTHING;
-            double[] ends = ChargeMean.ends(use.chargeFrom(), held);
-            for (int part = 1; part < ends.length; part++) {
-                sum =
-                        sum.plus(
-                                integral.over(
-                                        ends[part - 1],
-                                        ends[part],
-                                        charge -> moment(speed, charge)));
+            double full = use.chargeFrom();
+            double upper = full;
+            for (int part = 1; part <= QUARTERS && held < full; part++) {
+                double lower = part == QUARTERS ? held : full + (held - full) * part / QUARTERS;
+                ChargeIntegral.Sum quarter =
+                        integral.over(upper, lower, charge -> moment(speed, charge));
+                double coulombs = integral.coulombs() * (upper - lower);
+                quarters.add(new Quarter(upper, lower, quarter.spent().atTerminals() / coulombs));
+                sum = sum.plus(quarter);
+                upper = lower;
             }
             return sum;
         }
@@ -184,7 +221,8 @@ public record Cruise(
                     Double.POSITIVE_INFINITY,
                     Double.POSITIVE_INFINITY,
                     Spending.NONE,
-                    Spending.NONE);
+                    Spending.NONE,
+                    List.of());
         }
 
         private PackState pack(double charge) {

@@ -5,7 +5,6 @@ import static brakewright.formula.Term.given;
 import static brakewright.formula.Term.modelled;
 
 import brakewright.battery.BatteryModel;
-import brakewright.battery.ChargeMean;
 import brakewright.battery.PackModel;
 import brakewright.formula.Inputs;
 import brakewright.formula.Origin;
@@ -21,7 +20,6 @@ import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Unit;
-import java.util.ArrayList;
 import java.util.List;
 
 /** The steps to voltage and resistance of the packs at one charge state. */
@@ -131,32 +129,5 @@ final class WorkingPack {
                 "cells in parallel add their charge",
                 PackTerms.parallel(pack),
                 given(Input.CELL_CAPACITY, pack.pack().cell().capacityAh()));
-    }
-
-    /** The mean of a quantity over a span of charge, quarter by quarter. */
-    Term mean(String symbol, String meaning, Unit unit, ChargeMean mean) {
-        List<Term> means = new ArrayList<>();
-        for (ChargeMean.Part part : mean.parts()) {
-            means.add(
-                    modelled(
-                            symbol + (means.size() + 1),
-                            "mean, "
-                                    + Rounded.percent(part.from())
-                                    + " to "
-                                    + Rounded.percent(part.to())
-                                    + " % charge",
-                            part.mean(),
-                            unit));
-        }
-        Term whole =
-                steps.add(
-                        computed(symbol, "mean of " + meaning, mean.whole(), unit),
-                        "(" + String.join(" + ", means.stream().map(Term::symbol).toList()) + ")/4",
-                        "mean over the charge that flows",
-                        means.toArray(Term[]::new));
-        steps.note(
-                "The means are taken over the charge state by Gauss-Legendre quadrature between the"
-                        + " points of the cell's curves.");
-        return whole;
     }
 }

@@ -4,7 +4,6 @@ import static brakewright.formula.Term.computed;
 import static brakewright.formula.Term.modelled;
 import static brakewright.formula.Term.searched;
 
-import brakewright.battery.ChargeMean;
 import brakewright.driving.Cruise;
 import brakewright.driving.Road;
 import brakewright.driving.SteadyPower;
@@ -16,6 +15,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Unit;
 import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -148,18 +148,7 @@ final class WorkingRange {
     /** What the cells give at the terminals while the speed is held. */
     private Term energy(Term power) {
         double to = cruise.heldDownTo();
-        Term mean =
-                pack.mean(
-                        "V",
-                        "loaded voltage",
-                        Unit.VOLT,
-                        ChargeMean.of(
-                                pack.model(),
-                                build.use().chargeFrom(),
-                                to,
-                                charge ->
-                                        pack.state(charge, WorkingPack.ENDLESS)
-                                                .loadedVoltage(power.value())));
+        Term mean = meanVoltage();
         Term capacity = pack.capacity();
         Term end =
                 to > build.use().chargeTo()
@@ -173,6 +162,33 @@ final class WorkingRange {
                 inputs.of(Input.USE_CHARGE_FROM),
                 end,
                 mean);
+    }
+
+    private Term meanVoltage() {
+        List<Term> means = new ArrayList<>();
+        for (Cruise.Quarter quarter : cruise.quarters()) {
+            means.add(
+                    modelled(
+                            "V" + (means.size() + 1),
+                            "mean, "
+                                    + Rounded.percent(quarter.from())
+                                    + " to "
+                                    + Rounded.percent(quarter.to())
+                                    + " % charge",
+                            quarter.meanVoltage(),
+                            Unit.VOLT));
+        }
+        Term whole =
+                steps.add(
+                        computed(
+                                "V", "mean of loaded voltage", cruise.meanVoltageHeld(), Unit.VOLT),
+                        "(" + String.join(" + ", means.stream().map(Term::symbol).toList()) + ")/4",
+                        "mean over the charge that flows",
+                        means.toArray(Term[]::new));
+        steps.note(
+                "The means are taken over the charge state by Gauss-Legendre quadrature between the"
+                        + " points of the cell's curves.");
+        return whole;
     }
 
     private void distance(Term time) {

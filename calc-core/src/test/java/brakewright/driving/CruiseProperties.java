@@ -163,6 +163,44 @@ class CruiseProperties {
                         within(COARSE * given(build, build.use().chargeFrom(), 0.0)));
     }
 
+    /** Equal parts of the charge; the loaded voltage at the power of the ride, in many steps. */
+    @Property(tries = 40)
+    void theQuartersTellTheMeanLoadedVoltage(
+            @ForAll Build build,
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 12.0) double speed) {
+        Cruise cruise = cruise(build, Road.LEVEL, speed);
+        Assume.that(cruise.isHeld());
+        double full = build.use().chargeFrom();
+        double quarter = (full - cruise.heldDownTo()) / 4.0;
+        assertThat(cruise.quarters()).hasSize(4);
+        for (int part = 0; part < 4; part++) {
+            Cruise.Quarter told = cruise.quarters().get(part);
+            assertThat(told.from()).isCloseTo(full - part * quarter, within(ROUNDING));
+            assertThat(told.to()).isCloseTo(full - (part + 1) * quarter, within(ROUNDING));
+            double mean = meanVoltage(build, cruise, told.from(), told.to());
+            assertThat(told.meanVoltage()).isCloseTo(mean, within(COARSE * mean));
+        }
+        assertThat(cruise.meanVoltageHeld() * 3600.0 * capacityAh(build) * 4.0 * quarter)
+                .isCloseTo(
+                        cruise.spentHeld().atTerminals(),
+                        within(ROUNDING * magnitude(cruise.spentHeld())));
+    }
+
+    @Example
+    void whatIsNeverHeldHasNoQuarters() {
+        assertThat(cruise(Builds.trailBoard(), new Road(0.6, 0.0), 12.0).quarters()).isEmpty();
+    }
+
+    private static double meanVoltage(Build build, Cruise cruise, double from, double to) {
+        double power = cruise.consumption() * cruise.speed();
+        double sum = 0.0;
+        for (int step = 0; step < STEPS; step++) {
+            double charge = from - (from - to) * (step + 0.5) / STEPS;
+            sum += endless(build, charge).loadedVoltage(power);
+        }
+        return sum / STEPS;
+    }
+
     /** Of a slower ride the distance may grow with the load, as the air is spared. */
     @Property(tries = 300)
     void allThatHindersShortensTheRide(
@@ -223,13 +261,20 @@ class CruiseProperties {
         return 3600.0 * model.capacityAh() * integral;
     }
 
+    private static double capacityAh(Build build) {
+        return new BatteryModel(build.battery()).capacityAh();
+    }
+
+    private static PackState endless(Build build, double charge) {
+        return PackState.of(
+                new BatteryModel(build.battery()),
+                charge,
+                build.battery().temperatureC(),
+                Double.POSITIVE_INFINITY);
+    }
+
     private static double possible(Build build, Road road, double charge) {
-        PackState pack =
-                PackState.of(
-                        new BatteryModel(build.battery()),
-                        charge,
-                        build.battery().temperatureC(),
-                        Double.POSITIVE_INFINITY);
+        PackState pack = endless(build, charge);
         return TopSpeed.find(
                         AnyDriven.drive(build),
                         RoadLoad.of(build),
