@@ -1,5 +1,6 @@
 package brakewright.battery;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Ascending;
 import brakewright.numeric.Greatest;
 import brakewright.spec.Battery;
@@ -24,8 +25,6 @@ import org.jspecify.annotations.Nullable;
  * <p>Source: Kirchhoff's laws.
  */
 public final class BatteryModel {
-
-    private static final double ACCURACY = 1e-10;
 
     /**
      * Assumption: our own choice. Between knots the shares of unlike packs bend, the more the more
@@ -219,7 +218,7 @@ public final class BatteryModel {
                             charge -> share(pack, charge, temperatureC),
                             points[Math.max(0, places[k] - 1)],
                             points[Math.min(points.length - 1, places[k] + 1)],
-                            ACCURACY);
+                            Accuracy.CHARGE);
             greatest[k] = Math.max(greatest[k], share(k, refined, temperatureC));
         }
         return greatest;

@@ -1,5 +1,7 @@
 package brakewright.battery;
 
+import brakewright.numeric.Rounding;
+
 /**
  * Power and current at the terminals of a voltage U behind a resistance R.
  *
@@ -11,9 +13,6 @@ package brakewright.battery;
  * Force: Terminal Voltage".
  */
 public final class TerminalPower {
-
-    /** Lets the greatest power itself be drawn, whichever way it was rounded. */
-    private static final double ROUNDING = 1e-12;
 
     private TerminalPower() {}
 
@@ -62,7 +61,7 @@ public final class TerminalPower {
      */
     public static double drawnCurrent(double voltage, double resistance, double power) {
         double discriminant = voltage * voltage - 4.0 * resistance * power;
-        if (discriminant < -ROUNDING * voltage * voltage) {
+        if (discriminant < -Rounding.OF_A_FORMULA * voltage * voltage) {
             return Double.POSITIVE_INFINITY;
         }
         return 2.0 * power / (voltage + Math.sqrt(Math.max(0.0, discriminant)));

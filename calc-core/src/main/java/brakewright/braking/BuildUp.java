@@ -1,5 +1,7 @@
 package brakewright.braking;
 
+import brakewright.numeric.Accuracy;
+
 /**
  * The time in which the brakes build up from nothing in proportion to time, integrated over time.
  *
@@ -11,11 +13,6 @@ package brakewright.braking;
  * memory).
  */
 final class BuildUp {
-
-    private static final double RELATIVE_TOLERANCE = 1e-8;
-
-    /** Differences too small to matter, in the unit of each quantity (s, m, J and so on). */
-    private static final double NEGLIGIBLE = 1e-8;
 
     private static final int SPEED = Counted.COUNT;
     private static final int SIZE = Counted.COUNT + 1;
@@ -128,8 +125,7 @@ final class BuildUp {
 
     private static boolean agree(double[] whole, double[] halves) {
         for (int i = 0; i < SIZE; i++) {
-            if (!(Math.abs(whole[i] - halves[i])
-                    <= RELATIVE_TOLERANCE * Math.abs(halves[i]) + NEGLIGIBLE)) {
+            if (!Accuracy.INTEGRAL.isMetBy(whole[i], halves[i], Accuracy.INTEGRAL.size())) {
                 return false;
             }
         }

@@ -1,5 +1,6 @@
 package brakewright.braking;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.GaussRule;
 
 /**
@@ -12,8 +13,6 @@ import brakewright.numeric.GaussRule;
  * too.
  */
 final class SpeedIntegral {
-
-    private static final double RELATIVE_TOLERANCE = 1e-8;
 
     /** What two estimates must agree about; energies then do, too. */
     private static final Counted[] HELD_TOGETHER = {
@@ -82,8 +81,7 @@ final class SpeedIntegral {
         for (int i = 0; i < HELD_TOGETHER.length; i++) {
             Counted held = HELD_TOGETHER[i];
             double halves = held.in(upper) + held.in(lower);
-            if (!(Math.abs(held.in(whole) - halves)
-                    <= RELATIVE_TOLERANCE * Math.abs(halves) + NEGLIGIBLE[i])) {
+            if (!Accuracy.INTEGRAL.isMetBy(held.in(whole), halves, NEGLIGIBLE[i])) {
                 return false;
             }
         }

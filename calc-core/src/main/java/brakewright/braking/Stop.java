@@ -1,5 +1,6 @@
 package brakewright.braking;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Greatest;
 import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricBrake;
@@ -30,10 +31,6 @@ public final class Stop {
 
     private static final double DEVELOPED_FROM = 0.8;
     private static final double DEVELOPED_TO = 0.1;
-    private static final double SPEED_ACCURACY = 1e-9;
-
-    /** No finer than the root of the rounding, to which a least force can be placed. */
-    private static final double LEAST_ACCURACY = 1e-8;
 
     /** Slower than this the vehicle stands [m/s]. */
     private static final double CREEP = 1e-9;
@@ -173,7 +170,7 @@ public final class Stop {
         if (!(early.applyAsDouble(0.0) < 0.0)) {
             return 0.0;
         }
-        double vanishes = Root.between(early, 0.0, developed, SPEED_ACCURACY);
+        double vanishes = Root.between(early, 0.0, developed, Accuracy.MODEL);
         return vanishes < CREEP ? 0.0 : vanishes;
     }
 
@@ -263,7 +260,7 @@ public final class Stop {
                             speed -> -braking.slowingBeforeGrip(speed, state),
                             faded,
                             start,
-                            LEAST_ACCURACY);
+                            Accuracy.PEAK);
             if (braking.slowing(weakest, state) <= 0.0) {
                 return crossing(braking, weakest, start, state);
             }
@@ -304,7 +301,7 @@ public final class Stop {
     private static OptionalDouble crossing(
             Braking braking, double low, double high, PackState state) {
         return OptionalDouble.of(
-                Root.between(speed -> braking.slowing(speed, state), low, high, SPEED_ACCURACY));
+                Root.between(speed -> braking.slowing(speed, state), low, high, Accuracy.MODEL));
     }
 
     /**
@@ -357,14 +354,14 @@ public final class Stop {
         double atLow = beyond.applyAsDouble(low);
         double atHigh = beyond.applyAsDouble(high);
         if (atLow * atHigh < 0.0) {
-            found.add(Root.between(beyond, low, high, SPEED_ACCURACY));
+            found.add(Root.between(beyond, low, high, Accuracy.MODEL));
         } else if (atLow > 0.0 && atHigh > 0.0) {
             double weakest =
                     Greatest.between(
-                            speed -> -beyond.applyAsDouble(speed), low, high, LEAST_ACCURACY);
+                            speed -> -beyond.applyAsDouble(speed), low, high, Accuracy.PEAK);
             if (beyond.applyAsDouble(weakest) < 0.0) {
-                found.add(Root.between(beyond, low, weakest, SPEED_ACCURACY));
-                found.add(Root.between(beyond, weakest, high, SPEED_ACCURACY));
+                found.add(Root.between(beyond, low, weakest, Accuracy.MODEL));
+                found.add(Root.between(beyond, weakest, high, Accuracy.MODEL));
             }
         }
     }

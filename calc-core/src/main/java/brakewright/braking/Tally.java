@@ -1,5 +1,7 @@
 package brakewright.braking;
 
+import brakewright.numeric.Rounding;
+
 /** What adds up over a stop: one number for each thing that is counted. */
 final class Tally {
 
@@ -7,9 +9,6 @@ final class Tally {
 
     /** The fastest that the charge state has risen, and where; of equally fast ones the fullest. */
     static final class Peak {
-
-        /** Rounding of a current that is worked out from its power and back. */
-        private static final double EQUAL = 1e-9;
 
         private double rate;
         private double charge;
@@ -30,9 +29,9 @@ final class Tally {
         }
 
         void meet(double metRate, double metCharge) {
-            if (metRate > rate * (1.0 + EQUAL)) {
+            if (metRate > rate * (1.0 + Rounding.OF_A_RESULT)) {
                 charge = metCharge;
-            } else if (metRate > 0.0 && metRate >= rate * (1.0 - EQUAL)) {
+            } else if (metRate > 0.0 && metRate >= rate * (1.0 - Rounding.OF_A_RESULT)) {
                 charge = Math.max(charge, metCharge);
             }
             rate = Math.max(rate, metRate);

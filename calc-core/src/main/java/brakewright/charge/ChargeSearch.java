@@ -3,6 +3,7 @@ package brakewright.charge;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.WorstGroup;
 import brakewright.limit.Severity;
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Ascending;
 import brakewright.numeric.Pieces;
 import brakewright.numeric.Root;
@@ -16,8 +17,6 @@ import java.util.function.IntToDoubleFunction;
  * states, and solves in between.
  */
 public final class ChargeSearch {
-
-    private static final double CHARGE_ACCURACY = 1e-9;
 
     /** Steps of 5 %. */
     private static final int EVEN = 20;
@@ -128,7 +127,7 @@ public final class ChargeSearch {
         double low = Math.min(harmless, harmful);
         double high = Math.max(harmless, harmful);
         return excess.applyAsDouble(harmless) == 0.0
-                ? Root.leaving(excess, low, high, CHARGE_ACCURACY)
-                : Root.between(excess, low, high, CHARGE_ACCURACY);
+                ? Root.leaving(excess, low, high, Accuracy.MODEL)
+                : Root.between(excess, low, high, Accuracy.MODEL);
     }
 }

@@ -1,5 +1,6 @@
 package brakewright.charge;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Pieces;
 import brakewright.numeric.Root;
 import java.util.function.DoubleUnaryOperator;
@@ -12,12 +13,6 @@ import java.util.function.DoubleUnaryOperator;
  * first place where it does; a reserve that is gone and back between two knots would go unseen.
  */
 public final class ReserveWalk {
-
-    /** Assumption: our own choice, far below what any charge is known to [1]. */
-    private static final double ACCURACY = 1e-10;
-
-    /** Finer, as what is said there depends on the side [1]. */
-    private static final double ACCURACY_ON_SIDE = 1e-12;
 
     private final double[] knots;
 
@@ -40,7 +35,11 @@ public final class ReserveWalk {
      *     end if it never is
      */
     public double whereGone(double from, double to, DoubleUnaryOperator reserve) {
-        return walk(from, to, reserve, (low, high) -> Root.between(reserve, low, high, ACCURACY));
+        return walk(
+                from,
+                to,
+                reserve,
+                (low, high) -> Root.between(reserve, low, high, Accuracy.CHARGE));
     }
 
     /**
@@ -58,7 +57,8 @@ public final class ReserveWalk {
                 to,
                 reserve,
                 (low, high) ->
-                        Root.onSide(reserve, low, high, ACCURACY_ON_SIDE, Root.Side.NOT_NEGATIVE));
+                        Root.onSide(
+                                reserve, low, high, Accuracy.INNERMOST, Root.Side.NOT_NEGATIVE));
     }
 
     private interface Crossing {

@@ -1,5 +1,6 @@
 package brakewright.driving;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import brakewright.powertrain.DriveState;
 import brakewright.powertrain.ElectricDrive;
@@ -23,8 +24,6 @@ import brakewright.spec.Build;
  * road is 1 % less.
  */
 final class Propulsion {
-
-    private static final double SPEED_ACCURACY = 1e-12;
 
     /** At the top speed the reserve is nothing but for rounding [A]. */
     private static final double SAME_CURRENT = 1e-6;
@@ -113,7 +112,7 @@ final class Propulsion {
         }
         return reserve(0.0, pack) <= 0.0
                 ? 0.0
-                : Root.between(speed -> reserve(speed, pack), 0.0, top, SPEED_ACCURACY);
+                : Root.between(speed -> reserve(speed, pack), 0.0, top, Accuracy.INNERMOST);
     }
 
     /** Whether a speed can be held. */

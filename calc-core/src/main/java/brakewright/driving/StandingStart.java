@@ -1,5 +1,6 @@
 package brakewright.driving;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.GaussRule;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
@@ -23,8 +24,6 @@ import java.util.Optional;
  */
 public final class StandingStart {
 
-    private static final double RELATIVE_TOLERANCE = 1e-8;
-    private static final double NEGLIGIBLE = 1e-9;
     private static final int DEEPEST = 14;
     private static final int PROBES = 16;
     private static final int HALVINGS = 45;
@@ -66,7 +65,7 @@ public final class StandingStart {
         }
 
         private static boolean near(double one, double other) {
-            return Math.abs(one - other) <= RELATIVE_TOLERANCE * Math.abs(other) + NEGLIGIBLE;
+            return Accuracy.INTEGRAL.isMetBy(one, other, Accuracy.MODEL.size());
         }
     }
 

@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.braking.Stop;
 import brakewright.braking.StopOutcome;
 import brakewright.braking.Surroundings;
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.GaussRule;
 import brakewright.numeric.Pieces;
 import brakewright.numeric.Root;
@@ -59,7 +60,6 @@ public record StopAndGo(
     private static final double[] TOLD = {0.0, 0.3, 0.6, 0.9};
 
     static final GaussRule RULE = GaussRule.of(2);
-    private static final double SPEED_ACCURACY = 1e-6;
     private static final double SLOWEST = 0.3;
 
     /**
@@ -230,7 +230,7 @@ public record StopAndGo(
                 return Optional.empty();
             }
             double highest =
-                    Root.between(each -> excess(ends(each, pack)), SLOWEST, speed, SPEED_ACCURACY);
+                    Root.between(each -> excess(ends(each, pack)), SLOWEST, speed, Accuracy.TOLD);
             return ends(highest, pack).map(fitting -> ridden(fitting, pack));
         }
 

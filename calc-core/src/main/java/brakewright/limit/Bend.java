@@ -1,11 +1,10 @@
 package brakewright.limit;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 
 /** Finds where a voltage is used up that does not fall along a straight line. */
 final class Bend {
-
-    private static final double ACCURACY = 1e-12;
 
     private Bend() {}
 
@@ -29,7 +28,7 @@ final class Bend {
                 charge -> constraint.slack(current, charge, temperatureC),
                 Math.min(inner, outer),
                 Math.max(inner, outer),
-                ACCURACY,
+                Accuracy.INNERMOST,
                 Root.Side.NOT_NEGATIVE);
     }
 }

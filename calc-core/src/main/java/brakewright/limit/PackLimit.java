@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.numeric.Rounding;
 import brakewright.spec.Require;
 import brakewright.spec.Unit;
 import java.util.List;
@@ -14,9 +15,6 @@ import org.jspecify.annotations.Nullable;
  * others set the charge state to which it holds.
  */
 public final class PackLimit {
-
-    /** What the last digits of a quotient multiplied back may miss [1]. */
-    private static final double ROUNDING = 1e-12;
 
     /** Whether a current must stop at a high charge state or at a low one. */
     private enum Side {
@@ -179,7 +177,7 @@ public final class PackLimit {
 
     /** A limit that is asked of itself leaves nothing but rounding. */
     private static boolean isUsedUp(double slack, double headroom) {
-        return slack < -ROUNDING * Math.abs(headroom);
+        return slack < -Rounding.OF_A_FORMULA * Math.abs(headroom);
     }
 
     private static void requireNumbers(double charge, double temperatureC) {

@@ -1,5 +1,7 @@
 package brakewright.limit;
 
+import brakewright.numeric.Rounding;
+
 /**
  * How far a value is from its limit: {@code (value − limit)/max(value, limit)}, from −1, nothing
  * asked, over 0, on the limit, to 1, where nothing is permitted. It is continuous, and positive
@@ -8,9 +10,6 @@ package brakewright.limit;
  * <p>Assumption: our own choice of form; a ratio that stays bounded at both ends can be searched.
  */
 public final class Severity {
-
-    /** Some thousand times the rounding of one number [1]. */
-    private static final double ROUNDING = 1e-12;
 
     private Severity() {}
 
@@ -49,6 +48,6 @@ public final class Severity {
      */
     public static double excess(double value, double limit) {
         double excess = value - limit;
-        return Math.abs(excess) <= ROUNDING * value ? 0.0 : excess;
+        return Math.abs(excess) <= Rounding.OF_A_FORMULA * value ? 0.0 : excess;
     }
 }

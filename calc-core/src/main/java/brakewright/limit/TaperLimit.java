@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.numeric.Rounding;
 import brakewright.spec.Taper;
 import java.util.Comparator;
 import java.util.List;
@@ -14,9 +15,6 @@ import java.util.Optional;
  * @param band the narrowest band [V], as a constraint
  */
 public record TaperLimit(LimitId id, List<Constraint> ends, Constraint band) {
-
-    /** What rounding of typed voltages may take off a band [1]. */
-    private static final double ROUNDING = 1e-9;
 
     /** Copies the bounds. */
     public TaperLimit {
@@ -67,6 +65,6 @@ public record TaperLimit(LimitId id, List<Constraint> ends, Constraint band) {
      * @return true if its band is at least the narrowest
      */
     public boolean isWideEnough(Taper taper) {
-        return taper.band() >= (1.0 - ROUNDING) * band.limit();
+        return taper.band() >= (1.0 - Rounding.OF_A_RESULT) * band.limit();
     }
 }

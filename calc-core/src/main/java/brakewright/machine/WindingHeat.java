@@ -1,5 +1,6 @@
 package brakewright.machine;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import brakewright.spec.MotorHeat;
 import brakewright.spec.Require;
@@ -28,8 +29,6 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class WindingHeat {
 
-    private static final double RELATIVE_ACCURACY = 1e-12;
-    private static final double ABSOLUTE_ACCURACY = 1e-9;
     private static final double CURRENT_CEILING = 1e6;
 
     private final MotorHeat heat;
@@ -263,7 +262,7 @@ public final class WindingHeat {
                 excess,
                 high / 2.0 < 1.0 ? 0.0 : high / 2.0,
                 high,
-                RELATIVE_ACCURACY,
-                ABSOLUTE_ACCURACY);
+                Accuracy.INNERMOST,
+                Accuracy.MODEL);
     }
 }

@@ -2,6 +2,7 @@ package brakewright.machine;
 
 import brakewright.machine.WindingHeat.Rises;
 import brakewright.machine.WindingHeat.Temperatures;
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import java.util.OptionalDouble;
 
@@ -10,9 +11,6 @@ import java.util.OptionalDouble;
  * written with the projections on the two eigenvectors.
  */
 public final class WindingResponse {
-
-    private static final double RELATIVE_ACCURACY = 1e-12;
-    private static final double ABSOLUTE_ACCURACY = 1e-9;
 
     private final WindingHeat heat;
     private final double current;
@@ -227,6 +225,6 @@ public final class WindingResponse {
 
     private double crossing(double riseK, double from, double to) {
         return Root.between(
-                time -> windingRise(time) - riseK, from, to, RELATIVE_ACCURACY, ABSOLUTE_ACCURACY);
+                time -> windingRise(time) - riseK, from, to, Accuracy.INNERMOST, Accuracy.MODEL);
     }
 }

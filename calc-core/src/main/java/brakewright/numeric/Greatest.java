@@ -29,8 +29,8 @@ public final class Greatest {
      * @return the place; with several peaks that of one of them
      */
     public static double between(
-            DoubleUnaryOperator quantity, double low, double high, double accuracy) {
-        return new BrentOptimizer(accuracy, accuracy)
+            DoubleUnaryOperator quantity, double low, double high, Accuracy accuracy) {
+        return new BrentOptimizer(accuracy.size(), accuracy.size())
                 .optimize(
                         new MaxEval(MOST_EVALUATIONS),
                         GoalType.MAXIMIZE,

@@ -7,9 +7,6 @@ import java.util.function.IntToDoubleFunction;
 /** Finds the last of numbered steps that something permits, where later ones are no milder. */
 public final class LastStep {
 
-    /** Some thousand times the rounding of one number [1]. */
-    private static final double ROUNDING = 1e-12;
-
     private LastStep() {}
 
     /**
@@ -76,7 +73,7 @@ public final class LastStep {
 
     /** The value that is exactly at the bound, but for rounding, counts as not above it. */
     private static int notAbove(double[] values, double bound) {
-        int place = Arrays.binarySearch(values, (1.0 + ROUNDING) * bound);
+        int place = Arrays.binarySearch(values, (1.0 + Rounding.OF_A_FORMULA) * bound);
         return place >= 0 ? place : -place - 2;
     }
 }

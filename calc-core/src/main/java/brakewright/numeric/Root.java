@@ -47,7 +47,7 @@ public final class Root {
     }
 
     /**
-     * Finds a root to an absolute accuracy.
+     * Finds a root.
      *
      * @param quantity continuous between the ends
      * @param low one end
@@ -57,8 +57,9 @@ public final class Root {
      * @throws IllegalArgumentException if the quantity has the same sign at both ends
      */
     public static double between(
-            DoubleUnaryOperator quantity, double low, double high, double accuracy) {
-        return between(quantity, low, high, FINEST, accuracy);
+            DoubleUnaryOperator quantity, double low, double high, Accuracy accuracy) {
+        return new BrentSolver(FINEST, accuracy.size())
+                .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high);
     }
 
     /**
@@ -76,9 +77,9 @@ public final class Root {
             DoubleUnaryOperator quantity,
             double low,
             double high,
-            double relative,
-            double absolute) {
-        return new BrentSolver(relative, absolute)
+            Accuracy relative,
+            Accuracy absolute) {
+        return new BrentSolver(relative.size(), absolute.size())
                 .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high);
     }
 
@@ -93,8 +94,9 @@ public final class Root {
      * @throws IllegalArgumentException if it is positive at both ends, or at neither
      */
     public static double leaving(
-            DoubleUnaryOperator quantity, double low, double high, double accuracy) {
-        return new BracketingNthOrderBrentSolver(accuracy, accuracy, HOWEVER_SMALL, ORDER)
+            DoubleUnaryOperator quantity, double low, double high, Accuracy accuracy) {
+        return new BracketingNthOrderBrentSolver(
+                        accuracy.size(), accuracy.size(), HOWEVER_SMALL, ORDER)
                 .solve(
                         MOST_EVALUATIONS,
                         place -> {
@@ -118,8 +120,8 @@ public final class Root {
      * @throws IllegalArgumentException if the quantity has the same sign at both ends
      */
     public static double onSide(
-            DoubleUnaryOperator quantity, double low, double high, double accuracy, Side side) {
-        return new BracketingNthOrderBrentSolver(accuracy, accuracy, ORDER)
+            DoubleUnaryOperator quantity, double low, double high, Accuracy accuracy, Side side) {
+        return new BracketingNthOrderBrentSolver(accuracy.size(), accuracy.size(), ORDER)
                 .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high, side.allowed);
     }
 }

@@ -4,7 +4,9 @@
  * {@link brakewright.numeric.Pieces} of an interval), where it is greatest ({@link
  * brakewright.numeric.Greatest}), numbers in order ({@link brakewright.numeric.Ascending}), which
  * is the last step that something permits ({@link brakewright.numeric.LastStep}), and points that
- * fill a box evenly ({@link brakewright.numeric.SobolPoints}).
+ * fill a box evenly ({@link brakewright.numeric.SobolPoints}). How closely all of it is done is
+ * stated in {@link brakewright.numeric.Accuracy}, and there alone; what counts as equal in {@link
+ * brakewright.numeric.Rounding}.
  *
  * <p>All are thin: the methods are those of Apache Commons Math, which is named in this package
  * alone. A root is only ever sought between two places that are known to lie on either side of it;

@@ -3,6 +3,7 @@ package brakewright.operation;
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
@@ -20,8 +21,6 @@ import java.util.List;
  * what is exceeded between two points is exceeded at one of them, too.
  */
 final class Bends {
-
-    private static final double CHARGE_ACCURACY = 1e-12;
 
     private final BatteryModel model;
     private final double[] points;
@@ -117,7 +116,7 @@ final class Bends {
                                 charge -> difference.of(PackState.of(model, charge, cellsC)),
                                 points[i - 1],
                                 points[i],
-                                CHARGE_ACCURACY));
+                                Accuracy.INNERMOST));
             }
             before = here;
         }

@@ -1,5 +1,6 @@
 package brakewright.powertrain;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import brakewright.spec.Taper;
 import java.util.Optional;
@@ -18,8 +19,6 @@ public record ElectricDrive(
 
     /** Currents that never bind, so that voltage alone does [A]. */
     private static final double NO_BOUND = 1e9;
-
-    private static final double CURRENT_ACCURACY = 1e-12;
 
     /**
      * Returns the highest current that the settings let out of the pack in steady state, the taper
@@ -119,8 +118,8 @@ public record ElectricDrive(
                 current -> voltageReserve(current, speed, pack),
                 0.0,
                 most,
-                CURRENT_ACCURACY,
-                CURRENT_ACCURACY);
+                Accuracy.INNERMOST,
+                Accuracy.INNERMOST);
     }
 
     /**

@@ -1,5 +1,6 @@
 package brakewright.powertrain;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import brakewright.road.RoadLoad;
 
@@ -11,9 +12,6 @@ import brakewright.road.RoadLoad;
  * speed, so the three reserves fall and the least of them has one zero.
  */
 public final class TopSpeed {
-
-    private static final double RELATIVE_ACCURACY = 1e-12;
-    private static final double ABSOLUTE_ACCURACY = 1e-9;
 
     private TopSpeed() {}
 
@@ -73,8 +71,7 @@ public final class TopSpeed {
         while (reserves.least(high) > 0.0) {
             high *= 2.0;
         }
-        double speed =
-                Root.between(reserves::least, 0.0, high, RELATIVE_ACCURACY, ABSOLUTE_ACCURACY);
+        double speed = Root.between(reserves::least, 0.0, high, Accuracy.INNERMOST, Accuracy.MODEL);
         return new Result(speed, reserves.holderAt(speed));
     }
 

@@ -1,5 +1,6 @@
 package brakewright.profile;
 
+import brakewright.numeric.Rounding;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import java.util.ArrayList;
@@ -24,9 +25,6 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
 
     private static final double[] SHARES = {1.0 / 3.0, 2.0 / 3.0, 1.0};
     private static final double KILOMETRE_PER_HOUR = 1.0 / 3.6;
-
-    /** Differences below this share of the value are rounding. */
-    private static final double SAME = 1e-9;
 
     /** Copies the lists. */
     public Comparison {
@@ -117,7 +115,8 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
 
         private static boolean isSame(double one, double other) {
             return one == other
-                    || Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
+                    || Math.abs(one - other)
+                            <= Rounding.OF_A_RESULT * Math.max(Math.abs(one), Math.abs(other));
         }
     }
 

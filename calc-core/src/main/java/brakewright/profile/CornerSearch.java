@@ -1,5 +1,6 @@
 package brakewright.profile;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Greatest;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -24,7 +25,6 @@ final class CornerSearch {
 
     private static final int POINTS = 5;
     private static final int PASSES = 12;
-    private static final double ACCURACY = 1e-9;
 
     private final List<Uncertain> inputs;
 
@@ -140,7 +140,7 @@ final class CornerSearch {
                         each -> measure.applyAsDouble(moved(from, index, each)),
                         input.at((best - 1.0) / (POINTS - 1)),
                         input.at((best + 1.0) / (POINTS - 1)),
-                        ACCURACY);
+                        Accuracy.MODEL);
         return moved(from, index, refined);
     }
 

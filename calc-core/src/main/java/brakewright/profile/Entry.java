@@ -1,5 +1,7 @@
 package brakewright.profile;
 
+import brakewright.numeric.Rounding;
+
 /**
  * How finely a person enters settings: currents and voltages to a tenth, finer where they are
  * small, speeds to a whole unit.
@@ -22,19 +24,16 @@ public record Entry(double speedStep) {
     /** Currents below this are entered more finely [A]. */
     private static final double SMALL = 1.0;
 
-    /** Far below any step, far above rounding [1]. */
-    private static final double ROUNDING = 1e-9;
-
     /** Rounds a current to the side of less. */
     double currentDown(double current) {
-        double coarse = Math.floor(current * COARSE + ROUNDING) / COARSE;
-        return coarse >= SMALL ? coarse : Math.floor(current * FINE + ROUNDING) / FINE;
+        double coarse = Math.floor(current * COARSE + Rounding.OF_A_RESULT) / COARSE;
+        return coarse >= SMALL ? coarse : Math.floor(current * FINE + Rounding.OF_A_RESULT) / FINE;
     }
 
     /** The steps of a current up to one: coarse ones, or fine ones below the first. */
     double[] currentsUpTo(double top, boolean isFine) {
         double perUnit = isFine ? FINE : COARSE;
-        int count = (int) Math.floor(Math.max(0.0, top) * perUnit + ROUNDING);
+        int count = (int) Math.floor(Math.max(0.0, top) * perUnit + Rounding.OF_A_RESULT);
         double[] steps = new double[count + 1];
         for (int i = 0; i <= count; i++) {
             steps[i] = i / perUnit;
@@ -43,11 +42,11 @@ public record Entry(double speedStep) {
     }
 
     double voltageUp(double voltage) {
-        return Math.ceil(voltage * COARSE - ROUNDING) / COARSE;
+        return Math.ceil(voltage * COARSE - Rounding.OF_A_RESULT) / COARSE;
     }
 
     double voltageDown(double voltage) {
-        return Math.floor(voltage * COARSE + ROUNDING) / COARSE;
+        return Math.floor(voltage * COARSE + Rounding.OF_A_RESULT) / COARSE;
     }
 
     /**
@@ -55,9 +54,9 @@ public record Entry(double speedStep) {
      */
     double speedDown(double speed) {
         double step = speedStep;
-        while (Math.floor(speed / step + ROUNDING) < 1.0 && speed > 0.0) {
+        while (Math.floor(speed / step + Rounding.OF_A_RESULT) < 1.0 && speed > 0.0) {
             step /= 10.0;
         }
-        return Math.floor(speed / step + ROUNDING) * step;
+        return Math.floor(speed / step + Rounding.OF_A_RESULT) * step;
     }
 }

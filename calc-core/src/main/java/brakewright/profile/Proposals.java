@@ -4,6 +4,7 @@ import brakewright.limit.Constraint;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.numeric.LastStep;
+import brakewright.numeric.Rounding;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
@@ -166,7 +167,7 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
             double own = situation.nominal(present).battery().temperatureC();
             double coldest = use.climate().coldestPackC();
             int low = (int) Math.floor(use.chargeTo() * PER_CENT) + 1;
-            int high = (int) Math.floor(use.chargeFrom() * PER_CENT + 1e-9);
+            int high = (int) Math.floor(use.chargeFrom() * PER_CENT + Rounding.OF_A_RESULT);
             double best = -1.0;
             double cellsC = coldest;
             for (double cells : new double[] {coldest, warmed(own)}) {

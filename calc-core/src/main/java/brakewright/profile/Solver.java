@@ -1,5 +1,6 @@
 package brakewright.profile;
 
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import brakewright.review.Evaluation;
 import brakewright.spec.Require;
@@ -16,8 +17,6 @@ import java.util.function.IntFunction;
  * between them, and the answer is on its permitted side.
  */
 public final class Solver {
-
-    private static final double ACCURACY = 1e-9;
 
     /** Assumption: our own choice; as many values are looked at where nothing is known of order. */
     private static final int PROBES = 20;
@@ -47,7 +46,10 @@ public final class Solver {
                 atLow.severity() == 0.0 && verdict.apply(low + step(low, high)).severity() > 0.0
                         ? low
                         : Root.leaving(
-                                value -> verdict.apply(value).severity(), low, high, ACCURACY);
+                                value -> verdict.apply(value).severity(),
+                                low,
+                                high,
+                                Accuracy.MODEL);
         return new Solution.Found(
                 root, verdict.apply(root), verdict.apply(Math.min(high, root + step(low, high))));
     }

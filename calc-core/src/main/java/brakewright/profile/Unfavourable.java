@@ -1,5 +1,6 @@
 package brakewright.profile;
 
+import brakewright.numeric.Rounding;
 import brakewright.review.Evaluation;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,9 +19,6 @@ public final class Unfavourable {
 
     /** Assumption: our own choice; two or three rounds are the rule. */
     private static final int MOST_ROUNDS = 12;
-
-    /** Verdicts no further apart are the same but for rounding [1]. */
-    private static final double ALIKE = 1e-9;
 
     /** Judges a vehicle by what is uncertain of it and by the value that is solved for. */
     @FunctionalInterface
@@ -64,7 +62,8 @@ public final class Unfavourable {
         for (int round = 0; !inputs.isEmpty() && round < MOST_ROUNDS; round++) {
             Solution answer = solver.apply(asked -> worstOf(places, asked));
             double[] worst = search.greatest(values -> judge.of(values, answer.value()).severity());
-            if (judge.of(worst, answer.value()).severity() <= answer.there().severity() + ALIKE) {
+            if (judge.of(worst, answer.value()).severity()
+                    <= answer.there().severity() + Rounding.OF_A_RESULT) {
                 return answer;
             }
             places.add(worst);

@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.heat.WarmRide;
 import brakewright.limit.Limits;
 import brakewright.limit.Severity;
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Greatest;
 import brakewright.numeric.Pieces;
 import brakewright.operation.Operation;
@@ -54,8 +55,6 @@ public record BrakeVerdict(
      * Assumption: our own choice; a brake that adds less than a fifth of what is wanted is none.
      */
     private static final double NO_BRAKE = 0.2;
-
-    private static final double SPEED_ACCURACY = 1e-9;
 
     /** The verdict on the brake in a word, best first. */
     public enum Word {
@@ -250,7 +249,7 @@ public record BrakeVerdict(
                 }
                 if (i > 0) {
                     double between =
-                            Greatest.between(weakness, corners[i - 1], corners[i], SPEED_ACCURACY);
+                            Greatest.between(weakness, corners[i - 1], corners[i], Accuracy.MODEL);
                     double there = weakness.applyAsDouble(between);
                     if (there > weakest) {
                         where = between;

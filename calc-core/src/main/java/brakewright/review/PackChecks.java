@@ -8,6 +8,7 @@ import brakewright.limit.PackConstraint;
 import brakewright.limit.PackLimit;
 import brakewright.limit.RatingConstraint;
 import brakewright.limit.Severity;
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
@@ -30,8 +31,6 @@ import java.util.stream.IntStream;
  * the highest speed.
  */
 final class PackChecks {
-
-    private static final double TEMPERATURE_ACCURACY = 1e-6;
 
     private final Build build;
     private final Limits limits;
@@ -244,7 +243,7 @@ final class PackChecks {
                             cells -> excessAtBest(constraint, cells),
                             cellsC,
                             nominal,
-                            TEMPERATURE_ACCURACY),
+                            Accuracy.TOLD),
                     new Condition.Excess(
                             returning,
                             flowing(best(), cellsC),

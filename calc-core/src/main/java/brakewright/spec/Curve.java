@@ -1,5 +1,6 @@
 package brakewright.spec;
 
+import brakewright.numeric.Rounding;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
@@ -14,9 +15,6 @@ import java.util.stream.DoubleStream;
 public final class Curve {
 
     private static final int PARTS_PER_POINT = 4;
-
-    /** A place is counted to the part before where it is this much of a part behind its end. */
-    private static final double ROUNDING = 1e-9;
 
     private final double[] abscissas;
     private final double[] ordinates;
@@ -37,7 +35,7 @@ public final class Curve {
         this.begins = new int[parts + 2];
         int above = 1;
         for (int part = 0; part < begins.length; part++) {
-            double begin = abscissas[0] + (part - ROUNDING) / parts * length;
+            double begin = abscissas[0] + (part - Rounding.OF_A_RESULT) / parts * length;
             while (above < last && abscissas[above] < begin) {
                 above++;
             }

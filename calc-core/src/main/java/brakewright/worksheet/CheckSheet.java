@@ -4,6 +4,7 @@ import brakewright.braking.Descent;
 import brakewright.heat.RepeatedStops;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
+import brakewright.numeric.Rounding;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Finding;
@@ -81,7 +82,8 @@ public record CheckSheet(
     public boolean isNoLessSafe() {
         Verdict.Outcome before = present.review().verdict().outcome();
         Verdict.Outcome after = proposed.review().verdict().outcome();
-        return after.compareTo(before) <= 0 && safeChargeProposed >= safeChargePresent - 1e-9;
+        return after.compareTo(before) <= 0
+                && safeChargeProposed >= safeChargePresent - Rounding.OF_A_RESULT;
     }
 
     /** Those of a table of stops up to the higher of both highest speeds, and the lower one. */

@@ -5,6 +5,7 @@ import brakewright.driving.Climb;
 import brakewright.driving.Road;
 import brakewright.driving.StandingStart;
 import brakewright.limit.ConstraintId;
+import brakewright.numeric.Rounding;
 import brakewright.operation.Operation;
 import brakewright.powertrain.DriveState;
 import brakewright.powertrain.ElectricDrive;
@@ -47,9 +48,6 @@ public record DriveSheet(
         HeldBy launchBoundBy,
         Optional<StandingStart.Reached> toCruise) {
 
-    /** What a force and the one that a current for it makes may differ by [1]. */
-    private static final double ROUNDING = 1e-9;
-
     /**
      * Computes what the drive achieves.
      *
@@ -77,7 +75,7 @@ public record DriveSheet(
                         .orLess(RiderBalance.tip(build.rider()), ConstraintId.RIDER_BALANCE);
         StandingStart start = new StandingStart(build, drive, Road.LEVEL);
         double beside = start.thrust(0.0, pack) / weight;
-        if (beside < launch.multiple() * (1.0 - ROUNDING)) {
+        if (beside < launch.multiple() * (1.0 - Rounding.OF_A_RESULT)) {
             launch = new Bound(beside, new HeldBy.TheDrive(TopSpeed.Holder.PACK_CURRENT));
         }
         double thrust = launch.multiple() * weight;
@@ -123,7 +121,7 @@ public record DriveSheet(
      * @return true only near the greatest power of the pack
      */
     public boolean isLaunchHeldByElectronics(double driven) {
-        return !isLaunchHeldByGround() && launchThrust < driven * (1.0 - ROUNDING);
+        return !isLaunchHeldByGround() && launchThrust < driven * (1.0 - Rounding.OF_A_RESULT);
     }
 
     /** A thrust as a multiple of the weight, and what holds it down. */

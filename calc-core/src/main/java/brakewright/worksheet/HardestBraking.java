@@ -3,6 +3,7 @@ package brakewright.worksheet;
 import brakewright.battery.BatteryModel;
 import brakewright.braking.Deceleration;
 import brakewright.limit.Limits;
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Greatest;
 import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricBrake;
@@ -26,8 +27,6 @@ import java.util.stream.DoubleStream;
  * @param tyreUse that force as a multiple of the weight [1]
  */
 public record HardestBraking(double deceleration, double brakeForce, double tyreUse) {
-
-    private static final double SPEED_ACCURACY = 1e-9;
 
     /**
      * Finds the hardest braking.
@@ -90,7 +89,7 @@ public record HardestBraking(double deceleration, double brakeForce, double tyre
     private static double greatest(DoubleUnaryOperator of, double[] corners) {
         double greatest = of.applyAsDouble(corners[0]);
         for (int i = 1; i < corners.length; i++) {
-            double inside = Greatest.between(of, corners[i - 1], corners[i], SPEED_ACCURACY);
+            double inside = Greatest.between(of, corners[i - 1], corners[i], Accuracy.MODEL);
             greatest =
                     Math.max(
                             greatest,

@@ -4,6 +4,8 @@ import brakewright.driving.Cruise;
 import brakewright.driving.MeasuredRange;
 import brakewright.driving.Road;
 import brakewright.driving.StopAndGo;
+import brakewright.numeric.Accuracy;
+import brakewright.numeric.Rounding;
 import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
@@ -139,9 +141,9 @@ public record RangeSheet(
     /** From 10 km/h in steps of 5 km/h to the highest speed, the cruise speed left out. */
     private static TreeSet<Double> speeds(double cruise, double top) {
         TreeSet<Double> speeds = new TreeSet<>();
-        for (int step = 0; FIRST + step * STEP <= top + 1e-9; step++) {
+        for (int step = 0; FIRST + step * STEP <= top + Rounding.OF_A_RESULT; step++) {
             double speed = FIRST + step * STEP;
-            if (Math.abs(speed - cruise) > 1e-6) {
+            if (Math.abs(speed - cruise) > Accuracy.TOLD.size()) {
                 speeds.add(speed);
             }
         }

@@ -1,6 +1,7 @@
 package brakewright.worksheet;
 
 import brakewright.machine.WindingHeat;
+import brakewright.numeric.Accuracy;
 import brakewright.numeric.Root;
 import java.util.OptionalDouble;
 
@@ -14,8 +15,6 @@ import java.util.OptionalDouble;
  * @param pull how long it is to last [s]
  */
 record Recovery(WindingHeat pulling, WindingHeat resting, double current, double pull) {
-
-    private static final double TIME_ACCURACY = 1e-9;
 
     /** Assumption: our own choice; rest of more than some months is no rest. */
     private static final double LONGEST = 1e7;
@@ -43,7 +42,7 @@ record Recovery(WindingHeat pulling, WindingHeat resting, double current, double
             }
         }
         return OptionalDouble.of(
-                Root.between(rest -> shortfall(hot, rest), 0.0, longest, TIME_ACCURACY));
+                Root.between(rest -> shortfall(hot, rest), 0.0, longest, Accuracy.MODEL));
     }
 
     private double shortfall(WindingHeat.Temperatures hot, double rest) {

@@ -3,6 +3,7 @@ package brakewright.worksheet;
 import brakewright.braking.Stop;
 import brakewright.braking.StopOutcome;
 import brakewright.braking.Surroundings;
+import brakewright.numeric.Accuracy;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import java.util.ArrayList;
@@ -76,7 +77,7 @@ public final class StopTable {
      */
     public static double[] speeds(double top) {
         List<Double> speeds = new ArrayList<>();
-        for (double speed = FIRST; speed < top - 1e-6; speed += STEP) {
+        for (double speed = FIRST; speed < top - Accuracy.TOLD.size(); speed += STEP) {
             speeds.add(speed);
         }
         speeds.add(top);

@@ -12,7 +12,7 @@ import net.jqwik.api.constraints.Scale;
 @Tag("law")
 class LeavingProperties {
 
-    private static final double ACCURACY = 1e-9;
+    private static final double ACCURACY = Accuracy.MODEL.size();
 
     /** Nothing up to a place, or less than nothing, and then a power of the way beyond it. */
     @Property(tries = 300)
@@ -29,7 +29,7 @@ class LeavingProperties {
                         },
                         0.0,
                         1.0,
-                        ACCURACY);
+                        Accuracy.MODEL);
         assertThat(found).isCloseTo(begins, within(2.0 * ACCURACY));
         assertThat(isFalling ? begins - found : found - begins).isLessThanOrEqualTo(0.0);
     }
