@@ -131,73 +131,17 @@ record Doubted(Build build, List<Uncertain> inputs) implements Variation {
         Controllers controllers = build.controllers();
         Rider rider = build.rider();
         Vehicle vehicle = build.vehicle();
-        return new Build(
-                build.title(),
-                new Rider(values[5], rider.stance(), rider.massHeight(), rider.supportHalfLength()),
-                new Vehicle(
-                        vehicle.mass(),
-                        vehicle.cargo(),
-                        vehicle.wheelDiameter(),
-                        vehicle.axles(),
-                        values[7],
-                        values[6],
-                        vehicle.grip(),
-                        vehicle.gripWet(),
-                        vehicle.rotatingShare(),
-                        vehicle.frictionBrake()),
-                build.drive(),
-                new Motor(
-                        values[1],
-                        values[0],
-                        motor.polePairs(),
-                        motor.inductance(),
-                        motor.noLoadCurrent(),
-                        motor.viscousDrag(),
-                        motor.currentRating(),
-                        motor.windingLimitC(),
-                        motor.heat()),
-                new Controllers(
-                        controllers.count(),
-                        controllers.basis(),
-                        controllers.motorCurrentRating(),
-                        controllers.packCurrentRating(),
-                        controllers.voltageRating(),
-                        values[4],
-                        controllers.busCapacitance()),
-                Battery.of(pack(build.battery().packs().get(0), values[2], values[3])),
-                build.use(),
-                build.margins(),
-                build.criteria(),
-                build.settings());
+        return build.withRider(rider.withMass(values[5]))
+                .withVehicle(vehicle.withRollingResistance(values[7]).withDragArea(values[6]))
+                .withMotor(motor.withKvRpmPerVolt(values[1]).withResistanceAt20C(values[0]))
+                .withControllers(controllers.withEfficiency(values[4]))
+                .withBattery(
+                        Battery.of(pack(build.battery().packs().get(0), values[2], values[3])));
     }
 
     private static Pack pack(Pack pack, double resistance, double capacityAh) {
         Cell cell = pack.cell();
-        return new Pack(
-                new Cell(
-                        capacityAh,
-                        cell.dischargeCurrent(),
-                        cell.chargeCurrent(),
-                        cell.voltageMax(),
-                        cell.voltageMin(),
-                        resistance,
-                        cell.openCircuitVoltage(),
-                        cell.resistanceByCharge(),
-                        cell.resistanceByTemperature(),
-                        cell.relaxation(),
-                        cell.heatCapacity(),
-                        cell.charging(),
-                        cell.discharging(),
-                        cell.pulse()),
-                pack.series(),
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
-                pack.protection(),
-                pack.wiring());
+        return pack.withCell(cell.withCapacityAh(capacityAh).withResistance(resistance));
     }
 
     double[] nominal() {

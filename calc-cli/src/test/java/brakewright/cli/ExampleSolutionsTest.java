@@ -114,18 +114,6 @@ class ExampleSolutionsTest {
 
     private static Build inParallel(Build build, int count) {
         Pack pack = build.battery().packs().get(0);
-        return build.withBattery(
-                Battery.of(
-                        new Pack(
-                                pack.cell(),
-                                pack.series(),
-                                count,
-                                pack.jointResistance(),
-                                pack.resistanceSpread(),
-                                pack.temperatureC(),
-                                pack.toAir(),
-                                pack.joinedAt(),
-                                pack.protection(),
-                                pack.wiring())));
+        return build.withBattery(Battery.of(pack.withParallel(count)));
     }
 }

@@ -38,48 +38,21 @@ public final class SustainedBattery {
      * @return a changed copy, whose pulse resistances are those of an endless current
      */
     public static Battery of(Battery battery) {
-        return new Battery(
-                battery.packs().stream().map(SustainedBattery::of).toList(),
-                battery.joining(),
-                battery.trunk(),
-                battery.trunkResistance());
+        return battery.withPacks(battery.packs().stream().map(SustainedBattery::of).toList());
     }
 
     private static Pack of(Pack pack) {
-        return new Pack(
-                of(pack.cell()),
-                pack.series(),
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.groupSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
-                pack.protection(),
-                pack.wiring());
+        return pack.withCell(of(pack.cell()));
     }
 
     private static Cell of(Cell cell) {
         Relaxation relaxation = cell.relaxation();
         ResistanceByCharge byCharge = cell.resistanceByCharge();
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                new ResistanceByCharge(
-                        byCharge.drawn().plus(relaxation.byCharge(), relaxation.rise()),
-                        byCharge.moreCharged()),
-                cell.resistanceByTemperature(),
-                new Relaxation(0.0, relaxation.timeConstant()),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                Optional.empty(),
-                cell.taperFloor());
+        return cell.withResistanceByCharge(
+                        new ResistanceByCharge(
+                                byCharge.drawn().plus(relaxation.byCharge(), relaxation.rise()),
+                                byCharge.moreCharged()))
+                .withRelaxation(new Relaxation(0.0, relaxation.timeConstant()))
+                .withPulse(Optional.empty());
     }
 }

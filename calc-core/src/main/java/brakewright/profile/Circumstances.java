@@ -65,12 +65,7 @@ final class Circumstances {
                 warmest = Math.min(warmest, Math.max(own, upTo.temperatureC() - INSIDE));
             }
         }
-        return new Climate(
-                climate.ambientC(),
-                coldest,
-                Math.max(coldest, warmest),
-                climate.altitude(),
-                climate.deckC());
+        return climate.withPackC(coldest, Math.max(coldest, warmest));
     }
 
     private static List<Condition> conditions(Build build, Limits limits, Operation operation) {

@@ -229,12 +229,9 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                         Climate climate = whole.climate();
                         return whole.withChargeFrom(charge)
                                 .withClimate(
-                                        new Climate(
-                                                climate.ambientC(),
+                                        climate.withPackC(
                                                 coldestC,
-                                                Math.max(coldestC, climate.warmestPackC()),
-                                                climate.altitude(),
-                                                climate.deckC()));
+                                                Math.max(coldestC, climate.warmestPackC())));
                     });
         }
 

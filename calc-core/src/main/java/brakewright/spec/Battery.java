@@ -71,11 +71,17 @@ public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double tr
      * @return a changed copy
      */
     public Battery at(double cellsC) {
-        return new Battery(
-                packs.stream().map(pack -> pack.at(cellsC)).toList(),
-                joining,
-                trunk,
-                trunkResistance);
+        return withPacks(packs.stream().map(pack -> pack.at(cellsC)).toList());
+    }
+
+    /**
+     * Returns this battery with other packs.
+     *
+     * @param replacement at least one
+     * @return a changed copy
+     */
+    public Battery withPacks(List<Pack> replacement) {
+        return new Battery(replacement, joining, trunk, trunkResistance);
     }
 
     /**

@@ -91,44 +91,24 @@ public record Build(
     }
 
     /**
-     * Returns this vehicle with other settings.
-     *
-     * @param replacement the settings
-     * @return a changed copy
-     */
-    public Build withSettings(Settings replacement) {
-        return new Build(
-                title,
-                rider,
-                vehicle,
-                drive,
-                motor,
-                controllers,
-                battery,
-                use,
-                margins,
-                criteria,
-                replacement);
-    }
-
-    /**
      * Returns this vehicle where the road is wet.
      *
      * @return a changed copy, its grip that of the wet road
      */
     public Build onWetRoad() {
-        return new Build(
-                title,
-                rider,
-                vehicle.onWetRoad(),
-                drive,
-                motor,
-                controllers,
-                battery,
-                use,
-                margins,
-                criteria,
-                settings);
+        return withVehicle(vehicle.onWetRoad());
+    }
+
+    /**
+     * Returns this vehicle with another title.
+     *
+     * @param replacement what it is called
+     * @return a changed copy
+     */
+    public Build withTitle(String replacement) {
+        Copy copy = new Copy(this);
+        copy.title = replacement;
+        return copy.made();
     }
 
     /**
@@ -138,39 +118,57 @@ public record Build(
      * @return a changed copy
      */
     public Build withRider(Rider replacement) {
-        return new Build(
-                title,
-                replacement,
-                vehicle,
-                drive,
-                motor,
-                controllers,
-                battery,
-                use,
-                margins,
-                criteria,
-                settings);
+        Copy copy = new Copy(this);
+        copy.rider = replacement;
+        return copy.made();
     }
 
     /**
-     * Returns this vehicle with another use.
+     * Returns this vehicle with another chassis.
      *
      * @param replacement what takes its place
      * @return a changed copy
      */
-    public Build withUse(Use replacement) {
-        return new Build(
-                title,
-                rider,
-                vehicle,
-                drive,
-                motor,
-                controllers,
-                battery,
-                replacement,
-                margins,
-                criteria,
-                settings);
+    public Build withVehicle(Vehicle replacement) {
+        Copy copy = new Copy(this);
+        copy.vehicle = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with another drive.
+     *
+     * @param replacement what takes its place
+     * @return a changed copy
+     */
+    public Build withDrive(Drive replacement) {
+        Copy copy = new Copy(this);
+        copy.drive = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with other motors.
+     *
+     * @param replacement what takes their place
+     * @return a changed copy
+     */
+    public Build withMotor(Motor replacement) {
+        Copy copy = new Copy(this);
+        copy.motor = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with other controllers.
+     *
+     * @param replacement what takes their place
+     * @return a changed copy
+     */
+    public Build withControllers(Controllers replacement) {
+        Copy copy = new Copy(this);
+        copy.controllers = replacement;
+        return copy.made();
     }
 
     /**
@@ -180,17 +178,101 @@ public record Build(
      * @return a changed copy
      */
     public Build withBattery(Battery replacement) {
-        return new Build(
-                title,
-                rider,
-                vehicle,
-                drive,
-                motor,
-                controllers,
-                replacement,
-                use,
-                margins,
-                criteria,
-                settings);
+        Copy copy = new Copy(this);
+        copy.battery = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with another use.
+     *
+     * @param replacement what takes its place
+     * @return a changed copy
+     */
+    public Build withUse(Use replacement) {
+        Copy copy = new Copy(this);
+        copy.use = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with other margins.
+     *
+     * @param replacement what takes their place
+     * @return a changed copy
+     */
+    public Build withMargins(Margins replacement) {
+        Copy copy = new Copy(this);
+        copy.margins = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with other criteria.
+     *
+     * @param replacement what takes their place
+     * @return a changed copy
+     */
+    public Build withCriteria(Criteria replacement) {
+        Copy copy = new Copy(this);
+        copy.criteria = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with other settings.
+     *
+     * @param replacement the settings
+     * @return a changed copy
+     */
+    public Build withSettings(Settings replacement) {
+        Copy copy = new Copy(this);
+        copy.settings = replacement;
+        return copy.made();
+    }
+
+    /** What a changed copy is made of: the one place that lists all components. */
+    private static final class Copy {
+
+        private String title;
+        private Rider rider;
+        private Vehicle vehicle;
+        private Drive drive;
+        private Motor motor;
+        private Controllers controllers;
+        private Battery battery;
+        private Use use;
+        private Margins margins;
+        private Criteria criteria;
+        private Settings settings;
+
+        Copy(Build from) {
+            this.title = from.title;
+            this.rider = from.rider;
+            this.vehicle = from.vehicle;
+            this.drive = from.drive;
+            this.motor = from.motor;
+            this.controllers = from.controllers;
+            this.battery = from.battery;
+            this.use = from.use;
+            this.margins = from.margins;
+            this.criteria = from.criteria;
+            this.settings = from.settings;
+        }
+
+        Build made() {
+            return new Build(
+                    title,
+                    rider,
+                    vehicle,
+                    drive,
+                    motor,
+                    controllers,
+                    battery,
+                    use,
+                    margins,
+                    criteria,
+                    settings);
+        }
     }
 }

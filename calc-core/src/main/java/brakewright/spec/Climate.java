@@ -24,4 +24,35 @@ public record Climate(
         Require.within("altitude", altitude, -500.0, 9000.0, Unit.METRE);
         Require.within("deck temperature", deckC, -40.0, 120.0, Unit.CELSIUS);
     }
+
+    /**
+     * Returns this climate with colder or warmer air.
+     *
+     * @param replacement air [°C], from −40 to 60
+     * @return a changed copy
+     */
+    public Climate withAmbientC(double replacement) {
+        return new Climate(replacement, coldestPackC, warmestPackC, altitude, deckC);
+    }
+
+    /**
+     * Returns this climate with packs that get less or more cold and warm.
+     *
+     * @param coldestC coldest cells in use [°C], from −40 to 80
+     * @param warmestC warmest cells in use [°C], from {@code coldestC} to 80
+     * @return a changed copy
+     */
+    public Climate withPackC(double coldestC, double warmestC) {
+        return new Climate(ambientC, coldestC, warmestC, altitude, deckC);
+    }
+
+    /**
+     * Returns this climate lower or higher.
+     *
+     * @param replacement above sea level [m], from −500 to 9000
+     * @return a changed copy
+     */
+    public Climate withAltitude(double replacement) {
+        return new Climate(ambientC, coldestPackC, warmestPackC, replacement, deckC);
+    }
 }

@@ -96,4 +96,139 @@ public record Controllers(
                 ? OptionalDouble.of(count * each.getAsDouble())
                 : OptionalDouble.empty();
     }
+
+    /**
+     * Returns this set of controllers with more or fewer of them.
+     *
+     * @param replacement how many, at least one
+     * @return a changed copy
+     */
+    public Controllers withCount(int replacement) {
+        Copy copy = new Copy(this);
+        copy.count = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this set of controllers with another meaning of the motor current.
+     *
+     * @param replacement what an ampere is
+     * @return a changed copy
+     */
+    public Controllers withBasis(CurrentBasis replacement) {
+        Copy copy = new Copy(this);
+        copy.basis = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this set of controllers with another rating of the motor current.
+     *
+     * @param replacement of a motor, in the basis [A], positive
+     * @return a changed copy
+     */
+    public Controllers withMotorCurrentRating(double replacement) {
+        Copy copy = new Copy(this);
+        copy.motorCurrentRating = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this set of controllers with another voltage rating.
+     *
+     * @param replacement highest supply voltage [V], positive
+     * @return a changed copy
+     */
+    public Controllers withVoltageRating(double replacement) {
+        Copy copy = new Copy(this);
+        copy.voltageRating = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this set of controllers with another efficiency.
+     *
+     * @param replacement power out over power in [1], above 0 to 1
+     * @return a changed copy
+     */
+    public Controllers withEfficiency(double replacement) {
+        Copy copy = new Copy(this);
+        copy.efficiency = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this set of controllers with another capacitance.
+     *
+     * @param replacement across the supply terminals of one [F]; empty where unknown
+     * @return a changed copy
+     */
+    public Controllers withBusCapacitance(OptionalDouble replacement) {
+        Copy copy = new Copy(this);
+        copy.busCapacitance = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this set of controllers with a quicker or later regen limiter.
+     *
+     * @param replacement how long it takes to act [s], not negative
+     * @return a changed copy
+     */
+    public Controllers withRegenResponse(double replacement) {
+        Copy copy = new Copy(this);
+        copy.regenResponse = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this set of controllers with a brake that ends elsewhere.
+     *
+     * @param replacement the speed below which there is none [m/s], not negative
+     * @return a changed copy
+     */
+    public Controllers withBrakeEndsBelow(double replacement) {
+        Copy copy = new Copy(this);
+        copy.brakeEndsBelow = replacement;
+        return copy.made();
+    }
+
+    /** What a changed copy is made of: the one place that lists all components. */
+    private static final class Copy {
+
+        private int count;
+        private CurrentBasis basis;
+        private double motorCurrentRating;
+        private final double packCurrentRating;
+        private double voltageRating;
+        private double efficiency;
+        private OptionalDouble busCapacitance;
+        private double regenResponse;
+        private double brakeEndsBelow;
+
+        Copy(Controllers from) {
+            this.count = from.count;
+            this.basis = from.basis;
+            this.motorCurrentRating = from.motorCurrentRating;
+            this.packCurrentRating = from.packCurrentRating;
+            this.voltageRating = from.voltageRating;
+            this.efficiency = from.efficiency;
+            this.busCapacitance = from.busCapacitance;
+            this.regenResponse = from.regenResponse;
+            this.brakeEndsBelow = from.brakeEndsBelow;
+        }
+
+        Controllers made() {
+            return new Controllers(
+                    count,
+                    basis,
+                    motorCurrentRating,
+                    packCurrentRating,
+                    voltageRating,
+                    efficiency,
+                    busCapacitance,
+                    regenResponse,
+                    brakeEndsBelow);
+        }
+    }
 }

@@ -21,4 +21,14 @@ public record Rider(double mass, Stance stance, double massHeight, double suppor
         Require.positive("rider mass-centre height", massHeight, Unit.METRE);
         Require.positive("rider support half length", supportHalfLength, Unit.METRE);
     }
+
+    /**
+     * Returns this rider with another mass.
+     *
+     * @param replacement with gear [kg], positive
+     * @return a changed copy
+     */
+    public Rider withMass(double replacement) {
+        return new Rider(replacement, stance, massHeight, supportHalfLength);
+    }
 }

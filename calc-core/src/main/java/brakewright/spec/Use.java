@@ -87,6 +87,17 @@ public record Use(
     }
 
     /**
+     * Returns this use with another steepest slope.
+     *
+     * @param steepest [1], rise over run, not negative
+     * @param length of it [m], not negative
+     * @return a changed copy
+     */
+    public Use withSlope(double steepest, double length) {
+        return new Use(chargeFrom, chargeTo, speedMax, climate, steepest, length, riding, effort);
+    }
+
+    /**
      * Returns this use with another way of riding.
      *
      * @param replacement how it is ridden

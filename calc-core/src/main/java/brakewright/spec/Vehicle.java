@@ -57,17 +57,7 @@ public record Vehicle(
      * @return a changed copy, its grip that of the wet road
      */
     public Vehicle onWetRoad() {
-        return new Vehicle(
-                mass,
-                cargo,
-                wheelDiameter,
-                axles,
-                rollingResistance,
-                dragArea,
-                gripWet,
-                gripWet,
-                rotatingShare,
-                frictionBrake);
+        return withGrip(gripWet);
     }
 
     /**
@@ -77,5 +67,143 @@ public record Vehicle(
      */
     public double wheelRadius() {
         return wheelDiameter / 2.0;
+    }
+
+    /**
+     * Returns this vehicle with another cargo.
+     *
+     * @param replacement [kg], not negative
+     * @return a changed copy
+     */
+    public Vehicle withCargo(double replacement) {
+        Copy copy = new Copy(this);
+        copy.cargo = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with other driven wheels.
+     *
+     * @param replacement their diameter, loaded [m], positive
+     * @return a changed copy
+     */
+    public Vehicle withWheelDiameter(double replacement) {
+        Copy copy = new Copy(this);
+        copy.wheelDiameter = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with tyres that roll otherwise.
+     *
+     * @param replacement coefficient of rolling resistance [1], from 0 to 0.5
+     * @return a changed copy
+     */
+    public Vehicle withRollingResistance(double replacement) {
+        Copy copy = new Copy(this);
+        copy.rollingResistance = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with another drag area.
+     *
+     * @param replacement rider aboard [m²], not negative
+     * @return a changed copy
+     */
+    public Vehicle withDragArea(double replacement) {
+        Copy copy = new Copy(this);
+        copy.dragArea = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with another grip on a dry road.
+     *
+     * @param replacement [1], from 0.02 to 2
+     * @return a changed copy
+     */
+    public Vehicle withGrip(double replacement) {
+        Copy copy = new Copy(this);
+        copy.grip = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with another grip on a wet road.
+     *
+     * @param replacement [1], from 0.02 to 2
+     * @return a changed copy
+     */
+    public Vehicle withGripWet(double replacement) {
+        Copy copy = new Copy(this);
+        copy.gripWet = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with another share of turning parts.
+     *
+     * @param replacement [1], from 0 to 1
+     * @return a changed copy
+     */
+    public Vehicle withRotatingShare(double replacement) {
+        Copy copy = new Copy(this);
+        copy.rotatingShare = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this vehicle with another friction brake.
+     *
+     * @param replacement its deceleration [m/s²], not negative; empty for none
+     * @return a changed copy
+     */
+    public Vehicle withFrictionBrake(OptionalDouble replacement) {
+        Copy copy = new Copy(this);
+        copy.frictionBrake = replacement;
+        return copy.made();
+    }
+
+    /** What a changed copy is made of: the one place that lists all components. */
+    private static final class Copy {
+
+        private final double mass;
+        private double cargo;
+        private double wheelDiameter;
+        private final Axles axles;
+        private double rollingResistance;
+        private double dragArea;
+        private double grip;
+        private double gripWet;
+        private double rotatingShare;
+        private OptionalDouble frictionBrake;
+
+        Copy(Vehicle from) {
+            this.mass = from.mass;
+            this.cargo = from.cargo;
+            this.wheelDiameter = from.wheelDiameter;
+            this.axles = from.axles;
+            this.rollingResistance = from.rollingResistance;
+            this.dragArea = from.dragArea;
+            this.grip = from.grip;
+            this.gripWet = from.gripWet;
+            this.rotatingShare = from.rotatingShare;
+            this.frictionBrake = from.frictionBrake;
+        }
+
+        Vehicle made() {
+            return new Vehicle(
+                    mass,
+                    cargo,
+                    wheelDiameter,
+                    axles,
+                    rollingResistance,
+                    dragArea,
+                    grip,
+                    gripWet,
+                    rotatingShare,
+                    frictionBrake);
+        }
     }
 }

@@ -159,12 +159,7 @@ public record RangeSheet(
             case RIDER_HEAVIER -> {
                 Rider rider = build.rider();
                 yield distance(
-                        build.withRider(
-                                new Rider(
-                                        rider.mass() + 10.0,
-                                        rider.stance(),
-                                        rider.massHeight(),
-                                        rider.supportHalfLength())),
+                        build.withRider(rider.withMass(rider.mass() + 10.0)),
                         drive,
                         new Road(0.0, wind),
                         speed);
@@ -174,12 +169,9 @@ public record RangeSheet(
                 Build colder =
                         build.withUse(
                                         use.withClimate(
-                                                new Climate(
-                                                        Math.max(-40.0, climate.ambientC() - 15.0),
-                                                        climate.coldestPackC(),
-                                                        climate.warmestPackC(),
-                                                        climate.altitude(),
-                                                        climate.deckC())))
+                                                climate.withAmbientC(
+                                                        Math.max(
+                                                                -40.0, climate.ambientC() - 15.0))))
                                 .withBattery(
                                         build.battery()
                                                 .at(
@@ -194,12 +186,8 @@ public record RangeSheet(
                 yield distance(
                         build.withUse(
                                 use.withClimate(
-                                        new Climate(
-                                                climate.ambientC(),
-                                                climate.coldestPackC(),
-                                                climate.warmestPackC(),
-                                                Math.min(9000.0, climate.altitude() + 1000.0),
-                                                climate.deckC()))),
+                                        climate.withAltitude(
+                                                Math.min(9000.0, climate.altitude() + 1000.0)))),
                         drive,
                         new Road(0.0, wind),
                         speed);

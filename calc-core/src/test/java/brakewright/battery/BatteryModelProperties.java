@@ -246,13 +246,7 @@ class BatteryModelProperties {
         List<Pack> packs = new ArrayList<>(battery.packs());
         Collections.reverse(packs);
         BatteryModel model = new BatteryModel(battery);
-        BatteryModel reversed =
-                new BatteryModel(
-                        new Battery(
-                                packs,
-                                battery.joining(),
-                                battery.trunk(),
-                                battery.trunkResistance()));
+        BatteryModel reversed = new BatteryModel(battery.withPacks(packs));
         assertThat(reversed.capacityAh())
                 .isCloseTo(model.capacityAh(), within(ROUNDING * model.capacityAh()));
         assertThat(reversed.openCircuitVoltage(charge))

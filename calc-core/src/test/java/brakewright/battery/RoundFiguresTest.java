@@ -50,25 +50,17 @@ class RoundFiguresTest {
     void theFirstInstantMeetsTheLeastOfEverything() {
         Cell cell = sloping(0.02);
         Cell warmest =
-                new Cell(
-                        cell.capacityAh(),
-                        cell.dischargeCurrent(),
-                        cell.chargeCurrent(),
-                        cell.voltageMax(),
-                        cell.voltageMin(),
-                        cell.resistance(),
-                        cell.openCircuitVoltage(),
-                        ResistanceByCharge.alike(
-                                Curve.of(
-                                        new double[] {0.0, 0.5, 1.0},
-                                        new double[] {1.2, 0.9, 1.0})),
-                        ArrheniusCurve.through(
-                                Curve.of(new double[] {25.0, 45.0}, new double[] {1.0, 0.8})),
-                        cell.relaxation(),
-                        cell.heatCapacity(),
-                        cell.charging(),
-                        new DischargingWindow(-20.0, 45.0),
-                        cell.pulse());
+                cell.withResistanceByCharge(
+                                ResistanceByCharge.alike(
+                                        Curve.of(
+                                                new double[] {0.0, 0.5, 1.0},
+                                                new double[] {1.2, 0.9, 1.0})))
+                        .withResistanceByTemperature(
+                                ArrheniusCurve.through(
+                                        Curve.of(
+                                                new double[] {25.0, 45.0},
+                                                new double[] {1.0, 0.8})))
+                        .withDischarging(new DischargingWindow(-20.0, 45.0));
         assertThat(new PackModel(Builds.barePack(warmest, 10, 2, 0.1)).leastResistance())
                 .isCloseTo(0.0432, ROUNDING);
     }

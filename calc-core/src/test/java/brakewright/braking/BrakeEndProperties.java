@@ -194,33 +194,11 @@ class BrakeEndProperties {
 
     private static Build slippery(Build build) {
         Motor old = build.motor();
-        return Builds.withMotor(
-                build,
-                new Motor(
-                        old.kvRpmPerVolt(),
-                        old.resistanceAt20C(),
-                        old.polePairs(),
-                        old.inductance(),
-                        old.noLoadCurrent(),
-                        0.1,
-                        old.currentRating(),
-                        old.windingLimitC(),
-                        old.heat()));
+        return Builds.withMotor(build, old.withViscousDrag(0.1));
     }
 
     private static Build endingAt(Build build, double end) {
         Controllers old = build.controllers();
-        return Builds.withControllers(
-                build,
-                new Controllers(
-                        old.count(),
-                        old.basis(),
-                        old.motorCurrentRating(),
-                        old.packCurrentRating(),
-                        old.voltageRating(),
-                        old.efficiency(),
-                        old.busCapacitance(),
-                        old.regenResponse(),
-                        end));
+        return Builds.withControllers(build, old.withBrakeEndsBelow(end));
     }
 }

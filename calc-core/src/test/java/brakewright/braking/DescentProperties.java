@@ -118,16 +118,7 @@ class DescentProperties {
         Build build =
                 Builds.withMotor(
                         Builds.trailBoard(),
-                        new Motor(
-                                old.kvRpmPerVolt(),
-                                100.0 * old.resistanceAt20C(),
-                                old.polePairs(),
-                                old.inductance(),
-                                old.noLoadCurrent(),
-                                old.viscousDrag(),
-                                old.currentRating(),
-                                old.windingLimitC(),
-                                old.heat()));
+                        old.withResistanceAt20C(100.0 * old.resistanceAt20C()));
         Descent descent = descent(build, 0.3, 0.3, 0.5);
         assertThat(descent.packCurrent()).isEqualTo(Double.NEGATIVE_INFINITY);
         namedCurrentHolds(build, descent, 0.5);
@@ -495,14 +486,7 @@ class DescentProperties {
         double full = model(build).openCircuitVoltage(1.0);
         return Builds.withControllers(
                 build,
-                new Controllers(
-                        controllers.count(),
-                        controllers.basis(),
-                        controllers.motorCurrentRating(),
-                        controllers.packCurrentRating(),
-                        Math.max(controllers.voltageRating(), 1.1 * full),
-                        controllers.efficiency(),
-                        controllers.busCapacitance()));
+                controllers.withVoltageRating(Math.max(controllers.voltageRating(), 1.1 * full)));
     }
 
     /** A descent that takes a share of the greatest current that settings and packs bear there. */
@@ -544,39 +528,16 @@ class DescentProperties {
         Pack pack = Builds.pack(build);
         return Builds.withPack(
                 build,
-                new Pack(
-                        pack.cell(),
-                        pack.series(),
-                        pack.parallel(),
-                        pack.jointResistance(),
-                        pack.resistanceSpread(),
-                        pack.temperatureC(),
-                        pack.toAir(),
-                        pack.joinedAt(),
+                pack.withProtection(
                         new Protection(
                                 pack.protection().dischargeTrip(),
                                 pack.protection().chargeTrip(),
                                 pack.protection().cellOvervoltageTrip(),
-                                OptionalDouble.of(volts)),
-                        pack.wiring()));
+                                OptionalDouble.of(volts))));
     }
 
     private static Cell withPulse(Cell cell, PulseRating pulse) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                Optional.of(pulse));
+        return cell.withPulse(Optional.of(pulse));
     }
 
     private static ElectricBrake brake(Build build) {

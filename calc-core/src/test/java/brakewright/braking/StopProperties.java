@@ -14,7 +14,6 @@ import brakewright.spec.AnyBuild;
 import brakewright.spec.BrakedBuilds;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
-import brakewright.spec.Cell;
 import brakewright.spec.Vehicle;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -408,17 +407,10 @@ class StopProperties {
         Build sail =
                 Builds.withVehicle(
                         still,
-                        new Vehicle(
-                                old.mass(),
-                                old.cargo(),
-                                old.wheelDiameter(),
-                                old.axles(),
-                                0.0,
-                                0.6,
-                                old.grip(),
-                                old.gripWet(),
-                                0.0,
-                                OptionalDouble.empty()));
+                        old.withRollingResistance(0.0)
+                                .withDragArea(0.6)
+                                .withRotatingShare(0.0)
+                                .withFrictionBrake(OptionalDouble.empty()));
         ElectricBrake none = new ElectricBrake(Powertrain.of(sail), 0.0, 0.0, Optional.empty());
         for (Build build : new Build[] {still, sail}) {
             assertThat(new Stop(build, none, level(build)).from(8.0, 0.5))
@@ -512,55 +504,15 @@ class StopProperties {
     private static Build loaded(Build build, double more) {
         Vehicle old = build.vehicle();
         return Builds.withVehicle(
-                build,
-                new Vehicle(
-                        old.mass(),
-                        old.cargo() + more,
-                        old.wheelDiameter(),
-                        old.axles(),
-                        old.rollingResistance(),
-                        old.dragArea(),
-                        old.grip(),
-                        old.gripWet(),
-                        old.rotatingShare(),
-                        OptionalDouble.empty()));
+                build, old.withCargo(old.cargo() + more).withFrictionBrake(OptionalDouble.empty()));
     }
 
     private static Build tinyCells() {
-        return Builds.withCells(
-                Builds.trailBoard(),
-                cell ->
-                        new Cell(
-                                0.05,
-                                cell.dischargeCurrent(),
-                                cell.chargeCurrent(),
-                                cell.voltageMax(),
-                                cell.voltageMin(),
-                                cell.resistance(),
-                                cell.openCircuitVoltage(),
-                                cell.resistanceByCharge(),
-                                cell.resistanceByTemperature(),
-                                cell.relaxation(),
-                                cell.heatCapacity(),
-                                cell.charging(),
-                                cell.discharging(),
-                                cell.pulse()));
+        return Builds.withCells(Builds.trailBoard(), cell -> cell.withCapacityAh(0.05));
     }
 
     private static Build withFriction(Build build, double deceleration) {
         Vehicle old = build.vehicle();
-        return Builds.withVehicle(
-                build,
-                new Vehicle(
-                        old.mass(),
-                        old.cargo(),
-                        old.wheelDiameter(),
-                        old.axles(),
-                        old.rollingResistance(),
-                        old.dragArea(),
-                        old.grip(),
-                        old.gripWet(),
-                        old.rotatingShare(),
-                        OptionalDouble.of(deceleration)));
+        return Builds.withVehicle(build, old.withFrictionBrake(OptionalDouble.of(deceleration)));
     }
 }

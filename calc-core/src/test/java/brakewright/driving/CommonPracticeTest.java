@@ -100,22 +100,7 @@ class CommonPracticeTest {
     private static Build twoPacks() {
         Build board = Builds.trailBoard();
         Cell four = Builds.pack(board).cell();
-        Cell three =
-                new Cell(
-                        3.0,
-                        15.0,
-                        4.0,
-                        four.voltageMax(),
-                        four.voltageMin(),
-                        four.resistance(),
-                        four.openCircuitVoltage(),
-                        four.resistanceByCharge(),
-                        four.resistanceByTemperature(),
-                        four.relaxation(),
-                        four.heatCapacity(),
-                        four.charging(),
-                        four.discharging(),
-                        four.pulse());
+        Cell three = four.withCapacityAh(3.0).withDischargeCurrent(15.0).withChargeCurrent(4.0);
         Pack pack = Builds.barePack(three, 10, 4, 0.012);
         Use use = board.use();
         return board.withBattery(

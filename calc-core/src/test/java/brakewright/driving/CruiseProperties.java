@@ -290,12 +290,7 @@ class CruiseProperties {
 
     private static Build laden(Build build, double mass) {
         Rider rider = build.rider();
-        return build.withRider(
-                new Rider(
-                        rider.mass() + mass,
-                        rider.stance(),
-                        rider.massHeight(),
-                        rider.supportHalfLength()));
+        return build.withRider(rider.withMass(rider.mass() + mass));
     }
 
     private static Build idling(Build build, double more) {

@@ -84,17 +84,9 @@ class WorkingsProperties {
     private static Build joined(Build build, Joining joining) {
         Pack first = Builds.pack(build);
         Pack second =
-                new Pack(
-                        first.cell(),
-                        joining == Joining.PARALLEL ? first.series() : 2,
-                        first.parallel() / 2,
-                        2.0 * first.jointResistance(),
-                        first.resistanceSpread(),
-                        first.temperatureC(),
-                        first.toAir(),
-                        first.joinedAt(),
-                        first.protection(),
-                        first.wiring());
+                first.withSeries(joining == Joining.PARALLEL ? first.series() : 2)
+                        .withParallel(first.parallel() / 2)
+                        .withJointResistance(2.0 * first.jointResistance());
         return Builds.withBattery(
                 build, new Battery(List.of(first, second), joining, Wiring.NONE, 0.004));
     }

@@ -63,16 +63,9 @@ class HardRidingTest {
         Build bench =
                 Builds.withMotor(
                         bare,
-                        new Motor(
-                                old.kvRpmPerVolt(),
-                                old.resistanceAt20C(),
-                                old.polePairs(),
-                                old.inductance(),
-                                0.0,
-                                0.0,
-                                old.currentRating(),
-                                old.windingLimitC(),
-                                Builds.trailBoard().motor().heat()));
+                        old.withNoLoadCurrent(0.0)
+                                .withViscousDrag(0.0)
+                                .withHeat(Builds.trailBoard().motor().heat()));
         assertThat(bench.motor().heat()).isPresent();
         assertThat(HardRiding.hottest(bench, brake(bench, 0.0), drive(bench, 30.0), SPEED))
                 .isEmpty();

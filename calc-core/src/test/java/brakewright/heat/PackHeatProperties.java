@@ -292,21 +292,7 @@ class PackHeatProperties {
     }
 
     private static Cell withoutHeatCapacity(Cell cell) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                OptionalDouble.empty(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
+        return cell.withHeatCapacity(OptionalDouble.empty());
     }
 
     private static PackHeat heated(Optional<PackHeat> heat) {
@@ -393,39 +379,15 @@ class PackHeatProperties {
             ArrheniusCurve byTemperature,
             ChargingWindow charging,
             DischargingWindow discharging) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                byTemperature,
-                cell.relaxation(),
-                cell.heatCapacity(),
-                charging,
-                discharging,
-                cell.pulse());
+        return cell.withResistanceByTemperature(byTemperature)
+                .withCharging(charging)
+                .withDischarging(discharging);
     }
 
     /** The first pack by itself, with that way to the air. */
     private static Build through(Build build, OptionalDouble toAir) {
         Pack pack = build.battery().packs().get(0);
-        return Builds.withPack(
-                build,
-                new Pack(
-                        pack.cell(),
-                        pack.series(),
-                        pack.parallel(),
-                        pack.jointResistance(),
-                        pack.resistanceSpread(),
-                        pack.temperatureC(),
-                        toAir,
-                        pack.joinedAt(),
-                        pack.protection(),
-                        pack.wiring()));
+        return Builds.withPack(build, pack.withToAir(toAir));
     }
 
     private static Build noColderThanTheAir(Build build) {

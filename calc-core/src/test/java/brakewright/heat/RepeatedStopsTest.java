@@ -53,17 +53,7 @@ class RepeatedStopsTest {
         Motor old = BOARD.motor();
         Build thread =
                 Builds.withMotor(
-                        BOARD,
-                        new Motor(
-                                old.kvRpmPerVolt(),
-                                old.resistanceAt20C(),
-                                old.polePairs(),
-                                old.inductance(),
-                                old.noLoadCurrent(),
-                                old.viscousDrag(),
-                                old.currentRating(),
-                                old.windingLimitC(),
-                                Optional.of(new MotorHeat(100.0, 1.6, 0.1, 450.0))));
+                        BOARD, old.withHeat(Optional.of(new MotorHeat(100.0, 1.6, 0.1, 450.0))));
         Operation set = Operation.of(thread, Limits.of(thread));
         ElectricBrake hard =
                 new ElectricBrake(set.brake().powertrain(), 60.0, 40.0, Optional.empty());

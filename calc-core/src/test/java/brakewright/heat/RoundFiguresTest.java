@@ -184,21 +184,11 @@ class RoundFiguresTest {
     private static Pack pack(double heatCapacity, double stopC, OptionalDouble toAir) {
         Cell flat = Builds.flatCell(4.0, 0.1, 3.0, 4.2);
         Cell cell =
-                new Cell(
-                        flat.capacityAh(),
-                        flat.dischargeCurrent(),
-                        flat.chargeCurrent(),
-                        flat.voltageMax(),
-                        flat.voltageMin(),
-                        flat.resistance(),
-                        flat.openCircuitVoltage(),
-                        flat.resistanceByCharge(),
-                        flat.resistanceByTemperature(),
-                        flat.relaxation(),
-                        OptionalDouble.of(heatCapacity),
-                        new ChargingWindow(0.0, 45.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
-                        new DischargingWindow(-20.0, stopC),
-                        flat.pulse());
+                flat.withHeatCapacity(OptionalDouble.of(heatCapacity))
+                        .withCharging(
+                                new ChargingWindow(
+                                        0.0, 45.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE))
+                        .withDischarging(new DischargingWindow(-20.0, stopC));
         return new Pack(
                 cell,
                 10,

@@ -97,18 +97,6 @@ class WarmRideTest {
 
     private static Build through(Build build, double toAir) {
         Pack old = Builds.pack(build);
-        return Builds.withPack(
-                build,
-                new Pack(
-                        old.cell(),
-                        old.series(),
-                        old.parallel(),
-                        old.jointResistance(),
-                        old.resistanceSpread(),
-                        old.temperatureC(),
-                        OptionalDouble.of(toAir),
-                        old.joinedAt(),
-                        old.protection(),
-                        old.wiring()));
+        return Builds.withPack(build, old.withToAir(OptionalDouble.of(toAir)));
     }
 }

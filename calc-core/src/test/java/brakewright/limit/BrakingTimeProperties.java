@@ -70,16 +70,7 @@ class BrakingTimeProperties {
         Use use = board.use();
         board =
                 Builds.withUse(
-                        board,
-                        new Use(
-                                use.chargeFrom(),
-                                0.1,
-                                11.0,
-                                use.climate(),
-                                0.1,
-                                200.0,
-                                use.riding(),
-                                use.effort()));
+                        board, use.withChargeTo(0.1).withSpeedMax(11.0).withSlope(0.1, 200.0));
         BatteryModel model = new BatteryModel(board.battery());
         assertThat(BrakingTime.of(board, model, 10.0))
                 .satisfies(
@@ -102,14 +93,12 @@ class BrakingTimeProperties {
         Effort effort = use.effort();
         return Builds.withUse(
                 build,
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        slope,
-                        use.riding(),
-                        new Effort(effort.hardPull(), brake, effort.reaction(), effort.buildUp())));
+                use.withEffort(
+                                new Effort(
+                                        effort.hardPull(),
+                                        brake,
+                                        effort.reaction(),
+                                        effort.buildUp()))
+                        .withSlope(use.slope(), slope));
     }
 }

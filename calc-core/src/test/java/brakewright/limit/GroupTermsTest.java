@@ -97,20 +97,6 @@ class GroupTermsTest {
 
     private static GroupTerms terms(GroupSpread spread, WorstGroup.End end) {
         Pack old = Builds.pack(Builds.trailBoard());
-        return new GroupTerms(
-                new PackModel(
-                        new Pack(
-                                old.cell(),
-                                old.series(),
-                                old.parallel(),
-                                old.jointResistance(),
-                                old.resistanceSpread(),
-                                spread,
-                                old.temperatureC(),
-                                old.toAir(),
-                                old.joinedAt(),
-                                old.protection(),
-                                old.wiring())),
-                end);
+        return new GroupTerms(new PackModel(old.withGroupSpread(spread)), end);
     }
 }

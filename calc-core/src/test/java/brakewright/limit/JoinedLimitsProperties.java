@@ -405,26 +405,23 @@ class JoinedLimitsProperties {
     private static Pack changed(Pack pack, int series, int parallel, double joints, int times) {
         Protection trips = pack.protection();
         Wiring wiring = pack.wiring();
-        return new Pack(
-                pack.cell(),
-                series,
-                parallel,
-                joints,
-                0.0,
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
-                new Protection(
-                        times(trips.dischargeTrip(), times),
-                        times(trips.chargeTrip(), times),
-                        trips.cellOvervoltageTrip(),
-                        trips.cellUndervoltageTrip()),
-                new Wiring(
-                        times(wiring.fuseRating(), times),
-                        wiring.fuseBreaking(),
-                        times(wiring.wireAmpacity(), times),
-                        times(wiring.plugRating(), times),
-                        wiring.plugIsAntiSpark()));
+        return pack.withSeries(series)
+                .withParallel(parallel)
+                .withJointResistance(joints)
+                .withResistanceSpread(0.0)
+                .withProtection(
+                        new Protection(
+                                times(trips.dischargeTrip(), times),
+                                times(trips.chargeTrip(), times),
+                                trips.cellOvervoltageTrip(),
+                                trips.cellUndervoltageTrip()))
+                .withWiring(
+                        new Wiring(
+                                times(wiring.fuseRating(), times),
+                                wiring.fuseBreaking(),
+                                times(wiring.wireAmpacity(), times),
+                                times(wiring.plugRating(), times),
+                                wiring.plugIsAntiSpark()));
     }
 
     private static OptionalDouble times(OptionalDouble value, int times) {

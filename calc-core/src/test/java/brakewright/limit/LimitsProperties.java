@@ -148,11 +148,10 @@ class LimitsProperties {
         Battery battery = build.battery();
         return Builds.withBattery(
                 build,
-                new Battery(
-                        battery.packs().stream().map(pack -> pack.withGroupSpread(spread)).toList(),
-                        battery.joining(),
-                        battery.trunk(),
-                        battery.trunkResistance()));
+                battery.withPacks(
+                        battery.packs().stream()
+                                .map(pack -> pack.withGroupSpread(spread))
+                                .toList()));
     }
 
     @Property

@@ -101,21 +101,8 @@ class OvershootTest {
             OptionalDouble overvoltageTrip) {
         Cell flat = Builds.flatCell(4.0, 0.1, 3.0, 4.1);
         Cell cell =
-                new Cell(
-                        flat.capacityAh(),
-                        flat.dischargeCurrent(),
-                        flat.chargeCurrent(),
-                        flat.voltageMax(),
-                        flat.voltageMin(),
-                        flat.resistance(),
-                        flat.openCircuitVoltage(),
-                        ResistanceByCharge.alike(byCharge),
-                        ArrheniusCurve.through(byTemperature),
-                        flat.relaxation(),
-                        flat.heatCapacity(),
-                        flat.charging(),
-                        flat.discharging(),
-                        flat.pulse());
+                flat.withResistanceByCharge(ResistanceByCharge.alike(byCharge))
+                        .withResistanceByTemperature(ArrheniusCurve.through(byTemperature));
         Pack pack =
                 new Pack(
                         cell,

@@ -160,18 +160,7 @@ class RoundFiguresTest {
 
     private static double lowEnd(Cell cell, Protection protection) {
         Pack bare = Builds.barePack(cell, 12, 4, 0.0);
-        Pack pack =
-                new Pack(
-                        bare.cell(),
-                        bare.series(),
-                        bare.parallel(),
-                        bare.jointResistance(),
-                        bare.resistanceSpread(),
-                        bare.temperatureC(),
-                        bare.toAir(),
-                        bare.joinedAt(),
-                        protection,
-                        bare.wiring());
+        Pack pack = bare.withProtection(protection);
         return Limits.of(Builds.withBattery(Builds.trailBoard(), Battery.of(pack)))
                 .lowVoltageTaper()
                 .binding()
@@ -180,22 +169,7 @@ class RoundFiguresTest {
 
     private static Cell lowCell(double lowest, double taperFloor) {
         Cell cell = Builds.flatCell(3.3, 0.01, lowest, 3.65);
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse(),
-                taperFloor);
+        return cell.withTaperFloor(taperFloor);
     }
 
     @Test
@@ -261,18 +235,7 @@ class RoundFiguresTest {
 
     private static Battery wired(Build build, Wiring wiring) {
         Pack pack = build.battery().packs().get(0);
-        return Battery.of(
-                new Pack(
-                        pack.cell(),
-                        pack.series(),
-                        pack.parallel(),
-                        pack.jointResistance(),
-                        pack.resistanceSpread(),
-                        pack.temperatureC(),
-                        pack.toAir(),
-                        pack.joinedAt(),
-                        pack.protection(),
-                        wiring));
+        return Battery.of(pack.withWiring(wiring));
     }
 
     @Test
@@ -450,18 +413,7 @@ class RoundFiguresTest {
                         OptionalDouble.empty(),
                         OptionalDouble.of(highest),
                         OptionalDouble.of(lowest));
-        Pack pack =
-                new Pack(
-                        bare.cell(),
-                        bare.series(),
-                        bare.parallel(),
-                        bare.jointResistance(),
-                        bare.resistanceSpread(),
-                        bare.temperatureC(),
-                        bare.toAir(),
-                        bare.joinedAt(),
-                        protection,
-                        bare.wiring());
+        Pack pack = bare.withProtection(protection);
         return Builds.withPack(Builds.trailBoard(), pack);
     }
 
@@ -536,17 +488,7 @@ class RoundFiguresTest {
 
     private static Build from(Build build, double speed, double slopeLength) {
         Use use = build.use();
-        return Builds.withUse(
-                build,
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        speed,
-                        use.climate(),
-                        0.1,
-                        slopeLength,
-                        use.riding(),
-                        use.effort()));
+        return Builds.withUse(build, use.withSpeedMax(speed).withSlope(0.1, slopeLength));
     }
 
     private static Build pulsed(double pulling, double braking) {

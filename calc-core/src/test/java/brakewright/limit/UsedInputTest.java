@@ -43,23 +43,7 @@ class UsedInputTest {
     @Test
     void theFloorThatEndsATaperIsNamed() {
         Cell cell = Builds.pack(BOARD).cell();
-        Cell steep =
-                new Cell(
-                        cell.capacityAh(),
-                        cell.dischargeCurrent(),
-                        cell.chargeCurrent(),
-                        cell.voltageMax(),
-                        cell.voltageMin(),
-                        cell.resistance(),
-                        cell.openCircuitVoltage(),
-                        cell.resistanceByCharge(),
-                        cell.resistanceByTemperature(),
-                        cell.relaxation(),
-                        cell.heatCapacity(),
-                        cell.charging(),
-                        cell.discharging(),
-                        cell.pulse(),
-                        cell.voltageMin() + 0.2);
+        Cell steep = cell.withTaperFloor(cell.voltageMin() + 0.2);
         assertThat(inputs(Builds.withPack(BOARD, Builds.barePack(steep, 12, 4, 0.01))))
                 .contains(Input.CELL_TAPER_FLOOR);
     }

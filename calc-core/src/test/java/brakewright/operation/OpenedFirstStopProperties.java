@@ -123,21 +123,12 @@ class OpenedFirstStopProperties {
         Pack old = Builds.pack(board);
         Protection trips = old.protection();
         Pack pack =
-                new Pack(
-                        old.cell(),
-                        old.series(),
-                        old.parallel(),
-                        old.jointResistance(),
-                        old.resistanceSpread(),
-                        old.temperatureC(),
-                        old.toAir(),
-                        old.joinedAt(),
+                old.withProtection(
                         new Protection(
                                 trips.dischargeTrip(),
                                 OptionalDouble.of(chargeTrip),
                                 trips.cellOvervoltageTrip(),
-                                trips.cellUndervoltageTrip()),
-                        old.wiring());
+                                trips.cellUndervoltageTrip()));
         return Builds.withPack(used, pack)
                 .withSettings(
                         new Settings(

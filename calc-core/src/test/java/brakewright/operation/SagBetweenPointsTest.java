@@ -19,19 +19,13 @@ class SagBetweenPointsTest {
         Build board = Builds.trailBoard();
         Pack old = Builds.pack(board);
         Pack pack =
-                new Pack(
-                        old.cell(),
-                        12,
-                        4,
-                        old.jointResistance(),
-                        old.resistanceSpread(),
-                        25.0,
-                        old.toAir(),
-                        old.joinedAt(),
-                        new Protection(
-                                OptionalDouble.empty(), OptionalDouble.empty(),
-                                OptionalDouble.empty(), OptionalDouble.of(3.25)),
-                        old.wiring());
+                old.withSeries(12)
+                        .withParallel(4)
+                        .at(25.0)
+                        .withProtection(
+                                new Protection(
+                                        OptionalDouble.empty(), OptionalDouble.empty(),
+                                        OptionalDouble.empty(), OptionalDouble.of(3.25)));
         Use use = board.use();
         Build build =
                 board.withBattery(Battery.of(pack))

@@ -8,6 +8,7 @@ import brakewright.limit.Limits;
 import brakewright.powertrain.AnyDriven;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
+import brakewright.spec.GroupSpread;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
@@ -108,7 +109,10 @@ class SagProperties {
                 new Sag.Draw(draw, true, 25.0, seconds));
     }
 
-    /** The taper lets the loaded voltage no lower than its end, and the cells lie above that. */
+    /**
+     * The taper lets the loaded voltage no lower than its end, and the cells lie above that, where
+     * all groups are alike.
+     */
     @Property(tries = 300)
     void aTaperThatEndsAboveTheTripKeepsThePackFromIt(
             @ForAll Build any,
@@ -117,7 +121,8 @@ class SagProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0.6, max = 0.999) double share,
             @ForAll @Scale(6) @DoubleRange(min = 1.0, max = 300.0) double draw,
             @ForAll @Scale(1) @DoubleRange(min = -10.0, max = 45.0) double cellsC) {
-        Build bare = any.withBattery(Battery.of(any.battery().packs().get(0)));
+        Pack alike = any.battery().packs().get(0).withGroupSpread(GroupSpread.NONE);
+        Build bare = any.withBattery(Battery.of(alike));
         PackModel pack = new BatteryModel(bare.battery()).packs().get(0);
         double trip = share * pack.cellOpenCircuitVoltage(bare.use().chargeTo());
         Build build = tripping(bare, trip);
@@ -259,40 +264,21 @@ class SagProperties {
                 build.battery().packs().stream()
                         .map(
                                 pack ->
-                                        new Pack(
-                                                pack.cell(),
-                                                pack.series(),
-                                                pack.parallel(),
-                                                pack.jointResistance(),
-                                                pack.resistanceSpread(),
-                                                pack.temperatureC(),
-                                                pack.toAir(),
-                                                pack.joinedAt(),
+                                        pack.withProtection(
                                                 new Protection(
                                                         OptionalDouble.empty(),
                                                         OptionalDouble.empty(),
                                                         OptionalDouble.empty(),
-                                                        OptionalDouble.of(trip)),
-                                                pack.wiring()))
+                                                        OptionalDouble.of(trip))))
                         .toList();
-        return build.withBattery(
-                new Battery(
-                        packs,
-                        build.battery().joining(),
-                        build.battery().trunk(),
-                        build.battery().trunkResistance()));
+        return build.withBattery(build.battery().withPacks(packs));
     }
 
     private static Build tapered(Build build, Taper taper) {
         Settings old = build.settings();
         return build.withSettings(
-                new Settings(
-                        old.motorDriveCurrent(),
-                        old.motorBrakeCurrent(),
-                        old.packDischargeCurrent(),
-                        old.packRegenCurrent(),
-                        Optional.of(taper),
-                        Optional.empty(),
-                        OptionalDouble.empty()));
+                old.withLowVoltageTaper(Optional.of(taper))
+                        .withHighVoltageTaper(Optional.empty())
+                        .withSpeedCap(OptionalDouble.empty()));
     }
 }

@@ -85,18 +85,7 @@ public final class SetBuild extends DomainContextBase {
         Use use = build.use();
         Climate climate = use.climate();
         double full = new BatteryModel(steady.battery()).openCircuitVoltage(1.0);
-        return Builds.withControllers(
-                        steady,
-                        new Controllers(
-                                old.count(),
-                                old.basis(),
-                                old.motorCurrentRating(),
-                                old.packCurrentRating(),
-                                3.0 * full,
-                                old.efficiency(),
-                                old.busCapacitance(),
-                                old.regenResponse(),
-                                old.brakeEndsBelow()))
+        return Builds.withControllers(steady, old.withVoltageRating(3.0 * full))
                 .withUse(
                         use.withChargeTo(0.6 * use.chargeTo())
                                 .withChargeFrom(tame.full)
@@ -111,21 +100,8 @@ public final class SetBuild extends DomainContextBase {
 
     /** The same cell with a voltage from near its lowest to near its highest. */
     private static Cell tamed(Cell cell) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                Curve.of(new double[] {0.0, 0.1, 0.9, 1.0}, new double[] {3.0, 3.4, 4.05, 4.15}),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
+        return cell.withOpenCircuitVoltage(
+                Curve.of(new double[] {0.0, 0.1, 0.9, 1.0}, new double[] {3.0, 3.4, 4.05, 4.15}));
     }
 
     private static Arbitrary<Shares> shares(double most) {
@@ -158,17 +134,10 @@ public final class SetBuild extends DomainContextBase {
         }
         Pack first = Builds.pack(build);
         Pack second =
-                new Pack(
-                        first.cell(),
-                        first.series(),
-                        first.parallel() + 1,
-                        1.5 * first.jointResistance(),
-                        first.resistanceSpread() / 2.0,
-                        first.temperatureC(),
-                        first.toAir(),
-                        first.joinedAt(),
-                        first.protection(),
-                        Wiring.NONE);
+                first.withParallel(first.parallel() + 1)
+                        .withJointResistance(1.5 * first.jointResistance())
+                        .withResistanceSpread(first.resistanceSpread() / 2.0)
+                        .withWiring(Wiring.NONE);
         Joining joining = packs == Packs.SIDE_BY_SIDE ? Joining.PARALLEL : Joining.SERIES;
         return build.withBattery(
                 new Battery(List.of(first, second), joining, first.wiring(), 0.002));

@@ -227,35 +227,32 @@ class DrivingOutsideTest {
             double from,
             double to) {
         Build bench = Machines.bench(Machines.motor(1.0, 1e-9, 0.0), DC_EQUIVALENT);
-        return new Build(
-                "lossless",
-                new Rider(RIDER, Stance.SEATED, 0.5, 0.2),
-                new Vehicle(
-                        mass - RIDER,
-                        0.0,
-                        2.0,
-                        new Axles(1.0, 0.001, 0.5, DrivenAxle.BOTH),
-                        rolling,
-                        area,
-                        1.5,
-                        1.5,
-                        0.0,
-                        OptionalDouble.empty()),
-                new Drive(1, 1.0, efficiency),
-                bench.motor(),
-                bench.controllers(),
-                Battery.of(Builds.barePack(cell, series, 1, 0.0)),
-                new Use(
-                        from,
-                        to,
-                        10.0,
-                        new Climate(15.0, 25.0, 25.0, 0.0, 30.0),
-                        0.1,
-                        100.0,
-                        new Riding(5.0, 0.0, 0.0, 0.0, Optional.empty()),
-                        bench.use().effort()),
-                Builds.NO_MARGINS,
-                bench.criteria(),
-                bench.settings());
+        return bench.withTitle("lossless")
+                .withRider(new Rider(RIDER, Stance.SEATED, 0.5, 0.2))
+                .withVehicle(
+                        new Vehicle(
+                                mass - RIDER,
+                                0.0,
+                                2.0,
+                                new Axles(1.0, 0.001, 0.5, DrivenAxle.BOTH),
+                                rolling,
+                                area,
+                                1.5,
+                                1.5,
+                                0.0,
+                                OptionalDouble.empty()))
+                .withDrive(new Drive(1, 1.0, efficiency))
+                .withBattery(Battery.of(Builds.barePack(cell, series, 1, 0.0)))
+                .withUse(
+                        new Use(
+                                from,
+                                to,
+                                10.0,
+                                new Climate(15.0, 25.0, 25.0, 0.0, 30.0),
+                                0.1,
+                                100.0,
+                                new Riding(5.0, 0.0, 0.0, 0.0, Optional.empty()),
+                                bench.use().effort()))
+                .withMargins(Builds.NO_MARGINS);
     }
 }

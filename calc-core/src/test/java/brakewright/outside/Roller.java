@@ -147,38 +147,38 @@ record Roller(
 
     private Build build(double speedMax) {
         Build bench = Machines.bench(Machines.motor(10.0, LOSSLESS, 0.0), DC_EQUIVALENT);
-        return new Build(
-                "roller",
-                new Rider(RIDER, Stance.SEATED, 0.5, 0.2),
-                new Vehicle(
-                        mass - RIDER,
-                        0.0,
-                        2.0,
-                        new Axles(1.0, 0.5, 0.5, DrivenAxle.BOTH),
-                        rolling,
-                        area,
-                        grip,
-                        grip,
-                        0.0,
-                        OptionalDouble.of(deceleration)),
-                bench.drive(),
-                bench.motor(),
-                bench.controllers(),
-                Battery.of(
-                        Builds.barePack(
-                                Builds.flatCell(VOLTAGE, LOSSLESS, 50.0, 150.0), 1, 1, 0.0)),
-                new Use(
-                        1.0,
-                        0.0,
-                        speedMax,
-                        new Climate(15.0, 25.0, 25.0, 0.0, 30.0),
-                        0.1,
-                        100.0,
-                        bench.use().riding(),
-                        new Effort(10.0, 10.0, reaction, buildUp)),
-                Builds.NO_MARGINS,
-                bench.criteria(),
-                bench.settings());
+        return bench.withTitle("roller")
+                .withRider(new Rider(RIDER, Stance.SEATED, 0.5, 0.2))
+                .withVehicle(
+                        new Vehicle(
+                                mass - RIDER,
+                                0.0,
+                                2.0,
+                                new Axles(1.0, 0.5, 0.5, DrivenAxle.BOTH),
+                                rolling,
+                                area,
+                                grip,
+                                grip,
+                                0.0,
+                                OptionalDouble.of(deceleration)))
+                .withBattery(
+                        Battery.of(
+                                Builds.barePack(
+                                        Builds.flatCell(VOLTAGE, LOSSLESS, 50.0, 150.0),
+                                        1,
+                                        1,
+                                        0.0)))
+                .withUse(
+                        new Use(
+                                1.0,
+                                0.0,
+                                speedMax,
+                                new Climate(15.0, 25.0, 25.0, 0.0, 30.0),
+                                0.1,
+                                100.0,
+                                bench.use().riding(),
+                                new Effort(10.0, 10.0, reaction, buildUp)))
+                .withMargins(Builds.NO_MARGINS);
     }
 
     ElectricBrake brake() {

@@ -88,18 +88,7 @@ public final class AnyDriven extends DomainContextBase {
         if (arrangement == 1 || voltage.at(0.0) == voltage.at(1.0)) {
             return build;
         }
-        Pack second =
-                new Pack(
-                        first.cell(),
-                        first.series(),
-                        parallel,
-                        first.jointResistance(),
-                        first.resistanceSpread(),
-                        first.temperatureC(),
-                        first.toAir(),
-                        first.joinedAt(),
-                        first.protection(),
-                        first.wiring());
+        Pack second = first.withParallel(parallel);
         return build.withBattery(
                 new Battery(
                         List.of(first, second),

@@ -261,14 +261,7 @@ class ComparisonTest {
     private static Profile heavier(Profile profile) {
         Rider rider = profile.build().rider();
         return new Profile(
-                "heavier",
-                profile.build()
-                        .withRider(
-                                new Rider(
-                                        rider.mass() + 20.0,
-                                        rider.stance(),
-                                        rider.massHeight(),
-                                        rider.supportHalfLength())));
+                "heavier", profile.build().withRider(rider.withMass(rider.mass() + 20.0)));
     }
 
     private static Comparison.Row row(Comparison comparison, Quantity quantity) {

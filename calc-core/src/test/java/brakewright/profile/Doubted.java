@@ -70,30 +70,8 @@ record Doubted(Build build, List<Uncertain> inputs) implements Variation {
         Rider rider = build.rider();
         Build changed =
                 Builds.withMotor(
-                        build,
-                        new Motor(
-                                values[1],
-                                values[0],
-                                motor.polePairs(),
-                                motor.inductance(),
-                                motor.noLoadCurrent(),
-                                motor.viscousDrag(),
-                                motor.currentRating(),
-                                motor.windingLimitC(),
-                                motor.heat()));
-        changed =
-                Builds.withControllers(
-                        changed,
-                        new Controllers(
-                                controllers.count(),
-                                controllers.basis(),
-                                controllers.motorCurrentRating(),
-                                controllers.packCurrentRating(),
-                                controllers.voltageRating(),
-                                values[4],
-                                controllers.busCapacitance(),
-                                controllers.regenResponse(),
-                                controllers.brakeEndsBelow()));
+                        build, motor.withKvRpmPerVolt(values[1]).withResistanceAt20C(values[0]));
+        changed = Builds.withControllers(changed, controllers.withEfficiency(values[4]));
         // cells of several packs change alike
         double resistance = values[2] / inputs.get(2).nominal();
         double capacity = values[3] / inputs.get(3).nominal();
@@ -105,26 +83,10 @@ record Doubted(Build build, List<Uncertain> inputs) implements Variation {
                                         cell,
                                         resistance * cell.resistance(),
                                         capacity * cell.capacityAh()));
-        return changed.withRider(
-                new Rider(
-                        values[5], rider.stance(), rider.massHeight(), rider.supportHalfLength()));
+        return changed.withRider(rider.withMass(values[5]));
     }
 
     private static Cell cell(Cell cell, double resistance, double capacityAh) {
-        return new Cell(
-                capacityAh,
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                resistance,
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
+        return cell.withCapacityAh(capacityAh).withResistance(resistance);
     }
 }

@@ -152,14 +152,9 @@ class HeadroomProperties {
     private static Build plain(Build build) {
         Settings settings = build.settings();
         return build.withSettings(
-                new Settings(
-                        settings.motorDriveCurrent(),
-                        settings.motorBrakeCurrent(),
-                        settings.packDischargeCurrent(),
-                        settings.packRegenCurrent(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty()));
+                settings.withLowVoltageTaper(Optional.empty())
+                        .withHighVoltageTaper(Optional.empty())
+                        .withSpeedCap(OptionalDouble.empty()));
     }
 
     private static Build braking(Build build, double value) {

@@ -61,14 +61,9 @@ class SolverProperties {
         Settings settings = build.settings();
         Build plain =
                 build.withSettings(
-                        new Settings(
-                                settings.motorDriveCurrent(),
-                                settings.motorBrakeCurrent(),
-                                settings.packDischargeCurrent(),
-                                settings.packRegenCurrent(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                OptionalDouble.empty()));
+                        settings.withLowVoltageTaper(Optional.empty())
+                                .withHighVoltageTaper(Optional.empty())
+                                .withSpeedCap(OptionalDouble.empty()));
         justDoes(charge -> chargedTo(plain, charge), build.use().chargeTo() + 0.01, 1.0);
     }
 
@@ -218,24 +213,10 @@ class SolverProperties {
     private static Build inParallel(Build build, int count) {
         Battery old = build.battery();
         return build.withBattery(
-                new Battery(
-                        old.packs().stream().map(pack -> inParallel(pack, count)).toList(),
-                        old.joining(),
-                        old.trunk(),
-                        old.trunkResistance()));
+                old.withPacks(old.packs().stream().map(pack -> inParallel(pack, count)).toList()));
     }
 
     private static Pack inParallel(Pack pack, int count) {
-        return new Pack(
-                pack.cell(),
-                pack.series(),
-                count,
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
-                pack.protection(),
-                pack.wiring());
+        return pack.withParallel(count);
     }
 }

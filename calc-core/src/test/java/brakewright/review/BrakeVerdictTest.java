@@ -187,16 +187,7 @@ class BrakeVerdictTest {
     private static Build coasting(double friction, double slope) {
         Build board = BrakedBuilds.frictionOnly(friction);
         Use use = board.use();
-        return board.withUse(
-                        new Use(
-                                use.chargeFrom(),
-                                use.chargeTo(),
-                                use.speedMax(),
-                                use.climate(),
-                                slope,
-                                use.slopeLength(),
-                                use.riding(),
-                                use.effort()))
+        return board.withUse(use.withSlope(slope, use.slopeLength()))
                 .withSettings(Settings.NONE.withMotorBrakeCurrent(0.0));
     }
 }

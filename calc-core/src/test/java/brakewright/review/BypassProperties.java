@@ -131,24 +131,11 @@ class BypassProperties {
     private static Build with(Build build, Protection protection) {
         Battery battery = build.battery();
         return build.withBattery(
-                new Battery(
-                        battery.packs().stream().map(pack -> with(pack, protection)).toList(),
-                        battery.joining(),
-                        battery.trunk(),
-                        battery.trunkResistance()));
+                battery.withPacks(
+                        battery.packs().stream().map(pack -> with(pack, protection)).toList()));
     }
 
     private static Pack with(Pack pack, Protection protection) {
-        return new Pack(
-                pack.cell(),
-                pack.series(),
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
-                protection,
-                pack.wiring());
+        return pack.withProtection(protection);
     }
 }

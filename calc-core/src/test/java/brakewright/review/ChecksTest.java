@@ -295,17 +295,7 @@ class ChecksTest {
     void aFullPackMayBeMoreThanTheControllersBear() {
         assertThat(told(BOARD, Topic.CONTROLLER_VOLTAGE_AT_REST)).isEmpty();
         Controllers old = BOARD.controllers();
-        Build low =
-                Builds.withControllers(
-                        BOARD,
-                        new Controllers(
-                                old.count(),
-                                old.basis(),
-                                old.motorCurrentRating(),
-                                old.packCurrentRating(),
-                                50.0,
-                                old.efficiency(),
-                                old.busCapacitance()));
+        Build low = Builds.withControllers(BOARD, old.withVoltageRating(50.0));
         assertThat(told(low, Topic.CONTROLLER_VOLTAGE_AT_REST))
                 .singleElement()
                 .satisfies(
@@ -467,22 +457,12 @@ class ChecksTest {
     private static Build flat(Curve voltage, double coldFactor) {
         Cell bare = Builds.flatCell(4.0, 0.1, voltage.at(0.0) < 3.5 ? 2.5 : 3.8, 4.2);
         Cell cell =
-                new Cell(
-                        bare.capacityAh(),
-                        bare.dischargeCurrent(),
-                        bare.chargeCurrent(),
-                        bare.voltageMax(),
-                        bare.voltageMin(),
-                        bare.resistance(),
-                        voltage,
-                        bare.resistanceByCharge(),
-                        ArrheniusCurve.through(
-                                Curve.of(new double[] {5.0, 25.0}, new double[] {coldFactor, 1.0})),
-                        bare.relaxation(),
-                        bare.heatCapacity(),
-                        bare.charging(),
-                        bare.discharging(),
-                        bare.pulse());
+                bare.withOpenCircuitVoltage(voltage)
+                        .withResistanceByTemperature(
+                                ArrheniusCurve.through(
+                                        Curve.of(
+                                                new double[] {5.0, 25.0},
+                                                new double[] {coldFactor, 1.0})));
         Pack pack =
                 new Pack(
                         cell,

@@ -90,27 +90,8 @@ class EffectiveCurrentProperties {
         Motor motor = build.motor();
         Settings settings = build.settings();
         Controllers controllers =
-                new Controllers(
-                        old.count(),
-                        basis,
-                        share * old.motorCurrentRating(),
-                        old.packCurrentRating(),
-                        old.voltageRating(),
-                        old.efficiency(),
-                        old.busCapacitance(),
-                        old.regenResponse(),
-                        old.brakeEndsBelow());
-        Motor told =
-                new Motor(
-                        motor.kvRpmPerVolt(),
-                        motor.resistanceAt20C(),
-                        motor.polePairs(),
-                        motor.inductance(),
-                        motor.noLoadCurrent(),
-                        motor.viscousDrag(),
-                        times(motor.currentRating(), share),
-                        motor.windingLimitC(),
-                        motor.heat());
+                old.withBasis(basis).withMotorCurrentRating(share * old.motorCurrentRating());
+        Motor told = motor.withCurrentRating(times(motor.currentRating(), share));
         return Builds.withMotor(Builds.withControllers(build, controllers), told)
                 .withSettings(
                         new Settings(

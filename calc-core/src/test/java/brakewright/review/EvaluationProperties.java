@@ -184,15 +184,7 @@ class EvaluationProperties {
 
     private static Build withoutCap(Build build) {
         Settings settings = build.settings();
-        return build.withSettings(
-                new Settings(
-                        settings.motorDriveCurrent(),
-                        settings.motorBrakeCurrent(),
-                        settings.packDischargeCurrent(),
-                        settings.packRegenCurrent(),
-                        settings.lowVoltageTaper(),
-                        settings.highVoltageTaper(),
-                        OptionalDouble.empty()));
+        return build.withSettings(settings.withSpeedCap(OptionalDouble.empty()));
     }
 
     private static Build chargedTo(Build build, double charge) {

@@ -37,21 +37,12 @@ class FadedBrakeTest {
         Build board =
                 Builds.withPack(
                         any,
-                        new Pack(
-                                pack.cell(),
-                                pack.series(),
-                                pack.parallel(),
-                                pack.jointResistance(),
-                                pack.resistanceSpread(),
-                                pack.temperatureC(),
-                                pack.toAir(),
-                                pack.joinedAt(),
+                        pack.withProtection(
                                 new Protection(
                                         OptionalDouble.empty(),
                                         OptionalDouble.empty(),
                                         OptionalDouble.of(4.18),
-                                        OptionalDouble.empty()),
-                                pack.wiring()));
+                                        OptionalDouble.empty())));
         Use use = board.use();
         return board.withUse(
                         use.withChargeFrom(charge)

@@ -25,17 +25,7 @@ class FuseReviewTest {
 
     private static Pack withFuse(FuseBreaking breaking) {
         Pack pack = BOARD.battery().packs().get(0);
-        return new Pack(
-                pack.cell(),
-                pack.series(),
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
-                pack.protection(),
-                wiring(breaking));
+        return pack.withWiring(wiring(breaking));
     }
 
     private static Wiring wiring(FuseBreaking breaking) {
@@ -123,18 +113,7 @@ class FuseReviewTest {
     @Test
     void withoutAFuseNothingIsSaidOfIt() {
         Pack bare = withFuse(FuseBreaking.UNKNOWN);
-        Pack none =
-                new Pack(
-                        bare.cell(),
-                        bare.series(),
-                        bare.parallel(),
-                        bare.jointResistance(),
-                        bare.resistanceSpread(),
-                        bare.temperatureC(),
-                        bare.toAir(),
-                        bare.joinedAt(),
-                        bare.protection(),
-                        Wiring.NONE);
+        Pack none = bare.withWiring(Wiring.NONE);
         assertThat(told(review(Builds.withPack(BOARD, none)))).isEmpty();
     }
 

@@ -22,22 +22,14 @@ class PlugReviewTest {
 
     private static Pack plugged(int series, OptionalDouble rating, boolean isAntiSpark) {
         Pack pack = BOARD.battery().packs().get(0);
-        return new Pack(
-                pack.cell(),
-                series,
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
-                pack.protection(),
-                new Wiring(
-                        OptionalDouble.empty(),
-                        FuseBreaking.UNKNOWN,
-                        OptionalDouble.empty(),
-                        rating,
-                        isAntiSpark));
+        return pack.withSeries(series)
+                .withWiring(
+                        new Wiring(
+                                OptionalDouble.empty(),
+                                FuseBreaking.UNKNOWN,
+                                OptionalDouble.empty(),
+                                rating,
+                                isAntiSpark));
     }
 
     private static List<Finding> told(Battery battery) {

@@ -156,26 +156,15 @@ class RegenOvershootProperties {
     private static Build withoutOvervoltage(Build build) {
         Battery battery = build.battery();
         return build.withBattery(
-                new Battery(
+                battery.withPacks(
                         battery.packs().stream()
                                 .map(RegenOvershootProperties::withoutOvervoltage)
-                                .toList(),
-                        battery.joining(),
-                        battery.trunk(),
-                        battery.trunkResistance()));
+                                .toList()));
     }
 
     private static Pack withoutOvervoltage(Pack pack) {
         Protection old = pack.protection();
-        return new Pack(
-                pack.cell(),
-                pack.series(),
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
+        return pack.withProtection(
                 new Protection(
                         old.dischargeTrip(),
                         old.chargeTrip(),
@@ -183,8 +172,7 @@ class RegenOvershootProperties {
                         old.cellUndervoltageTrip(),
                         old.path(),
                         old.chargeTripDelay(),
-                        OptionalDouble.empty()),
-                pack.wiring());
+                        OptionalDouble.empty()));
     }
 
     private static List<Constraint> bounds(Limits limits) {

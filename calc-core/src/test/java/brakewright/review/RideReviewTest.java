@@ -132,20 +132,7 @@ class RideReviewTest {
         assertThat(told(braking(BOARD, bound), Topic.WET_GRIP)).isEmpty();
         assertThat(told(braking(BOARD, 1.001 * bound), Topic.WET_GRIP)).hasSize(1);
         Vehicle old = BOARD.vehicle();
-        Build alike =
-                Builds.withVehicle(
-                        BOARD,
-                        new Vehicle(
-                                old.mass(),
-                                old.cargo(),
-                                old.wheelDiameter(),
-                                old.axles(),
-                                old.rollingResistance(),
-                                old.dragArea(),
-                                old.grip(),
-                                old.grip(),
-                                old.rotatingShare(),
-                                old.frictionBrake()));
+        Build alike = Builds.withVehicle(BOARD, old.withGripWet(old.grip()));
         assertThat(told(braking(alike, 100.0), Topic.WET_GRIP)).isEmpty();
     }
 
@@ -208,17 +195,7 @@ class RideReviewTest {
     void aClimbThatOutlastsWhatTheWindingBearsOverheats() {
         assertThat(told(BOARD, Topic.CLIMB_OVERHEATS)).isEmpty();
         Use use = BOARD.use();
-        Build longer =
-                BOARD.withUse(
-                        new Use(
-                                use.chargeFrom(),
-                                use.chargeTo(),
-                                use.speedMax(),
-                                use.climate(),
-                                use.slope(),
-                                20_000.0,
-                                use.riding(),
-                                use.effort()));
+        Build longer = BOARD.withUse(use.withSlope(use.slope(), 20_000.0));
         Finding climb = one(longer, Topic.CLIMB_OVERHEATS);
         assertThat(climb.signal()).isEqualTo(Signal.WARNING);
         double lasts = climb.value().orElseThrow();
@@ -307,49 +284,18 @@ class RideReviewTest {
     private static Build with(Build build, OptionalDouble capacitance, double brakeEndsBelow) {
         Controllers old = build.controllers();
         return Builds.withControllers(
-                build,
-                new Controllers(
-                        old.count(),
-                        old.basis(),
-                        old.motorCurrentRating(),
-                        old.packCurrentRating(),
-                        old.voltageRating(),
-                        old.efficiency(),
-                        capacitance,
-                        old.regenResponse(),
-                        brakeEndsBelow));
+                build, old.withBusCapacitance(capacitance).withBrakeEndsBelow(brakeEndsBelow));
     }
 
     private static Build rolling(Build build) {
         Vehicle old = build.vehicle();
         return Builds.withVehicle(
-                build,
-                new Vehicle(
-                        old.mass(),
-                        old.cargo(),
-                        old.wheelDiameter(),
-                        old.axles(),
-                        0.02,
-                        0.0,
-                        old.grip(),
-                        old.gripWet(),
-                        0.0,
-                        old.frictionBrake()));
+                build, old.withRollingResistance(0.02).withDragArea(0.0).withRotatingShare(0.0));
     }
 
     private static Build wanting(Build build, double climb, OptionalDouble range) {
         Criteria old = build.criteria();
-        return new Build(
-                build.title(),
-                build.rider(),
-                build.vehicle(),
-                build.drive(),
-                build.motor(),
-                build.controllers(),
-                build.battery(),
-                build.use(),
-                build.margins(),
-                new Criteria(old.decelerationMin(), old.riderDecelerationMax(), climb, range),
-                build.settings());
+        return build.withCriteria(
+                new Criteria(old.decelerationMin(), old.riderDecelerationMax(), climb, range));
     }
 }

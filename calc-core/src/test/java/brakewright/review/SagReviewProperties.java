@@ -147,17 +147,6 @@ class SagReviewProperties {
     }
 
     private static Build asked(Build build, Criteria criteria) {
-        return new Build(
-                build.title(),
-                build.rider(),
-                build.vehicle(),
-                build.drive(),
-                build.motor(),
-                build.controllers(),
-                build.battery(),
-                build.use(),
-                build.margins(),
-                criteria,
-                build.settings());
+        return build.withCriteria(criteria);
     }
 }

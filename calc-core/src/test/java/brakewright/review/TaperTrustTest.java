@@ -114,37 +114,17 @@ class TaperTrustTest {
     private static Build trike(double friction) {
         Build trike = Builds.parcelTrike();
         Vehicle old = trike.vehicle();
-        Vehicle braked =
-                new Vehicle(
-                        old.mass(),
-                        old.cargo(),
-                        old.wheelDiameter(),
-                        old.axles(),
-                        old.rollingResistance(),
-                        old.dragArea(),
-                        old.grip(),
-                        old.gripWet(),
-                        old.rotatingShare(),
-                        OptionalDouble.of(friction));
-        return new Build(
-                trike.title(),
-                trike.rider(),
-                braked,
-                trike.drive(),
-                trike.motor(),
-                trike.controllers(),
-                trike.battery(),
-                trike.use(),
-                trike.margins(),
-                trike.criteria(),
-                new Settings(
-                        OptionalDouble.empty(),
-                        OptionalDouble.of(50.0),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty()));
+        Vehicle braked = old.withFrictionBrake(OptionalDouble.of(friction));
+        return trike.withVehicle(braked)
+                .withSettings(
+                        new Settings(
+                                OptionalDouble.empty(),
+                                OptionalDouble.of(50.0),
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                OptionalDouble.empty()));
     }
 
     private static Verdict.Outcome outcome(Build build) {

@@ -121,21 +121,9 @@ public class AnyBattery extends DomainContextBase {
                         without, between(1.0, 20.0), relaxations(), between(20.0, 300.0).optional())
                 .as(
                         (cell, capacityAh, relaxation, heatCapacity) ->
-                                new Cell(
-                                        capacityAh,
-                                        cell.dischargeCurrent(),
-                                        cell.chargeCurrent(),
-                                        cell.voltageMax(),
-                                        cell.voltageMin(),
-                                        cell.resistance(),
-                                        cell.openCircuitVoltage(),
-                                        cell.resistanceByCharge(),
-                                        cell.resistanceByTemperature(),
-                                        nearEmpty(relaxation, cell),
-                                        present(heatCapacity),
-                                        cell.charging(),
-                                        cell.discharging(),
-                                        cell.pulse()));
+                                cell.withCapacityAh(capacityAh)
+                                        .withRelaxation(nearEmpty(relaxation, cell))
+                                        .withHeatCapacity(present(heatCapacity)));
     }
 
     /** Near empty it rises by no smaller share of what the pulse meets there. */
@@ -205,18 +193,9 @@ public class AnyBattery extends DomainContextBase {
                         between(0.0, 1.0).optional())
                 .as(
                         (pack, groups, toAir, joinedAt) ->
-                                new Pack(
-                                        pack.cell(),
-                                        pack.series(),
-                                        pack.parallel(),
-                                        pack.jointResistance(),
-                                        pack.resistanceSpread(),
-                                        groups,
-                                        pack.temperatureC(),
-                                        present(toAir),
-                                        present(joinedAt),
-                                        pack.protection(),
-                                        pack.wiring()));
+                                pack.withGroupSpread(groups)
+                                        .withToAir(present(toAir))
+                                        .withJoinedAt(present(joinedAt)));
     }
 
     /** Alike in one case of three. */

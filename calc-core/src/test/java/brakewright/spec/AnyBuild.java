@@ -29,20 +29,7 @@ public final class AnyBuild extends AnyBattery {
                                                 new Criteria(2.0, 4.0, 0.1, OptionalDouble.empty()),
                                                 Settings.NONE));
         return Combinators.combine(without, riders(), margins())
-                .as(
-                        (build, rider, margins) ->
-                                new Build(
-                                        build.title(),
-                                        rider,
-                                        build.vehicle(),
-                                        build.drive(),
-                                        build.motor(),
-                                        build.controllers(),
-                                        build.battery(),
-                                        build.use(),
-                                        margins,
-                                        build.criteria(),
-                                        build.settings()));
+                .as((build, rider, margins) -> build.withRider(rider).withMargins(margins));
     }
 
     @Provide
@@ -217,15 +204,6 @@ public final class AnyBuild extends AnyBattery {
 
     /** As many controllers as share the motors evenly. */
     private static Controllers sharing(Controllers controllers, int motors) {
-        return new Controllers(
-                Math.min(controllers.count(), motors),
-                controllers.basis(),
-                controllers.motorCurrentRating(),
-                controllers.packCurrentRating(),
-                controllers.voltageRating(),
-                controllers.efficiency(),
-                controllers.busCapacitance(),
-                controllers.regenResponse(),
-                controllers.brakeEndsBelow());
+        return controllers.withCount(Math.min(controllers.count(), motors));
     }
 }

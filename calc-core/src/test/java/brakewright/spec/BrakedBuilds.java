@@ -14,14 +14,7 @@ public final class BrakedBuilds {
         Effort effort = use.effort();
         return Builds.withUse(
                 build,
-                new Use(
-                        use.chargeFrom(),
-                        use.chargeTo(),
-                        use.speedMax(),
-                        use.climate(),
-                        use.slope(),
-                        use.slopeLength(),
-                        use.riding(),
+                use.withEffort(
                         new Effort(
                                 effort.hardPull(),
                                 effort.hardBrake(),
@@ -54,17 +47,10 @@ public final class BrakedBuilds {
         Build still =
                 Builds.withVehicle(
                         board,
-                        new Vehicle(
-                                old.mass(),
-                                old.cargo(),
-                                old.wheelDiameter(),
-                                old.axles(),
-                                0.0,
-                                0.0,
-                                old.grip(),
-                                old.gripWet(),
-                                0.0,
-                                OptionalDouble.of(deceleration)));
+                        old.withRollingResistance(0.0)
+                                .withDragArea(0.0)
+                                .withRotatingShare(0.0)
+                                .withFrictionBrake(OptionalDouble.of(deceleration)));
         return Builds.withMotor(
                 still,
                 new Motor(

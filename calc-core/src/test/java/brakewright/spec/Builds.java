@@ -291,40 +291,12 @@ public final class Builds {
 
     /** The same cell with its maker's ratings. */
     public static Cell rated(Cell cell, double discharge, double charge) {
-        return new Cell(
-                cell.capacityAh(),
-                discharge,
-                charge,
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
+        return cell.withDischargeCurrent(discharge).withChargeCurrent(charge);
     }
 
     /** The same cell with another charging window. */
     public static Cell charged(Cell cell, ChargingWindow window) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                window,
-                cell.discharging(),
-                cell.pulse());
+        return cell.withCharging(window);
     }
 
     /** The same cell with one resistance at every charge state. */
@@ -367,78 +339,22 @@ public final class Builds {
 
     /** The same cell that resists otherwise while it is drawn from and charged. */
     public static Cell resisting(Cell cell, ResistanceByCharge resistance) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                resistance,
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
+        return cell.withResistanceByCharge(resistance);
     }
 
     /** The same cell with its maker's ratings for a pulse. */
     public static Cell pulsed(Cell cell, PulseRating pulse) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                Optional.of(pulse));
+        return cell.withPulse(Optional.of(pulse));
     }
 
     /** The same cell that relaxes otherwise. */
     public static Cell relaxing(Cell cell, Relaxation relaxation) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                relaxation,
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
+        return cell.withRelaxation(relaxation);
     }
 
     /** The same cell with another open-circuit voltage. */
     public static Cell withVoltage(Cell cell, Curve openCircuitVoltage) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                openCircuitVoltage,
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
+        return cell.withOpenCircuitVoltage(openCircuitVoltage);
     }
 
     /** A pack without protection and wiring. */
@@ -471,29 +387,15 @@ public final class Builds {
         Battery old = build.battery();
         return withBattery(
                 build,
-                new Battery(
+                old.withPacks(
                         old.packs().stream()
                                 .map(pack -> withCell(pack, change.apply(pack.cell())))
-                                .toList(),
-                        old.joining(),
-                        old.trunk(),
-                        old.trunkResistance()));
+                                .toList()));
     }
 
     /** The same pack of another cell. */
     public static Pack withCell(Pack pack, Cell cell) {
-        return new Pack(
-                cell,
-                pack.series(),
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.groupSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
-                pack.protection(),
-                pack.wiring());
+        return pack.withCell(cell);
     }
 
     /** Packs that are joined without loss, by what bears any current. */
@@ -506,99 +408,35 @@ public final class Builds {
     }
 
     public static Build withBattery(Build build, Battery battery) {
-        return new Build(
-                build.title(),
-                build.rider(),
-                build.vehicle(),
-                build.drive(),
-                build.motor(),
-                build.controllers(),
-                battery,
-                build.use(),
-                build.margins(),
-                build.criteria(),
-                build.settings());
+        return build.withBattery(battery);
     }
 
     public static Build withMotor(Build build, Motor motor) {
-        return new Build(
-                build.title(),
-                build.rider(),
-                build.vehicle(),
-                build.drive(),
-                motor,
-                build.controllers(),
-                build.battery(),
-                build.use(),
-                build.margins(),
-                build.criteria(),
-                build.settings());
+        return build.withMotor(motor);
     }
 
     public static Build withDrive(Build build, Drive drive, double wheelDiameter) {
         Vehicle old = build.vehicle();
-        return new Build(
-                build.title(),
-                build.rider(),
-                new Vehicle(
-                        old.mass(),
-                        old.cargo(),
-                        wheelDiameter,
-                        old.axles(),
-                        old.rollingResistance(),
-                        old.dragArea(),
-                        old.grip(),
-                        old.gripWet(),
-                        old.rotatingShare(),
-                        old.frictionBrake()),
-                drive,
-                build.motor(),
-                build.controllers(),
-                build.battery(),
-                build.use(),
-                build.margins(),
-                build.criteria(),
-                build.settings());
+        return build.withVehicle(old.withWheelDiameter(wheelDiameter)).withDrive(drive);
     }
 
     /** Its regen limiter that late, and its charge and over-voltage trips that quick [s]. */
     public static Build withLateLimiter(Build build, double response, double delay) {
         Controllers old = build.controllers();
         Battery battery = build.battery();
-        Controllers late =
-                new Controllers(
-                        old.count(),
-                        old.basis(),
-                        old.motorCurrentRating(),
-                        old.packCurrentRating(),
-                        old.voltageRating(),
-                        old.efficiency(),
-                        old.busCapacitance(),
-                        response,
-                        old.brakeEndsBelow());
+        Controllers late = old.withRegenResponse(response);
         return withControllers(build, late)
                 .withBattery(
-                        new Battery(
+                        battery.withPacks(
                                 battery.packs().stream()
                                         .map(pack -> withDelay(pack, delay))
-                                        .toList(),
-                                battery.joining(),
-                                battery.trunk(),
-                                battery.trunkResistance()));
+                                        .toList()));
     }
 
     private static Pack withDelay(Pack pack, double delay) {
         Protection old = pack.protection();
         OptionalDouble told = old.isBypassed() ? OptionalDouble.empty() : OptionalDouble.of(delay);
-        return new Pack(
-                pack.cell(),
-                pack.series(),
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                pack.temperatureC(),
-                pack.toAir(),
-                pack.joinedAt(),
+        return pack.withProtection(
                 new Protection(
                         old.dischargeTrip(),
                         old.chargeTrip(),
@@ -606,53 +444,19 @@ public final class Builds {
                         old.cellUndervoltageTrip(),
                         old.path(),
                         told,
-                        told),
-                pack.wiring());
+                        told));
     }
 
     public static Build withControllers(Build build, Controllers controllers) {
-        return new Build(
-                build.title(),
-                build.rider(),
-                build.vehicle(),
-                build.drive(),
-                build.motor(),
-                controllers,
-                build.battery(),
-                build.use(),
-                build.margins(),
-                build.criteria(),
-                build.settings());
+        return build.withControllers(controllers);
     }
 
     public static Build withVehicle(Build build, Vehicle vehicle) {
-        return new Build(
-                build.title(),
-                build.rider(),
-                vehicle,
-                build.drive(),
-                build.motor(),
-                build.controllers(),
-                build.battery(),
-                build.use(),
-                build.margins(),
-                build.criteria(),
-                build.settings());
+        return build.withVehicle(vehicle);
     }
 
     public static Build withUse(Build build, Use use) {
-        return new Build(
-                build.title(),
-                build.rider(),
-                build.vehicle(),
-                build.drive(),
-                build.motor(),
-                build.controllers(),
-                build.battery(),
-                use,
-                build.margins(),
-                build.criteria(),
-                build.settings());
+        return build.withUse(use);
     }
 
     /** Another margin of the cells' ratings, the other margins as they are. */
@@ -671,17 +475,6 @@ public final class Builds {
     }
 
     public static Build withMargins(Build build, Margins margins) {
-        return new Build(
-                build.title(),
-                build.rider(),
-                build.vehicle(),
-                build.drive(),
-                build.motor(),
-                build.controllers(),
-                build.battery(),
-                build.use(),
-                margins,
-                build.criteria(),
-                build.settings());
+        return build.withMargins(margins);
     }
 }

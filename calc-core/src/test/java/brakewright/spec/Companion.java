@@ -70,16 +70,6 @@ record Companion(Pack pack, Likeness likeness, int seriesMore, double lower, dou
     }
 
     private Pack pack(Cell cell, int series, double temperatureC) {
-        return new Pack(
-                cell,
-                series,
-                pack.parallel(),
-                pack.jointResistance(),
-                pack.resistanceSpread(),
-                temperatureC,
-                pack.toAir(),
-                pack.joinedAt(),
-                pack.protection(),
-                pack.wiring());
+        return pack.withCell(cell).withSeries(series).at(temperatureC);
     }
 }

@@ -243,21 +243,8 @@ class RejectedInputTest {
     }
 
     private static Cell withCurves(Cell cell, Curve voltage, Curve byCharge) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                cell.resistance(),
-                voltage,
-                ResistanceByCharge.alike(byCharge),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
+        return cell.withOpenCircuitVoltage(voltage)
+                .withResistanceByCharge(ResistanceByCharge.alike(byCharge));
     }
 
     private static Settings tapered(Optional<Taper> low, Optional<Taper> high) {
