@@ -13,7 +13,6 @@ import brakewright.spec.Curve;
 import brakewright.spec.DischargingWindow;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
-import brakewright.spec.Protection;
 import brakewright.spec.Relaxation;
 import brakewright.spec.Wiring;
 import java.util.List;
@@ -189,17 +188,7 @@ class RoundFiguresTest {
                                 new ChargingWindow(
                                         0.0, 45.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE))
                         .withDischarging(new DischargingWindow(-20.0, stopC));
-        return new Pack(
-                cell,
-                10,
-                1,
-                0.0,
-                0.0,
-                25.0,
-                toAir,
-                OptionalDouble.empty(),
-                Protection.UNKNOWN,
-                Wiring.NONE);
+        return Builds.barePack(cell, 10, 1, 0.0).withToAir(toAir);
     }
 
     private static Build board(Pack pack) {

@@ -13,7 +13,6 @@ import brakewright.spec.Curve;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.ResistanceByCharge;
-import brakewright.spec.Wiring;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
@@ -104,17 +103,8 @@ class OvershootTest {
                 flat.withResistanceByCharge(ResistanceByCharge.alike(byCharge))
                         .withResistanceByTemperature(ArrheniusCurve.through(byTemperature));
         Pack pack =
-                new Pack(
-                        cell,
-                        10,
-                        1,
-                        0.0,
-                        0.0,
-                        25.0,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        new Protection(NONE, chargeTrip, overvoltageTrip, NONE),
-                        Wiring.NONE);
+                Builds.barePack(cell, 10, 1, 0.0)
+                        .withProtection(new Protection(NONE, chargeTrip, overvoltageTrip, NONE));
         Build board = Builds.withMargins(Builds.trailBoard(), Builds.NO_MARGINS);
         return Builds.withLateLimiter(
                 Builds.withPack(board, pack)

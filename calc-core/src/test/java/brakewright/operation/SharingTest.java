@@ -15,7 +15,6 @@ import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.ResistanceByCharge;
 import brakewright.spec.RoundFigures;
-import brakewright.spec.Wiring;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -251,17 +250,7 @@ class SharingTest {
     }
 
     private static Pack pack(Cell cell, int parallel, Protection protection) {
-        return new Pack(
-                cell,
-                10,
-                parallel,
-                0.0,
-                0.0,
-                25.0,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                protection,
-                Wiring.NONE);
+        return Builds.barePack(cell, 10, parallel, 0.0).withProtection(protection);
     }
 
     /** Charges of 0.4 to 0.8, and motors that ask for more than is drawn and returned. */

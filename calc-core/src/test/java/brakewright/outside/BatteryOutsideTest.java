@@ -221,21 +221,14 @@ class BatteryOutsideTest {
     void endsTheTaperBelowTheEarliestTripOfAProtectionCircuit(OutsideCase check) {
         Cell cell = Builds.flatCell(3.6, 0.01, 2.5, 4.3);
         Pack pack =
-                new Pack(
-                        cell,
-                        (int) check.in("series"),
-                        1,
-                        0.0,
-                        0.0,
-                        ROOM_C,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        new Protection(
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.of(check.in("trip")),
-                                OptionalDouble.empty()),
-                        Builds.pack(Builds.trailBoard()).wiring());
+                Builds.barePack(cell, (int) check.in("series"), 1, 0.0)
+                        .withProtection(
+                                new Protection(
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.of(check.in("trip")),
+                                        OptionalDouble.empty()))
+                        .withWiring(Builds.pack(Builds.trailBoard()).wiring());
         Build build =
                 Builds.withMargins(
                         bench(pack), new Margins(0.0, 0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0));
@@ -246,22 +239,14 @@ class BatteryOutsideTest {
     void loadsAFuseAsItsMakerAdvises(OutsideCase check) {
         Cell cell = Builds.flatCell(3.6, 0.01, 2.5, 4.2);
         Pack pack =
-                new Pack(
-                        cell,
-                        1,
-                        1,
-                        0.0,
-                        0.0,
-                        ROOM_C,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        Protection.UNKNOWN,
-                        new Wiring(
-                                OptionalDouble.of(check.in("rating")),
-                                FuseBreaking.UNKNOWN,
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                false));
+                Builds.barePack(cell, 1, 1, 0.0)
+                        .withWiring(
+                                new Wiring(
+                                        OptionalDouble.of(check.in("rating")),
+                                        FuseBreaking.UNKNOWN,
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.empty(),
+                                        false));
         Build build =
                 Builds.withMargins(
                         bench(pack), new Margins(0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0, 0.0));

@@ -12,20 +12,14 @@ import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.TopSpeed;
 import brakewright.road.RoadLoad;
-import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Axles;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
-import brakewright.spec.ChargingWindow;
 import brakewright.spec.Climate;
-import brakewright.spec.Curve;
-import brakewright.spec.DischargingWindow;
 import brakewright.spec.Drive;
 import brakewright.spec.DrivenAxle;
-import brakewright.spec.Relaxation;
-import brakewright.spec.ResistanceByCharge;
 import brakewright.spec.Rider;
 import brakewright.spec.Riding;
 import brakewright.spec.Stance;
@@ -199,21 +193,11 @@ class DrivingOutsideTest {
     }
 
     private static Cell cell(double voltage, double capacityAh) {
-        return new Cell(
-                capacityAh,
-                BOUNDLESS,
-                BOUNDLESS,
-                2.0 * voltage,
-                0.5 * voltage,
-                1e-9,
-                Curve.constant(voltage),
-                ResistanceByCharge.alike(Curve.constant(1.0)),
-                ArrheniusCurve.through(Curve.constant(1.0)),
-                new Relaxation(0.0, 60.0),
-                OptionalDouble.of(1.0),
-                new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
-                new DischargingWindow(-60.0, 100.0),
-                Optional.empty());
+        return Builds.flatCell(voltage, 1e-9, 0.5 * voltage, 2.0 * voltage)
+                .withCapacityAh(capacityAh)
+                .withDischargeCurrent(BOUNDLESS)
+                .withChargeCurrent(BOUNDLESS)
+                .withHeatCapacity(OptionalDouble.of(1.0));
     }
 
     /** In air of 1.225 kg/m³, without turning parts; only the gears may lose something. */

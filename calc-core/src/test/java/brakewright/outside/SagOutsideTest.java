@@ -3,17 +3,11 @@ package brakewright.outside;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.powertrain.PackState;
-import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Battery;
 import brakewright.spec.Builds;
 import brakewright.spec.Cell;
-import brakewright.spec.ChargingWindow;
 import brakewright.spec.Curve;
-import brakewright.spec.DischargingWindow;
 import brakewright.spec.Relaxation;
-import brakewright.spec.ResistanceByCharge;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** How a cell's voltage lies at rest and under a draw that lasts. */
 class SagOutsideTest {
@@ -70,20 +64,9 @@ class SagOutsideTest {
     }
 
     private static Cell cell(Curve voltage, double resistance, double rise, double constant) {
-        return new Cell(
-                33.0,
-                100.0,
-                100.0,
-                4.2,
-                1.5,
-                resistance,
-                voltage,
-                ResistanceByCharge.alike(Curve.constant(1.0)),
-                ArrheniusCurve.through(Curve.constant(1.0)),
-                new Relaxation(rise, constant),
-                OptionalDouble.empty(),
-                new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
-                new DischargingWindow(-60.0, 100.0),
-                Optional.empty());
+        return Builds.flatCell(3.7, resistance, 1.5, 4.2)
+                .withCapacityAh(33.0)
+                .withOpenCircuitVoltage(voltage)
+                .withRelaxation(new Relaxation(rise, constant));
     }
 }

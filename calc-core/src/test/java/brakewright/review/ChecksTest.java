@@ -21,7 +21,6 @@ import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Settings;
-import brakewright.spec.Wiring;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -315,17 +314,7 @@ class ChecksTest {
         Curve rising = Curve.of(new double[] {0.0, 1.0}, new double[] {3.0, 4.0});
         Pack pack = Builds.pack(flat(rising, 1.0));
         Pack bypassed =
-                new Pack(
-                        pack.cell(),
-                        10,
-                        1,
-                        0.0,
-                        0.0,
-                        25.0,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        Protection.BYPASSED,
-                        Wiring.NONE);
+                Builds.barePack(pack.cell(), 10, 1, 0.0).withProtection(Protection.BYPASSED);
         for (int count = 1; count <= 2; count++) {
             Build build =
                     flat(rising, 1.0)
@@ -464,21 +453,13 @@ class ChecksTest {
                                                 new double[] {5.0, 25.0},
                                                 new double[] {coldFactor, 1.0})));
         Pack pack =
-                new Pack(
-                        cell,
-                        10,
-                        1,
-                        0.0,
-                        0.0,
-                        25.0,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        new Protection(
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.of(4.2),
-                                OptionalDouble.empty()),
-                        Wiring.NONE);
+                Builds.barePack(cell, 10, 1, 0.0)
+                        .withProtection(
+                                new Protection(
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.of(4.2),
+                                        OptionalDouble.empty()));
         return between(
                 Builds.withMargins(Builds.withPack(BOARD, pack), Builds.NO_MARGINS), 5.0, 40.0);
     }

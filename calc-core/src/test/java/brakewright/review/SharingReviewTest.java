@@ -17,7 +17,6 @@ import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Settings;
 import brakewright.spec.Unit;
-import brakewright.spec.Wiring;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -152,21 +151,14 @@ class SharingReviewTest {
 
     private static Pack pack(
             Cell cell, OptionalDouble joinedAt, double opensGiving, double opensTaking) {
-        return new Pack(
-                cell,
-                10,
-                1,
-                0.0,
-                0.0,
-                25.0,
-                OptionalDouble.empty(),
-                joinedAt,
-                new Protection(
-                        OptionalDouble.of(opensGiving),
-                        OptionalDouble.of(opensTaking),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty()),
-                Wiring.NONE);
+        return Builds.barePack(cell, 10, 1, 0.0)
+                .withJoinedAt(joinedAt)
+                .withProtection(
+                        new Protection(
+                                OptionalDouble.of(opensGiving),
+                                OptionalDouble.of(opensTaking),
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty()));
     }
 
     private static List<Finding> told(Joining joining, Pack pack, int count) {
