@@ -11,6 +11,8 @@ enum Counted {
     /** The square of the motor current [A²·s]. */
     CURRENT_SQUARED,
     /** Into the pack, at its terminals [J]. */
+    TERMINALS,
+    /** Lost in the resistance of the pack [J]. */
     PACK,
     /** Lost in windings [J]. */
     COPPER,

@@ -11,7 +11,6 @@ import brakewright.limit.PackLimit;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Powertrain;
-import brakewright.powertrain.Spending;
 import brakewright.spec.Build;
 
 /**
@@ -110,9 +109,7 @@ final class EnduranceBraking {
         return integral.over(
                         Math.max(one, other),
                         Math.min(one, other),
-                        charge ->
-                                new ChargeIntegral.Moment(
-                                        Math.abs(packCurrent(charge)), speed, Spending.NONE))
+                        charge -> new ChargeIntegral.Moment(Math.abs(packCurrent(charge)), speed))
                 .time();
     }
 }

@@ -5,6 +5,7 @@ import brakewright.numeric.Greatest;
 import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
+import brakewright.powertrain.Spending;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
 import brakewright.spec.Unit;
@@ -138,7 +139,8 @@ public final class Stop {
                 braking.cellVoltage(packCurrent, peak.charge()),
                 Counted.CHARGE.in(tally),
                 Math.sqrt(Counted.CURRENT_SQUARED.in(tally) / Counted.TIME.in(tally)),
-                energy(tally));
+                Counted.TERMINALS.in(tally),
+                spent(speed, tally));
     }
 
     /** The speed once the brakes that are left have built up; 0 if the vehicle stops before. */
@@ -366,16 +368,19 @@ public final class Stop {
         }
     }
 
-    private static StopOutcome.Energy energy(double[] tally) {
-        return new StopOutcome.Energy(
-                Counted.PACK.in(tally),
+    /** The speed is lost, and electronics and lights are no matter of a stop. */
+    private Spending spent(double speed, double[] tally) {
+        return new Spending(
+                Counted.AIR.in(tally),
+                Counted.ROLLING.in(tally),
+                Counted.CLIMBED.in(tally),
+                -0.5 * braking.inertia() * speed * speed,
+                Counted.FRICTION.in(tally),
+                Counted.DRIVE.in(tally),
+                Counted.MOTOR_DRAG.in(tally),
                 Counted.COPPER.in(tally),
                 Counted.CONTROLLER.in(tally),
-                Counted.MOTOR_DRAG.in(tally),
-                Counted.DRIVE.in(tally),
-                Counted.ROLLING.in(tally),
-                Counted.AIR.in(tally),
-                Counted.FRICTION.in(tally),
-                Counted.CLIMBED.in(tally));
+                0.0,
+                Counted.PACK.in(tally));
     }
 }

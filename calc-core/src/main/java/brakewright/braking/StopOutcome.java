@@ -1,5 +1,7 @@
 package brakewright.braking;
 
+import brakewright.powertrain.Spending;
+
 /** What comes of braking from a speed. */
 public sealed interface StopOutcome {
 
@@ -19,7 +21,9 @@ public sealed interface StopOutcome {
      *     pack has by then [V]
      * @param endCharge the charge state at the end; above 1 by what a full pack is overcharged [1]
      * @param effectiveMotorCurrent root mean square over the stop, per motor [A]
-     * @param energy where the energy went
+     * @param returned energy into the pack's terminals; negative when drawn [J]
+     * @param spent where the energy of motion went and the rest came from [J]; no part of what
+     *     electronics and lights draw, so that at the terminals it is what is returned, negative
      */
     record Stopped(
             double distance,
@@ -32,7 +36,8 @@ public sealed interface StopOutcome {
             double peakCellVoltage,
             double endCharge,
             double effectiveMotorCurrent,
-            Energy energy)
+            double returned,
+            Spending spent)
             implements StopOutcome {}
 
     /**
@@ -41,46 +46,4 @@ public sealed interface StopOutcome {
      * @param heldAt the highest such speed, from which it slows no further [m/s]
      */
     record Unstoppable(double heldAt) implements StopOutcome {}
-
-    /**
-     * Where the energy of a stop went.
-     *
-     * @param pack to the pack's terminals; negative when drawn [J]
-     * @param copper lost in the windings [J]
-     * @param controller lost in the controllers [J]
-     * @param motorDrag lost in the motors' friction and iron [J]
-     * @param drive lost in belt, chain or gears [J]
-     * @param rolling lost in the tyres [J]
-     * @param air lost to the air [J]
-     * @param friction lost in the friction brake [J]
-     * @param climbed gained in height; negative downhill [J]
-     */
-    record Energy(
-            double pack,
-            double copper,
-            double controller,
-            double motorDrag,
-            double drive,
-            double rolling,
-            double air,
-            double friction,
-            double climbed) {
-
-        /**
-         * Returns the sum of all parts.
-         *
-         * @return the energy of motion that was there at the beginning [J]
-         */
-        public double sum() {
-            return pack
-                    + copper
-                    + controller
-                    + motorDrag
-                    + drive
-                    + rolling
-                    + air
-                    + friction
-                    + climbed;
-        }
-    }
 }

@@ -60,9 +60,11 @@ final class Tally {
         double packPower = braking.packPower(current, speed);
         Counted.TIME.put(rates, 1.0);
         Counted.DISTANCE.put(rates, speed);
-        Counted.CHARGE.put(rates, state.currentInto(packPower) * braking.chargePerCoulomb());
+        double packCurrent = state.currentInto(packPower);
+        Counted.CHARGE.put(rates, packCurrent * braking.chargePerCoulomb());
         Counted.CURRENT_SQUARED.put(rates, current * current);
-        Counted.PACK.put(rates, packPower);
+        Counted.TERMINALS.put(rates, packPower);
+        Counted.PACK.put(rates, packPower - packCurrent * state.voltage());
         Counted.COPPER.put(rates, braking.copperPower(current));
         Counted.CONTROLLER.put(rates, braking.controllerPower(packPower));
         Counted.MOTOR_DRAG.put(rates, braking.dragPower(electric, current, speed));

@@ -55,7 +55,18 @@ public final class ChargeIntegral {
      * @param speed [m/s]
      * @param spending of power [W]
      */
-    public record Moment(double packCurrent, double speed, Spending spending) {}
+    public record Moment(double packCurrent, double speed, Spending spending) {
+
+        /**
+         * A moment of which nobody asks where the power goes.
+         *
+         * @param packCurrent out of the pack [A], positive
+         * @param speed [m/s]
+         */
+        public Moment(double packCurrent, double speed) {
+            this(packCurrent, speed, Spending.NONE);
+        }
+    }
 
     /**
      * What has added up.

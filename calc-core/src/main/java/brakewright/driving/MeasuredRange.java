@@ -5,7 +5,6 @@ import brakewright.charge.ChargeIntegral;
 import brakewright.charge.ReserveWalk;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.powertrain.Spending;
 import brakewright.spec.Build;
 import brakewright.spec.Riding;
 
@@ -48,8 +47,7 @@ public record MeasuredRange(Riding.Measured measured, double distance, double do
                                 charge ->
                                         new ChargeIntegral.Moment(
                                                 -state(model, charge, cellsC).currentInto(-power),
-                                                measured.speed(),
-                                                Spending.NONE));
+                                                measured.speed()));
         return new MeasuredRange(measured, sum.distance(), end);
     }
 

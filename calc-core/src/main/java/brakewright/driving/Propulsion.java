@@ -149,6 +149,7 @@ final class Propulsion {
                 rollingForce * speed,
                 slopeForce * speed,
                 thrust * speed - air - (rollingForce + slopeForce) * speed,
+                0.0,
                 thrust * speed * (1.0 / efficiency - 1.0),
                 drag,
                 copper,

@@ -259,7 +259,7 @@ public record StopAndGo(
             double steadyPower = propulsion.terminalPower(holding, speed);
             double pulled = pull.spent().atTerminals();
             double idleStopping = idlePower * stopped.time();
-            double toPack = stopped.energy().pack();
+            double toPack = stopped.returned();
             double drawn = pulled + steadyPower * steady + idleStopping + Math.max(0.0, -toPack);
             double returned = Math.max(0.0, toPack);
             double pulledCurrent = (pull.spent().sum()) / pack.voltage();

@@ -1,12 +1,18 @@
 package brakewright.powertrain;
 
 /**
- * Where what the cells give is spent. Every part is power [W] or energy [J] alike.
+ * Where what the cells give is spent: the one ledger of energy, of steady rides, of pulling away
+ * and of stops. Every part is power [W] or energy [J] alike, and the parts leave nothing out: what
+ * a part gives back is negative, as speed does in a stop and height downhill, and so is the sum
+ * where the cells are charged.
+ *
+ * <p>Source: conservation of energy.
  *
  * @param air moving the air
  * @param rolling in the tyres
  * @param climbing gaining height; negative downhill
- * @param moving gaining speed
+ * @param moving gaining speed; negative where it is lost
+ * @param friction lost in the friction brake
  * @param drive lost in belt, chain or gears
  * @param motorDrag lost in the motors' friction and iron
  * @param copper lost in the windings
@@ -19,6 +25,7 @@ public record Spending(
         double rolling,
         double climbing,
         double moving,
+        double friction,
         double drive,
         double motorDrag,
         double copper,
@@ -27,18 +34,19 @@ public record Spending(
         double pack) {
 
     /** Nothing is spent. */
-    public static final Spending NONE = new Spending(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    public static final Spending NONE = new Spending(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     /**
      * Returns the sum of all parts.
      *
-     * @return what the cells give
+     * @return what the cells give; negative where they are charged
      */
     public double sum() {
         return air
                 + rolling
                 + climbing
                 + moving
+                + friction
                 + drive
                 + motorDrag
                 + copper
@@ -50,7 +58,7 @@ public record Spending(
     /**
      * Returns what leaves the pack's terminals.
      *
-     * @return the sum without the loss in the pack
+     * @return the sum without the loss in the pack; negative where it enters there
      */
     public double atTerminals() {
         return sum() - pack;
@@ -68,6 +76,7 @@ public record Spending(
                 rolling / sum,
                 climbing / sum,
                 moving / sum,
+                friction / sum,
                 drive / sum,
                 motorDrag / sum,
                 copper / sum,
@@ -89,6 +98,7 @@ public record Spending(
                 rolling + times * other.rolling,
                 climbing + times * other.climbing,
                 moving + times * other.moving,
+                friction + times * other.friction,
                 drive + times * other.drive,
                 motorDrag + times * other.motorDrag,
                 copper + times * other.copper,

@@ -128,7 +128,7 @@ class StopAndGoProperties {
                     pull.spent().atTerminals()
                             + power * steady
                             + idle * stopped.time()
-                            - stopped.energy().pack();
+                            - stopped.returned();
             double charged =
                     pull.spent().sum() / pack.voltage()
                             - pack.currentInto(-power) * steady

@@ -26,7 +26,7 @@ final class StopJson {
             json.number("fades_above_m_per_s", stopped.fadeSpeed());
             json.number("peak_pack_current_A", stopped.peakPackCurrent());
             json.number("peak_cell_voltage_V", stopped.peakCellVoltage());
-            json.number("returned_Wh", stopped.energy().pack() / 3600.0);
+            json.number("returned_Wh", stopped.returned() / 3600.0);
         }
     }
 }
