@@ -96,12 +96,35 @@ final class Propulsion {
         return powertrain.limitedDriveCurrent(state.motorCurrent(), speed, left);
     }
 
-    /** What rules the thrust at a speed: a number that changes where the thrust bends. */
-    int rule(double speed, PackState pack) {
+    /** What rules the thrust at a speed. */
+    enum Rule {
+        GROUND,
+        POWER_BESIDE_ELECTRONICS,
+        MOTOR_CURRENT,
+        PACK_CURRENT,
+        VOLTAGE,
+        STANDSTILL;
+
+        private static Rule of(TopSpeed.Holder holder) {
+            return switch (holder) {
+                case MOTOR_CURRENT -> MOTOR_CURRENT;
+                case PACK_CURRENT -> PACK_CURRENT;
+                case VOLTAGE -> VOLTAGE;
+                case STANDSTILL -> STANDSTILL;
+            };
+        }
+    }
+
+    /** Which rule it is; where it changes, the thrust bends. */
+    Rule rule(double speed, PackState pack) {
         DriveState state = drive.at(speed, pack);
         double current = permitted(speed, state, pack);
-        boolean ground = powertrain.thrust(current, speed) > groundForce;
-        return ground ? -1 : current < state.motorCurrent() ? -2 : state.holder().ordinal();
+        if (powertrain.thrust(current, speed) > groundForce) {
+            return Rule.GROUND;
+        }
+        return current < state.motorCurrent()
+                ? Rule.POWER_BESIDE_ELECTRONICS
+                : Rule.of(state.holder());
     }
 
     /** The highest speed that can be held; 0 where the vehicle does not move off [m/s]. */

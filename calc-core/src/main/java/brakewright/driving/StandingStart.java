@@ -114,7 +114,7 @@ public final class StandingStart {
     }
 
     private double corner(double below, double above, PackState pack) {
-        int rule = propulsion.rule(below, pack);
+        Propulsion.Rule rule = propulsion.rule(below, pack);
         double low = below;
         double high = above;
         for (int halving = 0; halving < HALVINGS; halving++) {

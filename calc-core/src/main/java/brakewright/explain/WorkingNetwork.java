@@ -5,6 +5,7 @@ import static brakewright.formula.Term.computed;
 import brakewright.formula.Inputs;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
+import brakewright.limit.NetworkFormulas;
 import brakewright.machine.WindingHeat;
 import brakewright.machine.WindingRates;
 import brakewright.machine.WindingResponse;
@@ -36,7 +37,7 @@ final class WorkingNetwork {
     /** Sets up the network for what a current heats, in watts per kelvin, and a name for it. */
     WorkingNetwork(Inputs inputs, Steps steps, WindingRates rates, Term perKelvin, String suffix) {
         this.steps = steps;
-        Term between = inputs.of(Input.MOTOR_WINDING_TO_CASE);
+        Term toCase = inputs.of(Input.MOTOR_WINDING_TO_CASE);
         Term winding = inputs.of(Input.MOTOR_WINDING_HEAT_CAPACITY);
         Term shell = inputs.of(Input.MOTOR_CASE_HEAT_CAPACITY);
         a =
@@ -44,9 +45,9 @@ final class WorkingNetwork {
                         "A" + suffix,
                         "winding from itself",
                         rates.windingByItself(),
-                        "(" + perKelvin.symbol() + " − 1/R_wc)/C_w",
+                        NetworkFormulas.windingByItself(perKelvin.symbol()),
                         perKelvin,
-                        between,
+                        toCase,
                         winding);
         b =
                 rate(
@@ -54,7 +55,7 @@ final class WorkingNetwork {
                         "winding from case",
                         rates.windingByCase(),
                         "1/(R_wc·C_w)",
-                        between,
+                        toCase,
                         winding);
         Term c =
                 rate(
@@ -62,30 +63,24 @@ final class WorkingNetwork {
                         "case from winding",
                         rates.caseByWinding(),
                         "1/(R_wc·C_c)",
-                        between,
+                        toCase,
                         shell);
         Term d =
                 rate(
                         "D" + suffix,
                         "case from itself",
                         rates.caseByItself(),
-                        "−(1/R_wc + 1/R_ca)/C_c",
-                        between,
+                        NetworkFormulas.CASE_BY_ITSELF,
+                        toCase,
                         inputs.of(Input.MOTOR_CASE_TO_AIR),
                         shell);
-        String root =
-                String.format(
-                        Locale.ROOT,
-                        "√((%1$s − %2$s)²/4 + %3$s·%4$s)",
-                        a.symbol(),
-                        d.symbol(),
-                        b.symbol(),
-                        c.symbol());
-        String mean = "(" + a.symbol() + " + " + d.symbol() + ")/2 ";
+        String between = b.symbol() + "·" + c.symbol();
+        String rising = NetworkFormulas.rate(a.symbol(), d.symbol(), '+', between);
+        String falling = NetworkFormulas.rate(a.symbol(), d.symbol(), '−', between);
         String ls = "l_s" + suffix;
         String lf = "l_f" + suffix;
-        slow = rate(ls, "slow rate of change", rates.slow(), mean + "+ " + root, a, d, b, c);
-        fast = rate(lf, "fast rate of change", rates.fast(), mean + "− " + root, a, d, b, c);
+        slow = rate(ls, "slow rate of change", rates.slow(), rising, a, d, b, c);
+        fast = rate(lf, "fast rate of change", rates.fast(), falling, a, d, b, c);
     }
 
     private Term rate(String symbol, String meaning, double value, String formula, Term... terms) {

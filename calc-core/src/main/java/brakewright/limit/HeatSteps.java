@@ -115,7 +115,7 @@ final class HeatSteps {
     private Term windingRate(double value) {
         return steps.add(
                 Term.computed("A", "winding from itself", value, Unit.PER_SECOND),
-                "(0.00393·" + lossShare() + "R_20·I² − 1/R_wc)/C_w",
+                NetworkFormulas.windingByItself("0.00393·" + lossShare() + "R_20·I²"),
                 NETWORK,
                 inputs.of(Input.MOTOR_RESISTANCE),
                 current,
@@ -126,7 +126,7 @@ final class HeatSteps {
     private Term caseRate(double value) {
         return steps.add(
                 Term.computed("D", "case from itself", value, Unit.PER_SECOND),
-                "−(1/R_wc + 1/R_ca)/C_c",
+                NetworkFormulas.CASE_BY_ITSELF,
                 NETWORK,
                 inputs.of(Input.MOTOR_WINDING_TO_CASE),
                 inputs.of(Input.MOTOR_CASE_TO_AIR),
@@ -146,7 +146,7 @@ final class HeatSteps {
     private Term slow(double value, Term a, Term d) {
         return steps.add(
                 Term.computed("l_s", "slow rate of change", value, Unit.PER_SECOND),
-                "(A + D)/2 + √((A − D)²/4 + 1/(R_wc²·C_w·C_c))",
+                NetworkFormulas.rate(a.symbol(), d.symbol(), '+', "1/(R_wc²·C_w·C_c)"),
                 NETWORK,
                 a,
                 d,

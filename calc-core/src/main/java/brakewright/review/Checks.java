@@ -1,7 +1,6 @@
 package brakewright.review;
 
 import brakewright.battery.BatteryModel;
-import brakewright.charge.ChargeSearch;
 import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
@@ -79,7 +78,7 @@ final class Checks {
         Checks checks = new Checks(build, limits, set, EnumSet.of(LimitId.MOTOR_BRAKE_CURRENT));
         checks.safeCharge = build.use().chargeFrom();
         if (OvershootChecks.hasQuickTrip(build, limits)) {
-            checks.overshoot(checks.search());
+            checks.overshoot(OverCharge.of(build, limits, checks.operation));
         }
         return checks;
     }
@@ -102,13 +101,9 @@ final class Checks {
         return safeCharge;
     }
 
-    private ChargeSearch search() {
-        return new ChargeSearch(operation.bends(build, limits));
-    }
-
     private void packs() {
-        ChargeSearch search = search();
-        PackChecks packs = new PackChecks(build, limits, operation, model, search);
+        OverCharge vehicle = OverCharge.of(build, limits, operation);
+        PackChecks packs = new PackChecks(vehicle);
         if (isAsked(
                 LimitId.PACK_REGEN_CURRENT,
                 LimitId.HIGH_VOLTAGE_TAPER,
@@ -125,15 +120,12 @@ final class Checks {
         }
         safeCharge = packs.safeCharge();
         if (isAsked(LimitId.MOTOR_BRAKE_CURRENT, LimitId.SPEED_CAP)) {
-            overshoot(search);
+            overshoot(vehicle);
         }
     }
 
-    private void overshoot(ChargeSearch search) {
-        safeCharge =
-                Math.min(
-                        safeCharge,
-                        new OvershootChecks(build, limits, operation, model, search).addTo(all));
+    private void overshoot(OverCharge vehicle) {
+        safeCharge = Math.min(safeCharge, new OvershootChecks(vehicle).addTo(all));
     }
 
     private void settings(Predicate<ConstraintId> counts) {

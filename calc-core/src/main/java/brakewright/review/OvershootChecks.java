@@ -1,14 +1,11 @@
 package brakewright.review;
 
-import brakewright.battery.BatteryModel;
-import brakewright.charge.ChargeSearch;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
 import brakewright.limit.TripDelay;
 import brakewright.operation.Operation;
-import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import brakewright.spec.Unit;
 import java.util.List;
@@ -21,23 +18,16 @@ import java.util.Optional;
  */
 final class OvershootChecks {
 
+    private final OverCharge vehicle;
     private final Build build;
     private final Limits limits;
     private final Operation operation;
-    private final BatteryModel model;
-    private final ChargeSearch search;
 
-    OvershootChecks(
-            Build build,
-            Limits limits,
-            Operation trusted,
-            BatteryModel model,
-            ChargeSearch search) {
-        this.build = build;
-        this.limits = limits;
-        this.operation = trusted;
-        this.model = model;
-        this.search = search;
+    OvershootChecks(OverCharge vehicle) {
+        this.vehicle = vehicle;
+        this.build = vehicle.build();
+        this.limits = vehicle.limits();
+        this.operation = vehicle.operation();
     }
 
     static boolean hasQuickTrip(Build build, Limits limits) {
@@ -70,7 +60,7 @@ final class OvershootChecks {
     }
 
     private ChargeCheck check(PackConstraint trip, double cellsC) {
-        double[] charges = search.charges();
+        double[] charges = vehicle.search().charges();
         double[] asked = new double[charges.length];
         double[] permitted = new double[charges.length];
         for (int i = 0; i < charges.length; i++) {
@@ -84,7 +74,7 @@ final class OvershootChecks {
                         trip.id(),
                         trip.pack(),
                         cellsC),
-                search,
+                vehicle.search(),
                 asked,
                 permitted,
                 new ChargeCheck.Course(
@@ -95,9 +85,7 @@ final class OvershootChecks {
     }
 
     private double asked(double charge, double cellsC) {
-        return operation
-                .brake()
-                .greatestAsked(operation.topSpeed(), PackState.of(model, charge, cellsC));
+        return operation.brake().greatestAsked(operation.topSpeed(), vehicle.pack(charge, cellsC));
     }
 
     private Finding tell(ChargeCheck check, double cellsC) {
@@ -112,8 +100,7 @@ final class OvershootChecks {
                         .atSpeed(
                                 operation
                                         .brake()
-                                        .speedAsking(
-                                                check.limit(), PackState.of(model, worst, cellsC)));
+                                        .speedAsking(check.limit(), vehicle.pack(worst, cellsC)));
         return finding.unless(
                         check.isNever()
                                 ? new Condition.Never()

@@ -1,7 +1,5 @@
 package brakewright.review;
 
-import brakewright.battery.BatteryModel;
-import brakewright.charge.ChargeSearch;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
@@ -32,25 +30,18 @@ import java.util.stream.IntStream;
  */
 final class PackChecks {
 
+    private final OverCharge vehicle;
     private final Build build;
     private final Limits limits;
     private final Operation operation;
-    private final BatteryModel model;
-    private final ChargeSearch search;
     private final double nominal;
     private double safeCharge;
 
-    PackChecks(
-            Build build,
-            Limits limits,
-            Operation trusted,
-            BatteryModel model,
-            ChargeSearch search) {
-        this.build = build;
-        this.limits = limits;
-        this.operation = trusted;
-        this.model = model;
-        this.search = search;
+    PackChecks(OverCharge vehicle) {
+        this.vehicle = vehicle;
+        this.build = vehicle.build();
+        this.limits = vehicle.limits();
+        this.operation = vehicle.operation();
         this.nominal = build.battery().temperatureC();
         this.safeCharge = build.use().chargeFrom();
     }
@@ -92,7 +83,7 @@ final class PackChecks {
         private final double cellsC;
         private final PackLimit limit;
         private final Topic topic;
-        private final double[] charges = search.charges();
+        private final double[] charges = vehicle.search().charges();
         private final double[] flows = new double[charges.length];
         private final double[] least = new double[charges.length];
         private final double[][] permitted;
@@ -190,7 +181,7 @@ final class PackChecks {
         private Check overCharge(PackConstraint constraint, double[] permitted) {
             return new ChargeCheck(
                     held(constraint),
-                    search,
+                    vehicle.search(),
                     flows,
                     permitted,
                     new ChargeCheck.Course(
@@ -214,7 +205,7 @@ final class PackChecks {
                 finding.atSpeed(
                         operation
                                 .brake()
-                                .speedReturning(check.limit(), PackState.of(model, worst, cellsC)));
+                                .speedReturning(check.limit(), vehicle.pack(worst, cellsC)));
             }
             return finding.unless(condition(check, constraint, finding.build())).build();
         }
@@ -261,7 +252,8 @@ final class PackChecks {
         }
 
         private double safe() {
-            return search
+            return vehicle
+                    .search()
                     .firstExcess(
                             flows,
                             least,
@@ -276,7 +268,7 @@ final class PackChecks {
         }
 
         private double flowing(double charge, double cells) {
-            PackState state = PackState.of(model, charge, cells);
+            PackState state = vehicle.pack(charge, cells);
             return returning
                     ? operation.brake().greatestReturn(operation.topSpeed(), state)
                     : operation.drive().greatestDraw(operation.topSpeed(), state);
