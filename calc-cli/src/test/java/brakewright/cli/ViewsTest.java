@@ -31,6 +31,7 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.Signal;
+import brakewright.limit.Standing;
 import brakewright.limit.TaperLimit;
 import brakewright.operation.FirstStop;
 import brakewright.operation.RegenOvershoot;
@@ -97,6 +98,7 @@ class ViewsTest {
         Limit.class,
         LimitId.class,
         Signal.class,
+        Standing.class,
         TaperLimit.class,
         DriveState.class,
         TopSpeed.Holder.class,

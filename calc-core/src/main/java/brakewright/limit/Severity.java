@@ -29,6 +29,16 @@ public final class Severity {
     }
 
     /**
+     * Returns the same as a share of the limit: {@code (value − limit)/limit}.
+     *
+     * @param severity below 1
+     * @return by what share of the limit it is exceeded; negative where it is kept [1]
+     */
+    public static double shareOfLimit(double severity) {
+        return severity > 0.0 ? severity / (1.0 - severity) : severity;
+    }
+
+    /**
      * Returns whether a value exceeds its limit by more than rounding.
      *
      * @param value what is asked, not negative

@@ -1,5 +1,6 @@
 package brakewright.profile;
 
+import brakewright.limit.Severity;
 import brakewright.spec.Unit;
 
 /** What profiles are compared by. */
@@ -108,6 +109,17 @@ public enum Quantity {
             case STOP_DRY, STOP_WET, TIME_TO_CRUISE, HOTTEST_WINDING, RANGE -> true;
             default -> false;
         };
+    }
+
+    /**
+     * Returns a value as a person reads it: a severity as a share of the limit, by how much that is
+     * exceeded.
+     *
+     * @param value of this
+     * @return any other value as it is
+     */
+    public double read(double value) {
+        return this == SEVERITY ? Severity.shareOfLimit(value) : value;
     }
 
     /**

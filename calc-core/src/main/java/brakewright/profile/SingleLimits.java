@@ -2,10 +2,12 @@ package brakewright.profile;
 
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.limit.Standing;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * The greatest value of each current and of the speed cap by itself, with all else as it is set:
@@ -45,6 +47,17 @@ public record SingleLimits(Map<LimitId, Double> values) {
      */
     public double of(LimitId id) {
         return values.getOrDefault(id, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Returns how a setting stands to the greatest value of it by itself.
+     *
+     * @param id which; no taper
+     * @param set as {@link #values} tells it: pack currents of all controllers together
+     * @return how it stands
+     */
+    public Standing standing(LimitId id, OptionalDouble set) {
+        return Standing.of(set, of(id));
     }
 
     private static double nominal(LimitId id, Build build) {

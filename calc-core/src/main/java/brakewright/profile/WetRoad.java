@@ -3,9 +3,11 @@ package brakewright.profile;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.Limits;
+import brakewright.limit.Standing;
 import brakewright.review.BrakeVerdict;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
+import java.util.OptionalDouble;
 
 /**
  * The motor brake current and the verdict on the brake where the road is wet, beside those on a dry
@@ -56,6 +58,16 @@ public record WetRoad(
      */
     public boolean bindsCurrent(double dry) {
         return motorBrake < dry;
+    }
+
+    /**
+     * Returns how a motor brake current stands to what a wet road bears.
+     *
+     * @param set per motor [A]; empty where none is set
+     * @return how it stands
+     */
+    public Standing standing(OptionalDouble set) {
+        return Standing.of(set, motorBrake);
     }
 
     /**

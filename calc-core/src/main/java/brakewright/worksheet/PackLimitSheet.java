@@ -3,6 +3,7 @@ package brakewright.worksheet;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.PackLimit;
+import brakewright.limit.Standing;
 import brakewright.spec.Build;
 import java.util.Arrays;
 import java.util.List;
@@ -34,8 +35,9 @@ public final class PackLimitSheet {
      *
      * @param cellsC the temperature [°C]
      * @param limit whatever the charge
+     * @param standing of the current that is set
      */
-    public record AtCells(double cellsC, Limit limit) {}
+    public record AtCells(double cellsC, Limit limit, Standing standing) {}
 
     /**
      * Returns which current is limited.
@@ -73,9 +75,14 @@ public final class PackLimitSheet {
     public List<AtCells> lessElsewhere() {
         double own = fixed().value();
         return Arrays.stream(build.cellTemperatures())
-                .mapToObj(cells -> new AtCells(cells, limit.staticPart(cells)))
+                .mapToObj(this::at)
                 .filter(each -> each.limit().value() < own)
                 .toList();
+    }
+
+    private AtCells at(double cells) {
+        Limit there = limit.staticPart(cells);
+        return new AtCells(cells, there, Standing.of(set(), there.value()));
     }
 
     /**

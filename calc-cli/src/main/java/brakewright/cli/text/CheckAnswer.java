@@ -26,8 +26,6 @@ import java.util.OptionalDouble;
 /** Whether the proposal is safe, what it buys, and how far it could go. */
 final class CheckAnswer {
 
-    private static final String LEAVES = "leaves the stop ";
-
     private final BuildFile file;
     private final CheckSheet check;
     private final Headrooms headrooms;
@@ -141,7 +139,7 @@ final class CheckAnswer {
                     + " at "
                     + Numbers.percent(full.charge())
                     + " charge and "
-                    + alsoGained(gain(full), gain(half))
+                    + (isLeft(full) && isLeft(half) ? at(half) : gain(half))
                     + " at "
                     + Numbers.percent(half.charge())
                     + ", reaction apart.";
@@ -165,13 +163,6 @@ final class CheckAnswer {
                 + "; reaction apart.";
     }
 
-    /** What is said once of both charge states is not said again. */
-    private static String alsoGained(String first, String second) {
-        return first.startsWith(LEAVES) && second.startsWith(LEAVES)
-                ? second.substring(LEAVES.length())
-                : second;
-    }
-
     private String stops(OptionalDouble distance) {
         return distance.isPresent()
                 ? "stops within " + units.lengthText(distance.getAsDouble())
@@ -187,16 +178,25 @@ final class CheckAnswer {
                             + " where the present settings do not"
                     : "does not stop the vehicle";
         }
-        double gain = stop.gain().getAsDouble();
-        String metres = units.lengthText(Math.abs(gain));
-        String to = units.lengthText(after.orElseThrow());
-        if (metres.equals(units.lengthText(0.0))) {
-            return LEAVES + "at " + to;
+        if (isLeft(stop)) {
+            return "leaves the stop " + at(stop);
         }
+        double gain = stop.gain().getAsDouble();
         return (gain > 0.0 ? "shortens the stop by " : "lengthens the stop by ")
-                + metres
+                + units.lengthText(Math.abs(gain))
                 + " to "
-                + to;
+                + units.lengthText(after.orElseThrow());
+    }
+
+    /** Whether what it gains would be written as nothing. */
+    private boolean isLeft(OwnStop stop) {
+        OptionalDouble gain = stop.gain();
+        return gain.isPresent()
+                && units.lengthText(Math.abs(gain.getAsDouble())).equals(units.lengthText(0.0));
+    }
+
+    private String at(OwnStop stop) {
+        return "at " + units.lengthText(stop.distance().proposed().orElseThrow());
     }
 
     private String brake() {

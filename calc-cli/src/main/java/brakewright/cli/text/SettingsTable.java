@@ -7,6 +7,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
+import brakewright.limit.Standing;
 import brakewright.limit.TaperLimit;
 import brakewright.profile.Recommendation;
 import brakewright.profile.SingleLimits;
@@ -93,7 +94,7 @@ final class SettingsTable {
                     "  on a wet road",
                     Numbers.down(wet.enter(), 1) + " A",
                     "",
-                    mark(now.motorBrakeCurrent(), wet.motorBrake()),
+                    mark(wet.standing(now.motorBrakeCurrent())),
                     Numbers.down(wet.motorBrake(), 1) + " A",
                     LimitWords.brief(wet.heldBy()));
         }
@@ -108,7 +109,7 @@ final class SettingsTable {
                 now.speedCap().isPresent()
                         ? units.speedText(now.speedCap().getAsDouble())
                         : "not set",
-                mark(now.speedCap(), single.of(cap.id())),
+                mark(single.standing(cap.id(), now.speedCap())),
                 units.speedDown(single.of(cap.id())),
                 LimitWords.brief(cap.binding().id()));
         DecisionText words = new DecisionText(set, units);
@@ -141,7 +142,7 @@ final class SettingsTable {
                 (isShort() ? brief(limit.id()) : name(limit.id())) + ", per motor",
                 EnteredWords.amperes(enter),
                 EnteredWords.amperes(current),
-                mark(current, single.of(limit.id())),
+                mark(single.standing(limit.id(), current)),
                 Numbers.down(single.of(limit.id()), 1) + " A",
                 LimitWords.brief(limit.binding().id()));
     }
@@ -149,17 +150,12 @@ final class SettingsTable {
     private void pack(PackLimitSheet pack, OptionalDouble enter, OptionalDouble current) {
         Limit limit = pack.fixed();
         List<PackLimitSheet.AtCells> lower = pack.lessElsewhere();
-        double least =
-                lower.stream()
-                        .mapToDouble(each -> each.limit().value())
-                        .min()
-                        .orElse(limit.value());
         double all = single.of(limit.id());
         row(
                 name(limit.id()) + (controllers.count() == 1 ? "" : ", each"),
                 EnteredWords.amperes(enter),
                 EnteredWords.amperes(current),
-                mark(current, controllers.each(all), controllers.each(least)),
+                mark(single.standing(limit.id(), pack.set()), lower),
                 Numbers.down(controllers.each(all), 1) + " A",
                 LimitWords.brief(limit.binding().id()));
         if (extent != Extent.FULL) {
@@ -174,17 +170,16 @@ final class SettingsTable {
                     Numbers.down(all, 1) + " A",
                     "");
         }
-        lower.forEach(each -> colder(each, current));
+        lower.forEach(this::colder);
     }
 
-    private void colder(PackLimitSheet.AtCells there, OptionalDouble current) {
-        double each = controllers.each(there.limit().value());
+    private void colder(PackLimitSheet.AtCells there) {
         row(
                 "  with cells at " + Numbers.nearest(there.cellsC(), 0) + " °C",
                 "",
                 "",
-                mark(current, each),
-                Numbers.down(each, 1) + " A",
+                mark(there.standing()),
+                Numbers.down(controllers.each(there.limit().value()), 1) + " A",
                 LimitWords.brief(there.limit().binding().id()));
     }
 
@@ -223,14 +218,19 @@ final class SettingsTable {
     }
 
     /** What is borne at the pack's own temperature alone is no plain yes. */
-    private static String mark(OptionalDouble set, double limit, double least) {
-        return set.isPresent() && set.getAsDouble() <= limit && set.getAsDouble() > least
+    private static String mark(Standing standing, List<PackLimitSheet.AtCells> elsewhere) {
+        return elsewhere.stream().anyMatch(each -> each.standing() == Standing.OVER)
+                        && standing == Standing.WITHIN
                 ? ""
-                : mark(set, limit);
+                : mark(standing);
     }
 
-    private static String mark(OptionalDouble set, double limit) {
-        return set.isEmpty() ? "" : set.getAsDouble() <= limit ? "ok" : "over";
+    private static String mark(Standing standing) {
+        return switch (standing) {
+            case NOT_SET -> "";
+            case WITHIN -> "ok";
+            case OVER -> "over";
+        };
     }
 
     private static String name(LimitId id) {

@@ -5,11 +5,13 @@ import brakewright.profile.Quantity;
 import brakewright.profile.Reading;
 import brakewright.review.Verdict;
 import brakewright.road.Gravity;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** What the rows of a comparison are called, and how their values are written. */
 public final class MeasureWords {
+
+    /** From ten times the limit on no share of it is written. */
+    private static final double FAR_OVER = 0.9;
 
     private static final double METRES_PER_KILOMETRE = 1000.0;
     private static final double METRES_PER_MILE = 1609.344;
@@ -204,15 +206,13 @@ public final class MeasureWords {
         if (severity == 0.0) {
             return "on its limit";
         }
-        // (value − limit)/limit, so that it reads as a share of the limit
-        double share = severity > 0.0 ? severity / (1.0 - severity) : severity;
-        if (severity > 0.9) {
+        if (severity > FAR_OVER) {
             return "far over";
         }
-        String percent =
-                severity > 0.0 ? Numbers.up(100.0 * share, 0) : Numbers.down(-100.0 * share, 0);
-        return String.format(
-                Locale.ROOT, "%s %% %s", percent, severity > 0.0 ? "over" : "below limit");
+        double percent = 100.0 * Quantity.SEVERITY.read(severity);
+        return percent > 0.0
+                ? Numbers.up(percent, 0) + " % over"
+                : Numbers.down(-percent, 0) + " % below limit";
     }
 
     private String distance(double metres, int decimals) {
