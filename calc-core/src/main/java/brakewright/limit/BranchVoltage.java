@@ -37,10 +37,8 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
     }
 
     @Override
-    public double exhausted(double current, double inner, double outer, double temperatureC) {
-        return model.isEven()
-                ? VoltageConstraint.super.exhausted(current, inner, outer, temperatureC)
-                : Bend.exhausted(this, current, inner, outer, temperatureC);
+    public boolean isStraight() {
+        return model.isEven();
     }
 
     @Override

@@ -38,10 +38,8 @@ record ControllerVoltage(
     }
 
     @Override
-    public double exhausted(double current, double inner, double outer, double temperatureC) {
-        return model.isEven()
-                ? VoltageConstraint.super.exhausted(current, inner, outer, temperatureC)
-                : Bend.exhausted(this, current, inner, outer, temperatureC);
+    public boolean isStraight() {
+        return model.isEven();
     }
 
     @Override

@@ -3,7 +3,7 @@ package brakewright.limit;
 /**
  * A condition on a voltage that the pack current shifts across a resistance. What is left of the
  * voltage is a straight line between the points of the cell's curves, so the charge state at which
- * a current uses it up is found in closed form.
+ * a current uses it up is found in closed form, where packs differ by search.
  */
 non-sealed interface VoltageConstraint extends PackConstraint {
 
@@ -62,8 +62,17 @@ non-sealed interface VoltageConstraint extends PackConstraint {
     }
 
     /**
-     * Returns where the slack is used up between two charge states between which it is a straight
-     * line.
+     * Returns whether the slack is a straight line between the points of the cell's curves; unlike
+     * packs in parallel bend it.
+     *
+     * @return true where it is
+     */
+    default boolean isStraight() {
+        return true;
+    }
+
+    /**
+     * Returns where the slack is used up between two neighbours among those points.
      *
      * @param current of the pack [A]
      * @param inner where there is slack [1]
@@ -72,6 +81,9 @@ non-sealed interface VoltageConstraint extends PackConstraint {
      * @return the charge state [1]
      */
     default double exhausted(double current, double inner, double outer, double temperatureC) {
+        if (!isStraight()) {
+            return Bend.exhausted(this, current, inner, outer, temperatureC);
+        }
         double innerSlack = slack(current, inner, temperatureC);
         double outerSlack = slack(current, outer, temperatureC);
         return inner + (outer - inner) * innerSlack / (innerSlack - outerSlack);

@@ -2,6 +2,7 @@ package brakewright.review;
 
 import brakewright.charge.ChargeSearch;
 import brakewright.limit.Severity;
+import brakewright.spec.Unit;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleUnaryOperator;
@@ -107,6 +108,15 @@ final class ChargeCheck extends Check {
     @Override
     Finding finding() {
         return telling.of(this);
+    }
+
+    /** A finding of what is asked and permitted where most is too much, and from where on. */
+    Finding.Builder told() {
+        return held().finding()
+                .valued(value(), limit(), Unit.AMPERE)
+                .atCharge(begins())
+                .worstAt(mostAt())
+                .atTemperature(held().cellsC());
     }
 
     /** Where the excess begins; the harmless end where it does there already [1]. */

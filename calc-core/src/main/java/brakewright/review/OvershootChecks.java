@@ -7,7 +7,6 @@ import brakewright.limit.PackConstraint;
 import brakewright.limit.TripDelay;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
-import brakewright.spec.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -91,12 +90,7 @@ final class OvershootChecks {
     private Finding tell(ChargeCheck check, double cellsC) {
         double worst = check.mostAt();
         Finding.Builder finding =
-                check.held()
-                        .finding()
-                        .valued(check.value(), check.limit(), Unit.AMPERE)
-                        .atCharge(check.begins())
-                        .worstAt(worst)
-                        .atTemperature(cellsC)
+                check.told()
                         .atSpeed(
                                 operation
                                         .brake()

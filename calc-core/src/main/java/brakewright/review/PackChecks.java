@@ -194,13 +194,7 @@ final class PackChecks {
 
         private Finding tell(ChargeCheck check, PackConstraint constraint) {
             double worst = check.mostAt();
-            Finding.Builder finding =
-                    check.held()
-                            .finding()
-                            .valued(check.value(), check.limit(), Unit.AMPERE)
-                            .atCharge(check.begins())
-                            .worstAt(worst)
-                            .atTemperature(cellsC);
+            Finding.Builder finding = check.told();
             if (returning) {
                 finding.atSpeed(
                         operation
