@@ -61,7 +61,7 @@ public final class ShortCircuit {
      *
      * @return the prospective current through a fuse that is common to all [A]
      */
-    public double current() {
+    double current() {
         return inSeries
                 ? voltage() / packs.stream().mapToDouble(Fed::resistance).sum()
                 : packs.stream().mapToDouble(Fed::current).sum();
@@ -73,7 +73,7 @@ public final class ShortCircuit {
      * @param pack its place in the battery, from 0
      * @return the prospective current through its fuse [A]
      */
-    public double currentThrough(int pack) {
+    double currentThrough(int pack) {
         double out = packs.get(pack).current();
         return Math.max(out, inSeries ? current() : current() - out);
     }

@@ -13,7 +13,7 @@ public final class BasisFormulas {
      * @param basis of the current
      * @return the formula, from {@code K}
      */
-    public static String torqueConstant(CurrentBasis basis) {
+    static String torqueConstant(CurrentBasis basis) {
         return switch (basis) {
             case PHASE_PEAK -> "√3/2·K";
             case PHASE_RMS -> "√2·√3/2·K";
@@ -52,7 +52,7 @@ public final class BasisFormulas {
      * @param basis of the current
      * @return a clause
      */
-    public static String meaning(CurrentBasis basis) {
+    static String meaning(CurrentBasis basis) {
         return switch (basis) {
             case PHASE_PEAK -> "current as peak of the phase";
             case PHASE_RMS -> "current as effective value of the phase, its peak √2 times as much";

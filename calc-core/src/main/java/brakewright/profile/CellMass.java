@@ -27,7 +27,7 @@ public record CellMass(double ofOne, int series) {
      * @param parallel cells in each group
      * @return the mass [kg]
      */
-    public double of(double parallel) {
+    double of(double parallel) {
         return ofOne * series * parallel;
     }
 
@@ -48,7 +48,7 @@ public record CellMass(double ofOne, int series) {
      * @param vehicleMass without the rider [kg]
      * @return true if they would
      */
-    public boolean isMostOf(double parallel, double vehicleMass) {
+    boolean isMostOf(double parallel, double vehicleMass) {
         return of(parallel) > 0.5 * vehicleMass;
     }
 }

@@ -29,7 +29,7 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
      * @param proposed those proposed
      * @return the highest values, per motor, at the unfavourable side of the tolerances [A]
      */
-    public static Headroom ofMotorBrake(Situation situation, Settings present, Settings proposed) {
+    static Headroom ofMotorBrake(Situation situation, Settings present, Settings proposed) {
         return new Search(
                         situation,
                         Set.of(LimitId.MOTOR_BRAKE_CURRENT),
@@ -46,7 +46,7 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
      * @param proposed those proposed
      * @return the highest values, per controller [A]
      */
-    public static Headroom ofPackRegen(Situation situation, Settings present, Settings proposed) {
+    static Headroom ofPackRegen(Situation situation, Settings present, Settings proposed) {
         Build build = situation.nominal(proposed);
         double rating =
                 Limits.of(build).packRegen().staticPart(build.battery().temperatureC()).value();

@@ -106,7 +106,7 @@ public final class Situation {
      * @param measure of a vehicle
      * @return the value
      */
-    public double greatest(Settings settings, ToDoubleFunction<Build> measure) {
+    double greatest(Settings settings, ToDoubleFunction<Build> measure) {
         return measure.applyAsDouble(worst(settings, measure));
     }
 
@@ -117,7 +117,7 @@ public final class Situation {
      * @param measure of a vehicle
      * @return the value
      */
-    public double least(Settings settings, ToDoubleFunction<Build> measure) {
+    double least(Settings settings, ToDoubleFunction<Build> measure) {
         return -greatest(settings, build -> -measure.applyAsDouble(build));
     }
 

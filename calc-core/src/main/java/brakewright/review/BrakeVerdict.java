@@ -109,7 +109,7 @@ public record BrakeVerdict(
      *
      * @return that the brakes must add at least [m/s²]
      */
-    public double least() {
+    double least() {
         return NO_BRAKE * wanted;
     }
 

@@ -99,7 +99,7 @@ public final class ArrheniusCurve {
      *
      * @return the factor over temperature in °C
      */
-    public Curve points() {
+    Curve points() {
         return points;
     }
 

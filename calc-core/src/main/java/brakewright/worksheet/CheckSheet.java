@@ -79,7 +79,7 @@ public record CheckSheet(
      *
      * @return true if its verdict is no worse and it is safe up to the same charge
      */
-    public boolean isNoLessSafe() {
+    boolean isNoLessSafe() {
         Verdict.Outcome before = present.review().verdict().outcome();
         Verdict.Outcome after = proposed.review().verdict().outcome();
         return after.compareTo(before) <= 0

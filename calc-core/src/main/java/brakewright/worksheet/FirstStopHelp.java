@@ -40,7 +40,7 @@ public record FirstStopHelp(
      * @param sheet the vehicle
      * @return the help; without anything where every first stop is safe
      */
-    public static FirstStopHelp of(Worksheet sheet) {
+    static FirstStopHelp of(Worksheet sheet) {
         OptionalDouble warm = OptionalDouble.empty();
         OptionalDouble cool = OptionalDouble.empty();
         Optional<FirstStop> worst = Optional.empty();

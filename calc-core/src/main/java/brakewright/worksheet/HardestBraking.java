@@ -36,7 +36,7 @@ public record HardestBraking(double deceleration, double brakeForce, double tyre
      * @param operation its settings in effect
      * @return the hardest of each
      */
-    public static HardestBraking of(Build build, Limits limits, Operation operation) {
+    static HardestBraking of(Build build, Limits limits, Operation operation) {
         BatteryModel model = limits.battery();
         Operation trusted = operation.trusted(limits);
         double deceleration = 0.0;

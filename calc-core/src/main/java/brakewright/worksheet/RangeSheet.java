@@ -81,7 +81,7 @@ public record RangeSheet(
      * @param operation its settings in effect
      * @return the range
      */
-    public static RangeSheet of(Build build, Operation operation) {
+    static RangeSheet of(Build build, Operation operation) {
         Riding riding = build.use().riding();
         ElectricDrive drive = operation.drive();
         Road road = new Road(0.0, riding.headwind());

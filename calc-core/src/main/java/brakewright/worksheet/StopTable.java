@@ -36,7 +36,7 @@ public final class StopTable {
      * @param charges the charge states [1]
      * @return the stops, by charge state, then speed
      */
-    public static List<Row> of(Build build, Operation operation, double[] charges) {
+    static List<Row> of(Build build, Operation operation, double[] charges) {
         Stop stop = new Stop(build, operation.brake(), Surroundings.of(build));
         List<Row> rows = new ArrayList<>();
         for (double charge : charges) {
@@ -61,7 +61,7 @@ public final class StopTable {
      * @param grip friction coefficient of tyre on road [1]
      * @return how each stop ends, in the order of the speeds
      */
-    public static List<StopOutcome> atFull(
+    static List<StopOutcome> atFull(
             Build build, Operation operation, double[] speeds, double grip) {
         Stop stop = new Stop(build, operation.brake(), Surroundings.of(build).withGrip(grip));
         return Arrays.stream(speeds)
@@ -75,7 +75,7 @@ public final class StopTable {
      * @param top the highest [m/s]
      * @return ascending [m/s]
      */
-    public static double[] speeds(double top) {
+    static double[] speeds(double top) {
         List<Double> speeds = new ArrayList<>();
         for (double speed = FIRST; speed < top - Accuracy.TOLD.size(); speed += STEP) {
             speeds.add(speed);
