@@ -14,7 +14,6 @@ import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.Unit;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -48,26 +47,16 @@ final class PackChecks {
 
     /** Adds what is returned; ratings bound the pack current that is set, or else what flows. */
     void addReturning(List<Check> checks, boolean holdsSetting) {
-        add(true, holdsSetting, checks);
+        for (double cellsC : build.cellTemperatures()) {
+            new Side(true, holdsSetting, cellsC).addTo(checks);
+        }
     }
 
     /** Adds what is drawn, likewise. */
     void addDrawing(List<Check> checks, boolean holdsSetting) {
-        add(false, holdsSetting, checks);
-    }
-
-    /** One charge state after the other at all temperatures, as the models remember the last. */
-    private void add(boolean returning, boolean holdsSetting, List<Check> checks) {
-        List<Side> sides = new ArrayList<>();
         for (double cellsC : build.cellTemperatures()) {
-            sides.add(new Side(returning, holdsSetting, cellsC));
+            new Side(false, holdsSetting, cellsC).addTo(checks);
         }
-        for (int i = 0; i < search.charges().length; i++) {
-            for (Side side : sides) {
-                side.look(i);
-            }
-        }
-        sides.forEach(side -> side.addTo(checks));
     }
 
     /** Up to which braking in full or in part is safe; known once the checks are made [1]. */
@@ -87,7 +76,6 @@ final class PackChecks {
         private final double[] flows = new double[charges.length];
         private final double[] least = new double[charges.length];
         private final double[][] permitted;
-        private final int[] varying;
 
         Side(boolean returning, boolean holdsSetting, double cellsC) {
             this.returning = returning;
@@ -97,10 +85,6 @@ final class PackChecks {
             this.topic = returning ? Topic.PACK_RETURN_OVER : Topic.PACK_DRAW_OVER;
             List<PackConstraint> constraints = limit.constraints();
             this.permitted = new double[constraints.size()][charges.length];
-            this.varying =
-                    IntStream.range(0, permitted.length)
-                            .filter(k -> constraints.get(k).variesWithCharge())
-                            .toArray();
             Arrays.fill(least, Double.POSITIVE_INFINITY);
             for (int k = 0; k < permitted.length; k++) {
                 if (constraints.get(k) instanceof RatingConstraint rating) {
@@ -109,14 +93,16 @@ final class PackChecks {
                     Arrays.fill(least, Math.min(least[0], rated));
                 }
             }
-        }
-
-        /** Finds what flows and what is permitted at one charge state. */
-        private void look(int i) {
-            flows[i] = flowing(charges[i], cellsC);
-            for (int k : varying) {
-                permitted[k][i] = limit.constraints().get(k).limitAt(charges[i], cellsC);
-                least[i] = Math.min(least[i], permitted[k][i]);
+            int[] varying =
+                    IntStream.range(0, permitted.length)
+                            .filter(k -> constraints.get(k).variesWithCharge())
+                            .toArray();
+            for (int i = 0; i < charges.length; i++) {
+                flows[i] = flowing(charges[i], cellsC);
+                for (int k : varying) {
+                    permitted[k][i] = constraints.get(k).limitAt(charges[i], cellsC);
+                    least[i] = Math.min(least[i], permitted[k][i]);
+                }
             }
         }
 

@@ -14,6 +14,7 @@ import brakewright.spec.AnyBuild;
 import brakewright.spec.BrakedBuilds;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Cell;
 import brakewright.spec.Vehicle;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -336,7 +337,7 @@ class StopProperties {
     }
 
     private static Cell soft(Cell cell) {
-        return Builds.evenResistance(Builds.withResistance(cell, 5.0));
+        return Builds.evenResistance(cell.withResistance(5.0));
     }
 
     /**

@@ -92,7 +92,7 @@ class StandingStartProperties {
         Build board =
                 Builds.withCells(
                         Builds.trailBoard(),
-                        cell -> Builds.evenResistance(Builds.withResistance(cell, 5.0)));
+                        cell -> Builds.evenResistance(cell.withResistance(5.0)));
         Use use = board.use();
         Riding riding = new Riding(6.0, 0.0, 20.0, 0.0005, Optional.empty());
         agreesWithManySmallSteps(board.withUse(use.withRiding(riding)), 0.5, 0.2);

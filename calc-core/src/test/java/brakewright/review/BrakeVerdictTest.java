@@ -13,11 +13,8 @@ import brakewright.road.RoadLoad;
 import brakewright.spec.BrakedBuilds;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
-import brakewright.spec.Motor;
 import brakewright.spec.Settings;
 import brakewright.spec.Use;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -145,20 +142,9 @@ class BrakeVerdictTest {
 
     /** A winding of 1 Ω at which braking draws, near a standstill more than soft cells can give. */
     private static Build softCells() {
-        Build board =
-                Builds.withCells(Builds.trailBoard(), cell -> Builds.withResistance(cell, 20.0));
+        Build board = Builds.withCells(Builds.trailBoard(), cell -> cell.withResistance(20.0));
         return Builds.withMotor(
-                board,
-                new Motor(
-                        170.0,
-                        1.0,
-                        7,
-                        0.0,
-                        0.0,
-                        0.0,
-                        OptionalDouble.empty(),
-                        100.0,
-                        Optional.empty()));
+                board, board.motor().withResistanceAt20C(1.0).withNoLoadCurrent(0.0));
     }
 
     /** What a rider feels, and what of it the brakes add. */

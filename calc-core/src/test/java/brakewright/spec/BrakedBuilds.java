@@ -24,20 +24,8 @@ public final class BrakedBuilds {
 
     /** The same vehicle with a friction brake that slows it by so much [m/s²]. */
     public static Build withFriction(Build build, double deceleration) {
-        Vehicle old = build.vehicle();
         return Builds.withVehicle(
-                build,
-                new Vehicle(
-                        old.mass(),
-                        old.cargo(),
-                        old.wheelDiameter(),
-                        old.axles(),
-                        old.rollingResistance(),
-                        old.dragArea(),
-                        old.grip(),
-                        old.gripWet(),
-                        old.rotatingShare(),
-                        OptionalDouble.of(deceleration)));
+                build, build.vehicle().withFrictionBrake(OptionalDouble.of(deceleration)));
     }
 
     /** A board that nothing but its friction brake slows, and that at once. */

@@ -306,25 +306,6 @@ public final class Builds {
                 new Relaxation(cell.relaxation().rise(), cell.relaxation().timeConstant()));
     }
 
-    /** The same cell with another pulse resistance [Ω]. */
-    public static Cell withResistance(Cell cell, double resistance) {
-        return new Cell(
-                cell.capacityAh(),
-                cell.dischargeCurrent(),
-                cell.chargeCurrent(),
-                cell.voltageMax(),
-                cell.voltageMin(),
-                resistance,
-                cell.openCircuitVoltage(),
-                cell.resistanceByCharge(),
-                cell.resistanceByTemperature(),
-                cell.relaxation(),
-                cell.heatCapacity(),
-                cell.charging(),
-                cell.discharging(),
-                cell.pulse());
-    }
-
     /** The same cell with a resistance that follows the charge state. */
     public static Cell withResistanceByCharge(Cell cell, Curve factor) {
         return resisting(cell, ResistanceByCharge.alike(factor));
