@@ -19,9 +19,11 @@ import brakewright.spec.Wiring;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -69,21 +71,92 @@ class MeasuredCellTest {
                 "mohm");
     }
 
-    /** Tolerance: 1.5 %. */
-    @ParameterizedTest(name = "{0} A, {1} Ah: {2} V")
+    /**
+     * Tolerance: 1.5 % while more than a tenth of the charge is left. Below that 2.7 % towards more
+     * sag, and 1.8 % towards less: a resistance that is the same at every current lies between
+     * those of both runs there, 4.2 mΩ at 61.2 A and 5.9 mΩ at 91.8 A at 7 % charge.
+     */
+    @ParameterizedTest(name = "{0} A, {1} Ah, {2} °C: {3} V")
     @CsvFileSource(resources = "pouch-cell-runs.csv", useHeadersInDisplayName = true)
-    void sagsInLongPullsAsTheCellDid(double current, double drawn, double volts, String seen) {
+    void sagsInLongPullsAsTheCellDid(
+            double current, double drawn, double celsius, double volts, String seen) {
         double charge = 1.0 - drawn / AMPERE_HOURS;
-        double seconds = 3600.0 * drawn / current;
+        double got = voltage(current, drawn, celsius);
+        boolean isNearlyEmpty = charge < 0.1;
+        assertThat(got).isLessThan((isNearlyEmpty ? 1.018 : 1.015) * volts);
         OutsideChecks.check(
                 "pouch-run-" + current + "A-" + drawn + "Ah",
                 "voltage in a long pull",
                 "Oak Ridge National Laboratory",
                 seen,
                 volts,
-                REST.at(drawn) - current * POUCH.resistance(charge, 25.0, seconds),
-                0.015 * volts,
+                got,
+                (isNearlyEmpty ? 0.027 : 0.015) * volts,
                 "V");
+    }
+
+    /** The demand on the run at 91.8 A that no figure was taken from. */
+    @Test
+    void missesTheUnseenRunByLittleInTheMean() {
+        List<Double> errors =
+                rows("pouch-cell-runs.csv").stream()
+                        .filter(row -> row[0].equals("91.8"))
+                        .map(
+                                row -> {
+                                    double got =
+                                            voltage(
+                                                    91.8,
+                                                    Double.parseDouble(row[1]),
+                                                    Double.parseDouble(row[2]));
+                                    return Math.abs(got / Double.parseDouble(row[3]) - 1.0);
+                                })
+                        .toList();
+        assertThat(errors).hasSize(19);
+        assertThat(errors.stream().mapToDouble(error -> error).average().orElseThrow())
+                .isLessThan(0.008);
+    }
+
+    /**
+     * Tolerance: 1.5 %; what is told too high, one resistance for all currents near empty adds.
+     * Energy by the midpoint rule; a finer one changes 0.01 %.
+     */
+    @ParameterizedTest(name = "{0} A: {2} Ah, {3} Wh")
+    @CsvFileSource(resources = "pouch-cell-ends.csv", useHeadersInDisplayName = true)
+    void isEmptyWhereTheCellWas(
+            double current, double endCelsius, double ampereHours, double wattHours) {
+        double step = AMPERE_HOURS / 5000.0;
+        double drawn = 0.0;
+        double energy = 0.0;
+        while (true) {
+            double middle = drawn + 0.5 * step;
+            double celsius = 25.0 + (endCelsius - 25.0) * middle / ampereHours;
+            double volts = voltage(current, middle, celsius);
+            if (volts < 3.0) {
+                break;
+            }
+            drawn += step;
+            energy += volts * step;
+        }
+        checkEnd(current, "Ah", ampereHours, drawn);
+        checkEnd(current, "Wh", wattHours, energy);
+    }
+
+    private static void checkEnd(double current, String unit, double published, double got) {
+        OutsideChecks.check(
+                "pouch-end-" + current + "A-" + unit,
+                "drawn down to 3 V",
+                "Oak Ridge National Laboratory",
+                "unseen",
+                published,
+                got,
+                0.015 * published,
+                unit);
+    }
+
+    private static double voltage(double current, double drawn, double celsius) {
+        double charge = 1.0 - drawn / AMPERE_HOURS;
+        double seconds = 3600.0 * drawn / current;
+        return REST.at(drawn) - current * POUCH.resistance(charge, celsius, seconds);
     }
 
     /**
@@ -176,26 +249,21 @@ class MeasuredCellTest {
     }
 
     private static Curve rest() {
-        try (InputStream file = MeasuredCellTest.class.getResourceAsStream("pouch-cell-rest.csv")) {
-            double[][] points =
-                    new String(file.readAllBytes(), StandardCharsets.UTF_8)
-                            .lines()
-                            .filter(line -> Character.isDigit(line.charAt(0)))
-                            .map(line -> line.split(","))
-                            .map(
-                                    cells ->
-                                            new double[] {
-                                                Double.parseDouble(cells[0]),
-                                                Double.parseDouble(cells[1])
-                                            })
-                            .toArray(double[][]::new);
-            double[] drawn = new double[points.length];
-            double[] volts = new double[points.length];
-            for (int i = 0; i < points.length; i++) {
-                drawn[i] = points[i][0];
-                volts[i] = points[i][1];
-            }
-            return Curve.of(drawn, volts);
+        List<String[]> rows = rows("pouch-cell-rest.csv");
+        return Curve.of(column(rows, 0), column(rows, 1));
+    }
+
+    private static double[] column(List<String[]> rows, int place) {
+        return rows.stream().mapToDouble(row -> Double.parseDouble(row[place])).toArray();
+    }
+
+    private static List<String[]> rows(String resource) {
+        try (InputStream file = MeasuredCellTest.class.getResourceAsStream(resource)) {
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> Character.isDigit(line.charAt(0)))
+                    .map(line -> line.split(","))
+                    .toList();
         } catch (IOException failed) {
             throw new IllegalStateException(failed);
         }
