@@ -43,7 +43,7 @@ final class ExplainCommand implements Callable<Integer> {
                         + " pack-regen-current, low-voltage-taper, high-voltage-taper, speed-cap.",
                 "Or a result: top-speed, launch, climb, time-to-cruise, sag, range, town-range,"
                         + " consumption, continuous-current, pull-time, recovery, pack-warming,"
-                        + " pack-sharing, joining."
+                        + " pack-sharing, joining, first-stop-trip."
             })
     String subject = "";
 

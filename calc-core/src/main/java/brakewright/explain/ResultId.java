@@ -32,7 +32,9 @@ public enum ResultId {
     /** What one of several packs carries. */
     PACK_SHARING("pack-sharing"),
     /** How far apart in voltage packs may be when they are joined. */
-    JOINING("joining");
+    JOINING("joining"),
+    /** How soon the protection opens in the first stop after a full charge. */
+    FIRST_STOP_TRIP("first-stop-trip");
 
     private final String key;
 

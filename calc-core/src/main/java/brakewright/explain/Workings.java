@@ -30,6 +30,7 @@ public final class Workings {
             case PACK_WARMING -> WorkingWarming.of(sheet);
             case PACK_SHARING -> WorkingSharing.sharing(sheet);
             case JOINING -> WorkingSharing.joining(sheet);
+            case FIRST_STOP_TRIP -> WorkingFirstStop.of(sheet);
         };
     }
 }

@@ -35,6 +35,7 @@ import java.util.OptionalDouble;
  *     [s]
  * @param isDelayTypical whether the delay is the typical one of such a trip: false where the build
  *     tells it, or nothing opens
+ * @param passed how the trip that opens first is passed; empty where nothing opens
  * @param leftDeceleration what road and friction brake give once the electric brake is gone, at the
  *     speed of the beginning [m/s²]
  * @param leftSlow the same at a crawl, where it is least [m/s²]
@@ -56,6 +57,7 @@ public record FirstStop(
         Opening opening,
         double opensAfter,
         boolean isDelayTypical,
+        Optional<Passed> passed,
         double leftDeceleration,
         double leftSlow,
         Optional<Opened> opened,
@@ -99,6 +101,18 @@ public record FirstStop(
             return typicalDelay;
         }
     }
+
+    /**
+     * How a trip is passed.
+     *
+     * @param place of its pack, from 0
+     * @param current of that pack [A]
+     * @param share what of the pulse resistance must be there for its voltage to reach the trip
+     *     [1]; 0 or less where it is beyond it at rest, and for a current trip
+     * @param after that current began [s]
+     * @param delay for which the trip then waits [s]
+     */
+    public record Passed(int place, double current, double share, double after, double delay) {}
 
     /**
      * The stop with the protection opening on the way.
@@ -164,6 +178,7 @@ public record FirstStop(
                 trip.map(each -> each.passedAfter() + each.delay())
                         .orElse(Double.POSITIVE_INFINITY),
                 trip.isPresent() && trip.get().told().isEmpty(),
+                trip.map(Tripping.Trip::passed),
                 left(build, load, speed),
                 left(build, load, 0.0),
                 tripped.map(

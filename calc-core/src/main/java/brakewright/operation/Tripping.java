@@ -4,6 +4,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
 import brakewright.spec.Cell;
+import brakewright.spec.Onset;
 import brakewright.spec.Protection;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,14 +44,26 @@ final class Tripping {
      *
      * @param opening which
      * @param place of its pack, from 0
+     * @param current of that pack [A]
+     * @param share what of the pulse resistance must be there for it [1]
      * @param passedAfter the current began [s]
      * @param told how long it then waits, where that is known [s]
      */
-    record Trip(FirstStop.Opening opening, int place, double passedAfter, OptionalDouble told) {
+    record Trip(
+            FirstStop.Opening opening,
+            int place,
+            double current,
+            double share,
+            double passedAfter,
+            OptionalDouble told) {
 
         /** How long it waits: as told, or as such a device typically does [s]. */
         double delay() {
             return told.orElse(opening.typicalDelay());
+        }
+
+        FirstStop.Passed passed() {
+            return new FirstStop.Passed(place, current, share, passedAfter, delay());
         }
     }
 
@@ -64,15 +77,20 @@ final class Tripping {
                         new Trip(
                                 FirstStop.Opening.CHARGE_TRIP,
                                 place,
+                                own(place, current),
+                                0.0,
                                 0.0,
                                 protection.chargeTripDelay()));
             }
             if (passes(FirstStop.Opening.OVERVOLTAGE_TRIP, place, current)) {
+                double share = shareNeeded(place, current);
                 passed.add(
                         new Trip(
                                 FirstStop.Opening.OVERVOLTAGE_TRIP,
                                 place,
-                                passesVoltageAfter(place, current),
+                                own(place, current),
+                                share,
+                                onset(place).reaches(share),
                                 protection.overvoltageTripDelay()));
             }
         }
@@ -96,18 +114,19 @@ final class Tripping {
         };
     }
 
-    private double passesVoltageAfter(int place, double current) {
+    /** What of the pulse resistance must be there; the pulse is enough, but for rounding. */
+    private double shareNeeded(int place, double current) {
         PackModel pack = battery.packs().get(place);
         WorstGroup fullest = pack.worst(WorstGroup.End.FULLEST);
         double resistance = pack.groupResistance(fullest, ownCharge(place), cellsC, Cell.PULSE);
         double headroom =
                 pack.pack().protection().cellOvervoltageTrip().orElseThrow()
                         - fullest.openCircuitVoltage(ownCharge(place));
-        return pack.pack()
-                .cell()
-                .relaxation()
-                .onset()
-                .reaches(Math.min(1.0, headroom / (own(place, current) * resistance)));
+        return Math.min(1.0, headroom / (own(place, current) * resistance));
+    }
+
+    private Onset onset(int place) {
+        return battery.packs().get(place).pack().cell().relaxation().onset();
     }
 
     private double own(int place, double current) {

@@ -208,6 +208,7 @@ class WorkingsProperties {
                             .mapToDouble(Sharing.Joint::difference)
                             .min()
                             .orElseThrow();
+            case FIRST_STOP_TRIP -> sheet.firstStops().get(0).opensAfter();
         };
     }
 
