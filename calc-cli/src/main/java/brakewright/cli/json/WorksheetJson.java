@@ -29,6 +29,7 @@ import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.PackRow;
 import brakewright.worksheet.SettingsInEffect;
 import brakewright.worksheet.StopTable;
+import brakewright.worksheet.TimedAnswer;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
@@ -103,6 +104,7 @@ public final class WorksheetJson {
         json.text("table_version", file.tableVersion());
         inputs();
         limits();
+        horizons();
         packByCharge();
         brakeMap();
         stops();
@@ -293,6 +295,26 @@ public final class WorksheetJson {
         if (number > 0) {
             json.number("pack", number);
         }
+    }
+
+    /** For how long a current flows in what is told; without a time where it does for ever. */
+    private void horizons() {
+        json.startArray("horizons");
+        for (TimedAnswer answer : TimedAnswer.values()) {
+            double seconds = answer.horizon().seconds(sheet);
+            json.startObject();
+            json.text("answer", key(answer));
+            json.text("lasts", key(answer.horizon()));
+            if (Double.isFinite(seconds)) {
+                json.number("time_s", seconds);
+            }
+            json.endObject();
+        }
+        json.endArray();
+    }
+
+    private static String key(Enum<?> name) {
+        return name.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private void packByCharge() {

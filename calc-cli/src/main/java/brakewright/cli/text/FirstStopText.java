@@ -123,7 +123,7 @@ final class FirstStopText {
                         + Numbers.down(stop.mayTake(), 1)
                         + " A; cells reach "
                         + Numbers.nearest(stop.cellVoltage(), 2)
-                        + " V.";
+                        + " V after 10 s of it.";
         String unopened =
                 stop.outcome() instanceof StopOutcome.Stopped stopped
                         ? " If nothing opens, it stops within "

@@ -3,6 +3,7 @@ package brakewright.cli.text;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.worksheet.PackRow;
+import brakewright.worksheet.TimedAnswer;
 import brakewright.worksheet.Worksheet;
 import java.util.Locale;
 
@@ -24,8 +25,13 @@ final class PackTable {
         page.note(
                 "cells at "
                         + Numbers.nearest(sheet.build().battery().temperatureC(), 0)
-                        + " °C; loaded: at the pack discharge current set; currents of all"
-                        + " controllers together");
+                        + " °C; loaded: at the pack discharge current set, after "
+                        + lasts(TimedAnswer.LOADED)
+                        + "; may give for "
+                        + lasts(TimedAnswer.MAY_GIVE)
+                        + ", may take for as long as braking lasts, "
+                        + lasts(TimedAnswer.MAY_TAKE)
+                        + "; currents of all controllers together");
         page.line(
                 String.format(
                         Locale.ROOT,
@@ -40,6 +46,10 @@ final class PackTable {
         for (PackRow row : sheet.packAt(charges())) {
             print(row);
         }
+    }
+
+    private String lasts(TimedAnswer answer) {
+        return Numbers.time(answer.horizon().seconds(sheet));
     }
 
     /** Every 10 % in use and both ends, and near full every 5 %. */

@@ -55,7 +55,7 @@ final class RangeTable {
                         + Numbers.nearest(sheet.build().battery().temperatureC(), 0)
                         + " °C, "
                         + Numbers.nearest(riding.idlePower(), 0)
-                        + " W for electronics and lights");
+                        + " W for electronics and lights; resistance that of a draw that lasts");
         boolean miles = units == UnitSystem.IMPERIAL;
         page.line(
                 String.format(
