@@ -77,7 +77,8 @@ final class RideCommand implements Callable<Integer> {
 
     @Option(
             names = "--columns",
-            paramLabel = "QUANTITY=HEAD",
+            paramLabel = "QUANTITY=HEAD[,QUANTITY=HEAD...]",
+            hideParamSyntax = true,
             split = PAIRS,
             description =
                     "Which column holds a quantity, for example"
@@ -86,7 +87,8 @@ final class RideCommand implements Callable<Integer> {
 
     @Option(
             names = "--column-units",
-            paramLabel = "QUANTITY=UNIT",
+            paramLabel = "QUANTITY=UNIT[,QUANTITY=UNIT...]",
+            hideParamSyntax = true,
             split = PAIRS,
             description = "In which unit a column is, for example wheel_speed=km/h.")
     List<String> units = new ArrayList<>();

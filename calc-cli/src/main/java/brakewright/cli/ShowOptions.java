@@ -60,7 +60,7 @@ final class ShowOptions<S> {
                         + Nearest.to(name, known)
                                 .map(near -> "; did you mean " + near + "?")
                                 .orElse("")
-                        + " There are "
+                        + "; there are "
                         + String.join(", ", known));
     }
 

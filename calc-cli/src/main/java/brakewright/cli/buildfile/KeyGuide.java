@@ -179,7 +179,7 @@ public final class KeyGuide {
                 entry.key(),
                 ValueReader.example(entry).split(" = ", 2)[1],
                 kind.expected(),
-                kind.isRanged() ? PossibleRange.of(entry) : "",
+                kind.isRanged() ? shownUnit(PossibleRange.told(entry)) : "",
                 kind.dimensionOfNumbers().map(UnitTable::symbols).orElse(List.of()),
                 leftOut(entry, taken),
                 entry.leftOut().equals(ASSUMED) ? taken : List.of(),
@@ -226,6 +226,20 @@ public final class KeyGuide {
                         .map(name -> ", by " + name)
                         .orElse("");
         return (value + " " + unit).strip() + fact;
+    }
+
+    /**
+     * Writes what the tables have for a key as a build file would.
+     *
+     * @param entry the key
+     * @param taken a row of the table of defaults
+     * @return a number with its unit; a percentage where the example is one
+     */
+    public static String shown(Entry entry, Default taken) {
+        String unit = shownUnit(taken.figure().unit());
+        return unit.isEmpty() && entry.example().contains("%")
+                ? Plain.number(100.0 * taken.value()) + " %"
+                : (Plain.number(taken.value()) + " " + unit).strip();
     }
 
     /**

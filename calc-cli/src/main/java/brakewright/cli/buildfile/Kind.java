@@ -138,7 +138,7 @@ sealed interface Kind {
             return "one of " + String.join(", ", words.allowed());
         }
         if (this instanceof Ratio) {
-            return "a fraction from 0 to 1 or a percentage";
+            return "a fraction or a percentage";
         }
         if (this instanceof Count) {
             return "a whole number";

@@ -103,6 +103,14 @@ final class PossibleRange {
         return range(entry.low(), entry.high(), unit(entry));
     }
 
+    /** Likewise, and as a percentage where one may be typed. */
+    static String told(Schema.Entry entry) {
+        return of(entry)
+                + (entry.kind() == Kind.RATIO
+                        ? ", or " + range(100.0 * entry.low(), 100.0 * entry.high(), "%")
+                        : "");
+    }
+
     /** As a person enters it. */
     private static String unit(Schema.Entry entry) {
         return entry.input().unit() == Unit.RATIO ? "" : entry.input().unit().plain();

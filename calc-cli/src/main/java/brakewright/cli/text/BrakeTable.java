@@ -11,23 +11,27 @@ import java.util.Locale;
 final class BrakeTable {
 
     private static final int COLUMNS = 7;
+    private static final int NARROW_COLUMNS = 6;
     private static final double[] CHARGES = {0.95, 0.9, 0.8, 0.7, 0.5, 0.3, 0.1};
 
     private final Worksheet sheet;
     private final UnitSystem units;
+    private final Ink ink;
     private final Page page;
     private final SettingsInEffect set;
     private final double[] speeds;
 
-    BrakeTable(Worksheet sheet, UnitSystem units, Page page) {
+    BrakeTable(Worksheet sheet, UnitSystem units, Ink ink, Page page) {
         this.sheet = sheet;
         this.units = units;
+        this.ink = ink;
         this.page = page;
         this.set = sheet.inEffect();
-        this.speeds = ShownSpeeds.upTo(units, set.topSpeed(), COLUMNS);
+        this.speeds =
+                ShownSpeeds.upTo(units, set.topSpeed(), ink.isNarrow() ? NARROW_COLUMNS : COLUMNS);
     }
 
-    void print(Ink ink) {
+    void print() {
         page.line(ink.heading("The brake over speed and charge"));
         page.note(
                 "current into the pack [A] at "

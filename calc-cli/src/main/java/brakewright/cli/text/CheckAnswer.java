@@ -54,7 +54,7 @@ final class CheckAnswer {
     }
 
     void print() {
-        page.paragraph("Answer: " + verdict(), 2, "");
+        page.paragraph("Answer:", 2, verdict());
         VerdictWords words = new VerdictWords(judged.build(), units);
         for (String sentence : words.pack(judged.review())) {
             page.paragraph("  Pack:", 9, sentence);

@@ -24,11 +24,17 @@ import java.util.stream.Collectors;
 /** Profiles side by side, as text. */
 public final class CompareText {
 
-    private static final int WIDTH = 100;
     private static final int WIDEST = 30;
 
     /** So that names and what binds are not broken into crumbs. */
     private static final int NARROWEST = 14;
+
+    /**
+     * Longer labels go on below where lines are short, so that more profiles stand side by side.
+     */
+    private static final int NARROW_LABEL = 18;
+
+    private static final String INDENT = "  ";
 
     private final String title;
     private final Comparison comparison;
@@ -73,8 +79,8 @@ public final class CompareText {
     /**
      * Writes the text.
      *
-     * @return lines of at most 100 columns; profiles that do not fit beside each other are told in
-     *     several tables, each with the first profile again
+     * @return its lines; profiles that do not fit beside each other are told in several tables,
+     *     each with the first profile again
      */
     public String text() {
         page.paragraph("", 0, ink.heading(title + ": profiles side by side"));
@@ -142,7 +148,7 @@ public final class CompareText {
                 places.add(place);
                 widths.add(width(place));
             }
-            int fitting = Math.max(2, Columns.fitting(WIDTH, widths) - 1);
+            int fitting = Math.max(2, Columns.fitting(ink.columns() - INDENT.length(), widths) - 1);
             List<Integer> shown = places.subList(0, Math.min(fitting, places.size()));
             table(shown);
             from += Math.max(1, shown.size() - 1);
@@ -150,11 +156,13 @@ public final class CompareText {
     }
 
     private int label() {
-        return comparison.rows().stream().mapToInt(row -> name(row).length()).max().orElse(0);
+        int longest =
+                comparison.rows().stream().mapToInt(row -> name(row).length()).max().orElse(0);
+        return ink.isNarrow() ? Math.min(NARROW_LABEL, longest) : longest;
     }
 
     private String name(Comparison.Row row) {
-        return ink.settle("  " + words.label(row.measure()));
+        return ink.settle(words.label(row.measure()));
     }
 
     /** As wide as its widest value; the name of a profile and what binds may be broken. */
@@ -193,7 +201,7 @@ public final class CompareText {
             Columns columns, String label, List<Integer> places, IntFunction<String> entry) {
         List<String> cells = new ArrayList<>(List.of(label));
         places.forEach(place -> cells.add(ink.settle(entry.apply(place))));
-        columns.row(cells).forEach(page::line);
+        columns.row(cells).forEach(line -> page.line(INDENT + line));
     }
 
     private String value(Comparison.Row row, int place) {

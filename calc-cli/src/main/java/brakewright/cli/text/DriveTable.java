@@ -42,7 +42,16 @@ final class DriveTable {
                         + " °C");
         page.line(
                 String.format(
-                        Locale.ROOT, ROW, "", "", "", "time to", "top speed", "", "", "steepest"));
+                        Locale.ROOT,
+                        ROW,
+                        "",
+                        "",
+                        "",
+                        "time to",
+                        "top speed",
+                        "",
+                        "",
+                        ink.isNarrow() ? "max." : "steepest"));
         page.line(
                 String.format(
                         Locale.ROOT,

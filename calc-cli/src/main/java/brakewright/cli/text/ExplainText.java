@@ -62,7 +62,7 @@ public final class ExplainText {
      * Writes the explanation of a limit.
      *
      * @param id the limit
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String text(LimitId id) {
         page.line(ink.heading(file.title() + ": " + LimitWords.of(id)));
@@ -161,7 +161,7 @@ public final class ExplainText {
         List<Step> shared = shared(constraints);
         if (!shared.isEmpty()) {
             page.blank();
-            page.line("  Worked out once, for several of the constraints below");
+            page.note("Worked out once, for several of the constraints below");
             shared.forEach(step -> step(step, 0));
         }
         for (Constraint constraint : constraints) {
@@ -182,7 +182,7 @@ public final class ExplainText {
     private void constraint(Constraint constraint, List<Step> shared) {
         page.paragraph("", 4, meaning(constraint) + ".");
         if (!constraint.conditions().isEmpty()) {
-            page.line("    It holds for");
+            page.paragraph("", 4, "It holds for");
             constraint
                     .conditions()
                     .forEach(term -> term(6, term, condition(term, constraint.pack())));
@@ -224,7 +224,11 @@ public final class ExplainText {
                         ink.settle(term.symbol()),
                         ink.settle(term.meaning()),
                         ink.settle(number(term)));
-        page.paragraph(label, label.length(), from);
+        if (ink.isNarrow()) {
+            page.line(label + from);
+        } else {
+            page.paragraph(label, label.length(), from);
+        }
     }
 
     private String found(Term term, int pack) {

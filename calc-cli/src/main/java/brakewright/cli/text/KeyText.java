@@ -1,7 +1,6 @@
 package brakewright.cli.text;
 
 import brakewright.cli.buildfile.KeyGuide;
-import brakewright.cli.buildfile.Plain;
 import brakewright.tables.Default;
 import brakewright.tables.ReferenceTables;
 import brakewright.tables.Source;
@@ -33,7 +32,7 @@ public final class KeyText {
      * Writes one key in full.
      *
      * @param entry the key
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String one(KeyGuide.Entry entry) {
         Page page = new Page(ink);
@@ -74,10 +73,7 @@ public final class KeyText {
                 "",
                 LABEL,
                 (end.isEmpty() ? "" : end + " ")
-                        + (Plain.number(taken.value())
-                                        + " "
-                                        + KeyGuide.shownUnit(taken.figure().unit()))
-                                .strip()
+                        + KeyGuide.shown(entry, taken)
                         + (when.isEmpty() ? "" : " for " + when)
                         + ": "
                         + taken.figure().kind().text()
@@ -91,7 +87,7 @@ public final class KeyText {
      * Writes several keys, a line or two each.
      *
      * @param entries the keys, those of one table together
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String list(List<KeyGuide.Entry> entries) {
         Page page = new Page(ink);

@@ -32,6 +32,7 @@ final class PackTable {
                         + ", may take for as long as braking lasts, "
                         + lasts(TimedAnswer.MAY_TAKE)
                         + "; currents of all controllers together");
+        String holder = ink.isNarrow() ? "held by" : "held down by";
         page.line(
                 String.format(
                         Locale.ROOT,
@@ -39,10 +40,10 @@ final class PackTable {
                         "charge",
                         "at rest",
                         "loaded",
-                        "may give",
-                        "held down by",
-                        "may take",
-                        "held down by"));
+                        ink.isNarrow() ? "gives" : "may give",
+                        holder,
+                        ink.isNarrow() ? "takes" : "may take",
+                        holder));
         for (PackRow row : sheet.packAt(charges())) {
             print(row);
         }

@@ -64,7 +64,7 @@ public final class ProposeText {
     /**
      * Writes the text.
      *
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String text() {
         page.line(ink.heading(title + ": sets that hold together"));
@@ -134,8 +134,9 @@ public final class ProposeText {
         row(name, sets, each -> EnteredWords.amperes(setting.apply(each.settings())));
     }
 
-    private static String taper(Optional<Taper> taper) {
-        return taper.map(EnteredWords::volts).orElse("none");
+    private String taper(Optional<Taper> taper) {
+        return taper.map(ink.isNarrow() ? EnteredWords::voltsInBrief : EnteredWords::volts)
+                .orElse("none");
     }
 
     private String speed(OptionalDouble cap) {
@@ -224,6 +225,7 @@ public final class ProposeText {
         page.line(ink.heading("To paste into the build file"));
         for (Proposals.Proposal each : proposals.sets()) {
             Settings set = each.set().settings();
+            page.blank();
             page.line("[proposals." + each.kind().key() + "]");
             current("motor_drive_current", set.motorDriveCurrent());
             current("motor_brake_current", set.motorBrakeCurrent());
@@ -251,7 +253,6 @@ public final class ProposeText {
                                                                     .warmestPackC(),
                                                             0)
                                                     + " °C\"]"));
-            page.blank();
         }
     }
 

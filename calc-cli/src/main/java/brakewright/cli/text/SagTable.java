@@ -32,10 +32,13 @@ final class SagTable {
         page.line(ink.heading("The voltage under load"));
         legend(set, recommended);
         table(ink, set, ShownCharges.tens(sheet.build().use()));
-        page.line("  met at a charge of (the low-voltage taper as set)");
+        page.note("met at a charge of (the low-voltage taper as set)");
         words.meetings(set, true);
         if (!recommended.isEmpty()) {
             table(ink, recommended, ShownCharges.few(sheet.build().use()));
+            if (recommended.stream().anyMatch(each -> each.first().isPresent())) {
+                page.note("met at a charge of");
+            }
             words.meetings(recommended, false);
         }
         words.print();
@@ -78,7 +81,7 @@ final class SagTable {
                                 : " of the worst pack [V]"));
         page.line(row("charge", cases, each -> ink.settle(SagWords.name(each.draw())) + "  "));
         for (double charge : charges) {
-            page.line(row(Numbers.percent(charge), cases, each -> entry(each.draw(), charge)));
+            page.line(row(Numbers.percent(charge), cases, each -> entry(ink, each.draw(), charge)));
         }
     }
 
@@ -92,14 +95,14 @@ final class SagTable {
                 : "while " + draw + " are drawn (recommended, for none is set)";
     }
 
-    private String entry(Sag.Draw drawn, double charge) {
+    private String entry(Ink ink, Sag.Draw drawn, double charge) {
         SagSheet.Loaded loaded = sag.loaded(drawn, charge);
         if (!loaded.isGiven()) {
             return "gone  !";
         }
         return String.format(
                 Locale.ROOT,
-                "%s %7s %s",
+                ink.isNarrow() ? "%s %5s %s" : "%s %7s %s",
                 Numbers.nearest(loaded.pack(), 1),
                 Numbers.nearest(loaded.cell(), 2),
                 (loaded.isFading() ? "~" : " ") + (loaded.isBelowFloor() ? "!" : " "));

@@ -163,7 +163,9 @@ final class SettingsTable {
         }
         if (controllers.count() > 1) {
             row(
-                    "  all " + controllers.count() + " controllers together",
+                    isShort()
+                            ? "  together"
+                            : "  all " + controllers.count() + " controllers together",
                     EnteredWords.amperes(controllers.together(enter)),
                     EnteredWords.amperes(controllers.together(current)),
                     "",
@@ -198,7 +200,7 @@ final class SettingsTable {
     }
 
     private boolean isShort() {
-        return extent != Extent.FULL && ink.isNarrow();
+        return ink.isNarrow();
     }
 
     private static String fit(TaperLimit limit, Taper taper) {

@@ -13,7 +13,7 @@ public enum SheetSection {
     /** Several packs, one by one. */
     PACKS("packs", SheetSection::packs),
     /** The brake over speed and charge. */
-    BRAKE("brake", to -> new BrakeTable(to.sheet(), to.units(), to.page()).print(to.ink())),
+    BRAKE("brake", to -> new BrakeTable(to.sheet(), to.units(), to.ink(), to.page()).print()),
     /** The first stop after a full charge. */
     FIRST_STOP(
             "first-stop",

@@ -54,7 +54,7 @@ public final class SolveText {
      *
      * @param title what the vehicle is called
      * @param sheet what was asked about, and the answer
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String text(String title, SolveSheet sheet) {
         page.paragraph("", 0, ink.heading(title + ": solved for " + name));
@@ -231,7 +231,7 @@ public final class SolveText {
      * @param other the other key
      * @param otherName its name
      * @param rows the answers
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String frontier(String title, Input other, String otherName, List<FrontierRow> rows) {
         page.paragraph("", 0, ink.heading(title + ": " + name + " against " + otherName));

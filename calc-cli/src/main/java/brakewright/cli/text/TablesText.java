@@ -16,14 +16,17 @@ import brakewright.tables.SourceKind;
 import brakewright.tables.WireEntry;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What the reference tables hold: their names, their rows, and one row with its sources. */
 public final class TablesText {
 
+    private static final String CELL = "  %-25s  %-29s  %4s  %5s  %5s  %4s  %-5s  %s";
+
     private static final int LABEL = 29;
-    private static final int ID = 28;
+    private static final int ID = 33;
 
     private final ReferenceTables tables;
     private final Ink ink;
@@ -42,7 +45,7 @@ public final class TablesText {
     /**
      * Says which tables there are.
      *
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String overview() {
         Page page = new Page(ink);
@@ -65,25 +68,34 @@ public final class TablesText {
     }
 
     private static void row(Page page, String name, int count, String what) {
-        page.line(String.format("  %-12s %4d   %s", name, count, what));
+        page.line(String.format(Locale.ROOT, "  %-12s %4d   %s", name, count, what));
     }
 
     /**
      * Lists cells.
      *
      * @param cells which, in this order
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String cells(List<CellEntry> cells) {
         Page page = new Page(ink);
         page.line(
                 String.format(
-                        "  %-25s %-29s %4s %5s %5s %4s %-5s %s",
-                        "cell", "print", "Ah", "A out", "A in", "mΩ", "chem.", "known"));
+                        Locale.ROOT,
+                        CELL,
+                        "cell",
+                        "print",
+                        "Ah",
+                        "A out",
+                        "A in",
+                        "mΩ",
+                        "chem.",
+                        "known"));
         for (CellEntry cell : cells) {
             page.line(
                     String.format(
-                                    "  %-25s %-29s %4s %5s %5s %4s %-5s %s",
+                                    Locale.ROOT,
+                                    CELL,
                                     cell.id(),
                                     cell.name(),
                                     value(cell, CellQuantity.CAPACITY, 1.0),
@@ -143,7 +155,7 @@ public final class TablesText {
      *
      * @param id of a cell, also as it is printed on its wrap, chemistry, curve, wire, plug, family
      *     of fuses or source
-     * @return lines of at most 100 columns; empty where there is no such row
+     * @return its lines; empty where there is no such row
      */
     public Optional<String> one(String id) {
         return tables.cell(id)
@@ -231,7 +243,8 @@ public final class TablesText {
     }
 
     private static String amount(Figure figure) {
-        return Numbers.significant(figure.value()) + " " + KeyGuide.shownUnit(figure.unit());
+        return (Numbers.significant(figure.value()) + " " + KeyGuide.shownUnit(figure.unit()))
+                .strip();
     }
 
     private String chemistry(ChemistryEntry entry) {

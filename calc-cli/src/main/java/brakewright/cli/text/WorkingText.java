@@ -47,7 +47,7 @@ public final class WorkingText {
      * Writes the working of a result.
      *
      * @param outcome the working, or why there is none
-     * @return lines of at most 100 columns
+     * @return its lines
      */
     public String text(WorkingOutcome outcome) {
         page.line(ink.heading(file.title() + ": " + outcome.id().key().replace('-', ' ')));
@@ -134,7 +134,11 @@ public final class WorkingText {
                         ink.settle(term.symbol()),
                         ink.settle(term.meaning()),
                         ink.settle(number(term.value(), term.unit())));
-        page.paragraph(label + "  ", Math.max(ORIGIN, label.length() + 2), from);
+        if (ink.isNarrow()) {
+            page.line(label + "  " + from);
+        } else {
+            page.paragraph(label + "  ", Math.max(ORIGIN, label.length() + 2), from);
+        }
     }
 
     /** An input's key, the step that a number comes from, or how else it came. */

@@ -1,5 +1,5 @@
 /**
- * The worksheet and the explanation of a limit as text: at most 100 columns, calm, the verdict
+ * The worksheet and the explanation of a limit as text: as wide as is asked for, calm, the verdict
  * first. Tables hold plain letters only, so that they stay aligned in every terminal; colour, where
  * there is a terminal, never says anything that the words do not.
  */

@@ -24,7 +24,42 @@ class NarrowRowsTest {
 
     @Test
     void leavesOneBlankBetweenColumns() {
-        assertThat(NarrowRows.of(TABLE, 10))
+        assertThat(NarrowRows.of(TABLE, 28))
                 .containsExactly("  name    value held down by", "  current  12 A the fuse");
+    }
+
+    @Test
+    void wordsGoOnBelowInTheirOwnColumnAndNumbersKeepTheirLine() {
+        assertThat(NarrowRows.of(TABLE, 25))
+                .containsExactly(
+                        "  name    value held down",
+                        "                by",
+                        "  current  12 A the fuse");
+    }
+
+    @Test
+    void aNumberStaysWithItsUnitAndWhatStandsAtTheRightStaysThere() {
+        List<String> table =
+                List.of(
+                        "  motor brake current      within limits   outside limits",
+                        "  half way                        27.2 m           28.4 m");
+        assertThat(NarrowRows.of(table, 34))
+                .containsExactly(
+                        "  motor brake  within outside",
+                        "    current    limits  limits",
+                        "  half way     27.2 m  28.4 m");
+    }
+
+    @Test
+    void whereAWordWouldHaveToBeBrokenItStaysTooWide() {
+        assertThat(NarrowRows.of(TABLE, 10))
+                .contains("  current  12 A fuse")
+                .allSatisfy(row -> assertThat(row.length()).isLessThanOrEqualTo(20));
+    }
+
+    @Test
+    void linesOfOneColumnAreNoTable() {
+        List<String> lines = List.of("  one word after another and no end of it");
+        assertThat(NarrowRows.of(lines, 20)).isEqualTo(lines);
     }
 }
