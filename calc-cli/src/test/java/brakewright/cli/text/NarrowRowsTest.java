@@ -45,16 +45,21 @@ class NarrowRowsTest {
                         "  half way                        27.2 m           28.4 m");
         assertThat(NarrowRows.of(table, 34))
                 .containsExactly(
-                        "  motor brake  within outside",
-                        "    current    limits  limits",
-                        "  half way     27.2 m  28.4 m");
+                        "  motor      within limits outside",
+                        "    brake                  limits",
+                        "    current",
+                        "  half way          27.2 m  28.4 m");
     }
 
     @Test
     void whereAWordWouldHaveToBeBrokenItStaysTooWide() {
         assertThat(NarrowRows.of(TABLE, 10))
-                .contains("  current  12 A fuse")
-                .allSatisfy(row -> assertThat(row.length()).isLessThanOrEqualTo(20));
+                .containsExactly(
+                        "  name    value held",
+                        "                down",
+                        "                by",
+                        "  current  12 A the",
+                        "                fuse");
     }
 
     @Test
