@@ -17,6 +17,8 @@ class BuildFileMistakesTest {
 
     private final BuildText file = BuildText.of(Example.TRAIL_BOARD);
 
+    private static final String MISSING = "this required key is missing";
+
     private static void assertUnusable(CommandRun run) {
         assertThat(run.out()).isEmpty();
         assertThat(run.status()).isEqualTo(2);
@@ -254,6 +256,41 @@ class BuildFileMistakesTest {
         CommandRun run = CommandRun.worksheet(file.text());
         assertUnusable(run);
         assertThat(run.err()).contains("line " + bare + " ", "line " + broken + " ");
+    }
+
+    @Test
+    void tellsARequiredKeyThatIsMissingBesideASyntaxError() {
+        file.replace("drive", "motors", "motors = ");
+        file.remove("motor", "kv");
+        file.remove("vehicle", "mass");
+        CommandRun run = CommandRun.worksheet(file.text());
+        assertUnusable(run);
+        assertThat(run.err())
+                .contains("motor.kv: " + MISSING, "vehicle.mass: " + MISSING)
+                .doesNotContain("drive.motors: ", "rider.mass: ");
+    }
+
+    /** Whichever line is spoilt, and however: what it says may be any key that was not found. */
+    @Test
+    void aKeyOnALineThatIsNotUnderstoodIsNotToldAsMissing() {
+        List<String> whole = file.text().lines().toList();
+        for (int line = 0; line < whole.size(); line++) {
+            String said = whole.get(line);
+            for (String spoilt :
+                    List.of(
+                            said.replaceFirst("=.*", "= "),
+                            said.replaceFirst(" = ", " "),
+                            said.replaceFirst("\\]$", ""),
+                            said.replaceFirst("\"$", ""))) {
+                if (!spoilt.equals(said)) {
+                    List<String> lines = new ArrayList<>(whole);
+                    lines.set(line, spoilt);
+                    assertThat(CommandRun.worksheet(String.join("\n", lines)).err())
+                            .as(spoilt)
+                            .doesNotContain(MISSING);
+                }
+            }
+        }
     }
 
     @Test

@@ -181,4 +181,23 @@ class DecisionTest {
         assertThat(run.status()).isIn(0, 1);
         return run;
     }
+
+    @Test
+    void cellsThatMustBeWarmerAreToldInTheUnitOfInputs() {
+        CommandRun run =
+                CommandRun.of(
+                        "propose",
+                        Example.TRAIL_BOARD.path(),
+                        "--with=use.pack_temperature=-5°C,30°C",
+                        "--format=json");
+        Map<String, Object> sheet = JsonMaps.read(run.out());
+        assertThat(JsonMaps.objects(sheet, "proposals"))
+                .map(each -> JsonMaps.object(each, "use"))
+                .filteredOn(use -> use.containsKey("pack_temperature"))
+                .isNotEmpty()
+                .allSatisfy(
+                        use ->
+                                assertThat(JsonMaps.object(use, "pack_temperature"))
+                                        .containsEntry("unit", "degC"));
+    }
 }

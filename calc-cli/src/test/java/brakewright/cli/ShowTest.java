@@ -125,6 +125,20 @@ class ShowTest {
         }
     }
 
+    /** Where the verdict alone takes most of the twelve lines, too. */
+    @ParameterizedTest
+    @CsvSource({
+        "examples/ferry-dock-scooter.toml, pack_regen_current=9A",
+        "src/test/resources/brakewright/cli/vehicles/idle-near-empty.toml, motor_brake_current=30A"
+    })
+    void aCheckAlwaysSaysHowFarTheBrakeCurrentMayGo(String vehicle, String change) {
+        List<String> lines = wide(100, "check", vehicle, "--with", change);
+        int answer = lines.indexOf("") + 1;
+        List<String> said = lines.subList(answer, lines.indexOf("WHAT CHANGES") - 1);
+        assertThat(said).hasSizeLessThanOrEqualTo(12);
+        assertThat(String.join(" ", said)).containsPattern("motor brake current could be \\d");
+    }
+
     /** What the proposal adds is told, whatever its signal word. */
     @Test
     void aCheckTellsWhatIsNew() {

@@ -58,9 +58,7 @@ final class GivenReader {
                 .ifPresent(first -> lines.put(PackPlace.SEVERAL, first.line()));
         keys.headings().forEach(this::checkProposal);
         keys.values().forEach(this::take);
-        if (keys.isWhole()) {
-            new RequiredKeys(keys, problems).check(places);
-        }
+        new RequiredKeys(keys, problems).check(places);
         return new Given(
                 text("title"),
                 text(NOTES),

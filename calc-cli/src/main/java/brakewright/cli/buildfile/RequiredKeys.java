@@ -45,7 +45,7 @@ final class RequiredKeys {
     }
 
     private void want(String key, int line, String expected) {
-        if (!keys.values().containsKey(key)) {
+        if (!keys.values().containsKey(key) && !keys.unread().mayHold(key)) {
             problems.add(new Problem(line, key, MISSING, expected));
         }
     }

@@ -22,14 +22,13 @@ import org.tomlj.TomlTable;
  *     the name of its place
  * @param headings the lines of the tables that were taken apart
  * @param packs where the tables {@code [[packs]]} stand
- * @param isWhole whether the text is TOML throughout; what is missing from a broken text says
- *     nothing
+ * @param unread what of the text is no TOML
  */
 record TomlKeys(
         Map<String, Entry> values,
         Map<String, Integer> headings,
         List<PackPlace> packs,
-        boolean isWhole) {
+        UnreadText unread) {
 
     /**
      * What stands behind a key.
@@ -47,7 +46,8 @@ record TomlKeys(
             result = Toml.parse(text);
         } catch (StackOverflowError tooDeep) {
             problems.add(new Problem(0, "", "the file is nested too deeply", ""));
-            return new TomlKeys(Map.of(), Map.of(), List.of(), false);
+            return new TomlKeys(
+                    Map.of(), Map.of(), List.of(), new UnreadText(text, Set.of(), List.of(0)));
         }
         for (TomlParseError error : result.errors()) {
             problems.add(
@@ -59,7 +59,15 @@ record TomlKeys(
         }
         Flattening flat = new Flattening();
         flat.table(result, new ArrayList<>());
-        return new TomlKeys(flat.values, flat.headings, flat.packs, result.errors().isEmpty());
+        List<Integer> wrong =
+                result.errors().stream().map(error -> error.position().line()).toList();
+        return new TomlKeys(
+                flat.values,
+                flat.headings,
+                flat.packs,
+                wrong.isEmpty()
+                        ? UnreadText.NONE
+                        : new UnreadText(text, flat.values.keySet(), wrong));
     }
 
     /** Takes tables apart. */

@@ -99,7 +99,7 @@ final class DecisionJson {
     private void pair(String key, double one, double two, Unit unit) {
         json.startObject(key);
         json.numbers("value", new double[] {one, two});
-        json.text("unit", unit.text());
+        json.text("unit", unit.plain());
         json.endObject();
     }
 }

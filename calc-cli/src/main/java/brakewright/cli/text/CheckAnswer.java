@@ -209,28 +209,35 @@ final class CheckAnswer {
                 + ").";
     }
 
-    /** How high the motor brake current could go, in one sentence. */
-    String couldBe() {
+    /**
+     * How high the motor brake current could go, in one sentence.
+     *
+     * @param brief whether it leaves out what holds it down
+     */
+    String couldBe(boolean brief) {
         Headroom headroom = headrooms.motorBrake();
-        String throughout = "over the whole charge in use " + briefly(headroom.throughout());
+        String all = "over the whole charge in use ";
+        String throughout = value(headroom.throughout(), brief);
         if (headroom.there().isEmpty() || !headroom.isNarrowed(check.present().build())) {
-            return "The motor brake current could be, " + throughout + ".";
+            return Initial.capital(all) + "the motor brake current could be " + throughout + ".";
         }
         return Initial.capital(circumstances(headroom.circumstances().orElseThrow()))
                 + " the motor brake current could be "
-                + briefly(headroom.there().get())
+                + value(headroom.there().get(), brief)
                 + "; "
+                + all
                 + throughout
                 + ".";
     }
 
-    private static String briefly(Solution solution) {
+    private static String value(Solution solution, boolean brief) {
         if (solution instanceof Solution.Found found) {
-            return amperes(found.value()) + " (" + check(found.beyond()) + ")";
+            return amperes(found.value()) + (brief ? "" : " (" + check(found.beyond()) + ")");
         }
         return solution instanceof Solution.All all
                 ? amperes(all.value()) + " or more"
-                : "none (" + check(((Solution.None) solution).there()) + ")";
+                : "none at all"
+                        + (brief ? "" : " (" + check(((Solution.None) solution).there()) + ")");
     }
 
     private String regen() {

@@ -61,26 +61,46 @@ final class SpokenAnswer {
         if (!remembered.isEmpty()) {
             besides.add(VerdictWords.fromMemoryInBrief(remembered));
         }
-        besides.add(buys());
+        besides.add(buys(check.stopsRidden()));
         check.uselessRidden().ifPresent(each -> besides.add(useless(each)));
-        besides.add(answer.couldBe());
-        for (String sentence : besides) {
-            Page more = page.another().note(sentence);
-            if (told.length() + more.length() <= LINES) {
-                told.all(more);
-            }
-        }
+        besides.add(answer.couldBe(false));
+        shorten(besides, LINES - told.length());
+        besides.forEach(told::note);
         page.all(told);
     }
 
+    /** Where the verdict is long the rest is told in less; how far one may go, always. */
+    private void shorten(List<String> besides, int room) {
+        if (lines(besides) > room) {
+            check.uselessRidden().ifPresent(each -> besides.remove(useless(each)));
+        }
+        int last = besides.size() - 1;
+        if (lines(besides) > room) {
+            besides.set(last - 1, buys(check.stopsRidden().subList(0, 1)));
+        }
+        if (lines(besides) > room) {
+            besides.set(last, answer.couldBe(true));
+        }
+        if (lines(besides) > room) {
+            besides.remove(last - 1);
+        }
+    }
+
+    private int lines(List<String> sentences) {
+        return sentences.stream().mapToInt(each -> page.another().note(each).length()).sum();
+    }
+
     /** What it buys in metres, where it is safe first. */
-    private String buys() {
+    private String buys(List<OwnStop> stops) {
         List<String> safe = new ArrayList<>();
         List<String> unsafe = new ArrayList<>();
-        for (OwnStop stop : check.stopsRidden()) {
+        boolean stays =
+                stops.stream()
+                        .map(OwnStop::distance)
+                        .allMatch(each -> length(each.present()).equals(length(each.proposed())));
+        for (OwnStop stop : stops) {
             String told =
-                    length(stop.distance().present())
-                            + " to "
+                    (stays ? "" : length(stop.distance().present()) + " to ")
                             + length(stop.distance().proposed())
                             + " at "
                             + Numbers.percent(stop.charge());
@@ -91,9 +111,9 @@ final class SpokenAnswer {
         return "From "
                 + units.speedText(after)
                 + (before == after ? "" : ", now " + units.speedText(before) + ",")
-                + " the stop goes from "
+                + (stays ? " the stop stays " : " the stop goes from ")
                 + (safe.isEmpty()
-                        ? String.join(", ", unsafe) + " charge, all of it where braking is not safe"
+                        ? String.join(", ", unsafe) + " charge, nowhere safely"
                         : String.join(", ", safe)
                                 + " charge"
                                 + (unsafe.isEmpty()

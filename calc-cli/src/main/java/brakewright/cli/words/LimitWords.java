@@ -61,7 +61,7 @@ public final class LimitWords {
             case PROTECTION_OVERVOLTAGE_TRIP -> "over-voltage trip";
             case PROTECTION_CHARGE_TRIP -> "charge trip";
             case CONTROLLER_VOLTAGE_RATING -> "controller voltage";
-            case CELL_DISCHARGE_RATING -> "cell discharge rat.";
+            case CELL_DISCHARGE_RATING -> "cell draw rating";
             case VOLTAGE_FLOOR -> "voltage floor";
             case PROTECTION_UNDERVOLTAGE_TRIP -> "under-voltage trip";
             case PROTECTION_DISCHARGE_TRIP -> "discharge trip";
