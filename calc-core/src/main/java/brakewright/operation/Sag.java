@@ -133,7 +133,9 @@ public record Sag(List<Case> cases) {
 
         /** Copies the map, in the order of the events. */
         public Case {
-            charges = Collections.unmodifiableMap(new EnumMap<>(charges));
+            Map<Event, OptionalDouble> ordered = new EnumMap<>(Event.class);
+            ordered.putAll(charges);
+            charges = Collections.unmodifiableMap(ordered);
         }
 
         /**

@@ -31,6 +31,13 @@ class SagTest {
     private static final Offset<Double> SEARCH = within(1e-8);
     private static final OptionalDouble NEVER = OptionalDouble.empty();
 
+    @Test
+    void whereNothingIsMetNoEventIsFirst() {
+        Sag.Case none = new Sag.Case(new Sag.Draw(10.0, true, 25.0, 10.0), Map.of());
+        assertThat(none.first()).isEmpty();
+        assertThat(none.charge(Sag.Event.CELL_FLOOR)).isEmpty();
+    }
+
     /** 10 A of 30 A that the motors could take. */
     private static final Settings DRAWING = RoundFigures.set(30.0, 0.0, 10.0, 10.0);
 
