@@ -27,8 +27,11 @@ import java.util.Set;
  * @param sets those there are, in this order
  * @param obstacle what keeps the brake from being enough in every one of them; empty where one is
  *     good
+ * @param wetNow the verdict on the brake of the present settings on a wet road; empty where that
+ *     leaves no less of it
  */
-public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
+public record Proposals(
+        List<Proposal> sets, Optional<Obstacle> obstacle, Optional<BrakeVerdict> wetNow) {
 
     /** Charges are told to whole per cent [1]. */
     private static final double PER_CENT = 100.0;
@@ -75,15 +78,14 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
      *     than the use says [1]
      * @param coldestC the coldest cells with which it may be used, where that is warmer than the
      *     use says [°C]
+     * @param wet the verdict on its brake on a wet road; empty where that leaves no less of it
      */
     public record Proposal(
-            Kind kind, Recommendation set, OptionalDouble chargeFrom, OptionalDouble coldestC) {
-
-        /** One for the whole of the use. */
-        static Proposal throughout(Kind kind, Recommendation set) {
-            return new Proposal(kind, set, OptionalDouble.empty(), OptionalDouble.empty());
-        }
-    }
+            Kind kind,
+            Recommendation set,
+            OptionalDouble chargeFrom,
+            OptionalDouble coldestC,
+            Optional<BrakeVerdict> wet) {}
 
     /**
      * What stands in the way of the brake wanted with the pack nearly empty and warm, where it
@@ -146,7 +148,7 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
             List<Proposal> sets = new ArrayList<>();
             Recommendation full = Recommendation.of(situation, entry);
             if (full.isWithinLimits()) {
-                sets.add(Proposal.throughout(Kind.FULL_PACK, full));
+                sets.add(throughout(Kind.FULL_PACK, full));
             }
             if (!full.isGood()) {
                 strong().ifPresent(sets::add);
@@ -156,7 +158,18 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                     sets,
                     sets.stream().anyMatch(each -> each.set().isGood())
                             ? Optional.empty()
-                            : Optional.of(obstacle()));
+                            : Optional.of(obstacle()),
+                    WetRoad.less(situation, present));
+        }
+
+        /** One for the whole of the use. */
+        private Proposal throughout(Kind kind, Recommendation set) {
+            return new Proposal(
+                    kind,
+                    set,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    WetRoad.less(situation, set.settings()));
         }
 
         /**
@@ -192,7 +205,10 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                             charge < high
                                     ? OptionalDouble.of(charge / PER_CENT)
                                     : OptionalDouble.empty(),
-                            cellsC > coldest ? OptionalDouble.of(cellsC) : OptionalDouble.empty()));
+                            cellsC > coldest ? OptionalDouble.of(cellsC) : OptionalDouble.empty(),
+                            WetRoad.less(
+                                    part(charge / PER_CENT, cellsC),
+                                    set(charge, cellsC).settings())));
         }
 
         private int fullest(int emptiest, int fullest, double coldestC, double wanted) {
@@ -262,7 +278,7 @@ public record Proposals(List<Proposal> sets, Optional<Obstacle> obstacle) {
                         if (set.isWithinLimits()
                                 && set.brake().word().compareTo(full.brake().word()) <= 0
                                 && !set.settings().equals(full.settings())) {
-                            return Optional.of(Proposal.throughout(Kind.LEAST_CHANGE, set));
+                            return Optional.of(throughout(Kind.LEAST_CHANGE, set));
                         }
                     }
                 }

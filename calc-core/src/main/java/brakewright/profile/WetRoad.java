@@ -7,6 +7,7 @@ import brakewright.limit.Standing;
 import brakewright.review.BrakeVerdict;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -77,9 +78,29 @@ public record WetRoad(
      * @return true where it does
      */
     public boolean bindsBrake(BrakeVerdict dry) {
-        return brake.deceleration() < dry.deceleration()
-                || brake.left() < dry.left()
-                || brake.word() != dry.word();
+        return isLess(brake, dry);
+    }
+
+    /**
+     * Judges the brake on a wet road.
+     *
+     * @param situation the vehicle in its use
+     * @param settings all settings
+     * @return the verdict at the unfavourable side of the tolerances; empty where a wet road leaves
+     *     no less of the brake than a dry one
+     */
+    public static Optional<BrakeVerdict> less(Situation situation, Settings settings) {
+        BrakeVerdict wet = verdict(situation, settings);
+        BrakeVerdict dry =
+                BrakeVerdict.of(
+                        situation.worst(settings, build -> BrakeVerdict.of(build).badness()));
+        return isLess(wet, dry) ? Optional.of(wet) : Optional.empty();
+    }
+
+    private static boolean isLess(BrakeVerdict wet, BrakeVerdict dry) {
+        return wet.deceleration() < dry.deceleration()
+                || wet.left() < dry.left()
+                || wet.word() != dry.word();
     }
 
     private static double highest(Build build) {

@@ -12,6 +12,7 @@ import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Finding;
 import brakewright.review.Review;
+import brakewright.review.Topic;
 import brakewright.spec.Build;
 import brakewright.spec.Use;
 import java.util.Arrays;
@@ -97,11 +98,18 @@ class WhereOneRidesProperties {
                 .containsExactlyInAnyOrderElementsOf(review.findings());
         for (AlikeFindings alike : all) {
             assertThat(alike.findings()).allMatch(alike::isAbout);
+            assertThat(alike.findings()).extracting(Finding::topic).containsOnly(topic(alike));
+            assertThat(alike.findings().stream().map(Finding::subject).distinct()).hasSize(1);
+            assertThat(alike.findings().stream().map(Finding::constraint).distinct()).hasSize(1);
             assertThat(all)
                     .filteredOn(other -> other != alike)
                     .noneMatch(other -> alike.isAbout(other.first()));
             assertThat(alike.findings()).extracting(Finding::signal).containsOnly(signal(alike));
         }
+    }
+
+    private static Topic topic(AlikeFindings alike) {
+        return alike.first().topic();
     }
 
     private static Signal signal(AlikeFindings alike) {

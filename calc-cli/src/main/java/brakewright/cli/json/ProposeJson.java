@@ -28,12 +28,16 @@ public final class ProposeJson {
         json.text("schema", "brakewright.proposals/1");
         json.text("title", title);
         ChangesJson.write(json, changes);
-        sets.set("present", present, OptionalDouble.empty(), OptionalDouble.empty());
+        json.startObject("present");
+        sets.content(present, OptionalDouble.empty(), OptionalDouble.empty());
+        proposals.wetNow().ifPresent(wet -> sets.brake("brake_verdict_wet", wet));
+        json.endObject();
         json.startArray("proposals");
         for (Proposals.Proposal each : proposals.sets()) {
             json.startObject();
             json.text("name", each.kind().key());
             sets.content(each.set(), each.chargeFrom(), each.coldestC());
+            each.wet().ifPresent(wet -> sets.brake("brake_verdict_wet", wet));
             json.endObject();
         }
         json.endArray();

@@ -11,6 +11,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Proposals;
 import brakewright.profile.Recommendation;
+import brakewright.review.BrakeVerdict;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
@@ -114,6 +115,7 @@ public final class ProposeText {
         page.blank();
         row("pack and parts", sets, each -> each.evaluation().outcome().key().replace('-', ' '));
         row("brake", sets, each -> each.brake().word().key());
+        wet(sets);
         row(
                 "  least deceleration",
                 sets,
@@ -121,6 +123,20 @@ public final class ProposeText {
         row("  wanted", sets, each -> Numbers.significant(each.brake().wanted()) + " m/s²");
         row("stop from the top speed, full", sets, each -> told(each.stopFull()));
         row("  half way through the charge", sets, each -> told(each.stopHalfWay()));
+    }
+
+    /** Where a wet road leaves less of any, what it leaves of each. */
+    private void wet(List<Recommendation> sets) {
+        List<Optional<BrakeVerdict>> wet = new ArrayList<>(List.of(proposals.wetNow()));
+        proposals.sets().forEach(each -> wet.add(each.wet()));
+        if (wet.stream().noneMatch(Optional::isPresent)) {
+            return;
+        }
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < wet.size(); i++) {
+            words.add(wet.get(i).orElse(sets.get(i).brake()).word().key());
+        }
+        row("  on a wet road", words);
     }
 
     private String told(StopOutcome outcome) {
