@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Set;
 import picocli.CommandLine;
 
 /** Starts the command line. */
@@ -27,6 +28,8 @@ public final class Main {
                     "tables",
                     "help");
 
+    private static final Set<String> VERSION = Set.of("--version", "-V");
+
     private Main() {}
 
     /**
@@ -35,7 +38,9 @@ public final class Main {
      * @param arguments of the command line
      */
     public static void main(String[] arguments) {
-        Ahead.begin();
+        if (arguments.length == 0 || !VERSION.contains(arguments[0])) {
+            Ahead.begin();
+        }
         Terminal.look();
         PrintWriter out = new PrintWriter(utf8(FileDescriptor.out));
         Writer complaints = utf8(FileDescriptor.err);
@@ -74,8 +79,14 @@ public final class Main {
         return status;
     }
 
-    /** Only the command that is named need be set up; where none is, or help is, all are. */
+    /**
+     * Only the command that is named need be set up; where none is, or help is, all are, and for
+     * the version none.
+     */
     private static List<String> named(String[] arguments) {
+        if (arguments.length == 1 && VERSION.contains(arguments[0])) {
+            return List.of();
+        }
         return arguments.length > 0
                         && !arguments[0].equals("help")
                         && COMMANDS.contains(arguments[0])
@@ -87,7 +98,9 @@ public final class Main {
     static CommandLine commands(List<String> names) {
         CommandLine commandLine = new CommandLine(new BrakewrightCommand());
         for (String name : names) {
-            commandLine.addSubcommand(name, make(name));
+            CommandLine command = new CommandLine(make(name));
+            command.getCommandSpec().version(commandLine.getCommandSpec().version());
+            commandLine.addSubcommand(name, command);
         }
         return commandLine;
     }

@@ -161,6 +161,17 @@ class WorksheetCommandTest {
         assertThat(run.out()).contains("brakewright");
     }
 
+    @Test
+    void everyCommandTellsTheVersion() {
+        for (String command : Main.COMMANDS) {
+            if (!command.equals("help")) {
+                assertThat(CommandRun.of(command, "--version"))
+                        .as(command)
+                        .isEqualTo(CommandRun.of("--version"));
+            }
+        }
+    }
+
     /**
      * The cell resistance is that of two cells of its kind, and the ceiling of the safe charge
      * stands on it.
