@@ -38,10 +38,10 @@ final class ShowOptions<S> {
             throw new Unusable("--show chooses sections of the text; the JSON always holds all");
         }
         for (String name : names) {
-            if (!name.equals(ALL)) {
+            if (!name.equalsIgnoreCase(ALL)) {
                 S section =
                         sections.stream()
-                                .filter(each -> key.apply(each).equals(name))
+                                .filter(each -> key.apply(each).equalsIgnoreCase(name))
                                 .findFirst()
                                 .orElseThrow(() -> unknown(name));
                 if (!chosen.contains(section)) {
@@ -69,7 +69,7 @@ final class ShowOptions<S> {
     }
 
     boolean isAll() {
-        return names.contains(ALL);
+        return names.stream().anyMatch(ALL::equalsIgnoreCase);
     }
 
     List<S> chosen() {

@@ -73,7 +73,7 @@ final class TablesCommand implements Callable<Integer> {
     private String answer(ReferenceTables tables, TablesText text) {
         boolean isSearch = !(word.isBlank() && capacity.isBlank() && current.isBlank());
         if (isSearch) {
-            if (!name.isBlank() && !name.equals("cells")) {
+            if (!name.isBlank() && !name.equalsIgnoreCase("cells")) {
                 throw new Unusable(
                         "--find, --capacity and --current look for cells, not in \"" + name + "\"");
             }
@@ -82,7 +82,7 @@ final class TablesCommand implements Callable<Integer> {
         if (name.isBlank()) {
             return text.overview();
         }
-        return text.rows(name)
+        return text.rows(name.toLowerCase(Locale.ROOT))
                 .or(() -> text.one(name))
                 .orElseThrow(
                         () ->

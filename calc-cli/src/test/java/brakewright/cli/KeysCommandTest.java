@@ -46,6 +46,8 @@ class KeysCommandTest {
     @CsvSource({
         "series, PACK.SERIES",
         "packs.series, PACK.SERIES",
+        "packs.2.series, PACK.SERIES",
+        "Pack.Series, PACK.SERIES",
         "proposals.firm.motor_brake_current, SETTINGS.MOTOR_BRAKE_CURRENT",
         "motor-brake-current, SETTINGS.MOTOR_BRAKE_CURRENT",
         "[rider], [rider]"

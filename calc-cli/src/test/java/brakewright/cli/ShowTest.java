@@ -146,6 +146,21 @@ class ShowTest {
     }
 
     @Test
+    void aSectionIsFoundHoweverItsLettersAreWritten() {
+        assertThat(CommandRun.of("worksheet", "--show", "Range"))
+                .isEqualTo(CommandRun.of("worksheet", "--show", "range"));
+        assertThat(CommandRun.of("worksheet", "--show", "ALL"))
+                .isEqualTo(CommandRun.of("worksheet", "--show", "all"));
+    }
+
+    /** The verdict above a section says of conditions once that there are some. */
+    @Test
+    void aConditionalVerdictIsNotToldTwice() {
+        assertThat(CommandRun.of("worksheet", "--show", "range").outLines())
+                .contains("Pack and parts: CONDITIONAL. Brake: WEAK.");
+    }
+
+    @Test
     void detailsFollowTheWidthToo() {
         for (int columns : new int[] {72, 80, 120}) {
             assertThat(

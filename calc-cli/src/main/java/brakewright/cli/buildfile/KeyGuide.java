@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -154,7 +155,13 @@ public final class KeyGuide {
     }
 
     private static String settled(String name) {
-        String key = name.strip().replace('-', '_').replace("[", "").replace("]", "");
+        String key =
+                PackPlace.schemaKey(
+                        name.strip()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('-', '_')
+                                .replace("[", "")
+                                .replace("]", ""));
         for (String prefix : PREFIXES) {
             if (key.startsWith(prefix)) {
                 String rest = key.substring(prefix.length());

@@ -12,6 +12,7 @@ import brakewright.profile.WetRoad;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Finding;
 import brakewright.review.Topic;
+import brakewright.review.Verdict;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
 import java.util.Locale;
@@ -81,9 +82,10 @@ final class VerdictText {
         page.line(
                 "Pack and parts: "
                         + outcome()
-                        + (judged.review().verdict().conditions().isEmpty()
-                                ? ""
-                                : ", with conditions")
+                        + (judged.review().verdict().outcome() == Verdict.Outcome.OUTSIDE_LIMITS
+                                        && !judged.review().verdict().conditions().isEmpty()
+                                ? ", with conditions besides"
+                                : "")
                         + ". Brake: "
                         + word(judged.brake())
                         + ".");
