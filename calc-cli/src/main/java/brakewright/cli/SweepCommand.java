@@ -3,6 +3,7 @@ package brakewright.cli;
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.text.SweepText;
 import brakewright.cli.text.SweptCase;
+import brakewright.cli.words.Numbers;
 import brakewright.profile.Measure;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -37,6 +38,9 @@ final class SweepCommand implements Callable<Integer> {
 
     /** Assumption: our own choice; more would not fit the memory of a small machine. */
     private static final int MOST = 4_000_000;
+
+    /** Shorter runs say nothing of speed [s]; our own choice. */
+    private static final double TOLD_FROM = 1.0;
 
     @Parameters(
             index = "0",
@@ -139,14 +143,15 @@ final class SweepCommand implements Callable<Integer> {
     /** To standard error, so that results can be piped on. */
     private void report(int count, double wall, double busy) {
         PrintWriter err = spec.commandLine().getErr();
-        err.printf(
-                Locale.ROOT,
-                "%d cases in %.2f s, %.0f us each; %.2f processors kept busy by %d threads%n",
-                count,
-                wall,
-                1e6 * wall / count,
-                busy / wall,
-                threads);
+        err.printf(Locale.ROOT, "%d cases in %s by %d threads", count, Numbers.time(wall), threads);
+        if (wall >= TOLD_FROM) {
+            err.printf(
+                    Locale.ROOT,
+                    ", %.0f us each; %.2f processors kept busy",
+                    1e6 * wall / count,
+                    busy / wall);
+        }
+        err.println();
         err.flush();
     }
 

@@ -83,13 +83,13 @@ public final class VerdictWords {
             case DANGER ->
                     List.of(
                             WITHIN
-                                    + " But there is a danger of another kind: read the first of"
-                                    + " the findings below.");
+                                    + " But there is a danger of another kind, the first of the"
+                                    + " findings.");
             case WARNING ->
                     List.of(
                             WITHIN
-                                    + " But there is a warning of another kind: read the first of"
-                                    + " the findings below.");
+                                    + " But there is a warning of another kind, the first of the"
+                                    + " findings.");
             case CAUTION, NOTICE -> List.of(WITHIN);
         };
     }
