@@ -25,7 +25,8 @@ final class NarrowRows {
      * not do, words of the last column go on below in that column, and if need be those of the
      * first.
      *
-     * @param rows without colours; where they have one column only, they stay as they are
+     * @param rows without colours; of one alone only gaps are taken, and where all have one column
+     *     only they stay as they are
      * @param width that they should fit into
      * @return the rows, more of them where words go on below; some may still be too wide
      */
@@ -41,6 +42,9 @@ final class NarrowRows {
         for (int widest = widestGap(columns); tooMuch > 0 && widest > 0; tooMuch--) {
             columns.set(widest, columns.get(widest).closer());
             widest = widestGap(columns);
+        }
+        if (rows.size() < 2) {
+            return joined(columns, rows.size());
         }
         for (int wordy = wordiest(columns); tooMuch > 0 && wordy >= 0; tooMuch--) {
             columns.set(wordy, columns.get(wordy).narrower());
