@@ -50,7 +50,8 @@ final class PackTable {
     }
 
     private String lasts(TimedAnswer answer) {
-        return Numbers.time(answer.horizon().seconds(sheet));
+        double seconds = answer.horizon().seconds(sheet);
+        return Double.isInfinite(seconds) ? "without end" : Numbers.time(seconds);
     }
 
     /** Every 10 % in use and both ends, and near full every 5 %. */
