@@ -122,18 +122,8 @@ public class AnyBattery extends DomainContextBase {
                 .as(
                         (cell, capacityAh, relaxation, heatCapacity) ->
                                 cell.withCapacityAh(capacityAh)
-                                        .withRelaxation(nearEmpty(relaxation, cell))
+                                        .withRelaxation(relaxation)
                                         .withHeatCapacity(present(heatCapacity)));
-    }
-
-    /** Near empty it rises by no smaller share of what the pulse meets there. */
-    private static Relaxation nearEmpty(Relaxation any, Cell cell) {
-        double most = any.byCharge().at(0.0) * cell.resistanceByCharge().drawn().at(0.0);
-        return new Relaxation(
-                any.rise(),
-                any.timeConstant(),
-                Curve.of(new double[] {0.0, 0.2}, new double[] {most, 1.0}),
-                any.onset());
     }
 
     private Arbitrary<Relaxation> relaxations() {
