@@ -19,5 +19,6 @@ module brakewright.core {
     exports brakewright.explain;
     exports brakewright.profile;
     exports brakewright.recording;
+    exports brakewright.replay;
     exports brakewright.live;
 }

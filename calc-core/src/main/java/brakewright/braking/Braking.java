@@ -26,7 +26,7 @@ import brakewright.spec.Build;
  * <p>Assumption: the efficiencies of drive and controllers are the same at every load and speed, as
  * no maps of small ones are to be had; the windings keep their temperature.
  */
-final class Braking {
+public final class Braking {
 
     private final BatteryModel pack;
     private final double temperatureC;
@@ -50,7 +50,14 @@ final class Braking {
     private final double inertia;
     private final double chargePerCoulomb;
 
-    Braking(Build build, ElectricBrake brake, Surroundings surroundings) {
+    /**
+     * Sets up everything that brakes a vehicle.
+     *
+     * @param build the vehicle
+     * @param brake its electric brake as it is set
+     * @param surroundings where it brakes
+     */
+    public Braking(Build build, ElectricBrake brake, Surroundings surroundings) {
         this.pack = new BatteryModel(build.battery());
         this.temperatureC = surroundings.cellsC();
         this.brake = brake;
@@ -71,6 +78,37 @@ final class Braking {
         this.controllerEfficiency = build.controllers().efficiency();
         this.inertia = build.inertia();
         this.chargePerCoulomb = 1.0 / (3600.0 * pack.capacityAh());
+    }
+
+    private Braking(Braking other, ElectricBrake brake) {
+        this.pack = other.pack;
+        this.temperatureC = other.temperatureC;
+        this.brake = brake;
+        this.powertrain = brake.powertrain();
+        this.road = other.road;
+        this.rollingForce = other.rollingForce;
+        this.slopeForce = other.slopeForce;
+        this.headwind = other.headwind;
+        this.transfer = other.transfer;
+        this.grip = other.grip;
+        this.mass = other.mass;
+        this.normal = other.normal;
+        this.frictionBrake = other.frictionBrake;
+        this.gripForce = other.gripForce;
+        this.efficiency = other.efficiency;
+        this.controllerEfficiency = other.controllerEfficiency;
+        this.inertia = other.inertia;
+        this.chargePerCoulomb = other.chargePerCoulomb;
+    }
+
+    /**
+     * Returns the same with another electric brake, as with windings that have become warm.
+     *
+     * @param replacement the brake
+     * @return a changed copy
+     */
+    public Braking withBrake(ElectricBrake replacement) {
+        return new Braking(this, replacement);
     }
 
     /** The mass that must be slowed, turning parts included [kg]. */
@@ -101,9 +139,12 @@ final class Braking {
     /**
      * Returns the motor current at a speed.
      *
+     * @param speed [m/s]
+     * @param state the pack
      * @param share of the brakes that has built up [1]
+     * @return per motor [A]
      */
-    double motorCurrent(double speed, PackState state, double share) {
+    public double motorCurrent(double speed, PackState state, double share) {
         return Math.min(
                 currentBeforeGrip(speed, state, share),
                 powertrain.brakeCurrent(gripForce(share), speed));
@@ -120,14 +161,22 @@ final class Braking {
      * slowly than the vehicle goes and pass on what grip leaves; what that wears in the tyres is
      * counted as drag.
      *
+     * @param current per motor [A]
+     * @param speed [m/s]
      * @param share of the brakes that has built up [1]
+     * @return the force [N]
      */
-    double electricForce(double current, double speed, double share) {
+    public double electricForce(double current, double speed, double share) {
         return Math.min(gripForce(share), powertrain.brakeForce(current, speed));
     }
 
-    /** The force of the friction brake, at most what the road carries. */
-    double frictionForce(double share) {
+    /**
+     * Returns the force of the friction brake, at most what the road carries.
+     *
+     * @param share of the brakes that has built up [1]
+     * @return the force; 0 where there is no such brake [N]
+     */
+    public double frictionForce(double share) {
         return mass * frictionDeceleration(share);
     }
 
@@ -153,7 +202,7 @@ final class Braking {
      * @param state the pack
      * @return the force; not positive where the slope is as strong [N]
      */
-    double slowing(double speed, PackState state) {
+    public double slowing(double speed, PackState state) {
         return electricForce(motorCurrent(speed, state, 1.0), speed, 1.0)
                 + frictionForce(1.0)
                 + roadForce(speed);
@@ -203,7 +252,12 @@ final class Braking {
         return electricForce(current, 0.0, 1.0) + frictionForce(1.0) + roadForce(0.0);
     }
 
-    double rollingForce() {
+    /**
+     * Returns what the tyres put against the vehicle.
+     *
+     * @return the force [N]
+     */
+    public double rollingForce() {
         return rollingForce;
     }
 
@@ -220,32 +274,63 @@ final class Braking {
         return rollingForce + slopeForce + airForce(speed);
     }
 
-    double packPower(double current, double speed) {
+    /**
+     * Returns the power that braking sends to the pack.
+     *
+     * @param current per motor [A]
+     * @param speed [m/s]
+     * @return at its terminals; negative where the pack must supply it [W]
+     */
+    public double packPower(double current, double speed) {
         return powertrain.returnedPower(current, speed);
     }
 
-    double copperPower(double current) {
+    /**
+     * Returns the loss in the windings.
+     *
+     * @param current per motor [A]
+     * @return of all motors [W]
+     */
+    public double copperPower(double current) {
         return powertrain.copperLoss(current);
     }
 
-    /** The loss in controllers, whichever way the power goes. */
-    double controllerPower(double packPower) {
+    /**
+     * Returns the loss in controllers, whichever way the power goes.
+     *
+     * @param packPower that reaches the pack; negative when drawn [W]
+     * @return the loss [W]
+     */
+    public double controllerPower(double packPower) {
         return packPower >= 0.0
                 ? packPower * (1.0 / controllerEfficiency - 1.0)
                 : -packPower * (1.0 - controllerEfficiency);
     }
 
     /**
-     * The loss in the motors' friction and iron; without current it is all that the wheels pass on.
+     * Returns the loss in the motors' friction and iron; without current it is all that the wheels
+     * pass on.
+     *
+     * @param electricForce of the driven wheels [N]
+     * @param current per motor [A]
+     * @param speed [m/s]
+     * @return the loss [W]
      */
-    double dragPower(double electricForce, double current, double speed) {
+    public double dragPower(double electricForce, double current, double speed) {
         if (current == 0.0) {
             return electricForce * speed * efficiency;
         }
         return powertrain.dragLoss(speed);
     }
 
-    double driveLossPower(double electricForce, double speed) {
+    /**
+     * Returns what is lost in belt, chain or gears.
+     *
+     * @param electricForce of the driven wheels [N]
+     * @param speed [m/s]
+     * @return the loss [W]
+     */
+    public double driveLossPower(double electricForce, double speed) {
         return electricForce * speed * (1.0 - efficiency);
     }
 

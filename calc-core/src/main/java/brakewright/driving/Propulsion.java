@@ -23,7 +23,7 @@ import brakewright.spec.Build;
  * <p>Assumption: grip and tipping are those of level ground on a slope too; at 15 % the load on the
  * road is 1 % less.
  */
-final class Propulsion {
+public final class Propulsion {
 
     /** At the top speed the reserve is nothing but for rounding [A]. */
     private static final double SAME_CURRENT = 1e-6;
@@ -40,7 +40,14 @@ final class Propulsion {
     private final double slopeForce;
     private final double groundForce;
 
-    Propulsion(Build build, ElectricDrive drive, Road road) {
+    /**
+     * Sets up everything that drives a vehicle.
+     *
+     * @param build the vehicle
+     * @param drive its drive as it is set
+     * @param road the way ahead
+     */
+    public Propulsion(Build build, ElectricDrive drive, Road road) {
         this.drive = drive;
         this.powertrain = drive.powertrain();
         this.load = RoadLoad.of(build);
@@ -61,13 +68,42 @@ final class Propulsion {
                                 Math.min(transfer.drivingTip(), RiderBalance.tip(build.rider())));
     }
 
+    private Propulsion(Propulsion other, ElectricDrive drive) {
+        this.drive = drive;
+        this.powertrain = drive.powertrain();
+        this.load = other.load;
+        this.road = other.road;
+        this.efficiency = other.efficiency;
+        this.controllerEfficiency = other.controllerEfficiency;
+        this.inertia = other.inertia;
+        this.idlePower = other.idlePower;
+        this.rollingForce = other.rollingForce;
+        this.slopeForce = other.slopeForce;
+        this.groundForce = other.groundForce;
+    }
+
+    /**
+     * Returns the same with another drive, as with windings that have become warm.
+     *
+     * @param replacement the drive
+     * @return a changed copy
+     */
+    public Propulsion withDrive(ElectricDrive replacement) {
+        return new Propulsion(this, replacement);
+    }
+
     /** The mass that must be speeded up, turning parts included [kg]. */
     double inertia() {
         return inertia;
     }
 
-    /** What slope, tyres and air put against the vehicle [N]. */
-    double resistance(double speed) {
+    /**
+     * Returns what slope, tyres and air put against the vehicle.
+     *
+     * @param speed [m/s]
+     * @return the force; negative where slope and wind push harder [N]
+     */
+    public double resistance(double speed) {
         return load.force(speed, road.slope(), road.headwind());
     }
 
@@ -78,9 +114,13 @@ final class Propulsion {
     }
 
     /**
-     * The current per motor with everything that is permitted, and no more than the ground bears.
+     * Returns the current with everything that is permitted, and no more than the ground bears.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return per motor [A]
      */
-    double fullCurrent(double speed, PackState pack) {
+    public double fullCurrent(double speed, PackState pack) {
         double current = permitted(speed, drive.at(speed, pack), pack);
         return powertrain.thrust(current, speed) <= groundForce
                 ? current
@@ -96,13 +136,19 @@ final class Propulsion {
         return powertrain.limitedDriveCurrent(state.motorCurrent(), speed, left);
     }
 
-    /** What rules the thrust at a speed. */
-    enum Rule {
+    /** What holds the thrust down. */
+    public enum Rule {
+        /** What the wheels grip, or where vehicle or rider tip. */
         GROUND,
+        /** What the pack gives beside the electronics. */
         POWER_BESIDE_ELECTRONICS,
+        /** The motor current that is set. */
         MOTOR_CURRENT,
+        /** The pack current that is set, its taper included. */
         PACK_CURRENT,
+        /** The sagged voltage. */
         VOLTAGE,
+        /** Nothing: the drive does not move. */
         STANDSTILL;
 
         private static Rule of(TopSpeed.Holder holder) {
@@ -115,8 +161,14 @@ final class Propulsion {
         }
     }
 
-    /** Which rule it is; where it changes, the thrust bends. */
-    Rule rule(double speed, PackState pack) {
+    /**
+     * Returns what holds the thrust down at a speed; where it changes, the thrust bends.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return the first thing that gives no more
+     */
+    public Rule rule(double speed, PackState pack) {
         DriveState state = drive.at(speed, pack);
         double current = permitted(speed, state, pack);
         if (powertrain.thrust(current, speed) > groundForce) {
@@ -143,12 +195,25 @@ final class Propulsion {
         return permitted(speed, drive.at(speed, pack), pack) - holdingCurrent(speed);
     }
 
-    double thrust(double current, double speed) {
+    /**
+     * Returns the thrust that a current makes.
+     *
+     * @param current per motor [A]
+     * @param speed [m/s]
+     * @return of all driven wheels [N]
+     */
+    public double thrust(double current, double speed) {
         return powertrain.thrust(current, speed);
     }
 
-    /** What leaves the pack's terminals [W]. */
-    double terminalPower(double current, double speed) {
+    /**
+     * Returns what leaves the pack's terminals while driving.
+     *
+     * @param current per motor [A]
+     * @param speed [m/s]
+     * @return the power, electronics included [W]
+     */
+    public double terminalPower(double current, double speed) {
         return powertrain.drawnPower(current, speed) + idlePower;
     }
 
@@ -160,7 +225,7 @@ final class Propulsion {
      * @param pack the pack
      * @return part by part [W]; what is left of the thrust over the resistance moves the vehicle
      */
-    Spending spending(double current, double speed, PackState pack) {
+    public Spending spending(double current, double speed, PackState pack) {
         double thrust = current > 0.0 ? powertrain.thrust(current, speed) : 0.0;
         double air = load.airForce(speed + road.headwind()) * speed;
         double drag = current > 0.0 ? powertrain.dragLoss(speed) : 0.0;

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param toAir Rth [K/W]; empty where no heat leaves, or it is not known how
  * @param airC Ta [°C]
  */
-record OneBody(double capacity, OptionalDouble toAir, double airC) {
+public record OneBody(double capacity, OptionalDouble toAir, double airC) {
 
     /** The same body with a longer or shorter way to the air, where there is one. */
     OneBody withToAir(double factor) {
@@ -21,8 +21,15 @@ record OneBody(double capacity, OptionalDouble toAir, double airC) {
                 : new OneBody(capacity, OptionalDouble.of(factor * toAir.getAsDouble()), airC);
     }
 
-    /** The temperature after a time [°C]. */
-    double after(double startC, double power, double seconds) {
+    /**
+     * Returns the temperature after a time.
+     *
+     * @param startC at its beginning [°C]
+     * @param power that heats it [W]
+     * @param seconds how long [s]
+     * @return then [°C]
+     */
+    public double after(double startC, double power, double seconds) {
         if (toAir.isEmpty()) {
             return startC + power * seconds / capacity;
         }

@@ -86,6 +86,27 @@ public record Spending(
     }
 
     /**
+     * Returns the same with another loss in the pack.
+     *
+     * @param loss in its resistance, also what it stores for the next seconds
+     * @return a changed copy
+     */
+    public Spending withPack(double loss) {
+        return new Spending(
+                air,
+                rolling,
+                climbing,
+                moving,
+                friction,
+                drive,
+                motorDrag,
+                copper,
+                controller,
+                idle,
+                loss);
+    }
+
+    /**
      * Adds another spending.
      *
      * @param other the other

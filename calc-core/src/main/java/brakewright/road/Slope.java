@@ -16,6 +16,17 @@ public final class Slope {
     }
 
     /**
+     * Returns the slope of a piece of road.
+     *
+     * @param rise its end above its beginning [m]
+     * @param length along the road, more than the rise either way [m]
+     * @return rise over run [1]
+     */
+    public static double ofRise(double rise, double length) {
+        return rise / Math.sqrt((length - rise) * (length + rise));
+    }
+
+    /**
      * Returns the slope that a force holds.
      *
      * <p>{@code sinθ + c·cosθ = F/(m·g)}, solved for tanθ: the left side is {@code √(1 + c²)·sin(θ

@@ -51,6 +51,7 @@ class ArchitectureTest {
                             "worksheet",
                             "profile",
                             "recording",
+                            "replay",
                             "live",
                             "explain")
                     .map("brakewright."::concat)

@@ -1,0 +1,224 @@
+package brakewright.replay;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.heat.OneBody;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Battery;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.Relaxation;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The packs while the current changes: what a current takes off the voltage at once, what it takes
+ * off within seconds, and what within minutes.
+ *
+ * <p>{@code V = U(s) − R0·I − η1 − η2} with {@code dη/dt = (R·I − η)/τ}, where R0 is the resistance
+ * of the first instant, R0 + R1 that of a pulse and R0 + R1 + R2 that of an endless pull, as {@link
+ * PackModel} has them: a current that lasts meets the same resistance as there.
+ *
+ * <p>Source: equivalent circuit of two resistances with capacitors, e.g. Plett, Battery Management
+ * Systems, vol. 1 (2015), chapter 2.
+ *
+ * <p>Assumption: after 10 s the fast part is there but for {@code e^(−10 s/τ)}, where the pulse
+ * resistance has it whole; the slow part, which begins at once here, makes up for about as much.
+ * Packs that differ relax with the mean of their times. All the voltage that is lost is heat, at
+ * once, though a part of it is stored for the next seconds.
+ */
+final class PackUnderway {
+
+    private final BatteryModel model;
+    private final double coulombs;
+    private final double fastTime;
+    private final double slowTime;
+    private final double trunkResistance;
+    private final Optional<OneBody> body;
+
+    PackUnderway(Build build) {
+        Battery battery = build.battery();
+        this.model = new BatteryModel(battery);
+        this.coulombs = 3600.0 * model.capacityAh();
+        this.fastTime = mean(relaxation -> relaxation.onset().timeConstant());
+        this.slowTime = mean(Relaxation::timeConstant);
+        this.trunkResistance = battery.trunkResistance();
+        this.body = body(build);
+    }
+
+    private double mean(ToDoubleFunction<Relaxation> time) {
+        return model.packs().stream()
+                .mapToDouble(pack -> time.applyAsDouble(pack.pack().cell().relaxation()))
+                .average()
+                .orElseThrow();
+    }
+
+    /** All cells as one body; empty where the heat capacity of some is not known. */
+    private Optional<OneBody> body(Build build) {
+        double capacity = 0.0;
+        double conductance = 0.0;
+        for (PackModel each : model.packs()) {
+            OptionalDouble ofCell = each.pack().cell().heatCapacity();
+            if (ofCell.isEmpty()) {
+                return Optional.empty();
+            }
+            capacity += each.pack().series() * each.pack().parallel() * ofCell.getAsDouble();
+            conductance += 1.0 / each.pack().toAir().orElse(Double.POSITIVE_INFINITY);
+        }
+        return Optional.of(
+                new OneBody(
+                        capacity,
+                        conductance > 0.0
+                                ? OptionalDouble.of(1.0 / conductance)
+                                : OptionalDouble.empty(),
+                        build.use().climate().ambientC()));
+    }
+
+    /**
+     * What the packs are in a step.
+     *
+     * @param from the state at its beginning
+     * @param current out of the packs, as far as it is known: it moves the charge by a hair [A]
+     * @param seconds how long it lasts [s]
+     */
+    Step during(Underway from, double current, double seconds) {
+        return new Step(from, current, seconds);
+    }
+
+    /**
+     * The mean of a step, seen as a voltage behind a resistance: over a time t a current I adds
+     * {@code R·I·(1 − b)} to the mean of a sag, of which the share {@code b = (1 − e^(−t/τ))·τ/t}
+     * is still the one at the beginning.
+     */
+    final class Step {
+
+        private final Underway from;
+        private final double seconds;
+        private final double charge;
+        private final double voltage;
+        private final double fastLeft;
+        private final double slowLeft;
+        private @Nullable PackState out;
+        private @Nullable PackState into;
+
+        private Step(Underway from, double guess, double seconds) {
+            this.from = from;
+            this.seconds = seconds;
+            this.charge = within(from.charge() - 0.5 * guess * seconds / coulombs);
+            this.voltage = model.openCircuitVoltage(charge);
+            this.fastLeft = left(seconds / fastTime);
+            this.slowLeft = left(seconds / slowTime);
+        }
+
+        private BatteryModel way(double current) {
+            return current >= 0.0 ? model : model.into();
+        }
+
+        private double at(BatteryModel way, double time) {
+            return way.resistance(charge, from.cellsC(), time);
+        }
+
+        /** As whoever drives meets it. */
+        PackState out() {
+            PackState found = out;
+            if (found == null) {
+                found = at(model);
+                out = found;
+            }
+            return found;
+        }
+
+        /** As whoever brakes meets it. */
+        PackState into() {
+            PackState found = into;
+            if (found == null) {
+                found = at(model.into());
+                into = found;
+            }
+            return found;
+        }
+
+        private PackState at(BatteryModel way) {
+            double instant = at(way, 0.0);
+            double pulse = at(way, Cell.PULSE);
+            double endless = at(way, Double.POSITIVE_INFINITY);
+            return new PackState(
+                    charge,
+                    from.cellsC(),
+                    voltage - fastLeft * from.fastSag() - slowLeft * from.slowSag(),
+                    instant
+                            + (pulse - instant) * (1.0 - fastLeft)
+                            + (endless - pulse) * (1.0 - slowLeft));
+        }
+
+        /** The current out of the packs for a power at their terminals; infinite for too much. */
+        double current(double power) {
+            return -(power >= 0.0 ? out() : into()).currentInto(-power);
+        }
+
+        /** At the terminals [V]. */
+        double voltage(double current) {
+            return (current >= 0.0 ? out() : into()).terminalVoltage(-current);
+        }
+
+        /** What is lost between the cells and the terminals [W]. */
+        double loss(double current) {
+            return (voltage - voltage(current)) * current;
+        }
+
+        double chargeAfter(double current) {
+            return from.charge() - current * seconds / coulombs;
+        }
+
+        double fastSagAfter(double current) {
+            BatteryModel way = way(current);
+            double resistance = at(way, Cell.PULSE) - at(way, 0.0);
+            return after(from.fastSag(), resistance * current, seconds / fastTime);
+        }
+
+        double slowSagAfter(double current) {
+            BatteryModel way = way(current);
+            double resistance = at(way, Double.POSITIVE_INFINITY) - at(way, Cell.PULSE);
+            return after(from.slowSag(), resistance * current, seconds / slowTime);
+        }
+
+        double cellsAfterC(double current) {
+            return body.isEmpty()
+                    ? from.cellsC()
+                    : body.get().after(from.cellsC(), loss(current) - jointLoss(current), seconds);
+        }
+
+        private double jointLoss(double current) {
+            double resistance = trunkResistance;
+            for (int place = 0; place < model.packs().size(); place++) {
+                double share = model.share(place, charge, from.cellsC());
+                resistance += share * share * model.packs().get(place).pack().jointResistance();
+            }
+            return current * current * resistance;
+        }
+    }
+
+    /** A ride that begins full or empty leaves the tabulated charge by a hair. */
+    private static double within(double charge) {
+        return Math.max(0.0, Math.min(1.0, charge));
+    }
+
+    private static double after(double start, double settled, double times) {
+        return settled + (start - settled) * Math.exp(-times);
+    }
+
+    /** The mean of {@code e^(−t)} from nothing to so many times. */
+    private static double left(double times) {
+        return times == 0.0 ? 1.0 : -Math.expm1(-times) / times;
+    }
+
+    /** The highest temperature at which all cells may be discharged [°C]. */
+    double warmestC() {
+        return model.packs().stream()
+                .mapToDouble(pack -> pack.pack().cell().discharging().highestC())
+                .min()
+                .orElseThrow();
+    }
+}

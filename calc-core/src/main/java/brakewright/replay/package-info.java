@@ -1,0 +1,16 @@
+/**
+ * What a ride along a known road will be: how long it takes, what it draws and returns, how warm it
+ * makes cells and windings, and where something holds it back.
+ *
+ * <p>The entry class is {@link brakewright.replay.RouteRide}. A {@link brakewright.replay.Route} is
+ * ridden as fast as it allows with all that the settings permit; the vehicle slows in time for what
+ * comes, with its electric brake first. Steps over the distance are halved until they agree within
+ * {@link brakewright.replay.RouteRide#ACCURACY}; in each all that the cells give is spent, to
+ * rounding.
+ *
+ * <p>Nothing opens: where a protection would, the ride goes on.
+ */
+@NullMarked
+package brakewright.replay;
+
+import org.jspecify.annotations.NullMarked;
