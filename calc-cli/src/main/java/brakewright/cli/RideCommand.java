@@ -2,21 +2,30 @@ package brakewright.cli;
 
 import brakewright.cli.buildfile.BuildFile;
 import brakewright.cli.buildfile.BuildFileException;
+import brakewright.cli.buildfile.NumberOption;
 import brakewright.cli.buildfile.Problem;
 import brakewright.cli.json.InspectJson;
 import brakewright.cli.json.RideJson;
+import brakewright.cli.json.RouteJson;
 import brakewright.cli.recording.ColumnChoice;
 import brakewright.cli.recording.Recordings;
+import brakewright.cli.recording.RouteFile;
 import brakewright.cli.recording.SeriesFile;
 import brakewright.cli.recording.WrittenNumber;
 import brakewright.cli.text.InspectText;
 import brakewright.cli.text.RideText;
+import brakewright.cli.text.RouteText;
 import brakewright.limit.Signal;
 import brakewright.recording.CellVolts;
 import brakewright.recording.Exceeded;
 import brakewright.recording.HeldLimits;
 import brakewright.recording.Quantity;
 import brakewright.recording.Ride;
+import brakewright.replay.Route;
+import brakewright.replay.RouteEnd;
+import brakewright.replay.RouteRide;
+import brakewright.spec.Build;
+import brakewright.spec.Input;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +47,7 @@ import picocli.CommandLine.Spec;
         name = "ride",
         description = {
             "Tell what a recorded ride was, and where it went beyond the limits of the vehicle.",
-            "Several files are pieces of one ride on one charge."
+            "Several files are pieces of one ride on one charge. With --route it predicts a ride."
         },
         mixinStandardHelpOptions = true)
 final class RideCommand implements Callable<Integer> {
@@ -116,6 +125,26 @@ final class RideCommand implements Callable<Integer> {
     String hold = "3s";
 
     @Option(
+            names = "--route",
+            paramLabel = "FILE",
+            description =
+                    "Predict a ride instead: a CSV file with columns distance, altitude, speed and"
+                            + " perhaps stop, their units in brackets.")
+    @Nullable Path route;
+
+    @Option(
+            names = "--charge",
+            paramLabel = "CHARGE",
+            description = "With --route: the charge at its beginning (default: use.charge_from).")
+    @Nullable String charge;
+
+    @Option(
+            names = "--rider",
+            paramLabel = "MASS",
+            description = "With --route: the mass of the rider, for example 95kg.")
+    @Nullable String rider;
+
+    @Option(
             names = "--series",
             paramLabel = "FILE",
             description = "Write the cleaned and joined recording as CSV.")
@@ -133,7 +162,61 @@ final class RideCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (route != null) {
+            return predicted(route);
+        }
+        if (charge != null || rider != null) {
+            throw new Unusable("--charge and --rider belong to --route");
+        }
         return inspect ? inspected() : ridden();
+    }
+
+    private int predicted(Path road) {
+        if (inspect || series != null || !pieces.isEmpty() || files.size() != 1) {
+            throw new Unusable(
+                    "--route takes a build file alone, for example brakewright ride board.toml"
+                            + " --route road.csv: no recording, --inspect, --series or --piece");
+        }
+        BuildFile file = situation.applied(BuildArgument.read(files.get(0)));
+        output.claim();
+        RouteRide ride = RouteRide.of(changed(file.build()), route(road));
+        output.write(
+                form.isJson()
+                        ? new RouteJson(file.title(), ride).text()
+                        : new RouteText(file.title(), ride, page.units, output.ink(page)).text(),
+                spec.commandLine().getOut());
+        return ride.end() == RouteEnd.ARRIVES ? ExitStatus.FINE : ExitStatus.OUTSIDE;
+    }
+
+    private Build changed(Build build) {
+        Build changed = build;
+        try {
+            if (rider != null) {
+                double mass = NumberOption.read("--rider", Input.RIDER_MASS, rider);
+                changed = changed.withRider(build.rider().withMass(mass));
+            }
+            if (charge != null) {
+                double from = NumberOption.read("--charge", Input.USE_CHARGE_FROM, charge);
+                if (!(from > build.use().chargeTo())) {
+                    throw new Unusable("--charge is not above use.charge_to");
+                }
+                changed = changed.withUse(build.use().withChargeFrom(from));
+            }
+        } catch (BuildFileException wrong) {
+            throw new Unusable("the command line", wrong);
+        }
+        return changed;
+    }
+
+    private static Route route(Path road) {
+        requireFile(road);
+        try {
+            return RouteFile.read(road);
+        } catch (IOException unreadable) {
+            throw new Unusable(road + ": the file cannot be read", unreadable);
+        } catch (BuildFileException wrong) {
+            throw new Unusable(road.toString(), wrong);
+        }
     }
 
     private int inspected() {
@@ -249,16 +332,18 @@ final class RideCommand implements Callable<Integer> {
         }
     }
 
-    private Recordings recordings(List<Path> paths, ColumnChoice choice) {
-        for (Path path : paths) {
-            if (!Files.isRegularFile(path) || path.toString().isEmpty()) {
-                throw new Unusable(
-                        (path.toString().isEmpty() ? "\"\"" : path)
-                                + (Files.exists(path)
-                                        ? ": this is no ordinary file"
-                                        : ": there is no such file"));
-            }
+    private static void requireFile(Path path) {
+        if (!Files.isRegularFile(path) || path.toString().isEmpty()) {
+            throw new Unusable(
+                    (path.toString().isEmpty() ? "\"\"" : path)
+                            + (Files.exists(path)
+                                    ? ": this is no ordinary file"
+                                    : ": there is no such file"));
         }
+    }
+
+    private Recordings recordings(List<Path> paths, ColumnChoice choice) {
+        paths.forEach(RideCommand::requireFile);
         try {
             return Recordings.read(
                     paths,

@@ -295,7 +295,17 @@ final class HostileArguments {
 
     /** No build file is a recording, so that only the reading of it is tried. */
     private void ride() {
-        all.add(OTHER);
+        if (one(4)) {
+            option("--route", OTHER);
+            if (one(2)) {
+                option("--charge", number() + any(List.of("%", "A", ""), random));
+            }
+            if (one(2)) {
+                option("--rider", number() + any(List.of("kg", "g", "km", ""), random));
+            }
+        } else {
+            all.add(OTHER);
+        }
         page(List.of("text", "json"));
         if (one(4)) {
             all.add("--inspect");

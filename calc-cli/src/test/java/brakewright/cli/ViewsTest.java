@@ -62,6 +62,14 @@ import brakewright.recording.Ride;
 import brakewright.recording.SpeedSource;
 import brakewright.recording.Untold;
 import brakewright.recording.Ways;
+import brakewright.replay.HeldBack;
+import brakewright.replay.Holder;
+import brakewright.replay.RidePoint;
+import brakewright.replay.RideTotals;
+import brakewright.replay.Route;
+import brakewright.replay.RouteEnd;
+import brakewright.replay.RouteRide;
+import brakewright.replay.Underway;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Condition;
 import brakewright.review.Evaluation;
@@ -148,6 +156,14 @@ class ViewsTest {
         SpeedSource.class,
         Untold.class,
         Ways.class,
+        HeldBack.class,
+        Holder.class,
+        RidePoint.class,
+        RideTotals.class,
+        Route.class,
+        RouteEnd.class,
+        RouteRide.class,
+        Underway.class,
     };
 
     /** They ask a vehicle over and over. */

@@ -1,0 +1,88 @@
+package brakewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A route that is ridden in thought: what it takes, and files that are no route. */
+class RouteCommandTest {
+
+    private static final String BOARD = Example.TRAIL_BOARD.path();
+    private static final String HEAD = "distance [m],altitude [m],speed [km/h],stop [s]\n";
+
+    @TempDir Path folder;
+
+    private CommandRun ridden(String text, String... options) throws IOException {
+        Path file = Files.writeString(folder.resolve("road.csv"), text);
+        String[] all = new String[options.length + 4];
+        all[0] = "ride";
+        all[1] = BOARD;
+        all[2] = "--route";
+        all[3] = file.toString();
+        System.arraycopy(options, 0, all, 4, options.length);
+        return CommandRun.of(all);
+    }
+
+    @Test
+    void arrivesAndTellsWhatItTook() throws IOException {
+        CommandRun run = ridden(HEAD + "0,0,20,\n500,0,20,\n");
+        assertThat(run.status()).isZero();
+        assertThat(run.out()).contains("it arrives", "0.500 km", "CAUTIONS");
+    }
+
+    @Test
+    void aRoadTooLongEndsWithTheChargeAndStatusOne() throws IOException {
+        CommandRun run = ridden(HEAD + "0,0,20,\n90000,0,0,\n", "--charge", "60%");
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.out()).contains("the charge in use is gone on the way");
+    }
+
+    @Test
+    void whatHoldsItBackStandsWithItsPlace() throws IOException {
+        CommandRun run = ridden(HEAD + "0,0,40,\n1500,0,0,\n");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("down to 32.0 km/h where 40.0 km/h is allowed (speed-cap)");
+    }
+
+    @Test
+    void aHeavierRiderTakesMoreInJson() throws IOException {
+        String road = HEAD + "0,0,20,\n500,0,20,\n";
+        Map<String, Object> light = JsonMaps.read(ridden(road, "--format", "json").out());
+        Map<String, Object> heavy =
+                JsonMaps.read(ridden(road, "--format", "json", "--rider", "110kg").out());
+        assertThat(JsonMaps.text(light, "schema")).isEqualTo("brakewright.route/1");
+        assertThat(JsonMaps.number(heavy, "consumption_Wh_per_km"))
+                .isGreaterThan(JsonMaps.number(light, "consumption_Wh_per_km"));
+    }
+
+    @Test
+    void everythingThatIsWrongInAFileIsToldWithItsLine() throws IOException {
+        CommandRun run = ridden(HEAD + "0,0,20,\n500,x,20,\n400,0,20,oops\n");
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("line 3", "\"x\" is no number", "line 4", "\"oops\"");
+
+        assertThat(ridden(HEAD + "0,0,20,\n500,0,20,\n400,0,0,\n").err())
+                .contains("line 4", "does not grow");
+        assertThat(ridden("distance,altitude [m]\n0,0\n5,0\n").err())
+                .contains("it names no unit", "there is no such column");
+        assertThat(ridden(HEAD + "0,0,20,\n5,90,0,\n").err()).contains("so steep is no road");
+        assertThat(ridden(HEAD + "0,0,20,\n").err()).contains("fewer than two rows");
+    }
+
+    @Test
+    void optionsThatDoNotGoTogetherAreRefused() throws IOException {
+        assertThat(ridden(HEAD + "0,0,20,\n5,0,0,\n", "--inspect").status()).isEqualTo(2);
+        assertThat(ridden(HEAD + "0,0,20,\n5,0,0,\n", "--charge", "5%").err())
+                .contains("use.charge_to");
+        assertThat(CommandRun.of("ride", BOARD, "x.csv", "--rider", "90kg").err())
+                .contains("belong to --route");
+        assertThat(CommandRun.of("ride", BOARD, "--route", "nowhere.csv").err())
+                .contains("there is no such file");
+    }
+}
