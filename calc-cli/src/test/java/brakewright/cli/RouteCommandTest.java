@@ -60,6 +60,22 @@ class RouteCommandTest {
                 .isGreaterThan(JsonMaps.number(light, "consumption_Wh_per_km"));
     }
 
+    /** Windings of which nothing is known are not told as cool. */
+    @Test
+    void heatThatIsNotKnownIsNotTold() throws IOException {
+        BuildText board = BuildText.of(Example.TRAIL_BOARD);
+        for (String key :
+                new String[] {
+                    "winding_to_case", "case_to_air", "winding_heat_capacity", "case_heat_capacity"
+                }) {
+            board.remove("motor", key);
+        }
+        Path build = Files.writeString(folder.resolve("board.toml"), board.text());
+        Path road = Files.writeString(folder.resolve("r.csv"), HEAD + "0,0,20,\n500,0,20,\n");
+        CommandRun run = CommandRun.of("ride", build.toString(), "--route", road.toString());
+        assertThat(run.out()).containsPattern("warmest winding +not known");
+    }
+
     @Test
     void everythingThatIsWrongInAFileIsToldWithItsLine() throws IOException {
         CommandRun run = ridden(HEAD + "0,0,20,\n500,x,20,\n400,0,20,oops\n");

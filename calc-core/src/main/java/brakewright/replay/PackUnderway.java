@@ -214,6 +214,11 @@ final class PackUnderway {
         return times == 0.0 ? 1.0 : -Math.expm1(-times) / times;
     }
 
+    /** Whether it is known how cells warm. */
+    boolean isHeatKnown() {
+        return body.isPresent();
+    }
+
     /** The highest temperature at which all cells may be discharged [°C]. */
     double warmestC() {
         return model.packs().stream()

@@ -100,7 +100,9 @@ final class Rider {
                 totals,
                 heldBack,
                 build.motor().windingLimitC(),
-                packs.warmestC());
+                packs.warmestC(),
+                build.motor().heat().isPresent(),
+                packs.isHeatKnown());
     }
 
     private RouteEnd leg(int leg) {

@@ -23,6 +23,8 @@ import java.util.function.ToDoubleFunction;
  * @param heldBack where something held it back or let it go too fast, in order
  * @param windingLimitC the highest temperature that the windings bear [°C]
  * @param cellsLimitC the highest at which the cells may be discharged [°C]
+ * @param isWindingHeatKnown whether the motor's thermal figures are; else its windings stay cold
+ * @param isCellHeatKnown whether the cells' heat capacity is; else they stay as they are
  */
 public record RouteRide(
         Route route,
@@ -31,7 +33,9 @@ public record RouteRide(
         RideTotals totals,
         List<HeldBack> heldBack,
         double windingLimitC,
-        double cellsLimitC) {
+        double cellsLimitC,
+        boolean isWindingHeatKnown,
+        boolean isCellHeatKnown) {
 
     /**
      * By so much time, charge and energy of a ride may be off [1]. Motors that are hundreds of

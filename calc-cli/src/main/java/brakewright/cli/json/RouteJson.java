@@ -80,8 +80,12 @@ public final class RouteJson {
         json.number("motor_current_A", point.motorCurrent());
         json.number("pack_current_A", point.packCurrent());
         json.number("pack_voltage_V", point.packVoltage());
-        json.number("cells_C", point.state().cellsC());
-        json.number("winding_C", point.state().windingC());
+        if (ride.isCellHeatKnown()) {
+            json.number("cells_C", point.state().cellsC());
+        }
+        if (ride.isWindingHeatKnown()) {
+            json.number("winding_C", point.state().windingC());
+        }
         point.holder().ifPresent(holder -> json.text("held_by", holder.key()));
         json.endObject();
     }

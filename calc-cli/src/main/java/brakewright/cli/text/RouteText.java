@@ -12,6 +12,7 @@ import brakewright.replay.RouteRide;
 public final class RouteText {
 
     private static final int LABEL = 26;
+    private static final String NOT_KNOWN = "not known: thermal figures are missing";
     private static final double HOUR = 3600.0;
 
     private final String title;
@@ -109,18 +110,24 @@ public final class RouteText {
         page.line(ink.heading("heat"));
         row(
                 "warmest cells",
-                Numbers.nearest(ride.warmestCells().state().cellsC(), 0)
-                        + " °C"
-                        + at(ride.warmestCells())
-                        + ride.cellsTooWarm().map(point -> "; too warm" + from(point)).orElse(""));
+                !ride.isCellHeatKnown()
+                        ? NOT_KNOWN
+                        : Numbers.nearest(ride.warmestCells().state().cellsC(), 0)
+                                + " °C"
+                                + at(ride.warmestCells())
+                                + ride.cellsTooWarm()
+                                        .map(point -> "; too warm" + from(point))
+                                        .orElse(""));
         row(
                 "warmest winding",
-                Numbers.nearest(ride.warmestWinding().state().windingC(), 0)
-                        + " °C"
-                        + at(ride.warmestWinding())
-                        + ride.windingTooHot()
-                                .map(point -> "; beyond its limit" + from(point))
-                                .orElse(""));
+                !ride.isWindingHeatKnown()
+                        ? NOT_KNOWN
+                        : Numbers.nearest(ride.warmestWinding().state().windingC(), 0)
+                                + " °C"
+                                + at(ride.warmestWinding())
+                                + ride.windingTooHot()
+                                        .map(point -> "; beyond its limit" + from(point))
+                                        .orElse(""));
         page.blank();
     }
 
