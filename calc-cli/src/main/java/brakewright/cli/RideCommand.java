@@ -185,7 +185,9 @@ final class RideCommand implements Callable<Integer> {
                         ? new RouteJson(file.title(), ride).text()
                         : new RouteText(file.title(), ride, page.units, output.ink(page)).text(),
                 spec.commandLine().getOut());
-        return ride.end() == RouteEnd.ARRIVES ? ExitStatus.FINE : ExitStatus.OUTSIDE;
+        return ride.end() == RouteEnd.ARRIVES && ride.beyond().isEmpty()
+                ? ExitStatus.FINE
+                : ExitStatus.OUTSIDE;
     }
 
     private Build changed(Build build) {

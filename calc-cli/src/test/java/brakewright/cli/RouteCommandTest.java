@@ -30,7 +30,7 @@ class RouteCommandTest {
 
     @Test
     void arrivesAndTellsWhatItTook() throws IOException {
-        CommandRun run = ridden(HEAD + "0,0,20,\n500,0,20,\n");
+        CommandRun run = ridden(HEAD + "0,0,20,\n500,0,20,\n", "--charge", "60%");
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("it arrives", "0.500 km", "CAUTIONS");
     }
@@ -47,6 +47,23 @@ class RouteCommandTest {
         CommandRun run = ridden(HEAD + "0,0,40,\n1500,0,0,\n");
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains("down to 32.0 km/h where 40.0 km/h is allowed (speed-cap)");
+    }
+
+    /** Downhill from a full pack more comes back than it may take; from half full it does not. */
+    @Test
+    void whatThePackMayNotTakeIsToldAndEndsWithStatusOne() throws IOException {
+        String hill = HEAD + "0,100,20,\n300,70,20,\n400,70,0,\n";
+        CommandRun full = ridden(hill, "--charge", "100%");
+        assertThat(full.status()).isEqualTo(1);
+        assertThat(full.out()).contains("BEYOND THE LIMITS").containsPattern("into the pack +\\d");
+        Map<String, Object> json =
+                JsonMaps.read(ridden(hill, "--charge", "100%", "--format", "json").out());
+        Map<String, Object> beyond = JsonMaps.objects(json, "beyond_limits").get(0);
+        assertThat(JsonMaps.number(beyond, "current_A"))
+                .isGreaterThan(JsonMaps.number(beyond, "permitted_A"));
+        CommandRun half = ridden(hill, "--charge", "50%");
+        assertThat(half.status()).isZero();
+        assertThat(half.out()).contains("nowhere: the packs bear all that flows");
     }
 
     @Test

@@ -62,6 +62,7 @@ import brakewright.recording.Ride;
 import brakewright.recording.SpeedSource;
 import brakewright.recording.Untold;
 import brakewright.recording.Ways;
+import brakewright.replay.BeyondLimit;
 import brakewright.replay.HeldBack;
 import brakewright.replay.Holder;
 import brakewright.replay.RidePoint;
@@ -156,6 +157,7 @@ class ViewsTest {
         SpeedSource.class,
         Untold.class,
         Ways.class,
+        BeyondLimit.class,
         HeldBack.class,
         Holder.class,
         RidePoint.class,

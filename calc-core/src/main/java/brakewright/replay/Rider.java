@@ -1,11 +1,13 @@
 package brakewright.replay;
 
+import brakewright.limit.Limits;
 import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Rides a route step by step, and remembers what happened. */
 final class Rider {
@@ -99,10 +101,20 @@ final class Rider {
                 course,
                 totals,
                 heldBack,
+                beyond(),
                 build.motor().windingLimitC(),
                 packs.warmestC(),
                 build.motor().heat().isPresent(),
                 packs.isHeatKnown());
+    }
+
+    private List<BeyondLimit> beyond() {
+        Limits limits = Limits.of(build);
+        return Stream.of(
+                        BeyondLimit.of(course, limits.packRegen(), true),
+                        BeyondLimit.of(course, limits.packDischarge(), false))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private RouteEnd leg(int leg) {

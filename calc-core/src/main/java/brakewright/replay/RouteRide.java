@@ -21,6 +21,7 @@ import java.util.function.ToDoubleFunction;
  * @param course moment by moment, the beginning first
  * @param totals what it adds up to
  * @param heldBack where something held it back or let it go too fast, in order
+ * @param beyond where it went beyond what the packs may take or give, the taking first
  * @param windingLimitC the highest temperature that the windings bear [°C]
  * @param cellsLimitC the highest at which the cells may be discharged [°C]
  * @param isWindingHeatKnown whether the motor's thermal figures are; else its windings stay cold
@@ -32,6 +33,7 @@ public record RouteRide(
         List<RidePoint> course,
         RideTotals totals,
         List<HeldBack> heldBack,
+        List<BeyondLimit> beyond,
         double windingLimitC,
         double cellsLimitC,
         boolean isWindingHeatKnown,
@@ -48,6 +50,7 @@ public record RouteRide(
     public RouteRide {
         course = List.copyOf(course);
         heldBack = List.copyOf(heldBack);
+        beyond = List.copyOf(beyond);
     }
 
     /**

@@ -1,6 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.cli.words.Cautions;
+import brakewright.replay.BeyondLimit;
 import brakewright.replay.HeldBack;
 import brakewright.replay.RidePoint;
 import brakewright.replay.RideTotals;
@@ -58,6 +59,18 @@ public final class RouteJson {
             json.number("to_m", each.to());
             json.number("worst_m_per_s", each.worst());
             json.number("allowed_m_per_s", each.allowed());
+            json.endObject();
+        }
+        json.endArray();
+        json.startArray("beyond_limits");
+        for (BeyondLimit each : ride.beyond()) {
+            json.startObject();
+            json.text("direction", each.isReturned() ? "into" : "out-of");
+            json.number("from_m", each.first().state().distance());
+            json.number("worst_m", each.worst().state().distance());
+            json.number("current_A", each.current());
+            json.number("permitted_A", each.permitted());
+            json.text("by", each.heldBy().key());
             json.endObject();
         }
         json.endArray();

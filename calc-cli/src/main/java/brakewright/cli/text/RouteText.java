@@ -1,8 +1,10 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.Cautions;
+import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.replay.BeyondLimit;
 import brakewright.replay.HeldBack;
 import brakewright.replay.RidePoint;
 import brakewright.replay.RideTotals;
@@ -53,6 +55,7 @@ public final class RouteText {
         energy(ride.totals());
         warmth();
         heldBack();
+        beyond();
         page.note("Nothing opens here: where a protection would, the ride goes on.");
         page.blank();
         page.line(ink.heading("cautions"));
@@ -133,6 +136,27 @@ public final class RouteText {
 
     private String from(RidePoint point) {
         return " from " + units.distanceMeasured(point.state().distance()) + " on";
+    }
+
+    private void beyond() {
+        page.line(ink.heading("beyond the limits"));
+        if (ride.beyond().isEmpty()) {
+            page.note("nowhere: the packs bear all that flows");
+        }
+        for (BeyondLimit each : ride.beyond()) {
+            row(
+                    each.isReturned() ? "into the pack" : "out of the pack",
+                    Numbers.nearest(each.current(), 1)
+                            + " A where "
+                            + Numbers.down(each.permitted(), 1)
+                            + " A are permitted ("
+                            + LimitWords.of(each.heldBy())
+                            + ")"
+                            + at(each.worst())
+                            + "; the first time"
+                            + at(each.first()).substring(1));
+        }
+        page.blank();
     }
 
     private void heldBack() {
