@@ -58,8 +58,7 @@ public final class Root {
      */
     public static double between(
             DoubleUnaryOperator quantity, double low, double high, Accuracy accuracy) {
-        return new BrentSolver(FINEST, accuracy.size())
-                .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high);
+        return between(quantity, low, high, FINEST, accuracy.size());
     }
 
     /**
@@ -79,7 +78,16 @@ public final class Root {
             double high,
             Accuracy relative,
             Accuracy absolute) {
-        return new BrentSolver(relative.size(), absolute.size())
+        return between(quantity, low, high, relative.size(), absolute.size());
+    }
+
+    private static double between(
+            DoubleUnaryOperator quantity,
+            double low,
+            double high,
+            double relative,
+            double absolute) {
+        return new BrentSolver(relative, absolute)
                 .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high);
     }
 
