@@ -265,12 +265,7 @@ public final class LiveLimits {
      * @throws IllegalArgumentException if an argument is NaN, negative or outside its range
      */
     public double furtherRegenA(double voltage, double cellsC, Horizon horizon) {
-        Require.notNegative("voltage at the terminals", voltage, Unit.VOLT);
-        require(FULL, cellsC);
-        double column = temperatures.rank(cellsC);
-        double resistance = Lines.at(greatestInto[horizon.ordinal()], column);
-        double rated = taking.rated(rankOfRest(voltage), column);
-        return Math.max(0.0, Math.min(rated, (highestRest - voltage) / resistance));
+        return further(taking, greatestInto, highestRest - voltage, voltage, cellsC, horizon);
     }
 
     /**
@@ -284,12 +279,22 @@ public final class LiveLimits {
      * @throws IllegalArgumentException if an argument is NaN, negative or outside its range
      */
     public double furtherDrawA(double voltage, double cellsC, Horizon horizon) {
+        return further(giving, greatestOut, voltage - lowestRest, voltage, cellsC, horizon);
+    }
+
+    private double further(
+            Bounds bounds,
+            double[][] greatest,
+            double headroom,
+            double voltage,
+            double cellsC,
+            Horizon horizon) {
         Require.notNegative("voltage at the terminals", voltage, Unit.VOLT);
         require(FULL, cellsC);
         double column = temperatures.rank(cellsC);
-        double resistance = Lines.at(greatestOut[horizon.ordinal()], column);
-        double rated = giving.rated(rankOfRest(voltage), column);
-        return Math.max(0.0, Math.min(rated, (voltage - lowestRest) / resistance));
+        double resistance = Lines.at(greatest[horizon.ordinal()], column);
+        double rated = bounds.rated(charges.rank(charge(voltage, 0.0, cellsC)), column);
+        return Math.max(0.0, Math.min(rated, headroom / resistance));
     }
 
     /**
@@ -384,27 +389,6 @@ public final class LiveLimits {
         }
         double from = charges.place(low);
         return from + (charges.place(high) - from) * over / (over - under);
-    }
-
-    /** Where packs at rest have a voltage; whole at their points. */
-    private double rankOfRest(double voltage) {
-        int low = 0;
-        int high = restVoltages.length - 1;
-        if (!(voltage > restVoltages[low])) {
-            return low;
-        }
-        if (voltage >= restVoltages[high]) {
-            return high;
-        }
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (restVoltages[middle] < voltage) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low + (voltage - restVoltages[low]) / (restVoltages[high] - restVoltages[low]);
     }
 
     /**

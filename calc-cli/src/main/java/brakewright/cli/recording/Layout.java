@@ -2,6 +2,8 @@ package brakewright.cli.recording;
 
 import brakewright.cli.buildfile.BuildFileException;
 import brakewright.cli.buildfile.Problem;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -58,9 +60,15 @@ record Layout(
                                         + " names of the columns")));
     }
 
-    /** Opens the file behind its mark of byte order. */
-    Reader open(Path file) throws IOException {
-        return reader(file, charset);
+    /** Parts the file, behind its mark of byte order, into rows; whoever asks closes it. */
+    CsvReader<CsvRecord> records(Path file) throws IOException {
+        return CsvReader.builder()
+                .fieldSeparator(separator)
+                .skipEmptyLines(true)
+                .allowExtraFields(true)
+                .allowMissingFields(true)
+                .allowExtraCharsAfterClosingQuote(true)
+                .ofCsvRecord(reader(file, charset));
     }
 
     private static Reader reader(Path file, Charset charset) throws IOException {

@@ -58,14 +58,7 @@ final class RecordingFile {
     }
 
     private RawFile rows(Path file) throws IOException, BuildFileException {
-        try (CsvReader<CsvRecord> records =
-                CsvReader.builder()
-                        .fieldSeparator(layout.separator())
-                        .skipEmptyLines(true)
-                        .allowExtraFields(true)
-                        .allowMissingFields(true)
-                        .allowExtraCharsAfterClosingQuote(true)
-                        .ofCsvRecord(layout.open(file))) {
+        try (CsvReader<CsvRecord> records = layout.records(file)) {
             for (CsvRecord each : records) {
                 requireOneLine(each);
                 if (each.getStartingLineNumber() > layout.headerLine()) {

@@ -95,14 +95,7 @@ public final class RouteFile {
 
     private void rows(Path file, Layout layout, int[] columns)
             throws IOException, BuildFileException {
-        try (CsvReader<CsvRecord> records =
-                CsvReader.builder()
-                        .fieldSeparator(layout.separator())
-                        .skipEmptyLines(true)
-                        .allowExtraFields(true)
-                        .allowMissingFields(true)
-                        .allowExtraCharsAfterClosingQuote(true)
-                        .ofCsvRecord(layout.open(file))) {
+        try (CsvReader<CsvRecord> records = layout.records(file)) {
             for (CsvRecord each : records) {
                 if (each.getStartingLineNumber() > layout.headerLine()) {
                     row(each, layout, columns);
