@@ -43,7 +43,8 @@ public final class Solver {
             return new Solution.None(low, atLow);
         }
         double root =
-                atLow.severity() == 0.0 && verdict.apply(low + step(low, high)).severity() > 0.0
+                atLow.severity() == 0.0
+                                && verdict.apply(low + Accuracy.MODEL.size()).severity() > 0.0
                         ? low
                         : Root.leaving(
                                 value -> verdict.apply(value).severity(),

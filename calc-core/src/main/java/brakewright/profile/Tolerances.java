@@ -17,8 +17,9 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>The verdict is taken at the unfavourable corner: the values within the tolerances at which the
  * outcome is worst, and among those a sum in which the safe charge counts most and the severity of
- * the worst check less; {@link CornerSearch} tells how it is found. Every result is told at its own
- * worst and best corner.
+ * the worst check less; {@link CornerSearch} tells how it is found. Where the outcome changes
+ * within the tolerances, the sum is the greatest to which moving one input at a time leads. Every
+ * result is told at its own worst and best corner.
  *
  * @param inputs that are not known exactly
  * @param nominal the verdict at nominal values

@@ -118,6 +118,25 @@ class SolverProperties {
         assertThat(none.value()).isEqualTo(8.0);
     }
 
+    /** Another check, of which nothing is asked or permitted, is on its limit throughout. */
+    @Example
+    void aLimitNextToTheLowestValueIsFoundHoweverHighTheHighestIs() {
+        double limit = 5e-4;
+        DoubleFunction<Evaluation> verdict =
+                value ->
+                        new Evaluation(
+                                value > limit
+                                        ? Verdict.Outcome.CONDITIONAL
+                                        : Verdict.Outcome.WITHIN_LIMITS,
+                                value > limit ? 1.0 - limit / value : 0.0,
+                                ConstraintId.GRIP,
+                                0,
+                                OptionalDouble.empty(),
+                                1.0);
+        Solution solution = Solver.highest(verdict, 0.0, 5000.0);
+        assertThat(((Solution.Found) solution).value()).isCloseTo(limit, within(2e-9));
+    }
+
     @Property(tries = 50)
     void whereLowerIsMilderBothSearchesAgree(@ForAll Build build) {
         double high = 3.0 * Limits.of(build).motorBrake().value() + 1.0;
