@@ -190,9 +190,9 @@ public final class Propulsion {
                 : Root.between(speed -> reserve(speed, pack), 0.0, top, Accuracy.INNERMOST);
     }
 
-    /** Whether a speed can be held. */
+    /** What is left of the full current where a speed is held; negative where it cannot be [A]. */
     double reserve(double speed, PackState pack) {
-        return permitted(speed, drive.at(speed, pack), pack) - holdingCurrent(speed);
+        return fullCurrent(speed, pack) - holdingCurrent(speed);
     }
 
     /**

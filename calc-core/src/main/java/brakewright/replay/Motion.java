@@ -66,6 +66,7 @@ final class Motion {
             high = off < 0.0 ? mean : high;
             boolean isSettled =
                     round > 1 && (Math.abs(off) <= SETTLED * mean || high - low <= SETTLED * mean);
+            boolean isStopped = square < -SETTLED * before * before;
             if (isSettled || round == ROUNDS || !Double.isFinite(flow.packCurrent())) {
                 return new Step(
                         moved(from, length, seconds, after, mean, flow, forces, pack),
@@ -73,8 +74,8 @@ final class Motion {
                         mean,
                         flow,
                         flow.packCurrent() >= 0.0 ? pack.out() : pack.into(),
-                        isSettled && square >= 0.0,
-                        square < 0.0);
+                        isSettled && !isStopped,
+                        isStopped);
             }
             current = flow.packCurrent();
             double secant = mean - off * (mean - lastMean) / (off - lastOff);

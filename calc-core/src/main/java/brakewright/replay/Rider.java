@@ -36,6 +36,14 @@ final class Rider {
     private static final double MOST_CHARGE = 0.005;
 
     /**
+     * Nor changes it the speed by more, of itself and of {@link #LEAST_SPEED}, times the root of
+     * the accuracy: a step and its halves are all blind to a current that bends behind the last of
+     * their mean speeds, as where the pack's limit lets go of a brake. What they miss grows with
+     * the square of the change.
+     */
+    private static final double MOST_GAIN = 4.0;
+
+    /**
      * Nothing is looked at more finely [m]. A leg of {@link #MANY} steps, as where a brake sets in
      * and out by turns, goes on in steps of at least {@link #ROUGHEST} of its length.
      */
@@ -56,6 +64,7 @@ final class Rider {
     private final Build build;
     private final Route route;
     private final double accuracy;
+    private final double mostGain;
     private final PackUnderway packs;
     private final Motion motion;
     private final List<Forces> forces = new ArrayList<>();
@@ -73,6 +82,7 @@ final class Rider {
         this.build = build;
         this.route = route;
         this.accuracy = SHARE_OF_STEP * accuracy;
+        this.mostGain = MOST_GAIN * Math.sqrt(accuracy);
         this.packs = new PackUnderway(build);
         this.motion = new Motion(build, packs);
         route.legs().forEach(leg -> forces.add(new Forces(build, operation, leg.slope())));
@@ -140,7 +150,7 @@ final class Rider {
                     useUp(leg, done, tried.length(), bottom);
                     return RouteEnd.CHARGE_USED;
                 }
-                if (tried.length() <= SHORTEST) {
+                if (tried.length() < 2.0 * SHORTEST) {
                     return RouteEnd.STUCK;
                 }
                 next = tried.length() / 4.0;
@@ -215,7 +225,8 @@ final class Rider {
         double charge =
                 first.flow().packCurrent() * first.seconds()
                         + second.flow().packCurrent() * second.seconds();
-        if (Math.abs(whole.end().charge() - now.charge()) > MOST_CHARGE) {
+        if (Math.abs(whole.end().charge() - now.charge()) > MOST_CHARGE
+                || Math.abs(speed - now.speed()) > mostGain * Math.max(LEAST_SPEED, now.speed())) {
             return Double.POSITIVE_INFINITY;
         }
         double least = LEAST_CURRENT * time;

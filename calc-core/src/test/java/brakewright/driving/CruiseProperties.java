@@ -8,7 +8,6 @@ import brakewright.powertrain.AnyDriven;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.Spending;
-import brakewright.powertrain.TopSpeed;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
@@ -89,6 +88,21 @@ class CruiseProperties {
     /** What moves in all: on a descent terms of either sign may nearly cancel [J]. */
     private static double magnitude(Spending spent) {
         return spent.sum() + 2.0 * (Math.max(0.0, -spent.climbing()) + Math.max(0.0, -spent.air()));
+    }
+
+    /** Wheels on ice that slip before they overcome what the tyres hold back. */
+    @Example
+    void whatTheGroundDoesNotBearIsNotHeld() {
+        Build board = Builds.trailBoard();
+        Build onIce =
+                board.withVehicle(
+                        board.vehicle()
+                                .withGripWet(0.02)
+                                .withGrip(0.02)
+                                .withRollingResistance(0.04));
+        assertThat(RoadLoad.of(onIce).force(2.0, 0.0, 0.0)).isGreaterThan(SlowTop.ground(onIce));
+        assertThat(cruise(onIce, Road.LEVEL, 2.0).isHeld()).isFalse();
+        assertThat(cruise(board, Road.LEVEL, 2.0).isHeld()).isTrue();
     }
 
     @Property(tries = 300)
@@ -274,14 +288,7 @@ class CruiseProperties {
     }
 
     private static double possible(Build build, Road road, double charge) {
-        PackState pack = endless(build, charge);
-        return TopSpeed.find(
-                        AnyDriven.drive(build),
-                        RoadLoad.of(build),
-                        road.slope(),
-                        road.headwind(),
-                        pack)
-                .speed();
+        return SlowTop.speed(build, AnyDriven.drive(build), road, endless(build, charge));
     }
 
     private static Cruise cruise(Build build, Road road, double speed) {

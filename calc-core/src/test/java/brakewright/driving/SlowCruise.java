@@ -3,7 +3,6 @@ package brakewright.driving;
 import brakewright.battery.BatteryModel;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.powertrain.TopSpeed;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 
@@ -36,8 +35,7 @@ record SlowCruise(
         for (int step = 0; step < steps; step++) {
             double charge = from - (step + 0.5) * width;
             PackState pack = PackState.of(model, charge, cells, Double.POSITIVE_INFINITY);
-            double possible =
-                    TopSpeed.find(drive, load, road.slope(), road.headwind(), pack).speed();
+            double possible = SlowTop.speed(build, drive, road, pack);
             if (possible < STANDING) {
                 break;
             }

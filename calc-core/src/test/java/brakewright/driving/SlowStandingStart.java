@@ -3,8 +3,6 @@ package brakewright.driving;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.WeakPack;
-import brakewright.road.LoadTransfer;
-import brakewright.road.RiderBalance;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 
@@ -51,14 +49,9 @@ record SlowStandingStart(double time, double distance, double fromCells, double 
 
     /** What the drive gives, up to what wheels, vehicle and rider bear [N]. */
     static double thrust(double speed, Build build, ElectricDrive drive, PackState pack) {
-        LoadTransfer transfer = new LoadTransfer(build.vehicle().axles());
-        double bearable =
-                Math.min(
-                        transfer.drivingGrip(build.vehicle().grip()),
-                        Math.min(transfer.drivingTip(), RiderBalance.tip(build.rider())));
         return Math.min(
                 drive.powertrain().thrust(supplied(speed, build, drive, pack), speed),
-                bearable * build.mass() * 9.80665);
+                SlowTop.ground(build));
     }
 
     /** No more than the pack can give beside what electronics draw [A]. */

@@ -124,7 +124,34 @@ class RouteRideProperties {
     @Property(tries = 25)
     void shorterStepsChangeNoMoreThanIsStated(
             @ForAll @IntRange(min = 0, max = 2) int which, @ForAll Route route) {
-        Build build = VEHICLES.get(which);
+        shorterStepsChangeNoMore(VEHICLES.get(which), route);
+    }
+
+    /** Within one step of the way down from 43 km/h the pack's limit lets go of the brake. */
+    @Example
+    void aLimitThatLetsGoWithinAStepIsNotMissed() {
+        shorterStepsChangeNoMore(
+                Builds.parcelTrike(),
+                new Route(List.of(new Leg(182.11, -1.8211000000000002, 15.0, 0.0))));
+    }
+
+    /** By rounding the last step ends less than the shortest step before the end. */
+    @Example
+    void aStopAHairBeforeTheEndIsAnArrival() {
+        Build board = Builds.trailBoard();
+        Route route =
+                new Route(
+                        List.of(
+                                new Leg(
+                                        122.67152654564464,
+                                        -8.587006858195124,
+                                        10.585323576102336,
+                                        0.0)));
+        assertThat(RouteRide.of(board, route, start(board), RouteRide.ACCURACY / 64.0).end())
+                .isEqualTo(RouteEnd.ARRIVES);
+    }
+
+    private static void shorterStepsChangeNoMore(Build build, Route route) {
         RouteRide ride = RouteRide.of(build, route);
         RouteRide finer = RouteRide.of(build, route, start(build), RouteRide.ACCURACY / 8.0);
         Assume.that(ride.end() == RouteEnd.ARRIVES && finer.end() == RouteEnd.ARRIVES);
