@@ -1,6 +1,6 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.tables.ReferenceTables;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;

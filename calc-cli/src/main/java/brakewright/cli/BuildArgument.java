@@ -1,7 +1,7 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -1,8 +1,8 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.Changes;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.Changes;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Vehicles;

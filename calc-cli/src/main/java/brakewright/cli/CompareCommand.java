@@ -1,10 +1,10 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.Changes;
-import brakewright.cli.buildfile.Nearest;
-import brakewright.cli.buildfile.NumberOption;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.Changes;
+import brakewright.buildfile.Nearest;
+import brakewright.buildfile.NumberOption;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.json.ComparisonJson;
 import brakewright.cli.text.CompareSheet;

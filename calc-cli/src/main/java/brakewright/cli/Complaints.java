@@ -1,8 +1,8 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.Printable;
-import brakewright.cli.buildfile.Problem;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.Printable;
+import brakewright.buildfile.Problem;
 import brakewright.cli.doubt.Vehicles;
 import java.io.PrintWriter;
 import picocli.CommandLine;

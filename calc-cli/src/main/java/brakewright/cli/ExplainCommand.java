@@ -1,6 +1,7 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.Nearest;
 import brakewright.cli.text.ExplainText;
 import brakewright.cli.text.WorkingText;
 import brakewright.explain.ResultId;
@@ -9,12 +10,10 @@ import brakewright.limit.LimitId;
 import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.text.similarity.LevenshteinDistance;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -80,12 +79,11 @@ final class ExplainCommand implements Callable<Integer> {
 
     /** All names, those most like a misspelt one first. */
     private static String nearestFirst(String key) {
-        return Stream.concat(
-                        Arrays.stream(LimitId.values()).map(LimitId::key),
-                        Arrays.stream(ResultId.values()).map(ResultId::key))
-                .sorted(
-                        Comparator.comparing(
-                                name -> LevenshteinDistance.getDefaultInstance().apply(key, name)))
-                .collect(Collectors.joining(", "));
+        List<String> names =
+                Stream.concat(
+                                Arrays.stream(LimitId.values()).map(LimitId::key),
+                                Arrays.stream(ResultId.values()).map(ResultId::key))
+                        .toList();
+        return String.join(", ", Nearest.first(key, names));
     }
 }

@@ -1,9 +1,9 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.InputPlace;
-import brakewright.cli.buildfile.Problem;
-import brakewright.cli.buildfile.Variations;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.InputPlace;
+import brakewright.buildfile.Problem;
+import brakewright.buildfile.Variations;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.KeyGuide;
+import brakewright.buildfile.KeyGuide;
 import brakewright.cli.text.KeyText;
 import brakewright.tables.ReferenceTables;
 import java.util.List;

@@ -1,6 +1,6 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.ProposeJson;
 import brakewright.cli.text.ProposeText;

@@ -1,9 +1,9 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.NumberOption;
-import brakewright.cli.buildfile.Problem;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.NumberOption;
+import brakewright.buildfile.Problem;
 import brakewright.cli.json.InspectJson;
 import brakewright.cli.json.RideJson;
 import brakewright.cli.json.RouteJson;

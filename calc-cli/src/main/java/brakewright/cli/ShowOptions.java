@@ -1,6 +1,6 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.Nearest;
+import brakewright.buildfile.Nearest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

@@ -1,10 +1,10 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.ChangeReader;
-import brakewright.cli.buildfile.Changes;
-import brakewright.cli.buildfile.InputPlace;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.ChangeReader;
+import brakewright.buildfile.Changes;
+import brakewright.buildfile.InputPlace;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;

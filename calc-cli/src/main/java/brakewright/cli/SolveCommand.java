@@ -1,8 +1,8 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.Changes;
-import brakewright.cli.buildfile.InputPlace;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.Changes;
+import brakewright.buildfile.InputPlace;
 import brakewright.cli.json.SolveJson;
 import brakewright.cli.text.SolveText;
 import brakewright.cli.words.InputWords;

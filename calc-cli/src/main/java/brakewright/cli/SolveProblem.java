@@ -1,9 +1,9 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.InputPlace;
-import brakewright.cli.buildfile.Spread;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.InputPlace;
+import brakewright.buildfile.Spread;
 import brakewright.cli.doubt.Ranges;
 import brakewright.limit.Limits;
 import brakewright.operation.Operation;

@@ -1,9 +1,9 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.InputPlace;
-import brakewright.cli.buildfile.Nearest;
-import brakewright.cli.buildfile.Variations;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.InputPlace;
+import brakewright.buildfile.Nearest;
+import brakewright.buildfile.Variations;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.profile.CellMass;

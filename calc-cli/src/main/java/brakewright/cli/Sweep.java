@@ -1,8 +1,8 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.InputPlace;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.InputPlace;
 import brakewright.cli.text.SweptCase;
 import brakewright.profile.Measure;
 import brakewright.profile.ProfileResults;

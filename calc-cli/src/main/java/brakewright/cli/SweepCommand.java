@@ -1,6 +1,6 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.cli.text.SweepText;
 import brakewright.cli.text.SweptCase;
 import brakewright.cli.words.Numbers;

@@ -1,8 +1,8 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.Nearest;
-import brakewright.cli.buildfile.NumberOption;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.Nearest;
+import brakewright.buildfile.NumberOption;
 import brakewright.cli.text.TablesText;
 import brakewright.spec.Input;
 import brakewright.tables.CellEntry;

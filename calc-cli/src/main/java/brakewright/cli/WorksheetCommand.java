@@ -1,7 +1,7 @@
 package brakewright.cli;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
 import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;

@@ -2,8 +2,8 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
 import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
 import brakewright.profile.Quantity;

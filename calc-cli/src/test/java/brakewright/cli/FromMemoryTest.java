@@ -2,8 +2,8 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
 import brakewright.cli.doubt.Remembered;
 import brakewright.tables.CellEntry;
 import brakewright.tables.ReferenceTables;

@@ -1,5 +1,6 @@
-package brakewright.cli.buildfile;
+package brakewright.cli;
 
+import brakewright.buildfile.KeyGuide;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -3,7 +3,7 @@ package brakewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.battery.BatteryModel;
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.PackLimit;

@@ -1,8 +1,7 @@
 package brakewright.cli;
 
-import static brakewright.cli.buildfile.PlausibleValue.any;
+import static brakewright.cli.PlausibleValue.any;
 
-import brakewright.cli.buildfile.PlausibleValue;
 import brakewright.explain.ResultId;
 import brakewright.limit.LimitId;
 import brakewright.profile.Quantity;

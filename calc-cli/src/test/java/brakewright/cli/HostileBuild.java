@@ -1,8 +1,7 @@
 package brakewright.cli;
 
-import static brakewright.cli.buildfile.PlausibleValue.any;
+import static brakewright.cli.PlausibleValue.any;
 
-import brakewright.cli.buildfile.PlausibleValue;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.Arrays;

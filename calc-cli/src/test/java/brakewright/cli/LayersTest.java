@@ -17,7 +17,10 @@ class LayersTest {
 
     /** All that is neither the one nor the other, so that no package of the core is forgotten. */
     private static final String[] NOT_CORE = {
-        "brakewright.cli..", "brakewright.tables..", "brakewright.propertyruns.."
+        "brakewright.cli..",
+        "brakewright.buildfile..",
+        "brakewright.tables..",
+        "brakewright.propertyruns.."
     };
 
     @ArchTest
@@ -29,7 +32,7 @@ class LayersTest {
                             "brakewright.cli.text..",
                             "brakewright.cli.json..",
                             "brakewright.cli.doubt..",
-                            "brakewright.cli.buildfile..")
+                            "brakewright.buildfile..")
                     .should()
                     .dependOnClassesThat()
                     .resideInAPackage("picocli..");
@@ -48,13 +51,13 @@ class LayersTest {
     static final ArchRule A_BUILD_FILE_IS_READ_WITHOUT_ANY_MODEL =
             classes()
                     .that()
-                    .resideInAPackage("brakewright.cli.buildfile..")
+                    .resideInAPackage("brakewright.buildfile..")
                     .should()
                     .onlyDependOnClassesThat(
                             resideOutsideOfPackage("brakewright..")
                                     .or(
                                             resideInAnyPackage(
-                                                    "brakewright.cli.buildfile..",
+                                                    "brakewright.buildfile..",
                                                     "brakewright.spec..",
                                                     "brakewright.tables..")));
 
@@ -119,7 +122,8 @@ class LayersTest {
                     .resideOutsideOfPackages(NOT_CORE)
                     .should()
                     .dependOnClassesThat()
-                    .resideInAnyPackage("brakewright.tables..", "brakewright.cli..");
+                    .resideInAnyPackage(
+                            "brakewright.tables..", "brakewright.buildfile..", "brakewright.cli..");
 
     @ArchTest
     static final ArchRule THE_TABLES_DO_NOT_KNOW_THE_COMMANDS =
@@ -128,5 +132,5 @@ class LayersTest {
                     .resideInAPackage("brakewright.tables..")
                     .should()
                     .dependOnClassesThat()
-                    .resideInAPackage("brakewright.cli..");
+                    .resideInAnyPackage("brakewright.buildfile..", "brakewright.cli..");
 }

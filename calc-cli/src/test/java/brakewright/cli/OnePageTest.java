@@ -2,7 +2,7 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.json.WorksheetJson;

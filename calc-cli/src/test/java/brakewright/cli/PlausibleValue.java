@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.cli;
 
 import brakewright.spec.Input;
 import java.util.List;
@@ -12,45 +12,39 @@ public final class PlausibleValue {
 
     /** A value as a build file has it. */
     public static String inFile(Input input, SplittableRandom random) {
-        Schema.Entry entry = Schema.of(input);
-        Kind kind = entry.kind();
-        if (kind instanceof Kind.Words words) {
-            return '"' + any(words.allowed(), random) + '"';
+        ListedKey key = ListedKey.of(input);
+        if (key.isKind("words")) {
+            return '"' + any(key.words(), random) + '"';
         }
-        if (kind instanceof Kind.Text) {
-            return '"' + entry.example() + '"';
+        if (key.isKind("text")) {
+            return '"' + key.example() + '"';
         }
-        if (kind instanceof Kind.Tabulated) {
-            return curve(entry, random);
+        if (key.isKind("curve")) {
+            return curve(key, random);
         }
-        if (kind instanceof Kind.MeasuredPair) {
-            return '['
-                    + quoted(measured(entry, random))
-                    + ", "
-                    + quoted(measured(entry, random))
-                    + ']';
+        if (key.isPair()) {
+            return '[' + quoted(measured(key, random)) + ", " + quoted(measured(key, random)) + ']';
         }
-        if (kind instanceof Kind.Measured) {
-            return quoted(measured(entry, random) + tolerance(kind, random));
+        if (key.isMeasured()) {
+            return quoted(measured(key, random) + tolerance(key, random));
         }
-        return kind instanceof Kind.Count ? count(entry, random) : number(entry, random);
+        return key.isKind("whole number") ? count(key, random) : number(key, random);
     }
 
     /** The same as an option of the command line has it. */
     public static String asOption(Input input, SplittableRandom random) {
-        Schema.Entry entry = Schema.of(input);
-        Kind kind = entry.kind();
-        if (kind instanceof Kind.MeasuredPair) {
-            return measured(entry, random) + "," + measured(entry, random);
+        ListedKey key = ListedKey.of(input);
+        if (key.isPair()) {
+            return measured(key, random) + "," + measured(key, random);
         }
-        if (kind instanceof Kind.Measured) {
-            return measured(entry, random);
+        if (key.isMeasured()) {
+            return measured(key, random);
         }
-        return kind instanceof Kind.Count ? count(entry, random) : number(entry, random);
+        return key.isKind("whole number") ? count(key, random) : number(key, random);
     }
 
-    private static String tolerance(Kind kind, SplittableRandom random) {
-        if (random.nextInt(12) > 0 || kind.equals(Kind.quantity(Dimension.TEMPERATURE))) {
+    private static String tolerance(ListedKey key, SplittableRandom random) {
+        if (random.nextInt(12) > 0 || key.isKind("temperature")) {
             return "";
         }
         return " ± " + any(List.of("10 %", "0 %", "1e-9 %", "0.5 %", "30 %", "99 %"), random);
@@ -60,19 +54,19 @@ public final class PlausibleValue {
         return '"' + text + '"';
     }
 
-    private static String measured(Schema.Entry entry, SplittableRandom random) {
-        return number(entry, random) + " " + entry.input().unit().plain();
+    private static String measured(ListedKey key, SplittableRandom random) {
+        return number(key, random) + " " + key.input().unit().plain();
     }
 
-    private static String count(Schema.Entry entry, SplittableRandom random) {
-        int low = (int) entry.low();
-        int most = (int) Math.min(entry.high(), low + 40.0);
+    private static String count(ListedKey key, SplittableRandom random) {
+        int low = (int) key.low();
+        int most = (int) Math.min(key.high(), low + 40.0);
         return String.valueOf(
-                random.nextInt(5) == 0 ? (int) entry.high() : random.nextInt(low, most));
+                random.nextInt(5) == 0 ? (int) key.high() : random.nextInt(low, most));
     }
 
-    private static String number(Schema.Entry entry, SplittableRandom random) {
-        return String.format(Locale.ROOT, "%s", value(entry.low(), entry.high(), random));
+    private static String number(ListedKey key, SplittableRandom random) {
+        return String.format(Locale.ROOT, "%s", value(key.low(), key.high(), random));
     }
 
     private static double value(double low, double high, SplittableRandom random) {
@@ -86,12 +80,12 @@ public final class PlausibleValue {
         };
     }
 
-    private static String curve(Schema.Entry entry, SplittableRandom random) {
+    private static String curve(ListedKey key, SplittableRandom random) {
         int points = 2 + random.nextInt(4);
-        boolean byCharge = !entry.key().contains("temperature");
+        boolean byCharge = !key.input().key().contains("temperature");
         StringBuilder text = new StringBuilder("[");
         double where = byCharge ? 0.0 : -20.0;
-        double what = value(entry.low(), entry.high(), random);
+        double what = value(key.low(), key.high(), random);
         for (int i = 0; i < points; i++) {
             text.append(i == 0 ? "" : ", ");
             text.append('[').append(i == points - 1 && byCharge ? 1.0 : where);
@@ -99,8 +93,8 @@ public final class PlausibleValue {
             where += random.nextDouble() * (byCharge ? (1.0 - where) : 30.0) + 1e-12;
             what =
                     random.nextBoolean()
-                            ? value(entry.low(), entry.high(), random)
-                            : Math.min(entry.high(), what * (1.0 + random.nextDouble()));
+                            ? value(key.low(), key.high(), random)
+                            : Math.min(key.high(), what * (1.0 + random.nextDouble()));
         }
         return text.append(']').toString();
     }

@@ -182,6 +182,7 @@ class ViewsTest {
                                     .or(
                                             resideInAnyPackage(
                                                     "brakewright.cli.*..",
+                                                    "brakewright.buildfile..",
                                                     "brakewright.spec..",
                                                     "brakewright.formula..",
                                                     "brakewright.explain..",
@@ -222,6 +223,7 @@ class ViewsTest {
         return access.getTarget() instanceof CodeUnitAccessTarget target
                 && target.getOwner().getPackageName().startsWith("brakewright.")
                 && !target.getOwner().getPackageName().startsWith("brakewright.cli")
+                && !target.getOwner().getPackageName().startsWith("brakewright.buildfile")
                 && !target.getOwner().isEnum()
                 && (target.getName().equals("<init>")
                         || target.resolveMember()

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import brakewright.tables.Default;
 import brakewright.tables.ReferenceTables;

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import brakewright.tables.CurveQuantity;
 import java.util.List;

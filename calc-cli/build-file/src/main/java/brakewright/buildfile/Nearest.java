@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -6,12 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the word that a misspelt one most likely means. */
 public final class Nearest {
-
-    private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
 
     private Nearest() {}
 
@@ -26,13 +23,26 @@ public final class Nearest {
         String best = "";
         int least = Integer.MAX_VALUE;
         for (String candidate : candidates) {
-            int distance = DISTANCE.apply(word, candidate);
+            int distance = edits(word, candidate, false);
             if (distance < least) {
                 least = distance;
                 best = candidate;
             }
         }
         return least <= Math.max(2, word.length() / 2) ? Optional.of(best) : Optional.empty();
+    }
+
+    /**
+     * Puts the words first that a misspelt one most likely means.
+     *
+     * @param word the misspelt word
+     * @param candidates what it may mean
+     * @return all of them; those that are equally near in the order given
+     */
+    public static List<String> first(String word, Collection<String> candidates) {
+        return candidates.stream()
+                .sorted(Comparator.comparingInt(candidate -> edits(word, candidate, false)))
+                .toList();
     }
 
     /**
@@ -64,7 +74,7 @@ public final class Nearest {
                 .filter(candidate -> slips(name, name(candidate)) <= most)
                 .min(
                         Comparator.<String>comparingInt(candidate -> slips(name, name(candidate)))
-                                .thenComparingInt(candidate -> DISTANCE.apply(key, candidate))
+                                .thenComparingInt(candidate -> edits(key, candidate, false))
                                 .thenComparing(Comparator.naturalOrder()));
     }
 
@@ -87,6 +97,18 @@ public final class Nearest {
         if (apart > Math.max(1, word.length() / 3)) {
             return Integer.MAX_VALUE;
         }
+        return edits(word, meant, true);
+    }
+
+    /**
+     * Returns in how many steps one word becomes the other.
+     *
+     * <p>Source: V. I. Levenshtein, Soviet Physics Doklady 10 (1966), 707; exchanged neighbours as
+     * in F. J. Damerau, Communications of the ACM 7 (1964), 171.
+     *
+     * @param mayExchange whether letters that change places are one step instead of two
+     */
+    private static int edits(String word, String meant, boolean mayExchange) {
         int[] before = new int[meant.length() + 1];
         int[] last = IntStream.rangeClosed(0, meant.length()).toArray();
         for (int i = 1; i <= word.length(); i++) {
@@ -96,7 +118,8 @@ public final class Nearest {
                 int wrong = word.charAt(i - 1) == meant.charAt(j - 1) ? 0 : 1;
                 row[j] = Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + wrong);
                 boolean isExchanged =
-                        i > 1
+                        mayExchange
+                                && i > 1
                                 && j > 1
                                 && word.charAt(i - 1) == meant.charAt(j - 2)
                                 && word.charAt(i - 2) == meant.charAt(j - 1);

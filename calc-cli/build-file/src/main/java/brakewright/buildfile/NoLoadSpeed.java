@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 /** How fast a driven wheel in the air would carry a vehicle. */
 public final class NoLoadSpeed {

@@ -1,6 +1,6 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
-import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import brakewright.buildfile.QuantityParser.NotAQuantity;
 import brakewright.spec.Input;
 import java.util.List;
 

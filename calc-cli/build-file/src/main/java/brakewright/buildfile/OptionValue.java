@@ -1,6 +1,6 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
-import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import brakewright.buildfile.QuantityParser.NotAQuantity;
 
 /** Values as they are given on the command line: without quotes, a pair with a comma between. */
 final class OptionValue {

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,6 +1,6 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
-import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import brakewright.buildfile.QuantityParser.NotAQuantity;
 import brakewright.spec.Unit;
 import java.util.Locale;
 import java.util.Optional;

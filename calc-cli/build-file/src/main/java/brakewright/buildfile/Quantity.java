@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 /**
  * A number with its tolerance, in calculation units.

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import brakewright.spec.Input;
 import brakewright.spec.Joining;

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 /**
  * One number and the range in which it lies, in calculation units.

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 /**
  * How far a number usually lies off that the file does not give.

@@ -2,15 +2,15 @@
  * Reads a build file: TOML in, a validated vehicle with the origin of every number out, or all
  * problems of the file at once.
  *
- * <p>The entry class is {@link brakewright.cli.buildfile.BuildFile}. {@link
- * brakewright.cli.buildfile.Schema} reads the table of all keys, {@code keys.csv}; {@link
- * brakewright.cli.buildfile.UnitTable} lists every unit. What the file leaves out is filled from
- * the reference tables, and each value remembers whether it came from the file, from a table or was
- * assumed. {@link brakewright.cli.buildfile.Variations} makes the vehicle anew from other numbers,
- * {@link brakewright.cli.buildfile.Spreads} says which numbers are not known exactly. What follows
- * from either is calculated elsewhere.
+ * <p>The entry class is {@link brakewright.buildfile.BuildFile}. {@link
+ * brakewright.buildfile.Schema} reads the table of all keys, {@code keys.csv}; {@link
+ * brakewright.buildfile.UnitTable} lists every unit. What the file leaves out is filled from the
+ * reference tables, and each value remembers whether it came from the file, from a table or was
+ * assumed. {@link brakewright.buildfile.Variations} makes the vehicle anew from other numbers,
+ * {@link brakewright.buildfile.Spreads} says which numbers are not known exactly. What follows from
+ * either is calculated elsewhere.
  */
 @NullMarked
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import org.jspecify.annotations.NullMarked;

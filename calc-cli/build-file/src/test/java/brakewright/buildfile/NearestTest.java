@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,10 +1,10 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import brakewright.buildfile.QuantityParser.NotAQuantity;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,9 +1,9 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import brakewright.buildfile.QuantityParser.NotAQuantity;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -19,7 +19,7 @@ class ResolverTest {
 
     private static Resolved resolved(Input input, String line, String instead)
             throws IOException, BuildFileException {
-        String text = Files.readString(Path.of("examples", "ferry-dock-scooter.toml"));
+        String text = Files.readString(Path.of("..", "examples", "ferry-dock-scooter.toml"));
         assertThat(text).contains(line);
         BuildFile file =
                 BuildFile.read(

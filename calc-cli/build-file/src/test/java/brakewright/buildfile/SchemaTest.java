@@ -1,9 +1,9 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
-import brakewright.cli.buildfile.QuantityParser.NotAQuantity;
+import brakewright.buildfile.QuantityParser.NotAQuantity;
 import brakewright.spec.Curve;
 import brakewright.spec.Input;
 import brakewright.spec.Unit;

@@ -1,4 +1,4 @@
-package brakewright.cli.buildfile;
+package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class UsualSpreadsTest {
 
     private static final Path TABLE =
-            Path.of("../reference-tables/src/main/resources/brakewright/tables/spreads.csv");
+            Path.of("../../reference-tables/src/main/resources/brakewright/tables/spreads.csv");
 
     @Test
     void everyRowIsThatOfANumber() throws IOException {

@@ -1,6 +1,6 @@
 package brakewright.cli.describe;
 
-import brakewright.cli.buildfile.Problem;
+import brakewright.buildfile.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,6 +1,6 @@
 package brakewright.cli.describe;
 
-import brakewright.cli.buildfile.Printable;
+import brakewright.buildfile.Printable;
 import brakewright.tables.CellEntry;
 import brakewright.tables.PlugEntry;
 import brakewright.tables.WireEntry;

@@ -1,9 +1,9 @@
 package brakewright.cli.describe;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.KeyGuide;
-import brakewright.cli.buildfile.Plain;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.KeyGuide;
+import brakewright.buildfile.Plain;
 import brakewright.review.Evaluation;
 import brakewright.spec.Input;
 import java.math.BigDecimal;

@@ -1,9 +1,9 @@
 package brakewright.cli.describe;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.KeyGuide;
-import brakewright.cli.buildfile.Problem;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.KeyGuide;
+import brakewright.buildfile.Problem;
 import brakewright.tables.ReferenceTables;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package brakewright.cli.describe;
 
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.NoLoadSpeed;
-import brakewright.cli.buildfile.NumberOption;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.NoLoadSpeed;
+import brakewright.buildfile.NumberOption;
 import brakewright.spec.Input;
 import brakewright.tables.CellEntry;
 import java.util.ArrayList;

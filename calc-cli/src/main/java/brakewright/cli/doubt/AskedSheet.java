@@ -1,6 +1,6 @@
 package brakewright.cli.doubt;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.profile.Entry;
 import brakewright.profile.Recommendation;
 import brakewright.profile.Situation;

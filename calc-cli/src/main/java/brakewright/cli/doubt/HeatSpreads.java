@@ -1,8 +1,8 @@
 package brakewright.cli.doubt;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.Spread;
-import brakewright.cli.buildfile.UsualSpread;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.Spread;
+import brakewright.buildfile.UsualSpread;
 import brakewright.heat.DoubtedHeat;
 import brakewright.spec.Input;
 

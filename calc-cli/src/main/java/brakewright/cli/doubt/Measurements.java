@@ -1,6 +1,6 @@
 package brakewright.cli.doubt;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.profile.Doubts;
 import brakewright.profile.Tolerances;
 import brakewright.profile.Uncertain;

@@ -1,6 +1,6 @@
 package brakewright.cli.doubt;
 
-import brakewright.cli.buildfile.Spread;
+import brakewright.buildfile.Spread;
 import brakewright.profile.Uncertain;
 import java.util.List;
 

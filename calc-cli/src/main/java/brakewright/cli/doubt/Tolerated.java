@@ -1,8 +1,8 @@
 package brakewright.cli.doubt;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.InputPlace;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.InputPlace;
 import brakewright.profile.Distribution;
 import brakewright.profile.Tolerances;
 import brakewright.profile.Uncertain;

@@ -1,9 +1,9 @@
 package brakewright.cli.doubt;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.InputPlace;
-import brakewright.cli.buildfile.UsualSpread;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.InputPlace;
+import brakewright.buildfile.UsualSpread;
 import brakewright.profile.Doubts;
 import brakewright.profile.Uncertain;
 import brakewright.spec.Build;

@@ -1,10 +1,10 @@
 package brakewright.cli.doubt;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.InputPlace;
-import brakewright.cli.buildfile.Resolved;
-import brakewright.cli.buildfile.Spread;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.InputPlace;
+import brakewright.buildfile.Resolved;
+import brakewright.buildfile.Spread;
 import brakewright.profile.Situation;
 import brakewright.profile.Uncertain;
 import brakewright.profile.Variation;

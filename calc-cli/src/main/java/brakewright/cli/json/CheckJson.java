@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.braking.StopOutcome;
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Remembered;
 import brakewright.limit.Limit;

@@ -1,6 +1,6 @@
 package brakewright.cli.json;
 
-import brakewright.cli.buildfile.Changes;
+import brakewright.buildfile.Changes;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Comparison;
 import brakewright.profile.JudgedProfile;

@@ -1,6 +1,6 @@
 package brakewright.cli.json;
 
-import brakewright.cli.buildfile.Printable;
+import brakewright.buildfile.Printable;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;

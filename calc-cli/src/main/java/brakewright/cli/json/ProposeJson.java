@@ -1,6 +1,6 @@
 package brakewright.cli.json;
 
-import brakewright.cli.buildfile.Changes;
+import brakewright.buildfile.Changes;
 import brakewright.cli.words.Cautions;
 import brakewright.profile.Proposals;
 import brakewright.profile.Recommendation;

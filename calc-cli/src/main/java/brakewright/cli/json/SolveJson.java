@@ -1,6 +1,6 @@
 package brakewright.cli.json;
 
-import brakewright.cli.buildfile.Changes;
+import brakewright.buildfile.Changes;
 import brakewright.profile.FrontierRow;
 import brakewright.profile.SolveSheet;
 import brakewright.review.Finding;

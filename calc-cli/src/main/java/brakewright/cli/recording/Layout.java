@@ -1,7 +1,7 @@
 package brakewright.cli.recording;
 
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.Problem;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.Problem;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.BufferedReader;

@@ -1,7 +1,7 @@
 package brakewright.cli.recording;
 
-import brakewright.cli.buildfile.BuildFileException;
-import brakewright.cli.buildfile.Problem;
+import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.Problem;
 import brakewright.recording.Quantity;
 import brakewright.replay.Leg;
 import brakewright.replay.Route;

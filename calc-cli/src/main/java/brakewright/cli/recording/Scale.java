@@ -1,6 +1,6 @@
 package brakewright.cli.recording;
 
-import brakewright.cli.buildfile.InputUnit;
+import brakewright.buildfile.InputUnit;
 import brakewright.recording.Quantity;
 import brakewright.spec.Input;
 import java.util.LinkedHashMap;

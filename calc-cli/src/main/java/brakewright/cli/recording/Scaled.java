@@ -1,6 +1,6 @@
 package brakewright.cli.recording;
 
-import brakewright.cli.buildfile.Problem;
+import brakewright.buildfile.Problem;
 import brakewright.recording.Cleaning;
 import brakewright.recording.Quantity;
 import brakewright.recording.Repairs;

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Remembered;
 import brakewright.cli.words.Initial;

@@ -1,7 +1,7 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.Changes;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.Changes;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.ChangeWords;

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.Printable;
+import brakewright.buildfile.Printable;
 
 /** Words in comma-separated values, which people open in spreadsheets. */
 final class CsvText {

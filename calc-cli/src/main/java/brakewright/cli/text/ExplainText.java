@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.KeyGuide;
+import brakewright.buildfile.KeyGuide;
 import brakewright.tables.Default;
 import brakewright.tables.ReferenceTables;
 import brakewright.tables.Source;

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.Printable;
+import brakewright.buildfile.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.Changes;
+import brakewright.buildfile.Changes;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.Initial;
 import brakewright.cli.words.InputWords;

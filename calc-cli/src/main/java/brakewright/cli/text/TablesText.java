@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.KeyGuide;
+import brakewright.buildfile.KeyGuide;
 import brakewright.cli.words.Numbers;
 import brakewright.spec.Curve;
 import brakewright.tables.CellEntry;

@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.ChangeWords;

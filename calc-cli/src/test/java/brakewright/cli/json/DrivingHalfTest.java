@@ -3,8 +3,8 @@ package brakewright.cli.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
 import brakewright.driving.Cruise;
 import brakewright.operation.Sag;
 import brakewright.tables.ReferenceTables;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import brakewright.cli.buildfile.BuildFileException;
+import brakewright.buildfile.BuildFileException;
 import brakewright.recording.CurrentSign;
 import brakewright.recording.Energy;
 import brakewright.recording.Quantity;

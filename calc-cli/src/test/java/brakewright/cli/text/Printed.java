@@ -1,7 +1,7 @@
 package brakewright.cli.text;
 
-import brakewright.cli.buildfile.BuildFile;
-import brakewright.cli.buildfile.BuildFileException;
+import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.BuildFileException;
 import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.words.UnitSystem;
 import brakewright.tables.ReferenceTables;

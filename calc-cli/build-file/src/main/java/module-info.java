@@ -1,0 +1,10 @@
+/** Build files: TOML in, the vehicle with the origin of every number or all problems out. */
+module brakewright.buildfile {
+    requires transitive brakewright.core;
+    requires transitive brakewright.tables;
+    requires de.siegmar.fastcsv;
+    requires org.tomlj;
+    requires static org.jspecify;
+
+    exports brakewright.buildfile;
+}
