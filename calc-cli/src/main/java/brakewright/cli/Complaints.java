@@ -11,9 +11,6 @@ import picocli.CommandLine;
 final class Complaints
         implements CommandLine.IExecutionExceptionHandler, CommandLine.IParameterExceptionHandler {
 
-    /** Assumption: our own choice; the longest list of the tables is shorter. */
-    private static final int LONGEST = 1000;
-
     @Override
     public int handleExecutionException(
             Exception problem, CommandLine commandLine, CommandLine.ParseResult parsed) {
@@ -35,7 +32,7 @@ final class Complaints
                 "  "
                         + problem.getClass().getSimpleName()
                         + ": "
-                        + printable(String.valueOf(problem.getMessage())));
+                        + Printable.shortened(String.valueOf(problem.getMessage())));
         err.println("Please report it together with the build file.");
         return ExitStatus.FAULT;
     }
@@ -45,7 +42,7 @@ final class Complaints
     public int handleParseException(CommandLine.ParameterException wrong, String[] arguments) {
         CommandLine commandLine = wrong.getCommandLine();
         PrintWriter err = commandLine.getErr();
-        err.println(printable(String.valueOf(wrong.getMessage())));
+        err.println(Printable.shortened(String.valueOf(wrong.getMessage())));
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
             commandLine.usage(err);
         }
@@ -54,32 +51,14 @@ final class Complaints
 
     private static void print(Unusable unusable, PrintWriter err) {
         if (!(unusable.getCause() instanceof BuildFileException file)) {
-            err.println(printable(String.valueOf(unusable.getMessage())));
+            err.println(Printable.shortened(String.valueOf(unusable.getMessage())));
             return;
         }
-        int count = file.problems().size();
         err.println(
-                printable(String.valueOf(unusable.getMessage()))
-                        + ": "
-                        + count
-                        + (count == 1 ? " problem" : " problems"));
+                Printable.shortened(String.valueOf(unusable.getMessage())) + ": " + file.count());
         for (Problem each : file.problems()) {
             err.println();
-            String place = each.line() > 0 ? "line " + each.line() : "";
-            String key = each.key().isEmpty() ? "" : printable(each.key()) + ": ";
-            err.println(
-                    "  " + place + (place.isEmpty() ? "" : "  ") + key + printable(each.wrong()));
-            if (!each.expected().isEmpty()) {
-                err.println("      expected: " + printable(each.expected()));
-            }
+            err.println("  " + each.told().replace("\n", System.lineSeparator() + "  "));
         }
-    }
-
-    /** Keeps what a broken file contains from moving the cursor, and off the whole screen. */
-    private static String printable(String text) {
-        if (text.codePointCount(0, text.length()) > LONGEST) {
-            return printable(text.substring(0, text.offsetByCodePoints(0, LONGEST - 1))) + "…";
-        }
-        return Printable.shown(text);
     }
 }

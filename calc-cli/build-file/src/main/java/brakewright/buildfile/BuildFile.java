@@ -43,7 +43,7 @@ public record BuildFile(
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
     /**
-     * Reads a build file.
+     * Reads a build file: TOML, or an object of JSON of the same keys and texts.
      *
      * @param bytes its content, UTF-8
      * @param tables the reference tables
@@ -52,7 +52,7 @@ public record BuildFile(
      */
     public static BuildFile read(byte[] bytes, ReferenceTables tables) throws BuildFileException {
         List<Problem> problems = new ArrayList<>();
-        TomlKeys keys = TomlKeys.parse(decode(bytes), problems);
+        FileKeys keys = FileKeys.parse(decode(bytes), problems);
         List<PackPlace> places = new PackTables(keys, problems).places();
         Given given = new GivenReader(keys, places, tables, problems).read();
         for (Changes changes : given.proposals().values()) {
@@ -159,7 +159,7 @@ public record BuildFile(
 
     /** Loads what reading a build file needs, so that the first reading is quicker. */
     public static void warmUp() {
-        TomlKeys.parse("a = [\"b\"] # c", new ArrayList<>());
+        FileKeys.parse("a = [\"b\"] # c", new ArrayList<>());
     }
 
     private static String decode(byte[] bytes) throws BuildFileException {

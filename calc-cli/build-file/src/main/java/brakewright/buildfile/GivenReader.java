@@ -21,7 +21,7 @@ final class GivenReader {
 
     private static final String NOTES = "notes";
 
-    private final TomlKeys keys;
+    private final FileKeys keys;
     private final List<Problem> problems;
     private final ValueReader reader;
     private final UnknownKeys unknown;
@@ -41,7 +41,7 @@ final class GivenReader {
      * @param problems to which is added what is wrong
      */
     GivenReader(
-            TomlKeys keys, List<PackPlace> places, ReferenceTables tables, List<Problem> problems) {
+            FileKeys keys, List<PackPlace> places, ReferenceTables tables, List<Problem> problems) {
         this.keys = keys;
         this.problems = problems;
         this.reader = new ValueReader(new TableCurves(tables), problems);
@@ -86,7 +86,7 @@ final class GivenReader {
         return texts.getOrDefault(key, "");
     }
 
-    private void take(String key, TomlKeys.Entry entry) {
+    private void take(String key, WrittenTable.Item entry) {
         lines.put(key, entry.line());
         PackPlace place = placeOf(key);
         String schemaKey = place.contains(key) ? PackPlace.schemaKey(key) : key;
@@ -107,7 +107,7 @@ final class GivenReader {
                                     place.table(), each -> new EnumMap<>(Input.class))
                             : values;
             read(input.get(), key, entry, target);
-        } else if (TomlKeys.knownTables().contains(schemaKey)) {
+        } else if (FileKeys.knownTables().contains(schemaKey)) {
             problems.add(
                     new Problem(
                             entry.line(),
@@ -126,13 +126,13 @@ final class GivenReader {
                 .orElse(PackPlace.one());
     }
 
-    private void read(Input input, String key, TomlKeys.Entry entry, Map<Input, Value> target) {
+    private void read(Input input, String key, WrittenTable.Item entry, Map<Input, Value> target) {
         reader.read(Schema.of(input), key, entry.raw(), entry.line())
                 .filter(value -> !(value instanceof Value.Unset))
                 .ifPresent(value -> target.put(input, value));
     }
 
-    private void takeText(String key, TomlKeys.Entry entry, String example) {
+    private void takeText(String key, WrittenTable.Item entry, String example) {
         String wrong = "this must be text";
         if (entry.raw() instanceof String text && !text.isBlank()) {
             boolean mayBreak = key.equals(NOTES);
@@ -176,7 +176,7 @@ final class GivenReader {
         }
     }
 
-    private void takeProposal(String key, TomlKeys.Entry entry) {
+    private void takeProposal(String key, WrittenTable.Item entry) {
         Optional<String> heading = headingOf(key);
         if (heading.isEmpty()) {
             problems.add(

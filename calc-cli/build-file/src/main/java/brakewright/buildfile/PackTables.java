@@ -11,17 +11,17 @@ final class PackTables {
 
     private static final String BATTERY = "battery";
 
-    private final TomlKeys keys;
+    private final FileKeys keys;
     private final List<Problem> problems;
 
-    PackTables(TomlKeys keys, List<Problem> problems) {
+    PackTables(FileKeys keys, List<Problem> problems) {
         this.keys = keys;
         this.problems = problems;
     }
 
     /** Returns the places, with a problem noted for every table that must not be there. */
     List<PackPlace> places() {
-        TomlKeys.Entry odd = keys.values().get(PackPlace.SEVERAL);
+        WrittenTable.Item odd = keys.values().get(PackPlace.SEVERAL);
         if (odd != null) {
             tell(
                     odd.line(),
@@ -55,7 +55,7 @@ final class PackTables {
                     "no table [battery], or [[packs]] for each of several packs");
         }
         String key = place.key(Input.PACK_CHARGE);
-        TomlKeys.Entry charge = keys.values().get(key);
+        WrittenTable.Item charge = keys.values().get(key);
         if (charge != null) {
             tell(
                     charge.line(),

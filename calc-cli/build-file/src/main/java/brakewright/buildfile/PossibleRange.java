@@ -4,7 +4,6 @@ import brakewright.buildfile.QuantityParser.NotAQuantity;
 import brakewright.spec.Unit;
 import java.util.Locale;
 import java.util.Optional;
-import org.tomlj.TomlArray;
 
 /** Refuses values outside what is physically possible, in the unit in which they were written. */
 final class PossibleRange {
@@ -19,15 +18,15 @@ final class PossibleRange {
      * Checks every number of a value that a file gives.
      *
      * @param value in calculation units
-     * @param raw the same as TOML gives it
+     * @param raw the same as the file has it
      * @throws NotAQuantity if a number is not possible
      */
     void check(Value value, Object raw) throws NotAQuantity {
         if (value instanceof Value.Number number) {
             check(number.quantity().value(), raw);
-        } else if (value instanceof Value.Pair pair && raw instanceof TomlArray both) {
-            check(pair.first(), both.get(0));
-            check(pair.second(), both.get(1));
+        } else if (value instanceof Value.Pair pair && raw instanceof WrittenTable.Row both) {
+            check(pair.first(), both.raw(0));
+            check(pair.second(), both.raw(1));
         } else if (value instanceof Value.Points points) {
             int number = 0;
             for (double[] point : points.pairs()) {

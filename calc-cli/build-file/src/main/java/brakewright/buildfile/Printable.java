@@ -19,6 +19,9 @@ public final class Printable {
 
     private static final int FIRST_SUPPLEMENTARY = 0x10000;
 
+    /** Assumption: our own choice; the longest list of the tables is shorter. */
+    private static final int LONGEST = 1000;
+
     private Printable() {}
 
     /** Says what must not stand in a text of one line; empty if all is well. */
@@ -74,6 +77,18 @@ public final class Printable {
                             }
                         });
         return shown.toString();
+    }
+
+    /**
+     * Writes a text so that every character in it is seen, and no more than a screen can hold.
+     *
+     * @param text any text
+     * @return at most 1000 of its characters on one line, with escapes and a sign where it goes on
+     */
+    public static String shortened(String text) {
+        return text.codePointCount(0, text.length()) > LONGEST
+                ? shown(text.substring(0, text.offsetByCodePoints(0, LONGEST - 1))) + "…"
+                : shown(text);
     }
 
     /**

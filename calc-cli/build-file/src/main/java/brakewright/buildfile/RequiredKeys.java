@@ -7,10 +7,10 @@ final class RequiredKeys {
 
     private static final String MISSING = "this required key is missing";
 
-    private final TomlKeys keys;
+    private final FileKeys keys;
     private final List<Problem> problems;
 
-    RequiredKeys(TomlKeys keys, List<Problem> problems) {
+    RequiredKeys(FileKeys keys, List<Problem> problems) {
         this.keys = keys;
         this.problems = problems;
     }

@@ -5,10 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.tomlj.TomlArray;
-import org.tomlj.TomlTable;
 
-/** Turns what TOML holds behind a key into a value of the kind the schema wants. */
+/** Turns what stands behind a key of a file into a value of the kind the schema wants. */
 final class ValueReader {
 
     private final List<Problem> problems;
@@ -129,12 +127,12 @@ final class ValueReader {
     }
 
     private static Value pair(Object raw, Dimension dimension) throws QuantityParser.NotAQuantity {
-        if (!(raw instanceof TomlArray array) || array.size() != 2) {
+        if (!(raw instanceof WrittenTable.Row array) || array.size() != 2) {
             throw new QuantityParser.NotAQuantity(describe(raw) + " is no pair of values");
         }
         return new Value.Pair(
-                QuantityParser.parse(text(array.get(0)), dimension),
-                QuantityParser.parse(text(array.get(1)), dimension));
+                QuantityParser.parse(text(array.raw(0)), dimension),
+                QuantityParser.parse(text(array.raw(1)), dimension));
     }
 
     private Curve curve(Object raw, String quantity) throws QuantityParser.NotAQuantity {
@@ -151,18 +149,18 @@ final class ValueReader {
                             quantity,
                             String.join(", ", curves.ids(quantity))));
         }
-        if (!(raw instanceof TomlArray array)) {
+        if (!(raw instanceof WrittenTable.Row array)) {
             throw new QuantityParser.NotAQuantity(describe(raw) + " is no curve");
         }
         List<Double> where = new ArrayList<>();
         List<Double> what = new ArrayList<>();
         for (int i = 0; i < array.size(); i++) {
-            if (!(array.get(i) instanceof TomlArray point) || point.size() != 2) {
+            if (!(array.raw(i) instanceof WrittenTable.Row point) || point.size() != 2) {
                 throw new QuantityParser.NotAQuantity(
                         "point " + (i + 1) + " of the curve is no pair of numbers");
             }
-            where.add(ratio(point.get(0)).value());
-            what.add(ratio(point.get(1)).value());
+            where.add(ratio(point.raw(0)).value());
+            what.add(ratio(point.raw(1)).value());
         }
         try {
             return Curve.of(
@@ -174,10 +172,10 @@ final class ValueReader {
     }
 
     private static String describe(Object raw) {
-        if (raw instanceof TomlTable) {
+        if (raw instanceof WrittenTable) {
             return "a table";
         }
-        if (raw instanceof TomlArray array) {
+        if (raw instanceof WrittenTable.Row array) {
             return "a list of " + array.size();
         }
         return raw instanceof String text ? '"' + text + '"' : said(raw);

@@ -1,0 +1,33 @@
+package brakewright.buildfile;
+
+import java.util.List;
+
+/**
+ * A text that was taken apart, as far as it could be understood.
+ *
+ * @param table what it says
+ * @param unreadLines the lines that were not understood, from 1; 0 for all
+ */
+record WrittenText(WrittenTable table, List<Integer> unreadLines) {
+
+    /** Of a text that says nothing that can be relied on. */
+    static WrittenText unread() {
+        return new WrittenText(WrittenTable.NOTHING, List.of(0));
+    }
+
+    /**
+     * Takes a text apart: JSON where it begins with a brace, as no TOML does, else TOML.
+     *
+     * @param problems to which is added what is neither
+     */
+    static WrittenText of(String text, List<Problem> problems) {
+        try {
+            return text.stripLeading().startsWith("{")
+                    ? new JsonText(problems).read(text)
+                    : TomlText.read(text, problems);
+        } catch (StackOverflowError tooDeep) {
+            problems.add(new Problem(0, "", "the file is nested too deeply", ""));
+            return unread();
+        }
+    }
+}
