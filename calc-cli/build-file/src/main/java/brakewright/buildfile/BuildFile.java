@@ -109,6 +109,17 @@ public record BuildFile(
     }
 
     /**
+     * Writes the file anew: what was given in its own words and with its own comments, and as
+     * comments that begin with {@code #:} what is taken where nothing was given, each with where it
+     * is from. Read again it is the same vehicle. Comments of a file of JSON there are none.
+     *
+     * @return TOML, ready to be written as UTF-8
+     */
+    public String toml() {
+        return variations.toml();
+    }
+
+    /**
      * Returns every input under the name that worksheets have for it.
      *
      * @return by name; where there are several packs theirs come last, as {@code packs.1.series}

@@ -15,12 +15,14 @@ import java.util.TreeSet;
  *     the name of its place
  * @param headings the lines of the tables that were taken apart
  * @param packs where the tables {@code [[packs]]} stand
+ * @param comments of the text
  * @param unread what of the text was not understood
  */
 record FileKeys(
         Map<String, WrittenTable.Item> values,
         Map<String, Integer> headings,
         List<PackPlace> packs,
+        TomlComments comments,
         UnreadText unread) {
 
     private static final String PROPOSALS = "proposals";
@@ -34,6 +36,7 @@ record FileKeys(
                 flat.values,
                 flat.headings,
                 flat.packs,
+                written.comments(),
                 wrong.isEmpty()
                         ? UnreadText.NONE
                         : new UnreadText(text, flat.values.keySet(), wrong));

@@ -18,6 +18,7 @@ import java.util.stream.DoubleStream;
  * @param packs the pack or packs; empty only where the file is wrong about how many there are
  * @param lines where each key stands
  * @param proposals what they change, by name
+ * @param source in which words
  * @param changes what of the values was put in place of those of the file
  */
 record Given(
@@ -27,11 +28,20 @@ record Given(
         List<GivenPack> packs,
         Map<String, Integer> lines,
         Map<String, Changes> proposals,
+        WrittenSource source,
         Changes changes) {
 
     /** Nothing at all. */
     static final Given NOTHING =
-            new Given("", "", Map.of(), List.of(), Map.of(), Map.of(), Changes.NONE);
+            new Given(
+                    "",
+                    "",
+                    Map.of(),
+                    List.of(),
+                    Map.of(),
+                    Map.of(),
+                    WrittenSource.NONE,
+                    Changes.NONE);
 
     /** Puts other values in place of those given. */
     Given with(Changes others) {
@@ -46,12 +56,13 @@ record Given(
                                 all.put(input, change.value());
                             }
                         });
-        return new Given(title, notes, all, packs, lines, proposals, changes.overlaidBy(others));
+        return new Given(
+                title, notes, all, packs, lines, proposals, source, changes.overlaidBy(others));
     }
 
     /** Puts other values and packs in place of those given, from no other source. */
     Given with(Map<Input, Value> others, List<GivenPack> otherPacks) {
-        return new Given(title, notes, others, otherPacks, lines, proposals, changes);
+        return new Given(title, notes, others, otherPacks, lines, proposals, source, changes);
     }
 
     boolean hasOnePack() {

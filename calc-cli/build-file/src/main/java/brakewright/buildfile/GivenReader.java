@@ -66,7 +66,14 @@ final class GivenReader {
                 places.stream().map(this::pack).toList(),
                 lines,
                 proposals(),
+                source(),
                 Changes.NONE);
+    }
+
+    private WrittenSource source() {
+        Map<String, Object> raw = new LinkedHashMap<>();
+        keys.values().forEach((key, item) -> raw.put(key, item.raw()));
+        return new WrittenSource(raw, keys.comments().owned(lines));
     }
 
     private GivenPack pack(PackPlace place) {

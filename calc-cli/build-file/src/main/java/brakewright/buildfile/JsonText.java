@@ -49,7 +49,7 @@ final class JsonText {
             if (parser.nextToken() != null) {
                 problem(line(parser), "", "something stands behind the end of the object");
             }
-            return new WrittenText(table, List.of());
+            return new WrittenText(table, TomlComments.NONE, List.of());
         } catch (JsonProcessingException wrong) {
             int line = wrong.getLocation() == null ? 0 : wrong.getLocation().getLineNr();
             problem(

@@ -29,6 +29,7 @@ final class TomlText {
         }
         return new WrittenText(
                 table(result),
+                result.hasErrors() ? TomlComments.NONE : TomlComments.of(text),
                 result.errors().stream().map(error -> error.position().line()).toList());
     }
 

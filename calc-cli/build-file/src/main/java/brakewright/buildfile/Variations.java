@@ -169,6 +169,11 @@ public final class Variations {
         return given.changes();
     }
 
+    /** Writes the file anew. */
+    String toml() {
+        return new TomlWriter(given, completed).text();
+    }
+
     private static void put(Map<Input, Value> values, InputPlace place, double value) {
         Quantity quantity = Quantity.exact(value);
         Value old = values.get(place.input());

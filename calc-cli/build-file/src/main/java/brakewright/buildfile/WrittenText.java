@@ -6,13 +6,14 @@ import java.util.List;
  * A text that was taken apart, as far as it could be understood.
  *
  * @param table what it says
+ * @param comments where it is TOML
  * @param unreadLines the lines that were not understood, from 1; 0 for all
  */
-record WrittenText(WrittenTable table, List<Integer> unreadLines) {
+record WrittenText(WrittenTable table, TomlComments comments, List<Integer> unreadLines) {
 
     /** Of a text that says nothing that can be relied on. */
     static WrittenText unread() {
-        return new WrittenText(WrittenTable.NOTHING, List.of(0));
+        return new WrittenText(WrittenTable.NOTHING, TomlComments.NONE, List.of(0));
     }
 
     /**

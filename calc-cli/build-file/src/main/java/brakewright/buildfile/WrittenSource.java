@@ -1,0 +1,15 @@
+package brakewright.buildfile;
+
+import java.util.Map;
+
+/**
+ * In which words a build file says what it says.
+ *
+ * @param raw what stands behind each key
+ * @param comments with the keys to which they belong
+ */
+record WrittenSource(Map<String, Object> raw, TomlComments.Owned comments) {
+
+    /** Of no file. */
+    static final WrittenSource NONE = new WrittenSource(Map.of(), TomlComments.Owned.NONE);
+}
