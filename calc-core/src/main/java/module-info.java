@@ -4,6 +4,7 @@ module brakewright.core {
     requires static org.jspecify;
 
     exports brakewright.spec;
+    exports brakewright.assembly;
     exports brakewright.battery;
     exports brakewright.machine;
     exports brakewright.road;

@@ -1,6 +1,6 @@
 /** Published figures for cells, wires, plugs and ordinary riders, each with its source. */
 module brakewright.tables {
-    requires brakewright.core;
+    requires transitive brakewright.core;
     requires de.siegmar.fastcsv;
     requires static org.jspecify;
 

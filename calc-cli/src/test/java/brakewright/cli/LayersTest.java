@@ -58,6 +58,7 @@ class LayersTest {
                                     .or(
                                             resideInAnyPackage(
                                                     "brakewright.buildfile..",
+                                                    "brakewright.assembly..",
                                                     "brakewright.spec..",
                                                     "brakewright.tables..")));
 

@@ -183,6 +183,7 @@ class ViewsTest {
                                             resideInAnyPackage(
                                                     "brakewright.cli.*..",
                                                     "brakewright.buildfile..",
+                                                    "brakewright.assembly..",
                                                     "brakewright.spec..",
                                                     "brakewright.formula..",
                                                     "brakewright.explain..",

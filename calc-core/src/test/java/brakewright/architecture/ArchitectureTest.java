@@ -36,6 +36,7 @@ class ArchitectureTest {
             Stream.of(
                             "numeric",
                             "spec",
+                            "assembly",
                             "formula",
                             "battery",
                             "machine",

@@ -1,5 +1,7 @@
 package brakewright.tables;
 
+import brakewright.assembly.Taken;
+
 /**
  * One number with its provenance.
  *
@@ -9,4 +11,14 @@ package brakewright.tables;
  * @param kind how well it is known
  * @param note its conditions and doubts; may be empty
  */
-public record Figure(double value, String unit, String source, SourceKind kind, String note) {}
+public record Figure(double value, String unit, String source, SourceKind kind, String note) {
+
+    /**
+     * Returns this as a value that is taken for an input.
+     *
+     * @return the number with its provenance
+     */
+    public Taken taken() {
+        return Taken.number(value, unit, source, kind.text(), note);
+    }
+}

@@ -1,5 +1,8 @@
 package brakewright.tables;
 
+import brakewright.assembly.Defaults;
+import brakewright.assembly.Taken;
+import brakewright.spec.Input;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -11,7 +14,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** All published figures that come with the program, each with its source. Immutable. */
-public final class ReferenceTables {
+public final class ReferenceTables implements Defaults {
 
     private final String version;
     private final Sources sources;
@@ -287,6 +290,21 @@ public final class ReferenceTables {
      */
     public Optional<Default> defaultFor(String key, Map<String, String> facts) {
         return defaults.find(key, facts);
+    }
+
+    @Override
+    public Optional<Taken> defaultOf(String key, Map<String, String> facts) {
+        return defaultFor(key, facts).map(Default::figure).map(Figure::taken);
+    }
+
+    @Override
+    public Optional<Map<Input, Taken>> ofCell(String id) {
+        return cell(id).map(new TakenParts(curves)::of);
+    }
+
+    @Override
+    public Optional<Map<Input, Taken>> ofChemistry(String id) {
+        return chemistry(id).map(new TakenParts(curves)::of);
     }
 
     /**

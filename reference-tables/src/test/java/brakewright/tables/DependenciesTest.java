@@ -21,6 +21,7 @@ class DependenciesTest {
                     .should()
                     .onlyDependOnClassesThat()
                     .resideInAnyPackage(
+                            "brakewright.assembly",
                             "brakewright.spec",
                             "brakewright.tables",
                             "java..",

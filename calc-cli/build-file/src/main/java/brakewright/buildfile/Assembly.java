@@ -1,9 +1,13 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.BuildAssembler;
+import brakewright.assembly.Completed;
 import brakewright.spec.Build;
 import brakewright.tables.ReferenceTables;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A vehicle made from what is given.
@@ -11,7 +15,7 @@ import java.util.List;
  * @param inputs all of them, those that are filled in too
  * @param build the vehicle
  */
-record Assembly(Resolver.Completed inputs, Build build) {
+record Assembly(Completed inputs, Build build) {
 
     /**
      * Makes the vehicle.
@@ -31,11 +35,21 @@ record Assembly(Resolver.Completed inputs, Build build) {
     static Assembly of(Given given, ReferenceTables tables, List<Problem> problems)
             throws BuildFileException {
         new Consistency(given, tables, problems).check();
-        Resolver.Completed inputs = new Resolver(tables, given, problems).resolve();
+        Completed inputs = new Resolver(tables, given, problems).resolve();
         stopAt(problems);
-        Build build = new BuildAssembler(given, inputs, problems).assemble();
+        Optional<Build> build =
+                new BuildAssembler(
+                                given.title(),
+                                inputs,
+                                given.packs().stream().map(Assembly::keys).toList(),
+                                new NotedAttempts(given, problems))
+                        .assemble();
         stopAt(problems);
-        return new Assembly(inputs, build);
+        return new Assembly(inputs, build.orElseThrow());
+    }
+
+    private static UnaryOperator<String> keys(GivenPack pack) {
+        return pack.place()::key;
     }
 
     /** Tells everything that is wrong with what is given. */

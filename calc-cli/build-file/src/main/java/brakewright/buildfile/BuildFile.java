@@ -1,5 +1,7 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Completed;
+import brakewright.assembly.Resolved;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
@@ -160,7 +162,7 @@ public record BuildFile(
         return pack > 0 ? PackPlace.several(pack, 0).key(input) : input.key();
     }
 
-    private static Map<Input, Resolved> withOnePack(Resolver.Completed inputs) {
+    private static Map<Input, Resolved> withOnePack(Completed inputs) {
         Map<Input, Resolved> all = new EnumMap<>(inputs.whole());
         if (inputs.packs().size() == 1) {
             all.putAll(inputs.packs().get(0));

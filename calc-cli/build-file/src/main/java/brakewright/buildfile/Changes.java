@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Value;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,5 +1,8 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.SettingsAssembler;
+import brakewright.assembly.Value;
+import brakewright.assembly.Values;
 import brakewright.spec.Input;
 import brakewright.spec.Require;
 import brakewright.tables.ReferenceTables;
@@ -57,7 +60,8 @@ final class Consistency {
     /** Tells how settings contradict each other: a taper that runs the wrong way. */
     static List<Problem> ofSettings(Given given) {
         List<Problem> problems = new ArrayList<>();
-        new SettingsAssembler(new Values(given.values()), new Attempts(given, problems)).assemble();
+        new SettingsAssembler(new Values(given.values()), new NotedAttempts(given, problems))
+                .assemble();
         return problems;
     }
 

@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Value;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.tables.ReferenceTables;

@@ -1,5 +1,7 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Value;
+import brakewright.assembly.Values;
 import brakewright.spec.Input;
 import brakewright.tables.Figure;
 import brakewright.tables.ReferenceTables;

@@ -1,5 +1,7 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Quantity;
+import brakewright.assembly.Value;
 import brakewright.buildfile.QuantityParser.NotAQuantity;
 
 /** Values as they are given on the command line: without quotes, a pair with a comma between. */

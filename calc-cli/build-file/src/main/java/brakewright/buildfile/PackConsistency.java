@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Values;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
 import java.util.List;

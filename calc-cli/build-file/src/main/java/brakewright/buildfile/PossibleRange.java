@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Value;
 import brakewright.buildfile.QuantityParser.NotAQuantity;
 import brakewright.spec.Unit;
 import java.util.Locale;

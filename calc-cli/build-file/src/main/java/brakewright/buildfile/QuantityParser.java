@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Quantity;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;

@@ -1,5 +1,7 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Quantity;
+
 /**
  * One number and the range in which it lies, in calculation units.
  *

@@ -1,5 +1,9 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Completed;
+import brakewright.assembly.Quantity;
+import brakewright.assembly.Resolved;
+import brakewright.assembly.Value;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
 import brakewright.tables.SourceKind;
@@ -14,10 +18,10 @@ public final class Spreads {
     private static final String OF_DERIVED = SourceKind.COMMON_PRACTICE.text();
 
     private final Given given;
-    private final Resolver.Completed completed;
+    private final Completed completed;
     private final ReferenceTables tables;
 
-    Spreads(Given given, Resolver.Completed completed, ReferenceTables tables) {
+    Spreads(Given given, Completed completed, ReferenceTables tables) {
         this.given = given;
         this.completed = completed;
         this.tables = tables;

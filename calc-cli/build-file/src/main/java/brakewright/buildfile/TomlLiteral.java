@@ -1,5 +1,7 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Quantity;
+import brakewright.assembly.Value;
 import brakewright.spec.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,5 +1,8 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Completed;
+import brakewright.assembly.Resolved;
+import brakewright.assembly.Value;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -21,12 +24,12 @@ final class TomlWriter {
     private static final Pattern BARE = Pattern.compile("[A-Za-z0-9_-]+");
 
     private final Given given;
-    private final Resolver.Completed completed;
+    private final Completed completed;
     private final TomlComments.Owned comments;
     private final Set<String> told = new LinkedHashSet<>();
     private final StringBuilder text = new StringBuilder();
 
-    TomlWriter(Given given, Resolver.Completed completed) {
+    TomlWriter(Given given, Completed completed) {
         this.given = given;
         this.completed = completed;
         this.comments = given.source().comments();

@@ -1,5 +1,7 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Quantity;
+import brakewright.assembly.Value;
 import brakewright.spec.Curve;
 import java.util.ArrayList;
 import java.util.List;

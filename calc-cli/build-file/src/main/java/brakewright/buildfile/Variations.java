@@ -1,5 +1,9 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Completed;
+import brakewright.assembly.Quantity;
+import brakewright.assembly.Resolved;
+import brakewright.assembly.Value;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
@@ -19,10 +23,10 @@ public final class Variations {
             List.of("", "settings.", "use.", "pack.", "vehicle.", "motor.", "controller.");
 
     private final Given given;
-    private final Resolver.Completed completed;
+    private final Completed completed;
     private final ReferenceTables tables;
 
-    Variations(Given given, Resolver.Completed completed, ReferenceTables tables) {
+    Variations(Given given, Completed completed, ReferenceTables tables) {
         this.given = given;
         this.completed = completed;
         this.tables = tables;

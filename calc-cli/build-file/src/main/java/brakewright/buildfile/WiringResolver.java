@@ -1,7 +1,9 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.InputSet;
+import brakewright.assembly.Taken;
+import brakewright.assembly.Value;
 import brakewright.spec.Input;
-import brakewright.tables.Figure;
 import brakewright.tables.FuseFamily;
 import brakewright.tables.PlugEntry;
 import brakewright.tables.ReferenceTables;
@@ -127,7 +129,8 @@ final class WiringResolver {
     }
 
     private void take(Input input, double value, String unit, FuseFamily from) {
-        inputs.look(input, new Figure(value, unit, from.source(), from.kind(), from.note()));
+        inputs.look(
+                input, Taken.number(value, unit, from.source(), from.kind().text(), from.note()));
     }
 
     private void tellNoSuchFuse(FuseFamily family) {
@@ -151,7 +154,7 @@ final class WiringResolver {
     private void lookUpWire(String size) {
         Optional<WireEntry> wire = tables.wire(size);
         if (wire.isPresent()) {
-            inputs.look(keys.ampacity(), wire.get().ampacity());
+            inputs.look(keys.ampacity(), wire.get().ampacity().taken());
         } else {
             unknown(keys.wire(), size, "wire", tables.wires().stream().map(WireEntry::size));
         }
@@ -161,13 +164,18 @@ final class WiringResolver {
         Optional<PlugEntry> plug = tables.plug(id);
         if (plug.isPresent()) {
             PlugEntry found = plug.get();
+            String kind = found.kind().text();
             inputs.look(
                     keys.plugRating(),
-                    new Figure(found.current(), "A", found.source(), found.kind(), found.note()));
+                    Taken.number(found.current(), "A", found.source(), kind, found.note()));
             inputs.look(
                     keys.plugAntiSpark(),
-                    new Value.Word(found.isAntiSpark() ? "yes" : "no"),
-                    new Figure(found.current(), "A", found.source(), found.kind(), found.note()));
+                    new Taken(
+                            new Value.Word(found.isAntiSpark() ? "yes" : "no"),
+                            "",
+                            found.source(),
+                            kind,
+                            found.note()));
         } else if (!inputs.has(keys.plugRating())) {
             unknown(keys.plug(), id, "plug", tables.plugs().stream().map(PlugEntry::id));
         }

@@ -19,6 +19,7 @@ class DependenciesTest {
                     .should()
                     .onlyDependOnClassesThat()
                     .resideInAnyPackage(
+                            "brakewright.assembly",
                             "brakewright.buildfile",
                             "brakewright.spec",
                             "brakewright.tables",

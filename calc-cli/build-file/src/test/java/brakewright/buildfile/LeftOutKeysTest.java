@@ -2,6 +2,8 @@ package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.assembly.Resolved;
+import brakewright.assembly.Value;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
 import java.nio.charset.StandardCharsets;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.assembly.Quantity;
 import brakewright.buildfile.QuantityParser.NotAQuantity;
 import java.util.Arrays;
 import java.util.List;

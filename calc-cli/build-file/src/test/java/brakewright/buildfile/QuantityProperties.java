@@ -3,6 +3,7 @@ package brakewright.buildfile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import brakewright.assembly.Quantity;
 import brakewright.buildfile.QuantityParser.NotAQuantity;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

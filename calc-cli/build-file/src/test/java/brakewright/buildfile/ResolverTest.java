@@ -2,6 +2,7 @@ package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.assembly.Resolved;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
 import java.io.IOException;

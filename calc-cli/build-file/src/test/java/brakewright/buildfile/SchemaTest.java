@@ -3,6 +3,7 @@ package brakewright.buildfile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import brakewright.assembly.Value;
 import brakewright.buildfile.QuantityParser.NotAQuantity;
 import brakewright.spec.Curve;
 import brakewright.spec.Input;

@@ -2,6 +2,8 @@ package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.assembly.Quantity;
+import brakewright.assembly.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -2,6 +2,7 @@ package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.assembly.Resolved;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

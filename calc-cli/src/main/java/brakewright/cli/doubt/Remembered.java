@@ -1,7 +1,7 @@
 package brakewright.cli.doubt;
 
+import brakewright.assembly.Resolved;
 import brakewright.buildfile.BuildFile;
-import brakewright.buildfile.Resolved;
 import brakewright.limit.UsedInput;
 import brakewright.worksheet.Worksheet;
 import java.util.List;

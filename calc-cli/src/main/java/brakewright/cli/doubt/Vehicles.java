@@ -1,9 +1,9 @@
 package brakewright.cli.doubt;
 
+import brakewright.assembly.Resolved;
 import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.BuildFileException;
 import brakewright.buildfile.InputPlace;
-import brakewright.buildfile.Resolved;
 import brakewright.buildfile.Spread;
 import brakewright.profile.Situation;
 import brakewright.profile.Uncertain;

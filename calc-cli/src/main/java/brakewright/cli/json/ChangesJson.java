@@ -1,7 +1,7 @@
 package brakewright.cli.json;
 
+import brakewright.assembly.Value;
 import brakewright.buildfile.Changes;
-import brakewright.buildfile.Value;
 
 /** What was put in place of values of a build file; nothing is written where nothing was. */
 final class ChangesJson {

@@ -1,8 +1,8 @@
 package brakewright.cli.json;
 
+import brakewright.assembly.Resolved;
+import brakewright.assembly.Value;
 import brakewright.buildfile.BuildFile;
-import brakewright.buildfile.Resolved;
-import brakewright.buildfile.Value;
 import brakewright.cli.doubt.HeatSpreads;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Remembered;

@@ -1,8 +1,8 @@
 package brakewright.cli.text;
 
+import brakewright.assembly.Resolved;
+import brakewright.assembly.Value;
 import brakewright.buildfile.BuildFile;
-import brakewright.buildfile.Resolved;
-import brakewright.buildfile.Value;
 import brakewright.cli.words.Numbers;
 import brakewright.spec.Input;
 import java.util.Locale;

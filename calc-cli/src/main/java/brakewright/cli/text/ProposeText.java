@@ -1,8 +1,8 @@
 package brakewright.cli.text;
 
+import brakewright.assembly.Value;
 import brakewright.braking.StopOutcome;
 import brakewright.buildfile.Changes;
-import brakewright.buildfile.Value;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.EnteredWords;

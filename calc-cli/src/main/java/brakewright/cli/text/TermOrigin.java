@@ -1,7 +1,7 @@
 package brakewright.cli.text;
 
+import brakewright.assembly.Resolved;
 import brakewright.buildfile.BuildFile;
-import brakewright.buildfile.Resolved;
 import brakewright.formula.Origin;
 import brakewright.formula.Term;
 import brakewright.spec.Input;

@@ -1,7 +1,7 @@
 package brakewright.cli.words;
 
+import brakewright.assembly.Value;
 import brakewright.buildfile.Changes;
-import brakewright.buildfile.Value;
 import brakewright.spec.Input;
 import brakewright.spec.Unit;
 import java.math.BigDecimal;

@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.assembly;
 
 /**
  * A number with its tolerance, in calculation units.

@@ -1,7 +1,6 @@
-package brakewright.buildfile;
+package brakewright.assembly;
 
 import brakewright.spec.Input;
-import brakewright.tables.SourceKind;
 
 /**
  * One input with its value and its origin.
@@ -47,7 +46,7 @@ public record Resolved(
      * @return false where the file says it, or a text that was read
      */
     public boolean isFromMemory() {
-        return kind.equals(SourceKind.FROM_MEMORY.text());
+        return kind.equals("from-memory");
     }
 
     /**

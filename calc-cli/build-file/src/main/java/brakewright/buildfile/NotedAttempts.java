@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.Attempts;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -10,10 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param given where the keys to blame stand
  * @param problems to which it is added
  */
-record Attempts(Given given, List<Problem> problems) {
+record NotedAttempts(Given given, List<Problem> problems) implements Attempts {
 
-    /** Makes a part; null, with a problem noted at a key, where it refuses its values. */
-    <T> @Nullable T attempt(Supplier<T> part, String blamed) {
+    @Override
+    public <T> @Nullable T attempt(Supplier<T> part, String blamed) {
         try {
             return part.get();
         } catch (IllegalArgumentException wrong) {

@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.assembly;
 
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the settings from resolved inputs. */
-final class SettingsAssembler {
+public final class SettingsAssembler {
 
     private final Values values;
     private final Attempts attempts;
@@ -18,13 +18,17 @@ final class SettingsAssembler {
      * @param values by the inputs of settings; others do not matter
      * @param attempts where problems are noted
      */
-    SettingsAssembler(Values values, Attempts attempts) {
+    public SettingsAssembler(Values values, Attempts attempts) {
         this.values = values;
         this.attempts = attempts;
     }
 
-    /** Makes the settings; null, with a problem noted, where they contradict each other. */
-    @Nullable Settings assemble() {
+    /**
+     * Makes the settings.
+     *
+     * @return the settings; null, with a refusal noted, where they contradict each other
+     */
+    public @Nullable Settings assemble() {
         String lowKey = Input.SETTINGS_LOW_VOLTAGE_TAPER.key();
         String highKey = Input.SETTINGS_HIGH_VOLTAGE_TAPER.key();
         Optional<Taper> low = taper(Input.SETTINGS_LOW_VOLTAGE_TAPER, lowKey);

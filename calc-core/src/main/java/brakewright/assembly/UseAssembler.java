@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.assembly;
 
 import brakewright.spec.Climate;
 import brakewright.spec.Effort;

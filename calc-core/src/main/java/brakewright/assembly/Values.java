@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.assembly;
 
 import brakewright.spec.Curve;
 import brakewright.spec.Input;
@@ -14,9 +14,15 @@ import java.util.function.Function;
  *
  * @param all by input
  */
-record Values(Map<Input, Value> all) {
+public record Values(Map<Input, Value> all) {
 
-    static Values of(Map<Input, Resolved> inputs) {
+    /**
+     * Leaves the origins aside.
+     *
+     * @param inputs with their origins
+     * @return the values
+     */
+    public static Values of(Map<Input, Resolved> inputs) {
         Map<Input, Value> values = new EnumMap<>(Input.class);
         inputs.forEach((input, resolved) -> values.put(input, resolved.value()));
         return new Values(values);
@@ -26,11 +32,24 @@ record Values(Map<Input, Value> all) {
         return all.containsKey(input);
     }
 
-    boolean hasAll(Collection<Input> inputs) {
+    /**
+     * Returns whether there is a value of each.
+     *
+     * @param inputs which
+     * @return true where none is missing
+     */
+    public boolean hasAll(Collection<Input> inputs) {
         return all.keySet().containsAll(inputs);
     }
 
-    double number(Input input) {
+    /**
+     * Returns a number.
+     *
+     * @param input of what
+     * @return its nominal value
+     * @throws MissingInput if there is none
+     */
+    public double number(Input input) {
         return ((Value.Number) value(input)).quantity().value();
     }
 
@@ -38,7 +57,13 @@ record Values(Map<Input, Value> all) {
         return (int) number(input);
     }
 
-    OptionalDouble optional(Input input) {
+    /**
+     * Finds a number.
+     *
+     * @param input of what
+     * @return its nominal value; empty where there is none
+     */
+    public OptionalDouble optional(Input input) {
         return has(input) ? OptionalDouble.of(number(input)) : OptionalDouble.empty();
     }
 
@@ -73,7 +98,7 @@ record Values(Map<Input, Value> all) {
     private Value value(Input input) {
         Value value = all.get(input);
         if (value == null) {
-            throw new IllegalStateException("no value for " + input.key());
+            throw new MissingInput(input.key());
         }
         return value;
     }

@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.assembly;
 
 import brakewright.spec.Axles;
 import brakewright.spec.Battery;
@@ -25,26 +25,42 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Makes the vehicle from resolved inputs; what does not go together becomes a problem of the file.
- */
-final class BuildAssembler {
+/** Makes the vehicle from resolved inputs; what does not go together is noted. */
+public final class BuildAssembler {
 
-    private final Given given;
-    private final Resolver.Completed inputs;
+    private final String title;
+    private final Completed inputs;
+    private final List<UnaryOperator<String>> packs;
     private final Values values;
     private final Attempts attempts;
 
-    BuildAssembler(Given given, Resolver.Completed inputs, List<Problem> problems) {
-        this.given = given;
+    /**
+     * Prepares the making.
+     *
+     * @param title what the vehicle is called
+     * @param inputs all of them
+     * @param packs what the keys of each pack are called, from the name of the same key of a single
+     *     pack
+     * @param attempts where refusals are noted
+     */
+    public BuildAssembler(
+            String title, Completed inputs, List<UnaryOperator<String>> packs, Attempts attempts) {
+        this.title = title;
         this.inputs = inputs;
+        this.packs = packs;
         this.values = Values.of(inputs.whole());
-        this.attempts = new Attempts(given, problems);
+        this.attempts = attempts;
     }
 
-    Build assemble() throws BuildFileException {
+    /**
+     * Makes the vehicle.
+     *
+     * @return the vehicle; empty where a part of it was refused
+     */
+    public Optional<Build> assemble() {
         Rider rider = attempt(this::rider, Input.RIDER_MASS);
         Axles axles = attempt(this::axles, Input.VEHICLE_MASS_CENTRE_FROM_FRONT);
         Drive drive = attempt(this::drive, Input.DRIVE_MOTORS);
@@ -61,13 +77,13 @@ final class BuildAssembler {
                 || battery == null
                 || use == null
                 || settings == null) {
-            throw new BuildFileException(attempts.problems());
+            return Optional.empty();
         }
-        Build build =
+        return Optional.ofNullable(
                 attempt(
                         () ->
                                 new Build(
-                                        given.title(),
+                                        title,
                                         rider,
                                         vehicle(axles),
                                         drive,
@@ -78,33 +94,28 @@ final class BuildAssembler {
                                         margins(),
                                         criteria(),
                                         settings),
-                        Input.CONTROLLER_COUNT);
-        if (build == null) {
-            throw new BuildFileException(attempts.problems());
-        }
-        return build;
+                        Input.CONTROLLER_COUNT));
     }
 
     private @Nullable Battery battery() {
-        List<Pack> packs = new ArrayList<>();
-        for (int k = 0; k < given.packs().size(); k++) {
-            PackPlace place = given.packs().get(k).place();
-            Pack pack = new PackAssembler(place, inputs.packs().get(k), attempts).assemble();
+        List<Pack> made = new ArrayList<>();
+        for (int k = 0; k < inputs.packs().size(); k++) {
+            Pack pack = new PackAssembler(packs.get(k), inputs.packs().get(k), attempts).assemble();
             if (pack != null) {
-                packs.add(pack);
+                made.add(pack);
             }
         }
-        if (packs.size() < given.packs().size()) {
+        if (made.size() < inputs.packs().size()) {
             return null;
         }
-        return packs.size() == 1
-                ? Battery.of(packs.get(0))
-                : attempts.attempt(() -> joined(packs), PackPlace.SEVERAL);
+        return made.size() == 1
+                ? Battery.of(made.get(0))
+                : attempts.attempt(() -> joined(made), "packs");
     }
 
-    private Battery joined(List<Pack> packs) {
+    private Battery joined(List<Pack> made) {
         return new Battery(
-                packs,
+                made,
                 values.word(Input.PACKS_JOINING, Joining.values(), Joining::key),
                 new Wiring(
                         values.optional(Input.TRUNK_FUSE),

@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.assembly;
 
 import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Cell;
@@ -18,17 +18,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a pack from resolved inputs. */
 final class PackAssembler {
 
-    private final PackPlace place;
+    private final UnaryOperator<String> keys;
     private final Values values;
     private final Attempts attempts;
 
-    PackAssembler(PackPlace place, Map<Input, Resolved> inputs, Attempts attempts) {
-        this.place = place;
+    PackAssembler(UnaryOperator<String> keys, Map<Input, Resolved> inputs, Attempts attempts) {
+        this.keys = keys;
         this.values = Values.of(inputs);
         this.attempts = attempts;
     }
@@ -150,6 +151,6 @@ final class PackAssembler {
     }
 
     private <T> @Nullable T attempt(Supplier<T> part, Input blamed) {
-        return attempts.attempt(part, place.key(blamed));
+        return attempts.attempt(part, keys.apply(blamed.key()));
     }
 }
