@@ -99,11 +99,13 @@ public final class Completion {
     }
 
     private void completeUse() {
-        double rise = inputs.tableDefault("use.deck_rise").number();
-        inputs.derive(
-                Input.USE_DECK_TEMPERATURE,
-                inputs.number(Input.USE_AMBIENT) + rise,
-                plain(rise) + " K above use.ambient, our own choice");
+        if (!inputs.has(Input.USE_DECK_TEMPERATURE)) {
+            double rise = inputs.tableDefault("use.deck_rise").number();
+            inputs.derive(
+                    Input.USE_DECK_TEMPERATURE,
+                    inputs.number(Input.USE_AMBIENT) + rise,
+                    plain(rise) + " K above use.ambient, our own choice");
+        }
         double temperature = packs.get(0).temperature();
         inputs.derive(
                 Input.USE_PACK_TEMPERATURE,

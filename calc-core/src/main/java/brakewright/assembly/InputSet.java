@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 
 /**
@@ -136,6 +137,13 @@ public final class InputSet {
 
     void derive(Input input, double value, String from) {
         derive(input, new Value.Number(Quantity.exact(value)), from);
+    }
+
+    /** Works a number out only where it is missing. */
+    void derive(Input input, DoubleSupplier value, String from) {
+        if (!has(input)) {
+            derive(input, value.getAsDouble(), from);
+        }
     }
 
     void derive(Input input, Value value, String from) {

@@ -60,9 +60,10 @@ public final class PackCompletion {
                 Input.PROTECTION_PATH,
                 new Value.Word(Protection.Path.BOTH.key()),
                 "the usual place, in the way of all currents");
-        inputs.derive(Input.PACK_JOINT_RESISTANCE, joints(), "joints of the tables and the leads");
+        inputs.derive(
+                Input.PACK_JOINT_RESISTANCE, this::joints, "joints of the tables and the leads");
         if (inputs.has(Input.CELL_MASS)) {
-            inputs.derive(Input.PACK_TO_AIR, toAir(), "a box as small as the cells allow");
+            inputs.derive(Input.PACK_TO_AIR, this::toAir, "a box as small as the cells allow");
         }
     }
 
