@@ -28,7 +28,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
-/** The snippets of Java in the guide are the lines that run here. */
+/**
+ * The snippets of Java in the guide are the lines that run here; that of README.md is compiled as a
+ * program of its own by the tests of build files.
+ */
 class GuideSnippetsTest {
 
     @Test
@@ -36,7 +39,8 @@ class GuideSnippetsTest {
         assertThat(GuidePage.all().stream().flatMap(page -> page.blocks().stream()))
                 .filteredOn(block -> block.language().equals("java"))
                 .extracting(GuidePage.Block::mark)
-                .containsExactlyInAnyOrder("snippet: library", "snippet: compare", "snippet: live");
+                .containsExactlyInAnyOrder(
+                        "snippet: steps", "snippet: library", "snippet: compare", "snippet: live");
     }
 
     @Test
