@@ -158,7 +158,7 @@ final class WorkingSharing {
                 own = resistance;
             } else {
                 others.add(resistance);
-                sum.append(sum.isEmpty() ? "" : " + ").append("1/R").append(number);
+                sum.append(sum.length() == 0 ? "" : " + ").append("1/R").append(number);
             }
             bearing.add(bears("I_g", "may give", OnePack.giving(build, place), number));
             bearing.add(bears("I_t", "may take", OnePack.taking(build, place), number));

@@ -23,6 +23,7 @@ import java.lang.module.ModuleDescriptor;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.ServiceLoader;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -101,6 +102,33 @@ class ArchitectureTest {
         }
         noClasses().should().callMethod(System.class, "getenv", String.class).check(LIBRARY);
         noClasses().should().callMethod(System.class, "getProperty", String.class).check(LIBRARY);
+    }
+
+    /** So it can be compiled ahead of time. */
+    @Test
+    void looksIntoNoClassAndLoadsNoService() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .areAssignableTo(ServiceLoader.class)
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(ClassLoader.class)
+                .check(LIBRARY);
+        noClasses()
+                .should()
+                .callMethodWhere(
+                        DescribedPredicate.describe(
+                                "of Class but what needs no description of its members",
+                                call ->
+                                        call.getTargetOwner().isEquivalentTo(Class.class)
+                                                && !List.of(
+                                                                "desiredAssertionStatus",
+                                                                "getSimpleName",
+                                                                "getName",
+                                                                "isInstance")
+                                                        .contains(call.getName())))
+                .check(LIBRARY);
     }
 
     @Test

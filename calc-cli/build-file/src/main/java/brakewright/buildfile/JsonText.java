@@ -52,10 +52,7 @@ final class JsonText {
             return new WrittenText(table, TomlComments.NONE, List.of());
         } catch (JsonProcessingException wrong) {
             int line = wrong.getLocation() == null ? 0 : wrong.getLocation().getLineNr();
-            problem(
-                    line,
-                    "",
-                    String.valueOf(wrong.getOriginalMessage()).lines().findFirst().orElse(""));
+            problem(line, "", WrittenText.firstLine(String.valueOf(wrong.getOriginalMessage())));
             return WrittenText.unread();
         } catch (IOException impossible) {
             throw new UncheckedIOException("a text in memory", impossible);

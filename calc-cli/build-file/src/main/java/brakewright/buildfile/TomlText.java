@@ -24,7 +24,7 @@ final class TomlText {
                     new Problem(
                             error.position().line(),
                             "",
-                            String.valueOf(error.getMessage()).lines().findFirst().orElse(""),
+                            WrittenText.firstLine(String.valueOf(error.getMessage())),
                             "TOML, for example mass = \"92 kg\""));
         }
         return new WrittenText(

@@ -1,7 +1,10 @@
 package brakewright.buildfile;
 
+import java.io.BufferedReader;
+import java.io.StringReader;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -28,7 +31,7 @@ final class UnreadText {
     UnreadText(String text, Set<String> read, List<Integer> wrong) {
         this.text = text;
         this.read = Set.copyOf(read);
-        List<String> lines = text.lines().toList();
+        List<String> lines = new BufferedReader(new StringReader(text)).lines().toList();
         this.isHeadingBroken =
                 wrong.stream()
                         .anyMatch(
@@ -52,7 +55,7 @@ final class UnreadText {
         String name = key.substring(key.lastIndexOf('.') + 1);
         String word = "(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-])";
         String equals = "[\"']?[ \\t]*=";
-        Pattern named =
+        Pattern naming =
                 Pattern.compile(
                         "(?m)" + word + equals + "|^[^=#\\n]*" + word + "(?!" + equals + ")");
         long found =
@@ -60,6 +63,11 @@ final class UnreadText {
                         .filter(each -> each.endsWith("." + name) || each.equals(name))
                         .filter(each -> KNOWN.contains(PackPlace.schemaKey(each)))
                         .count();
-        return named.matcher(text).results().count() > found;
+        Matcher matcher = naming.matcher(text);
+        long named = 0;
+        while (matcher.find()) {
+            named++;
+        }
+        return named > found;
     }
 }

@@ -31,4 +31,9 @@ record WrittenText(WrittenTable table, TomlComments comments, List<Integer> unre
             return unread();
         }
     }
+
+    /** What a parser complains of, without the part of the text that it shows below. */
+    static String firstLine(String message) {
+        return message.split("\\R", 2)[0];
+    }
 }
