@@ -6,6 +6,7 @@ import brakewright.buildfile.Changes;
 import brakewright.buildfile.Nearest;
 import brakewright.buildfile.NumberOption;
 import brakewright.cli.doubt.Tolerated;
+import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.ComparisonJson;
 import brakewright.cli.text.CompareSheet;
 import brakewright.cli.text.CompareText;
@@ -14,7 +15,6 @@ import brakewright.profile.Comparison;
 import brakewright.profile.JudgedProfile;
 import brakewright.profile.Measure;
 import brakewright.profile.Profile;
-import brakewright.review.Verdict;
 import brakewright.spec.Input;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -108,7 +108,8 @@ final class CompareCommand implements Callable<Integer> {
 
     @Option(
             names = "--strict",
-            description = "End with status 1 also where a profile's verdict is conditional.")
+            description =
+                    "End with status 1 also where a profile's verdict is conditional or its brake weak.")
     boolean strict;
 
     @Mixin SituationOptions situation = new SituationOptions();
@@ -169,12 +170,14 @@ final class CompareCommand implements Callable<Integer> {
 
     /** The worst of all verdicts decides. */
     private int status(List<Column> columns) {
-        Verdict.Outcome worst = Verdict.Outcome.WITHIN_LIMITS;
-        for (Column column : columns) {
-            Verdict.Outcome own = column.judged().evaluation().outcome();
-            worst = own.compareTo(worst) > 0 ? own : worst;
-        }
-        return ExitStatus.of(worst, strict);
+        return columns.stream()
+                .map(Column::judged)
+                .mapToInt(
+                        each ->
+                                ExitStatus.of(
+                                        each.evaluation().outcome(), each.brake().word(), strict))
+                .max()
+                .orElse(ExitStatus.FINE);
     }
 
     /** In the order of the comparison, which may have been sorted. */
@@ -193,7 +196,10 @@ final class CompareCommand implements Callable<Integer> {
         Profile profile = new Profile(name, file.build());
         try {
             return new Column(
-                    new JudgedProfile(profile, Tolerated.worst(file).orElse(profile.build())),
+                    new JudgedProfile(
+                            profile,
+                            Vehicles.of(file).situation(),
+                            Tolerated.worst(file).orElse(profile.build())),
                     file.changes());
         } catch (BuildFileException wrong) {
             throw new Unusable("the tolerances reach values that do not go together", wrong);

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Several profiles side by side: every setting and every result that matters.
@@ -203,17 +204,13 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
     }
 
     /**
-     * Tells the verdicts that count in the row of verdicts; a profile outside limits is the best of
-     * no row.
+     * Tells the verdicts that count in the rows of verdicts; a profile outside limits is the best
+     * of no row.
      *
      * @param judged the profiles with their verdicts, in the order of these
      * @return the same profiles and rows
      */
     public Comparison judgedBy(List<JudgedProfile> judged) {
-        List<Reading> verdicts =
-                judged.stream()
-                        .map(each -> Reading.of(each.evaluation().outcome().ordinal()))
-                        .toList();
         List<Boolean> contends =
                 judged.stream()
                         .map(each -> each.evaluation().outcome() != Verdict.Outcome.OUTSIDE_LIMITS)
@@ -221,15 +218,22 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
         return new Comparison(
                 profiles,
                 rows.stream()
-                        .map(
-                                row ->
-                                        new Row(
-                                                row.measure(),
-                                                row.measure().quantity() == Quantity.VERDICT
-                                                        ? verdicts
-                                                        : row.readings(),
-                                                contends))
+                        .map(row -> new Row(row.measure(), judged(row, judged), contends))
                         .toList());
+    }
+
+    private static List<Reading> judged(Row row, List<JudgedProfile> judged) {
+        return switch (row.measure().quantity()) {
+            case VERDICT -> read(judged, each -> Reading.of(each.evaluation().outcome().ordinal()));
+            case BRAKE_WEAKEST -> read(judged, each -> Reading.of(each.brake()));
+            case BRAKE_WEAKEST_WET -> read(judged, each -> Reading.of(each.brakeOnWetRoad()));
+            default -> row.readings();
+        };
+    }
+
+    private static List<Reading> read(
+            List<JudgedProfile> judged, Function<JudgedProfile, Reading> reading) {
+        return judged.stream().map(reading).toList();
     }
 
     /**

@@ -2,30 +2,36 @@ package brakewright.profile;
 
 import brakewright.limit.Limits;
 import brakewright.operation.Operation;
+import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.review.Review;
 import brakewright.spec.Build;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A profile with the verdict that counts for it: that at the unfavourable corner of its tolerances.
- * Each part is worked out when it is first asked for.
+ * A profile with the verdicts that count for it: each at its own unfavourable side of the
+ * tolerances. Each part is worked out when it is first asked for.
  */
 public final class JudgedProfile {
 
     private final Profile profile;
+    private final Situation situation;
     private final Build worst;
     private @Nullable Evaluation evaluation;
+    private @Nullable BrakeVerdict brake;
+    private @Nullable BrakeVerdict brakeOnWetRoad;
 
     /**
      * Joins a profile and the vehicle that it is judged by.
      *
      * @param profile with nominal inputs
-     * @param worst the same at the unfavourable corner of its tolerances; the same build where none
-     *     is stated
+     * @param situation the vehicle with its tolerances
+     * @param worst the same at the corner of them where pack and parts are worst off; the same
+     *     build where none is stated
      */
-    public JudgedProfile(Profile profile, Build worst) {
+    public JudgedProfile(Profile profile, Situation situation, Build worst) {
         this.profile = profile;
+        this.situation = situation;
         this.worst = worst;
     }
 
@@ -66,6 +72,34 @@ public final class JudgedProfile {
         if (found == null) {
             found = Evaluation.of(worst);
             evaluation = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns the verdict on the brake.
+     *
+     * @return at its unfavourable side
+     */
+    public BrakeVerdict brake() {
+        BrakeVerdict found = brake;
+        if (found == null) {
+            found = situation.brake(profile.build().settings());
+            brake = found;
+        }
+        return found;
+    }
+
+    /**
+     * Returns the verdict on the brake on a wet road.
+     *
+     * @return at its unfavourable side
+     */
+    public BrakeVerdict brakeOnWetRoad() {
+        BrakeVerdict found = brakeOnWetRoad;
+        if (found == null) {
+            found = situation.brakeOnWetRoad(profile.build().settings());
+            brakeOnWetRoad = found;
         }
         return found;
     }

@@ -12,6 +12,7 @@ import brakewright.limit.Limits;
 import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.powertrain.TopSpeed;
+import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Require;
@@ -134,6 +135,8 @@ public final class ProfileResults {
             case HIGH_TAPER_ENDS -> ends(settings.highVoltageTaper());
             case SPEED_CAP -> Reading.of(settings.speedCap());
             case VERDICT, SEVERITY, SAFE_CHARGE -> verdict(measure.quantity());
+            case BRAKE_WEAKEST -> Reading.of(BrakeVerdict.of(build, limits, operation));
+            case BRAKE_WEAKEST_WET -> Reading.of(BrakeVerdict.of(build.onWetRoad()));
             case GREATEST_RETURN ->
                     greatest(pack -> operation.brake().greatestReturn(operation.topSpeed(), pack));
             case GREATEST_DRAW ->

@@ -29,6 +29,10 @@ public enum Quantity {
     SEVERITY("severity", Unit.RATIO, Sense.LOWER),
     /** Up to which charge state braking is safe for the packs. */
     SAFE_CHARGE("safe-charge", Unit.RATIO, Sense.HIGHER),
+    /** The deceleration that all brakes reach where they are weakest, and the verdict on that. */
+    BRAKE_WEAKEST("brake-weakest", Unit.METRE_PER_SECOND_SQUARED, Sense.HIGHER),
+    /** The same on a wet road. */
+    BRAKE_WEAKEST_WET("brake-weakest-wet", Unit.METRE_PER_SECOND_SQUARED, Sense.HIGHER),
     /** The highest current into the packs that the settings lead to. */
     GREATEST_RETURN("greatest-return", Unit.AMPERE, Sense.NONE),
     /** The highest current out of the packs that the settings lead to. */

@@ -1,5 +1,6 @@
 package brakewright.profile;
 
+import brakewright.review.BrakeVerdict;
 import brakewright.worksheet.HeldBy;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,12 +12,14 @@ import java.util.OptionalDouble;
  * @param boundBy what holds it down; empty where nothing in particular
  * @param charge the charge state it belongs to [1]; empty where to none
  * @param speed the profile's own speed that it belongs to [m/s]; empty where all have one, or none
+ * @param brake the verdict on a brake that the value belongs to; empty where it is of none
  */
 public record Reading(
         OptionalDouble value,
         Optional<HeldBy> boundBy,
         OptionalDouble charge,
-        OptionalDouble speed) {
+        OptionalDouble speed,
+        Optional<BrakeVerdict.Word> brake) {
 
     /** Nothing is known. */
     static final Reading NONE = of(OptionalDouble.empty());
@@ -26,7 +29,12 @@ public record Reading(
     }
 
     static Reading of(OptionalDouble value) {
-        return new Reading(value, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        return new Reading(
+                value,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 
     static Reading of(double value, HeldBy boundBy) {
@@ -34,7 +42,17 @@ public record Reading(
                 OptionalDouble.of(value),
                 Optional.of(boundBy),
                 OptionalDouble.empty(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    static Reading of(BrakeVerdict brake) {
+        return new Reading(
+                OptionalDouble.of(brake.deceleration()),
+                Optional.empty(),
+                OptionalDouble.of(brake.charge()),
+                OptionalDouble.empty(),
+                Optional.of(brake.word()));
     }
 
     static Reading at(double value, double charge) {
@@ -42,14 +60,15 @@ public record Reading(
                 OptionalDouble.of(value),
                 Optional.empty(),
                 OptionalDouble.of(charge),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 
     Reading atCharge(OptionalDouble where) {
-        return new Reading(value, boundBy, where, speed);
+        return new Reading(value, boundBy, where, speed, brake);
     }
 
     Reading atSpeed(double own) {
-        return new Reading(value, boundBy, charge, OptionalDouble.of(own));
+        return new Reading(value, boundBy, charge, OptionalDouble.of(own), brake);
     }
 }

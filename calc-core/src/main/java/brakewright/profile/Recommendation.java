@@ -74,8 +74,7 @@ public record Recommendation(
                 Evaluation.of(
                         situation.worst(
                                 settings, build -> Tolerances.badness(Evaluation.of(build)))),
-                BrakeVerdict.of(
-                        situation.worst(settings, build -> BrakeVerdict.of(build).badness())));
+                situation.brake(settings));
     }
 
     /**

@@ -1,5 +1,6 @@
 package brakewright.profile;
 
+import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
@@ -97,6 +98,27 @@ public final class Situation {
      */
     public Build worst(Settings settings, ToDoubleFunction<Build> measure) {
         return inputs.isEmpty() ? nominal(settings) : with(worstPlace(settings, measure), settings);
+    }
+
+    /**
+     * Judges the brake.
+     *
+     * @param settings all settings
+     * @return the verdict at the unfavourable side of the tolerances
+     */
+    public BrakeVerdict brake(Settings settings) {
+        return BrakeVerdict.of(worst(settings, build -> BrakeVerdict.of(build).badness()));
+    }
+
+    /**
+     * Judges the brake on a wet road.
+     *
+     * @param settings all settings
+     * @return the verdict at the unfavourable side of the tolerances
+     */
+    public BrakeVerdict brakeOnWetRoad(Settings settings) {
+        return BrakeVerdict.of(
+                worst(settings, build -> BrakeVerdict.of(build.onWetRoad()).badness()).onWetRoad());
     }
 
     /**

@@ -46,9 +46,9 @@ public record WetRoad(
         return new WetRoad(
                 situation.least(settings, WetRoad::highest),
                 limit(situation.nominal(settings)).binding().id(),
-                verdict(situation, settings),
+                situation.brakeOnWetRoad(settings),
                 enter,
-                verdict(situation, set.withMotorBrakeCurrent(enter)));
+                situation.brakeOnWetRoad(set.withMotorBrakeCurrent(enter)));
     }
 
     /**
@@ -90,11 +90,8 @@ public record WetRoad(
      *     no less of the brake than a dry one
      */
     public static Optional<BrakeVerdict> less(Situation situation, Settings settings) {
-        BrakeVerdict wet = verdict(situation, settings);
-        BrakeVerdict dry =
-                BrakeVerdict.of(
-                        situation.worst(settings, build -> BrakeVerdict.of(build).badness()));
-        return isLess(wet, dry) ? Optional.of(wet) : Optional.empty();
+        BrakeVerdict wet = situation.brakeOnWetRoad(settings);
+        return isLess(wet, situation.brake(settings)) ? Optional.of(wet) : Optional.empty();
     }
 
     private static boolean isLess(BrakeVerdict wet, BrakeVerdict dry) {
@@ -109,12 +106,5 @@ public record WetRoad(
 
     private static Limit limit(Build build) {
         return Limits.of(build.onWetRoad()).motorBrake();
-    }
-
-    private static BrakeVerdict verdict(Situation situation, Settings settings) {
-        return BrakeVerdict.of(
-                situation
-                        .worst(settings, build -> BrakeVerdict.of(build.onWetRoad()).badness())
-                        .onWetRoad());
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import brakewright.braking.Stop;
 import brakewright.braking.StopOutcome;
 import brakewright.braking.Surroundings;
+import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
@@ -94,6 +95,32 @@ class ComparisonTest {
         assertThat(value(alone, Quantity.SPEED_CAP)).isEqualTo(settings.speedCap());
         assertThat(value(alone, Quantity.HIGH_TAPER_BEGINS).isPresent())
                 .isEqualTo(settings.highVoltageTaper().isPresent());
+    }
+
+    @ParameterizedTest
+    @MethodSource("vehicles")
+    void readsTheBrakeWhereItIsWeakestOnBothRoads(Build build) {
+        Comparison alone = Comparison.of(new Profile("alone", build));
+        BrakeVerdict dry = BrakeVerdict.of(build);
+        BrakeVerdict wet = BrakeVerdict.of(build.onWetRoad());
+        assertThat(reading(alone, Quantity.BRAKE_WEAKEST)).isEqualTo(Reading.of(dry));
+        assertThat(reading(alone, Quantity.BRAKE_WEAKEST_WET)).isEqualTo(Reading.of(wet));
+        assertThat(reading(alone, Quantity.BRAKE_WEAKEST).brake()).contains(dry.word());
+    }
+
+    @Test
+    void theBrakeIsToldAsItIsJudged() {
+        Build heavy = heavier(BOARD).build();
+        Situation doubted =
+                Situation.of(List.of(), (values, settings) -> heavy.withSettings(settings));
+        JudgedProfile judged = new JudgedProfile(BOARD, doubted, BOARD.build());
+        Comparison told = Comparison.of(BOARD).judgedBy(List.of(judged));
+        assertThat(reading(told, Quantity.BRAKE_WEAKEST))
+                .isEqualTo(Reading.of(BrakeVerdict.of(heavy)));
+        assertThat(reading(told, Quantity.BRAKE_WEAKEST_WET))
+                .isEqualTo(Reading.of(BrakeVerdict.of(heavy.onWetRoad())));
+        assertThat(value(told, Quantity.STOP_DRY))
+                .isEqualTo(value(Comparison.of(BOARD), Quantity.STOP_DRY));
     }
 
     @ParameterizedTest

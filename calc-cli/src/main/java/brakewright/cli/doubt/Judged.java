@@ -41,9 +41,7 @@ public record Judged(Build build, Review review, BrakeVerdict brake, SingleLimit
         return new Judged(
                 worst,
                 Review.of(worst, limits, Operation.of(worst, limits)),
-                BrakeVerdict.of(
-                        situation.worst(
-                                sheet.build().settings(), each -> BrakeVerdict.of(each).badness())),
+                situation.brake(sheet.build().settings()),
                 single);
     }
 

@@ -42,6 +42,9 @@ public final class ComparisonJson {
             json.text("verdict", evaluation.outcome().key());
             json.text("verdict_nominal", profile.nominal().outcome().key());
             json.number("safe_charge", evaluation.safeCharge());
+            DecisionJson verdicts = new DecisionJson(json);
+            verdicts.brake(profile.brake());
+            verdicts.brake("brake_verdict_wet", profile.brakeOnWetRoad());
             ChangesJson.write(json, changes.get(place));
             json.endObject();
         }
@@ -75,6 +78,7 @@ public final class ComparisonJson {
             reading.value()
                     .ifPresent(place -> json.text("word", MeasureWords.outcome(place).key()));
         }
+        reading.brake().ifPresent(word -> json.text("word", word.key()));
         reading.value().ifPresent(value -> json.number("value", value));
         row.difference(column).ifPresent(value -> json.number("difference", value));
         reading.boundBy().ifPresent(held -> json.text("bound_by", held.key()));

@@ -23,8 +23,8 @@ public final class CompareSheet {
     private CompareSheet() {}
 
     /**
-     * Writes comma-separated values: a line for each row, SI units, empty where there is no value,
-     * the verdict as its word.
+     * Writes comma-separated values: a line for each row, SI units, six significant digits, empty
+     * where there is no value, the verdict as its word.
      *
      * @param comparison the profiles
      * @return the lines, the names of the columns first
@@ -48,7 +48,7 @@ public final class CompareSheet {
                                         line.add(
                                                 word
                                                         ? word(reading.value())
-                                                        : number(reading.value())));
+                                                        : CsvText.number(reading.value())));
                 csv.writeRecord(line);
             }
         } catch (IOException impossible) {
@@ -59,12 +59,6 @@ public final class CompareSheet {
 
     private static String word(OptionalDouble place) {
         return place.isPresent() ? MeasureWords.outcome(place.getAsDouble()).key() : "";
-    }
-
-    private static String number(OptionalDouble value) {
-        return value.isPresent() && Double.isFinite(value.getAsDouble())
-                ? Double.toString(value.getAsDouble())
-                : "";
     }
 
     /**

@@ -87,9 +87,9 @@ public final class CompareText {
         page.paragraph(
                 "",
                 2,
-                "* best of its row among the profiles within limits; in brackets the difference to "
+                "* best of its row within limits; in brackets the difference to "
                         + name(0)
-                        + "; inputs nominal but for the verdict, pack at its own temperature, stops "
+                        + "; inputs nominal but for verdict and brake, pack at its own temperature, stops "
                         + (stopCharge.isPresent()
                                 ? "at " + Numbers.percent(stopCharge.getAsDouble()) + " charge."
                                 : "with the fullest pack in use."));

@@ -48,7 +48,8 @@ public final class SweepText {
     }
 
     /**
-     * Writes comma-separated values, a line for each case, in calculation units.
+     * Writes comma-separated values, a line for each case, in calculation units; results have six
+     * significant digits, the keys all of theirs.
      *
      * @return the lines, the names of the columns first
      */
@@ -71,15 +72,12 @@ public final class SweepText {
                 }
                 Evaluation result = results[index].evaluation();
                 line.add(result.outcome().key());
-                line.add(Double.toString(result.severity()));
-                line.add(Double.toString(result.safeCharge()));
+                line.add(CsvText.number(result.severity()));
+                line.add(CsvText.number(result.safeCharge()));
                 line.add(result.worst().key());
                 line.add(Integer.toString(result.pack()));
-                line.add(
-                        result.charge().isPresent()
-                                ? Double.toString(result.charge().getAsDouble())
-                                : "");
-                results[index].reported().forEach(value -> line.add(text(value)));
+                line.add(CsvText.number(result.charge()));
+                results[index].reported().forEach(value -> line.add(CsvText.number(value)));
                 csv.writeRecord(line);
             }
         } catch (IOException impossible) {
@@ -116,13 +114,6 @@ public final class SweepText {
         return Printable.inJson(out.append('\n').toString());
     }
 
-    /** Nothing where there is none, as where a speed is never reached. */
-    private static String text(OptionalDouble value) {
-        return value.isPresent() && Double.isFinite(value.getAsDouble())
-                ? Double.toString(value.getAsDouble())
-                : "";
-    }
-
     private void write(JsonGenerator json, double[] of, SweptCase swept) throws IOException {
         Evaluation result = swept.evaluation();
         json.writeRaw('\n');
@@ -142,7 +133,7 @@ public final class SweepText {
         }
         for (int i = 0; i < reported.size(); i++) {
             OptionalDouble value = swept.reported().get(i);
-            if (!text(value).isEmpty()) {
+            if (value.isPresent() && Double.isFinite(value.getAsDouble())) {
                 json.writeNumberField(reported.get(i), value.getAsDouble());
             }
         }

@@ -3,6 +3,7 @@ package brakewright.cli.words;
 import brakewright.profile.Measure;
 import brakewright.profile.Quantity;
 import brakewright.profile.Reading;
+import brakewright.review.BrakeVerdict;
 import brakewright.review.Verdict;
 import brakewright.road.Gravity;
 import java.util.OptionalDouble;
@@ -68,6 +69,8 @@ public final class MeasureWords {
             case VERDICT -> "verdict";
             case SEVERITY -> "worst check";
             case SAFE_CHARGE -> "brake safe up to charge";
+            case BRAKE_WEAKEST -> "brake at its weakest";
+            case BRAKE_WEAKEST_WET -> "brake at its weakest, wet";
             case GREATEST_RETURN -> "highest pack return";
             case GREATEST_DRAW -> "highest pack draw";
             case STOP_DRY -> "stop from " + at + ", dry";
@@ -106,7 +109,7 @@ public final class MeasureWords {
             case STOP_DRY, STOP_WET -> units.lengthText(number);
             case TOP_SPEED, TOP_SPEED_LASTING, SPEED_CAP -> units.speedText(number);
             case RANGE -> distance(number, 1);
-            case LAUNCH -> acceleration(units, number);
+            case LAUNCH, BRAKE_WEAKEST, BRAKE_WEAKEST_WET -> acceleration(units, number);
             case TIME_TO_CRUISE -> Numbers.nearest(number, 1) + " s";
             case HOTTEST_WINDING -> Numbers.nearest(number, 0) + " °C";
             default -> quantity.unit().behind(Numbers.nearest(number, 1));
@@ -141,7 +144,8 @@ public final class MeasureWords {
                                                     ? METRES_PER_MILE
                                                     : METRES_PER_KILOMETRE),
                                     1);
-                    case LAUNCH -> acceleration(units, number).replaceAll(" .*", "");
+                    case LAUNCH, BRAKE_WEAKEST, BRAKE_WEAKEST_WET ->
+                            acceleration(units, number).replaceAll(" .*", "");
                     case HOTTEST_WINDING -> Numbers.nearest(number, 0);
                     default -> Numbers.nearest(number, 1);
                 };
@@ -181,14 +185,20 @@ public final class MeasureWords {
         }
         if (reading.boundBy().isPresent()) {
             return LimitWords.brief(reading.boundBy().get())
-                    + (quantity == Quantity.SEVERITY && reading.charge().isPresent()
-                            ? " at " + Numbers.percent(reading.charge().getAsDouble())
-                            : "");
+                    + (quantity == Quantity.SEVERITY ? at(reading) : "");
+        }
+        if (reading.brake().isPresent()) {
+            BrakeVerdict.Word word = reading.brake().get();
+            return word.key() + (word == BrakeVerdict.Word.ENOUGH ? "" : at(reading));
         }
         boolean telling =
                 quantity == Quantity.GREATEST_RETURN || quantity == Quantity.GREATEST_DRAW;
-        return telling && reading.charge().isPresent()
-                ? "at " + Numbers.percent(reading.charge().getAsDouble()) + " charge"
+        return telling && reading.charge().isPresent() ? at(reading).strip() + " charge" : "";
+    }
+
+    private static String at(Reading reading) {
+        return reading.charge().isPresent()
+                ? " at " + Numbers.percent(reading.charge().getAsDouble())
                 : "";
     }
 
