@@ -6,15 +6,25 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import picocli.CommandLine.Parameters;
 
-/** Finds and reads the build file that a command names. */
+/** The build file that a command names: finds and reads it. */
 final class BuildArgument {
 
     private static final Path STANDARD_INPUT = Path.of("-");
 
     private static final String EXAMPLE = "vineyard-trail-board.toml";
 
-    private BuildArgument() {}
+    @Parameters(
+            index = "0",
+            paramLabel = "BUILD",
+            description = "The build file; - is standard input.")
+    private Path path = Path.of("");
+
+    /** Reads the file that is named. */
+    BuildFile read() {
+        return read(path);
+    }
 
     /** Reads a file, or standard input where that is named by a dash. */
     static BuildFile read(Path path) {

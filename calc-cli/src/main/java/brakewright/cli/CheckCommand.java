@@ -7,20 +7,15 @@ import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.CheckJson;
-import brakewright.cli.text.CheckSection;
 import brakewright.cli.text.CheckText;
 import brakewright.profile.Headrooms;
 import brakewright.profile.Situation;
 import brakewright.worksheet.CheckSheet;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Puts a proposal beside the present settings. */
@@ -34,20 +29,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
 
-    @Parameters(
-            index = "0",
-            paramLabel = "BUILD",
-            description = "The build file; - is standard input.")
-    Path build = Path.of("");
+    @Mixin BuildArgument build = new BuildArgument();
 
     @Mixin FormatOption form = new FormatOption();
 
-    @Option(names = "--strict", description = "End with status 1 also for a conditional verdict.")
-    boolean strict;
+    @Mixin StrictOption strict = new StrictOption();
 
-    @Mixin
-    ShowOptions<CheckSection> show =
-            new ShowOptions<>(List.of(CheckSection.values()), CheckSection::key);
+    @Mixin ShowOptions.OfCheck show = new ShowOptions.OfCheck();
 
     @Mixin SituationOptions situation = new SituationOptions();
 
@@ -60,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         show.settle(!form.isJson());
-        BuildFile file = BuildArgument.read(build);
+        BuildFile file = build.read();
         if (situation.isNone()) {
             throw new Unusable(
                     "nothing to check: give --with KEY=VALUE, for example --with"
@@ -90,7 +78,7 @@ final class CheckCommand implements Callable<Integer> {
                                         page.units,
                                         output.ink(page))),
                 spec.commandLine().getOut());
-        return ExitStatus.of(judged.review().verdict().outcome(), judged.brake().word(), strict);
+        return strict.status(judged.review().verdict().outcome(), judged.brake().word());
     }
 
     private String text(CheckText text) {

@@ -58,11 +58,7 @@ final class CompareCommand implements Callable<Integer> {
     /** The column of what the command line asks for. */
     private static final String ASKED = "as asked";
 
-    @Parameters(
-            index = "0",
-            paramLabel = "BUILD",
-            description = "The build file; - is standard input.")
-    Path build = Path.of("");
+    @Mixin BuildArgument build = new BuildArgument();
 
     @Parameters(
             index = "1..*",
@@ -83,6 +79,7 @@ final class CompareCommand implements Callable<Integer> {
             names = "--only",
             paramLabel = "ROW",
             split = ",",
+            completionCandidates = Offered.Results.class,
             description = "Show these rows only, for example stop-dry,top-speed,range@20km/h.")
     List<String> only = new ArrayList<>();
 
@@ -97,6 +94,7 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--sort",
             paramLabel = "ROW",
+            completionCandidates = Offered.Results.class,
             description = "Order the columns by a row, best first; left out, as given.")
     @Nullable String sort;
 
@@ -106,11 +104,7 @@ final class CompareCommand implements Callable<Integer> {
             description = "One of ${COMPLETION-CANDIDATES} (default: text).")
     Format format = Format.TEXT;
 
-    @Option(
-            names = "--strict",
-            description =
-                    "End with status 1 also where a profile's verdict is conditional or its brake weak.")
-    boolean strict;
+    @Mixin StrictOption strict = new StrictOption();
 
     @Mixin SituationOptions situation = new SituationOptions();
 
@@ -122,7 +116,7 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BuildFile file = BuildArgument.read(build);
+        BuildFile file = build.read();
         List<Column> columns = columns(file);
         List<Profile> profiles = columns.stream().map(each -> each.judged().profile()).toList();
         OptionalDouble stopCharge = stopCharge();
@@ -172,10 +166,7 @@ final class CompareCommand implements Callable<Integer> {
     private int status(List<Column> columns) {
         return columns.stream()
                 .map(Column::judged)
-                .mapToInt(
-                        each ->
-                                ExitStatus.of(
-                                        each.evaluation().outcome(), each.brake().word(), strict))
+                .mapToInt(each -> strict.status(each.evaluation().outcome(), each.brake().word()))
                 .max()
                 .orElse(ExitStatus.FINE);
     }

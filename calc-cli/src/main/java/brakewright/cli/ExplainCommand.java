@@ -8,12 +8,8 @@ import brakewright.explain.ResultId;
 import brakewright.explain.Workings;
 import brakewright.limit.LimitId;
 import brakewright.worksheet.Worksheet;
-import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,21 +24,18 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
 
-    @Parameters(
-            index = "0",
-            paramLabel = "BUILD",
-            description = "The build file; - is standard input.")
-    Path build = Path.of("");
+    @Mixin BuildArgument build = new BuildArgument();
 
     @Parameters(
             index = "1",
             paramLabel = "LIMIT|RESULT",
+            completionCandidates = Offered.Explained.class,
             description = {
                 "A limit: motor-drive-current, motor-brake-current, pack-discharge-current,"
                         + " pack-regen-current, low-voltage-taper, high-voltage-taper, speed-cap.",
                 "Or a result: top-speed, launch, climb, time-to-cruise, sag, range, town-range,"
                         + " consumption, continuous-current, pull-time, recovery, pack-warming,"
-                        + " pack-sharing, joining, first-stop-trip."
+                        + " pack-sharing, joining, first-stop-trip, short-circuit-current."
             })
     String subject = "";
 
@@ -64,7 +57,7 @@ final class ExplainCommand implements Callable<Integer> {
                             + "\" is no limit and no result; there are "
                             + nearestFirst(key));
         }
-        BuildFile file = situation.applied(BuildArgument.read(build));
+        BuildFile file = situation.applied(build.read());
         Worksheet sheet = Worksheet.of(file.build());
         spec.commandLine()
                 .getOut()
@@ -79,11 +72,7 @@ final class ExplainCommand implements Callable<Integer> {
 
     /** All names, those most like a misspelt one first. */
     private static String nearestFirst(String key) {
-        List<String> names =
-                Stream.concat(
-                                Arrays.stream(LimitId.values()).map(LimitId::key),
-                                Arrays.stream(ResultId.values()).map(ResultId::key))
-                        .toList();
-        return String.join(", ", Nearest.first(key, names));
+        return String.join(
+                ", ", Nearest.first(key, new Offered.Explained().words().toList()));
     }
 }

@@ -24,6 +24,7 @@ final class KeysCommand implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "KEY",
+            completionCandidates = Offered.Keys.class,
             description = {
                 "A key, for example pack.series, or its last part; or a table, for example"
                         + " pack.protection. Without it all keys are listed."

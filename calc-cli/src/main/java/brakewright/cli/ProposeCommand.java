@@ -7,12 +7,10 @@ import brakewright.cli.text.ProposeText;
 import brakewright.profile.Proposals;
 import brakewright.profile.Recommendation;
 import brakewright.profile.Situation;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Proposes complete sets of settings. */
@@ -22,11 +20,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class ProposeCommand implements Callable<Integer> {
 
-    @Parameters(
-            index = "0",
-            paramLabel = "BUILD",
-            description = "The build file; - is standard input.")
-    Path build = Path.of("");
+    @Mixin BuildArgument build = new BuildArgument();
 
     @Mixin FormatOption form = new FormatOption();
 
@@ -40,7 +34,7 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BuildFile file = asked.applied(BuildArgument.read(build));
+        BuildFile file = asked.applied(build.read());
         Situation situation = Vehicles.of(file).situation();
         Proposals proposals = Proposals.of(situation, file.build().settings(), page.units.entry());
         Recommendation present = Recommendation.judged(situation, file.build().settings());

@@ -1,6 +1,8 @@
 package brakewright.cli;
 
 import brakewright.buildfile.Nearest;
+import brakewright.cli.text.CheckSection;
+import brakewright.cli.text.SheetSection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -12,7 +14,12 @@ import picocli.CommandLine.Option;
  *
  * @param <S> a section
  */
-final class ShowOptions<S> {
+abstract class ShowOptions<S> {
+
+    static final String OPTION = "--show";
+    static final String LABEL = "NAME";
+    static final String DESCRIPTION =
+            "Print the sections named instead, or all; the page names them.";
 
     private static final String ALL = "all";
 
@@ -20,16 +27,59 @@ final class ShowOptions<S> {
     private final Function<S, String> key;
     private final List<S> chosen = new ArrayList<>();
 
-    @Option(
-            names = "--show",
-            paramLabel = "NAME",
-            split = ",",
-            description = "Print the sections named instead, or all; the page names them.")
-    List<String> names = new ArrayList<>();
-
     ShowOptions(List<S> sections, Function<S, String> key) {
         this.sections = sections;
         this.key = key;
+    }
+
+    /** The names that were typed. */
+    abstract List<String> names();
+
+    /** The names that there are. */
+    List<String> known() {
+        return Stream.concat(sections.stream().map(key), Stream.of(ALL)).toList();
+    }
+
+    /** The sections of a worksheet. */
+    static final class OfSheet extends ShowOptions<SheetSection> {
+
+        @Option(
+                names = OPTION,
+                paramLabel = LABEL,
+                split = ",",
+                completionCandidates = Offered.SheetSections.class,
+                description = DESCRIPTION)
+        List<String> names = new ArrayList<>();
+
+        OfSheet() {
+            super(List.of(SheetSection.values()), SheetSection::key);
+        }
+
+        @Override
+        List<String> names() {
+            return names;
+        }
+    }
+
+    /** The sections of a check. */
+    static final class OfCheck extends ShowOptions<CheckSection> {
+
+        @Option(
+                names = OPTION,
+                paramLabel = LABEL,
+                split = ",",
+                completionCandidates = Offered.CheckSections.class,
+                description = DESCRIPTION)
+        List<String> names = new ArrayList<>();
+
+        OfCheck() {
+            super(List.of(CheckSection.values()), CheckSection::key);
+        }
+
+        @Override
+        List<String> names() {
+            return names;
+        }
     }
 
     /** Finds the sections that are named. */
@@ -37,7 +87,7 @@ final class ShowOptions<S> {
         if (!isText && !isNone()) {
             throw new Unusable("--show chooses sections of the text; the JSON always holds all");
         }
-        for (String name : names) {
+        for (String name : names()) {
             if (!name.equalsIgnoreCase(ALL)) {
                 S section =
                         sections.stream()
@@ -52,24 +102,23 @@ final class ShowOptions<S> {
     }
 
     private Unusable unknown(String name) {
-        List<String> known = Stream.concat(sections.stream().map(key), Stream.of(ALL)).toList();
         return new Unusable(
                 "--show: there is no section \""
                         + name
                         + "\""
-                        + Nearest.to(name, known)
+                        + Nearest.to(name, known())
                                 .map(near -> "; did you mean " + near + "?")
                                 .orElse("")
                         + "; there are "
-                        + String.join(", ", known));
+                        + String.join(", ", known()));
     }
 
     boolean isNone() {
-        return names.isEmpty();
+        return names().isEmpty();
     }
 
     boolean isAll() {
-        return names.stream().anyMatch(ALL::equalsIgnoreCase);
+        return names().stream().anyMatch(ALL::equalsIgnoreCase);
     }
 
     List<S> chosen() {

@@ -9,7 +9,6 @@ import brakewright.cli.words.InputWords;
 import brakewright.profile.FrontierRow;
 import brakewright.profile.Solution;
 import brakewright.profile.SolveSheet;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -18,7 +17,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Works backwards to the value that just keeps a vehicle within limits. */
@@ -31,16 +29,13 @@ final class SolveCommand implements Callable<Integer> {
     /** Assumption: our own choice; a longer table is no table. */
     private static final int MOST_ROWS = 1000;
 
-    @Parameters(
-            index = "0",
-            paramLabel = "BUILD",
-            description = "The build file; - is standard input.")
-    Path build = Path.of("");
+    @Mixin BuildArgument build = new BuildArgument();
 
     @Option(
             names = "--for",
             paramLabel = "KEY",
             required = true,
+            completionCandidates = Offered.Sought.class,
             description =
                     "What to solve for: a current of the settings or speed_cap for the highest value,"
                             + " charge_from for the fullest pack, parallel for the fewest cells.")
@@ -66,7 +61,7 @@ final class SolveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BuildFile file = situation.applied(BuildArgument.read(build));
+        BuildFile file = situation.applied(build.read());
         SolveProblem problem = new SolveProblem(file, SoughtKey.of(file, key));
         situation.refuse(problem.key().places(), "--for");
         return against == null ? answer(problem) : frontier(problem, against);

@@ -37,7 +37,7 @@ record SoughtKey(InputPlace place, List<InputPlace> places, double low, double h
     /** Assumption: our own choice [1]. */
     private static final double BEYOND = 1.1;
 
-    private static final List<String> KEYS =
+    static final List<String> KEYS =
             List.of(
                     "motor_drive_current",
                     "motor_brake_current",

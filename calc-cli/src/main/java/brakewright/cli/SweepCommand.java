@@ -6,7 +6,6 @@ import brakewright.cli.text.SweptCase;
 import brakewright.cli.words.Numbers;
 import brakewright.profile.Measure;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +19,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Evaluates a vehicle over every combination of varied keys. */
@@ -42,11 +40,7 @@ final class SweepCommand implements Callable<Integer> {
     /** Shorter runs say nothing of speed [s]; our own choice. */
     private static final double TOLD_FROM = 1.0;
 
-    @Parameters(
-            index = "0",
-            paramLabel = "BUILD",
-            description = "The build file; - is standard input.")
-    Path build = Path.of("");
+    @Mixin BuildArgument build = new BuildArgument();
 
     @Option(
             names = "--vary",
@@ -61,6 +55,7 @@ final class SweepCommand implements Callable<Integer> {
             names = "--report",
             paramLabel = "RESULT[@SPEED]",
             split = ",",
+            completionCandidates = Offered.Results.class,
             description =
                     "Results to write besides the verdict, rows of a comparison, for example"
                             + " stop-dry@20km/h,range@24km/h,launch.")
@@ -86,7 +81,7 @@ final class SweepCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        BuildFile file = situation.applied(BuildArgument.read(build));
+        BuildFile file = situation.applied(build.read());
         List<KeyRange> varied = KeyRange.parseAll("--vary", file.variations(), vary);
         situation.refuse(varied.stream().map(KeyRange::place).toList(), "--vary");
         if (threads < 1 || threads > 1024) {

@@ -34,6 +34,7 @@ final class TablesCommand implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "NAME",
+            completionCandidates = Offered.Tables.class,
             description = {
                 "A table, for example cells; or a row by its id, a cell also by the print on its"
                         + " wrap. Without it the tables are named."

@@ -48,8 +48,7 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Mixin FormatOption form = new FormatOption();
 
-    @Option(names = "--strict", description = "End with status 1 also for a conditional verdict.")
-    boolean strict;
+    @Mixin StrictOption strict = new StrictOption();
 
     @Option(
             names = "--cases",
@@ -73,9 +72,7 @@ final class WorksheetCommand implements Callable<Integer> {
                             + " assumptions; told anyway where it states a tolerance.")
     boolean doubts;
 
-    @Mixin
-    ShowOptions<SheetSection> show =
-            new ShowOptions<>(List.of(SheetSection.values()), SheetSection::key);
+    @Mixin ShowOptions.OfSheet show = new ShowOptions.OfSheet();
 
     @Mixin SituationOptions situation = new SituationOptions();
 
@@ -96,7 +93,7 @@ final class WorksheetCommand implements Callable<Integer> {
                 new AskedSheet(file, tolerated, form.isJson() ? Entry.METRIC : page.units.entry());
         output.write(form.isJson() ? json(asked) : text(asked), spec.commandLine().getOut());
         Judged judged = asked.judged();
-        return ExitStatus.of(judged.review().verdict().outcome(), judged.brake().word(), strict);
+        return strict.status(judged.review().verdict().outcome(), judged.brake().word());
     }
 
     private String json(AskedSheet asked) {

@@ -2,10 +2,19 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.cli.text.CheckSection;
+import brakewright.cli.text.SheetSection;
+import brakewright.explain.ResultId;
+import brakewright.limit.LimitId;
+import brakewright.profile.Quantity;
+import brakewright.spec.Input;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -32,6 +41,26 @@ class ManualTest {
                 assertThat(completion).contains(option.longestName());
             }
         }
+    }
+
+    /** A shell offers the words of every closed list. */
+    @Test
+    void offersTheWordsOfClosedLists() throws IOException {
+        Manual.main(new String[] {folder.toString()});
+        String completion = read("brakewright.bash");
+        assertThat(completion)
+                .contains(words(SheetSection.values(), SheetSection::key) + "\" \"all\"")
+                .contains(words(CheckSection.values(), CheckSection::key) + "\" \"all\"")
+                .contains(words(Quantity.values(), Quantity::key))
+                .contains(words(ResultId.values(), ResultId::key))
+                .contains(words(LimitId.values(), LimitId::key))
+                .contains("\"cells\" \"chemistries\"")
+                .contains("\"" + Input.PACK_SERIES.key() + "\"")
+                .contains("\"speed_cap\" \"charge_from\" \"parallel\"");
+    }
+
+    private static <E> String words(E[] values, Function<E, String> key) {
+        return Arrays.stream(values).map(key).collect(Collectors.joining("\" \""));
     }
 
     /** What begins with a dot or a quote would be taken for a macro; letters are plain. */

@@ -4,6 +4,7 @@ import brakewright.spec.Battery;
 import brakewright.spec.FuseBreaking;
 import brakewright.spec.Wiring;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -35,6 +36,23 @@ public record FuseDuty(int pack, FuseBreaking breaking, double voltage, double c
         }
         add(all, 0, battery.trunk(), fault.voltage(), fault.current());
         return all;
+    }
+
+    /**
+     * Finds the fuse that a short circuit asks most of.
+     *
+     * @param battery its packs
+     * @return of those that are described the one with the greatest current; where none is, one
+     *     that would be common to all packs
+     */
+    public static FuseDuty hardest(Battery battery) {
+        ShortCircuit fault = new ShortCircuit(battery);
+        return of(battery).stream()
+                .max(Comparator.comparingDouble(FuseDuty::current))
+                .orElseGet(
+                        () ->
+                                new FuseDuty(
+                                        0, FuseBreaking.UNKNOWN, fault.voltage(), fault.current()));
     }
 
     private static void add(

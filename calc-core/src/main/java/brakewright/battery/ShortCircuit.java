@@ -19,18 +19,28 @@ import java.util.List;
 public final class ShortCircuit {
 
     private final boolean inSeries;
-    private final List<Fed> packs;
+    private final List<FullPack> packs;
 
-    /** A full pack behind its least resistance. */
-    private record Fed(double voltage, double resistance) {
+    /**
+     * A full pack behind its least resistance.
+     *
+     * @param voltage at rest [V]
+     * @param resistance of the first instant [Ω]
+     */
+    public record FullPack(double voltage, double resistance) {
 
-        static Fed by(PackModel model) {
-            return new Fed(
+        static FullPack of(PackModel model) {
+            return new FullPack(
                     model.pack().series() * model.pack().cell().voltageMax(),
                     model.leastResistance());
         }
 
-        double current() {
+        /**
+         * Returns what it drives through a short of its own terminals.
+         *
+         * @return the current [A]
+         */
+        public double current() {
             return voltage / resistance;
         }
     }
@@ -42,7 +52,16 @@ public final class ShortCircuit {
      */
     public ShortCircuit(Battery battery) {
         this.inSeries = battery.joining() == Joining.SERIES;
-        this.packs = battery.packs().stream().map(PackModel::new).map(Fed::by).toList();
+        this.packs = battery.packs().stream().map(PackModel::new).map(FullPack::of).toList();
+    }
+
+    /**
+     * Returns what feeds it.
+     *
+     * @return the packs, in their order
+     */
+    public List<FullPack> packs() {
+        return packs;
     }
 
     /**
@@ -52,8 +71,8 @@ public final class ShortCircuit {
      */
     public double voltage() {
         return inSeries
-                ? packs.stream().mapToDouble(Fed::voltage).sum()
-                : packs.stream().mapToDouble(Fed::voltage).max().orElseThrow();
+                ? packs.stream().mapToDouble(FullPack::voltage).sum()
+                : packs.stream().mapToDouble(FullPack::voltage).max().orElseThrow();
     }
 
     /**
@@ -63,8 +82,8 @@ public final class ShortCircuit {
      */
     double current() {
         return inSeries
-                ? voltage() / packs.stream().mapToDouble(Fed::resistance).sum()
-                : packs.stream().mapToDouble(Fed::current).sum();
+                ? voltage() / packs.stream().mapToDouble(FullPack::resistance).sum()
+                : packs.stream().mapToDouble(FullPack::current).sum();
     }
 
     /**

@@ -34,7 +34,9 @@ public enum ResultId {
     /** How far apart in voltage packs may be when they are joined. */
     JOINING("joining"),
     /** How soon the protection opens in the first stop after a full charge. */
-    FIRST_STOP_TRIP("first-stop-trip");
+    FIRST_STOP_TRIP("first-stop-trip"),
+    /** The current that a fuse must break. */
+    SHORT_CIRCUIT_CURRENT("short-circuit-current");
 
     private final String key;
 

@@ -85,11 +85,13 @@ final class WorkingPack {
     Term least(String symbol, int place) {
         PackModel pack = model.packs().get(place);
         Cell cell = pack.pack().cell();
+        int number = build.battery().number(place);
         return steps.add(
-                place + 1,
+                number,
                 computed(
                         symbol,
-                        "resistance of pack " + (place + 1) + ", first instant",
+                        (number == 0 ? "resistance" : "resistance of pack " + number)
+                                + ", first instant",
                         pack.leastResistance(),
                         Unit.OHM),
                 "S·r·f_s·f_T·k/P",

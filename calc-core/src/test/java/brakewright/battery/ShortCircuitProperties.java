@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Battery;
 import brakewright.spec.Builds;
+import brakewright.spec.FuseBreaking;
 import brakewright.spec.Joined;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
@@ -74,6 +75,20 @@ class ShortCircuitProperties {
                     .isLessThanOrEqualTo(fault.current() * (1.0 + ROUNDING));
         }
         assertThat(sum).isCloseTo(fault.current(), within(ROUNDING * sum));
+    }
+
+    /** That common to all where it is described; else what one behind all packs would meet. */
+    @Property
+    void theFuseOfWhichMostIsAskedIsFound(@ForAll Joined joined) {
+        FuseDuty hardest = FuseDuty.hardest(joined.battery());
+        List<FuseDuty> all = FuseDuty.of(joined.battery());
+        if (all.isEmpty()) {
+            ShortCircuit fault = new ShortCircuit(joined.battery());
+            assertThat(hardest.current()).isEqualTo(fault.current());
+            assertThat(hardest.breaking()).isEqualTo(FuseBreaking.UNKNOWN);
+        } else {
+            assertThat(all).contains(hardest).allMatch(each -> each.current() <= hardest.current());
+        }
     }
 
     /** It is an upper bound of what the pack drives at any charge and temperature. */

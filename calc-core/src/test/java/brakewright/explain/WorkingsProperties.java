@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import brakewright.battery.BatteryModel;
+import brakewright.battery.FuseDuty;
 import brakewright.driving.Road;
 import brakewright.driving.StandingStart;
 import brakewright.formula.Origin;
@@ -209,6 +210,7 @@ class WorkingsProperties {
                             .min()
                             .orElseThrow();
             case FIRST_STOP_TRIP -> sheet.firstStops().get(0).opensAfter();
+            case SHORT_CIRCUIT_CURRENT -> FuseDuty.hardest(sheet.build().battery()).current();
         };
     }
 

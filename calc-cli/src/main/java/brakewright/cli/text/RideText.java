@@ -2,7 +2,6 @@ package brakewright.cli.text;
 
 import brakewright.cli.recording.FileNotes;
 import brakewright.cli.recording.Recordings;
-import brakewright.cli.words.Cautions;
 import brakewright.cli.words.Initial;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -30,7 +29,6 @@ import java.util.stream.Collectors;
 /** Writes the page that tells what a ride was. */
 public final class RideText {
 
-    private static final int LABEL = 26;
     private static final int MOST_ROWS = 8;
     private static final String FROM = "from";
 
@@ -41,6 +39,7 @@ public final class RideText {
     private final UnitSystem units;
     private final Ink ink;
     private final Page page;
+    private final RidePage lines;
 
     /**
      * Takes what is written.
@@ -61,6 +60,7 @@ public final class RideText {
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
+        this.lines = new RidePage(page, ink);
     }
 
     /**
@@ -69,7 +69,7 @@ public final class RideText {
      * @return lines of text
      */
     public String text() {
-        page.line(title + ": a recorded ride").blank();
+        lines.begin(title, "a recorded ride");
         limits();
         ways(ride.ways());
         pace(ride.pace());
@@ -81,18 +81,15 @@ public final class RideText {
         recorded(read.recording());
         RepairLines.write(page, ink, ride.repairs());
         untold();
-        page.blank();
-        page.line(ink.heading("cautions"));
-        page.list(Cautions.brief());
-        return page.text();
+        return lines.end();
     }
 
     private void row(String label, String text) {
-        page.paragraph("  " + label, LABEL, text);
+        lines.row(label, text);
     }
 
     private void limits() {
-        page.line(ink.heading("beyond its limits"));
+        lines.section("beyond its limits");
         if (held.exceeded().isEmpty()) {
             page.note("nowhere, as far as it was recorded");
         }
@@ -152,7 +149,7 @@ public final class RideText {
     }
 
     private void ways(Ways ways) {
-        page.line(ink.heading("distance"));
+        lines.section("distance");
         row("measured", units.distanceMeasured(ways.measured()) + ", by " + ways.source().words());
         ways.byPosition().ifPresent(way -> row("by positions", units.distanceMeasured(way)));
         ways.byCounter().ifPresent(way -> row("by its own counter", units.distanceMeasured(way)));
@@ -182,7 +179,7 @@ public final class RideText {
     }
 
     private void pace(Pace pace) {
-        page.line(ink.heading("speed"));
+        lines.section("speed");
         pace.held()
                 .ifPresent(
                         top ->
@@ -204,7 +201,7 @@ public final class RideText {
     }
 
     private void energy(Energy energy) {
-        page.line(ink.heading("energy"));
+        lines.section("energy");
         amount("out of the pack", energy.outWh(), energy.outAh());
         amount("back into it", energy.backWh(), energy.backAh());
         amount("net", energy.netWh(), energy.netAh());
@@ -233,7 +230,7 @@ public final class RideText {
         if (changes.isEmpty()) {
             return;
         }
-        page.line(ink.heading(heading));
+        lines.section(heading);
         for (HardChange each : changes.subList(0, Math.min(MOST_ROWS, changes.size()))) {
             row(
                     FROM + " " + units.speedText(each.begin().value()),
@@ -260,7 +257,7 @@ public final class RideText {
         if (ride.extremes().keySet().equals(Set.of(Extreme.HIGHEST_SPEED))) {
             return;
         }
-        page.line(ink.heading("highest and lowest"));
+        lines.section("highest and lowest");
         extreme("lowest voltage", Extreme.LOWEST_VOLTAGE, 1, " V", perCell(held.lowestCell()));
         extreme("highest voltage", Extreme.HIGHEST_VOLTAGE, 1, " V", perCell(held.highestCell()));
         extreme("current out", Extreme.HIGHEST_CURRENT_OUT, 1, " A", "");
@@ -293,7 +290,7 @@ public final class RideText {
         if (ride.bands().isEmpty()) {
             return;
         }
-        page.line(ink.heading("top speed over the charge"));
+        lines.section("top speed over the charge");
         for (ChargeBand band : ride.bands()) {
             row(
                     Numbers.percent(band.from()) + " to " + Numbers.percent(band.to()),
@@ -303,7 +300,7 @@ public final class RideText {
     }
 
     private void recorded(Recording recording) {
-        page.line(ink.heading("recording"));
+        lines.section("recording");
         row(
                 "files",
                 read.files().stream().map(FileNotes::source).collect(Collectors.joining(", ")));
@@ -350,7 +347,7 @@ public final class RideText {
             return;
         }
         page.blank();
-        page.line(ink.heading("cannot be told"));
+        lines.section("cannot be told");
         for (Untold each : ride.untold()) {
             page.note(Initial.capital(each.meaning()) + ".");
         }

@@ -1,6 +1,5 @@
 package brakewright.cli.text;
 
-import brakewright.cli.words.Cautions;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
@@ -13,15 +12,14 @@ import brakewright.replay.RouteRide;
 /** Writes the page that tells what a ride along a route will be. */
 public final class RouteText {
 
-    private static final int LABEL = 26;
     private static final String NOT_KNOWN = "not known: thermal figures are missing";
     private static final double HOUR = 3600.0;
 
     private final String title;
     private final RouteRide ride;
     private final UnitSystem units;
-    private final Ink ink;
     private final Page page;
+    private final RidePage lines;
 
     /**
      * Takes what is written.
@@ -35,8 +33,8 @@ public final class RouteText {
         this.title = title;
         this.ride = ride;
         this.units = units;
-        this.ink = ink;
         this.page = new Page(ink);
+        this.lines = new RidePage(page, ink);
     }
 
     /**
@@ -45,8 +43,8 @@ public final class RouteText {
      * @return lines of text
      */
     public String text() {
-        page.line(title + ": a ride along a route, predicted").blank();
-        page.line(ink.heading("ride"));
+        lines.begin(title, "a ride along a route, predicted");
+        lines.section("ride");
         row("ends", end());
         row("distance", units.distanceMeasured(ride.distance()));
         row("time", Numbers.time(ride.time()) + ", " + units.speedText(ride.meanSpeed()) + " mean");
@@ -57,14 +55,11 @@ public final class RouteText {
         heldBack();
         beyond();
         page.note("Nothing opens here: where a protection would, the ride goes on.");
-        page.blank();
-        page.line(ink.heading("cautions"));
-        page.list(Cautions.brief());
-        return page.text();
+        return lines.end();
     }
 
     private void row(String label, String text) {
-        page.paragraph("  " + label, LABEL, text);
+        lines.row(label, text);
     }
 
     private String end() {
@@ -83,7 +78,7 @@ public final class RouteText {
     }
 
     private void energy(RideTotals totals) {
-        page.line(ink.heading("energy"));
+        lines.section("energy");
         row("out of the pack", Numbers.nearest(totals.drawn() / HOUR, 1) + " Wh");
         row("back into it", Numbers.nearest(totals.returned() / HOUR, 1) + " Wh");
         row("returned", Numbers.percent(totals.returnedShare()));
@@ -110,7 +105,7 @@ public final class RouteText {
     }
 
     private void warmth() {
-        page.line(ink.heading("heat"));
+        lines.section("heat");
         row(
                 "warmest cells",
                 !ride.isCellHeatKnown()
@@ -139,7 +134,7 @@ public final class RouteText {
     }
 
     private void beyond() {
-        page.line(ink.heading("beyond the limits"));
+        lines.section("beyond the limits");
         if (ride.beyond().isEmpty()) {
             page.note("nowhere: the packs bear all that flows");
         }
@@ -160,7 +155,7 @@ public final class RouteText {
     }
 
     private void heldBack() {
-        page.line(ink.heading("held back"));
+        lines.section("held back");
         if (ride.heldBack().isEmpty()) {
             page.note("nowhere");
         }

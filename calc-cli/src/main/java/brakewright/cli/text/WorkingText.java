@@ -87,6 +87,7 @@ public final class WorkingText {
                 switch (working.id()) {
                     case CONTINUOUS_CURRENT, JOINING ->
                             working.unit().behind(Numbers.down(value, 2));
+                    case SHORT_CIRCUIT_CURRENT -> working.unit().behind(Numbers.up(value, 0));
                     case RANGE, TOWN_RANGE -> units.distanceDown(value);
                     case CLIMB -> Numbers.down(100.0 * value, 1) + " %";
                     default -> shown(value, working.unit());

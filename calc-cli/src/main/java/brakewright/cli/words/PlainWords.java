@@ -170,6 +170,12 @@ public final class PlainWords {
                             + " longer than "
                             + Numbers.time(value)
                             + ".";
+            case SHORT_CIRCUIT_CURRENT ->
+                    "Take a fuse that is made to break "
+                            + Numbers.up(value, 0)
+                            + " A at "
+                            + Numbers.up(working.conditions().get(0).value(), 1)
+                            + " V of direct voltage; any other may burn on as an arc or burst.";
         };
     }
 }
