@@ -25,9 +25,6 @@ import brakewright.spec.Build;
  */
 public final class Propulsion {
 
-    /** At the top speed the reserve is nothing but for rounding [A]. */
-    private static final double SAME_CURRENT = 1e-6;
-
     private final ElectricDrive drive;
     private final Powertrain powertrain;
     private final RoadLoad load;
@@ -179,15 +176,23 @@ public final class Propulsion {
                 : Rule.of(state.holder());
     }
 
-    /** The highest speed that can be held; 0 where the vehicle does not move off [m/s]. */
+    /**
+     * The highest speed that can be held, never beyond it: past the last power of the pack no
+     * current flows at all. 0 where the vehicle does not move off [m/s].
+     */
     double steadySpeed(PackState pack) {
         double top = TopSpeed.find(drive, load, road.slope(), road.headwind(), pack).speed();
-        if (top == 0.0 || reserve(top, pack) >= -SAME_CURRENT) {
+        if (top == 0.0 || reserve(top, pack) >= 0.0) {
             return top;
         }
         return reserve(0.0, pack) <= 0.0
                 ? 0.0
-                : Root.between(speed -> reserve(speed, pack), 0.0, top, Accuracy.INNERMOST);
+                : Root.onSide(
+                        speed -> reserve(speed, pack),
+                        0.0,
+                        top,
+                        Accuracy.INNERMOST,
+                        Root.Side.NOT_NEGATIVE);
     }
 
     /** What is left of the full current where a speed is held; negative where it cannot be [A]. */

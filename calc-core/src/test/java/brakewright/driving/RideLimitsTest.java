@@ -48,4 +48,29 @@ class RideLimitsTest {
         Cruise steep = Cruise.of(build, drive, new Road(0.1, 0.0), 20.0);
         assertThat(steep.distance()).isGreaterThan(0.0);
     }
+
+    /** Where the last of the power decides, a speed just beyond could not be held at all. */
+    @Test
+    void theSpeedThatIsHeldAsksForNoMoreThanThePackCanGive() {
+        Build build = weak();
+        ElectricDrive drive =
+                new ElectricDrive(Powertrain.of(build), 200.0, 300.0, Optional.empty());
+        BatteryModel model = new BatteryModel(build.battery());
+        int found = 0;
+        for (double slope : new double[] {0.0, 0.02, 0.05, 0.1}) {
+            Propulsion propulsion = new Propulsion(build, drive, new Road(slope, 0.0));
+            for (double charge = 0.02; charge <= 1.0; charge += 0.01) {
+                PackState pack = PackState.of(model, charge, 25.0, Double.POSITIVE_INFINITY);
+                double speed = propulsion.steadySpeed(pack);
+                if (speed > 0.0) {
+                    found++;
+                    assertThat(propulsion.reserve(speed, pack)).isNotNegative();
+                    double power =
+                            propulsion.terminalPower(propulsion.holdingCurrent(speed), speed);
+                    assertThat(pack.currentInto(-power)).isFinite();
+                }
+            }
+        }
+        assertThat(found).isGreaterThan(100);
+    }
 }
