@@ -41,40 +41,6 @@ public record Cell(
         Optional<PulseRating> pulse,
         double taperFloor) {
 
-    /** A cell down to whose lowest voltage a taper may go. */
-    public Cell(
-            double capacityAh,
-            double dischargeCurrent,
-            double chargeCurrent,
-            double voltageMax,
-            double voltageMin,
-            double resistance,
-            Curve openCircuitVoltage,
-            ResistanceByCharge resistanceByCharge,
-            ArrheniusCurve resistanceByTemperature,
-            Relaxation relaxation,
-            OptionalDouble heatCapacity,
-            ChargingWindow charging,
-            DischargingWindow discharging,
-            Optional<PulseRating> pulse) {
-        this(
-                capacityAh,
-                dischargeCurrent,
-                chargeCurrent,
-                voltageMax,
-                voltageMin,
-                resistance,
-                openCircuitVoltage,
-                resistanceByCharge,
-                resistanceByTemperature,
-                relaxation,
-                heatCapacity,
-                charging,
-                discharging,
-                pulse,
-                voltageMin);
-    }
-
     /** How long the pulse lasts for which cell resistances are given [s]. */
     public static final double PULSE = 10.0;
 

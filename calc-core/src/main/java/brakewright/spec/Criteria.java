@@ -30,4 +30,24 @@ public record Criteria(
         Require.notNegative("slope to climb", climbMin, Unit.RATIO);
         rangeMin.ifPresent(value -> Require.positive("range to cover", value, Unit.METRE));
     }
+
+    /**
+     * Returns these criteria with another slope to climb.
+     *
+     * @param replacement [1], not negative
+     * @return a changed copy
+     */
+    public Criteria withClimbMin(double replacement) {
+        return new Criteria(decelerationMin, riderDecelerationMax, replacement, rangeMin);
+    }
+
+    /**
+     * Returns these criteria with another range.
+     *
+     * @param replacement [m], positive; empty where none is wanted
+     * @return a changed copy
+     */
+    public Criteria withRangeMin(OptionalDouble replacement) {
+        return new Criteria(decelerationMin, riderDecelerationMax, climbMin, replacement);
+    }
 }

@@ -21,4 +21,44 @@ public record Effort(double hardPull, double hardBrake, double reaction, double 
         Require.notNegative("reaction time", reaction, Unit.SECOND);
         Require.notNegative("brake build-up", buildUp, Unit.SECOND);
     }
+
+    /**
+     * Returns this effort with another hard pull.
+     *
+     * @param replacement how long it lasts [s], positive
+     * @return a changed copy
+     */
+    public Effort withHardPull(double replacement) {
+        return new Effort(replacement, hardBrake, reaction, buildUp);
+    }
+
+    /**
+     * Returns this effort with other hard braking.
+     *
+     * @param replacement how long it lasts [s], positive
+     * @return a changed copy
+     */
+    public Effort withHardBrake(double replacement) {
+        return new Effort(hardPull, replacement, reaction, buildUp);
+    }
+
+    /**
+     * Returns this effort with another reaction.
+     *
+     * @param replacement its time [s], not negative
+     * @return a changed copy
+     */
+    public Effort withReaction(double replacement) {
+        return new Effort(hardPull, hardBrake, replacement, buildUp);
+    }
+
+    /**
+     * Returns this effort with brakes that build up otherwise.
+     *
+     * @param replacement the time that takes [s], not negative
+     * @return a changed copy
+     */
+    public Effort withBuildUp(double replacement) {
+        return new Effort(hardPull, hardBrake, reaction, replacement);
+    }
 }

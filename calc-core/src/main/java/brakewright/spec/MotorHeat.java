@@ -25,4 +25,24 @@ public record MotorHeat(
         Require.positive("winding heat capacity", windingHeatCapacity, Unit.JOULE_PER_KELVIN);
         Require.positive("case heat capacity", caseHeatCapacity, Unit.JOULE_PER_KELVIN);
     }
+
+    /**
+     * Returns these figures with a case that is cooled otherwise.
+     *
+     * @param replacement [K/W], positive
+     * @return a changed copy
+     */
+    public MotorHeat withCaseToAir(double replacement) {
+        return new MotorHeat(windingToCase, replacement, windingHeatCapacity, caseHeatCapacity);
+    }
+
+    /**
+     * Returns these figures with a lighter or heavier winding.
+     *
+     * @param replacement [J/K], positive
+     * @return a changed copy
+     */
+    public MotorHeat withWindingHeatCapacity(double replacement) {
+        return new MotorHeat(windingToCase, caseToAir, replacement, caseHeatCapacity);
+    }
 }

@@ -124,4 +124,109 @@ public record Protection(
     public boolean isBypassed() {
         return path == Path.CHARGE_LEAD;
     }
+
+    /**
+     * Returns this protection with another trip of the current out.
+     *
+     * @param replacement pack current out [A], positive; empty where not known
+     * @return a changed copy
+     */
+    public Protection withDischargeTrip(OptionalDouble replacement) {
+        Copy copy = new Copy(this);
+        copy.dischargeTrip = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this protection with another trip of the current in.
+     *
+     * @param replacement pack current in [A], positive; empty where not known
+     * @return a changed copy
+     */
+    public Protection withChargeTrip(OptionalDouble replacement) {
+        Copy copy = new Copy(this);
+        copy.chargeTrip = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this protection with another over-voltage trip.
+     *
+     * @param replacement of a cell [V], positive; empty where not known
+     * @return a changed copy
+     */
+    public Protection withCellOvervoltageTrip(OptionalDouble replacement) {
+        Copy copy = new Copy(this);
+        copy.cellOvervoltageTrip = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this protection with another under-voltage trip.
+     *
+     * @param replacement of a cell [V], positive; empty where not known
+     * @return a changed copy
+     */
+    public Protection withCellUndervoltageTrip(OptionalDouble replacement) {
+        Copy copy = new Copy(this);
+        copy.cellUndervoltageTrip = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this protection with another delay of its charge trip.
+     *
+     * @param replacement how long it waits [s]; empty where not known
+     * @return a changed copy
+     */
+    public Protection withChargeTripDelay(OptionalDouble replacement) {
+        Copy copy = new Copy(this);
+        copy.chargeTripDelay = replacement;
+        return copy.made();
+    }
+
+    /**
+     * Returns this protection with another delay of its over-voltage trip.
+     *
+     * @param replacement how long it waits [s]; empty where not known
+     * @return a changed copy
+     */
+    public Protection withOvervoltageTripDelay(OptionalDouble replacement) {
+        Copy copy = new Copy(this);
+        copy.overvoltageTripDelay = replacement;
+        return copy.made();
+    }
+
+    /** What a changed copy is made of: the one place that lists all components. */
+    private static final class Copy {
+
+        private OptionalDouble dischargeTrip;
+        private OptionalDouble chargeTrip;
+        private OptionalDouble cellOvervoltageTrip;
+        private OptionalDouble cellUndervoltageTrip;
+        private final Path path;
+        private OptionalDouble chargeTripDelay;
+        private OptionalDouble overvoltageTripDelay;
+
+        Copy(Protection from) {
+            this.dischargeTrip = from.dischargeTrip;
+            this.chargeTrip = from.chargeTrip;
+            this.cellOvervoltageTrip = from.cellOvervoltageTrip;
+            this.cellUndervoltageTrip = from.cellUndervoltageTrip;
+            this.path = from.path;
+            this.chargeTripDelay = from.chargeTripDelay;
+            this.overvoltageTripDelay = from.overvoltageTripDelay;
+        }
+
+        Protection made() {
+            return new Protection(
+                    dischargeTrip,
+                    chargeTrip,
+                    cellOvervoltageTrip,
+                    cellUndervoltageTrip,
+                    path,
+                    chargeTripDelay,
+                    overvoltageTripDelay);
+        }
+    }
 }

@@ -31,6 +31,36 @@ public record Riding(
     }
 
     /**
+     * Returns this riding with another wind.
+     *
+     * @param replacement [m/s], from −30 to 30; negative from behind
+     * @return a changed copy
+     */
+    public Riding withHeadwind(double replacement) {
+        return new Riding(cruiseSpeed, replacement, idlePower, stopsPerMetre, measured);
+    }
+
+    /**
+     * Returns this riding with other electronics and lights.
+     *
+     * @param replacement what they draw [W], not negative
+     * @return a changed copy
+     */
+    public Riding withIdlePower(double replacement) {
+        return new Riding(cruiseSpeed, headwind, replacement, stopsPerMetre, measured);
+    }
+
+    /**
+     * Returns this riding with more or fewer stops.
+     *
+     * @param replacement [1/m], not negative
+     * @return a changed copy
+     */
+    public Riding withStopsPerMetre(double replacement) {
+        return new Riding(cruiseSpeed, headwind, idlePower, replacement, measured);
+    }
+
+    /**
      * Returns how far stops in town are apart.
      *
      * @return the distance [m]; infinite where there are none

@@ -46,4 +46,54 @@ public record Wiring(
     public boolean isKnown() {
         return fuseRating.isPresent() && wireAmpacity.isPresent() && plugRating.isPresent();
     }
+
+    /**
+     * Returns this wiring with another fuse.
+     *
+     * @param replacement its rating [A], positive; empty where none is described
+     * @return a changed copy
+     */
+    public Wiring withFuseRating(OptionalDouble replacement) {
+        return new Wiring(replacement, fuseBreaking, wireAmpacity, plugRating, plugIsAntiSpark);
+    }
+
+    /**
+     * Returns this wiring with a fuse that breaks otherwise.
+     *
+     * @param replacement what it can interrupt
+     * @return a changed copy
+     */
+    public Wiring withFuseBreaking(FuseBreaking replacement) {
+        return new Wiring(fuseRating, replacement, wireAmpacity, plugRating, plugIsAntiSpark);
+    }
+
+    /**
+     * Returns this wiring with another wire.
+     *
+     * @param replacement what it bears [A], positive; empty where none is described
+     * @return a changed copy
+     */
+    public Wiring withWireAmpacity(OptionalDouble replacement) {
+        return new Wiring(fuseRating, fuseBreaking, replacement, plugRating, plugIsAntiSpark);
+    }
+
+    /**
+     * Returns this wiring with another plug.
+     *
+     * @param replacement its rating [A], positive; empty where none is described
+     * @return a changed copy
+     */
+    public Wiring withPlugRating(OptionalDouble replacement) {
+        return new Wiring(fuseRating, fuseBreaking, wireAmpacity, replacement, plugIsAntiSpark);
+    }
+
+    /**
+     * Returns this wiring with a plug of the other kind.
+     *
+     * @param replacement whether it limits the inrush
+     * @return a changed copy
+     */
+    public Wiring withPlugIsAntiSpark(boolean replacement) {
+        return new Wiring(fuseRating, fuseBreaking, wireAmpacity, plugRating, replacement);
+    }
 }

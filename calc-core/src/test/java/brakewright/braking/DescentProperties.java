@@ -22,7 +22,6 @@ import brakewright.spec.Cell;
 import brakewright.spec.Controllers;
 import brakewright.spec.Motor;
 import brakewright.spec.Pack;
-import brakewright.spec.Protection;
 import brakewright.spec.PulseRating;
 import brakewright.spec.Taper;
 import java.util.List;
@@ -529,11 +528,7 @@ class DescentProperties {
         return Builds.withPack(
                 build,
                 pack.withProtection(
-                        new Protection(
-                                pack.protection().dischargeTrip(),
-                                pack.protection().chargeTrip(),
-                                pack.protection().cellOvervoltageTrip(),
-                                OptionalDouble.of(volts))));
+                        pack.protection().withCellUndervoltageTrip(OptionalDouble.of(volts))));
     }
 
     private static Cell withPulse(Cell cell, PulseRating pulse) {

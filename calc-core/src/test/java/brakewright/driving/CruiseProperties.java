@@ -303,13 +303,6 @@ class CruiseProperties {
     private static Build idling(Build build, double more) {
         Use use = build.use();
         Riding riding = use.riding();
-        return build.withUse(
-                use.withRiding(
-                        new Riding(
-                                riding.cruiseSpeed(),
-                                riding.headwind(),
-                                riding.idlePower() + more,
-                                riding.stopsPerMetre(),
-                                riding.measured())));
+        return build.withUse(use.withRiding(riding.withIdlePower(riding.idlePower() + more)));
     }
 }

@@ -184,15 +184,7 @@ class StopAndGoProperties {
     private static Build against(Build build, double headwind) {
         Use use = build.use();
         Riding riding = use.riding();
-        return Builds.withUse(
-                build,
-                use.withRiding(
-                        new Riding(
-                                riding.cruiseSpeed(),
-                                headwind,
-                                riding.idlePower(),
-                                riding.stopsPerMetre(),
-                                riding.measured())));
+        return Builds.withUse(build, use.withRiding(riding.withHeadwind(headwind)));
     }
 
     /** Rolling out costs nothing that a brake could save, so only the share that returns grows. */

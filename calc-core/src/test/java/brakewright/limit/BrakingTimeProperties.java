@@ -92,13 +92,6 @@ class BrakingTimeProperties {
         Use use = build.use();
         Effort effort = use.effort();
         return Builds.withUse(
-                build,
-                use.withEffort(
-                                new Effort(
-                                        effort.hardPull(),
-                                        brake,
-                                        effort.reaction(),
-                                        effort.buildUp()))
-                        .withSlope(use.slope(), slope));
+                build, use.withEffort(effort.withHardBrake(brake)).withSlope(use.slope(), slope));
     }
 }

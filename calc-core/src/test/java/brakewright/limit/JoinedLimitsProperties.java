@@ -410,18 +410,12 @@ class JoinedLimitsProperties {
                 .withJointResistance(joints)
                 .withResistanceSpread(0.0)
                 .withProtection(
-                        new Protection(
-                                times(trips.dischargeTrip(), times),
-                                times(trips.chargeTrip(), times),
-                                trips.cellOvervoltageTrip(),
-                                trips.cellUndervoltageTrip()))
+                        trips.withDischargeTrip(times(trips.dischargeTrip(), times))
+                                .withChargeTrip(times(trips.chargeTrip(), times)))
                 .withWiring(
-                        new Wiring(
-                                times(wiring.fuseRating(), times),
-                                wiring.fuseBreaking(),
-                                times(wiring.wireAmpacity(), times),
-                                times(wiring.plugRating(), times),
-                                wiring.plugIsAntiSpark()));
+                        wiring.withFuseRating(times(wiring.fuseRating(), times))
+                                .withWireAmpacity(times(wiring.wireAmpacity(), times))
+                                .withPlugRating(times(wiring.plugRating(), times)));
     }
 
     private static OptionalDouble times(OptionalDouble value, int times) {

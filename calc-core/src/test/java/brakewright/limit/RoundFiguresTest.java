@@ -13,7 +13,6 @@ import brakewright.spec.ChargingWindow;
 import brakewright.spec.Climate;
 import brakewright.spec.Curve;
 import brakewright.spec.Effort;
-import brakewright.spec.FuseBreaking;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
@@ -147,12 +146,7 @@ class RoundFiguresTest {
     void aTaperEndsAtTheUsualCutOffWhereNoProtectionOpensBefore() {
         Cell low = lowCell(2.0, 2.5);
         assertThat(lowEnd(low, Protection.UNKNOWN)).isCloseTo(30.0, ROUNDING);
-        Protection opening =
-                new Protection(
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.of(2.1));
+        Protection opening = Protection.UNKNOWN.withCellUndervoltageTrip(OptionalDouble.of(2.1));
         double margin = Builds.trailBoard().margins().overvoltage();
         assertThat(lowEnd(low, opening)).isCloseTo(12.0 * (2.1 + margin), ROUNDING);
         assertThat(lowEnd(lowCell(3.0, 2.5), Protection.UNKNOWN)).isCloseTo(36.0, ROUNDING);
@@ -213,13 +207,7 @@ class RoundFiguresTest {
     void aWireBearsLessInAWarmDeck(double deckC, double permitted) {
         Build build = fedBy(Builds.flatCell(3.75, 0.02, 3.0, 4.25));
         Climate climate = new Climate(20.0, 25.0, 25.0, 0.0, deckC);
-        Wiring wire =
-                new Wiring(
-                        OptionalDouble.empty(),
-                        FuseBreaking.UNKNOWN,
-                        OptionalDouble.of(100.0),
-                        OptionalDouble.empty(),
-                        false);
+        Wiring wire = Wiring.NONE.withWireAmpacity(OptionalDouble.of(100.0));
         Limits limits =
                 Limits.of(
                         Builds.withMargins(
@@ -408,11 +396,9 @@ class RoundFiguresTest {
                         1,
                         0.0);
         Protection protection =
-                new Protection(
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.of(highest),
-                        OptionalDouble.of(lowest));
+                Protection.UNKNOWN
+                        .withCellOvervoltageTrip(OptionalDouble.of(highest))
+                        .withCellUndervoltageTrip(OptionalDouble.of(lowest));
         Pack pack = bare.withProtection(protection);
         return Builds.withPack(Builds.trailBoard(), pack);
     }

@@ -63,9 +63,7 @@ class WindingHeatProperties {
     void aVeryLightWindingLosesNoDigits(
             @ForAll MotorHeat heat,
             @ForAll @Scale(6) @DoubleRange(min = 40.0, max = 120.0) double caseC) {
-        MotorHeat light =
-                new MotorHeat(
-                        heat.windingToCase(), heat.caseToAir(), 1e-12, heat.caseHeatCapacity());
+        MotorHeat light = heat.withWindingHeatCapacity(1e-12);
         WindingHeat model = new WindingHeat(light, RESISTANCE, LIMIT_C, AIR_C, 0.0);
         Temperatures start = new Temperatures(caseC, caseC);
         double time = heat.caseHeatCapacity() * heat.caseToAir();

@@ -102,13 +102,10 @@ class FirstStopTest {
 
     private static Protection trips(
             double current, OptionalDouble waits, double voltage, OptionalDouble waitsToo) {
-        return new Protection(
-                UNKNOWN,
-                OptionalDouble.of(current),
-                OptionalDouble.of(voltage),
-                UNKNOWN,
-                Protection.Path.BOTH,
-                waits,
-                waitsToo);
+        return Protection.UNKNOWN
+                .withChargeTrip(OptionalDouble.of(current))
+                .withCellOvervoltageTrip(OptionalDouble.of(voltage))
+                .withChargeTripDelay(waits)
+                .withOvervoltageTripDelay(waitsToo);
     }
 }

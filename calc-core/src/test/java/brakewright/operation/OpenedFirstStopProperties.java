@@ -114,21 +114,10 @@ class OpenedFirstStopProperties {
                 board.withUse(
                         use.withChargeFrom(charge)
                                 .withSpeedMax(speed)
-                                .withEffort(
-                                        new Effort(
-                                                effort.hardPull(),
-                                                effort.hardBrake(),
-                                                effort.reaction(),
-                                                buildUp)));
+                                .withEffort(effort.withBuildUp(buildUp)));
         Pack old = Builds.pack(board);
         Protection trips = old.protection();
-        Pack pack =
-                old.withProtection(
-                        new Protection(
-                                trips.dischargeTrip(),
-                                OptionalDouble.of(chargeTrip),
-                                trips.cellOvervoltageTrip(),
-                                trips.cellUndervoltageTrip()));
+        Pack pack = old.withProtection(trips.withChargeTrip(OptionalDouble.of(chargeTrip)));
         return Builds.withPack(used, pack)
                 .withSettings(
                         new Settings(

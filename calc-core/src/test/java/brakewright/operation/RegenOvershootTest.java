@@ -48,7 +48,7 @@ class RegenOvershootTest {
     /** With 0.8 as the highest charge in use 4 A raise cells to 4 V; 3 A reach 3.95 V. */
     @Test
     void anOvervoltageTripSeesTheSurgeToo() {
-        Protection voltage = new Protection(UNKNOWN, UNKNOWN, OptionalDouble.of(3.95), UNKNOWN);
+        Protection voltage = Protection.UNKNOWN.withCellOvervoltageTrip(OptionalDouble.of(3.95));
         Build build = grabbing(0.5, voltage);
         assertThat(surges(build.withUse(build.use().withChargeTo(0.7).withChargeFrom(0.8))))
                 .singleElement()

@@ -23,9 +23,8 @@ class SagBetweenPointsTest {
                         .withParallel(4)
                         .at(25.0)
                         .withProtection(
-                                new Protection(
-                                        OptionalDouble.empty(), OptionalDouble.empty(),
-                                        OptionalDouble.empty(), OptionalDouble.of(3.25)));
+                                Protection.UNKNOWN.withCellUndervoltageTrip(
+                                        OptionalDouble.of(3.25)));
         Use use = board.use();
         Build build =
                 board.withBattery(Battery.of(pack))

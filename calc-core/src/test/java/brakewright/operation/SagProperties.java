@@ -265,10 +265,7 @@ class SagProperties {
                         .map(
                                 pack ->
                                         pack.withProtection(
-                                                new Protection(
-                                                        OptionalDouble.empty(),
-                                                        OptionalDouble.empty(),
-                                                        OptionalDouble.empty(),
+                                                Protection.UNKNOWN.withCellUndervoltageTrip(
                                                         OptionalDouble.of(trip))))
                         .toList();
         return build.withBattery(build.battery().withPacks(packs));

@@ -23,8 +23,6 @@ import org.junit.jupiter.api.Test;
 @Tag("law")
 class TrippingTest {
 
-    private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
-
     /** 5 A raise the cells to 3.75 V. */
     @Test
     void whatIsJustAtATripDoesNotPassIt() {
@@ -83,14 +81,11 @@ class TrippingTest {
     @Test
     void aTripWaitsAsLongAsItsBoardTellsOrAsSuchOnesTypicallyDo() {
         Protection told =
-                new Protection(
-                        UNKNOWN,
-                        OptionalDouble.of(4.0),
-                        OptionalDouble.of(3.6),
-                        UNKNOWN,
-                        Protection.Path.BOTH,
-                        OptionalDouble.of(0.3),
-                        OptionalDouble.of(2.0));
+                Protection.UNKNOWN
+                        .withChargeTrip(OptionalDouble.of(4.0))
+                        .withCellOvervoltageTrip(OptionalDouble.of(3.6))
+                        .withChargeTripDelay(OptionalDouble.of(0.3))
+                        .withOvervoltageTripDelay(OptionalDouble.of(2.0));
         assertThat(half(RoundFigures.pack(RoundFigures.CELL, told)).passedBy(5.0))
                 .extracting(Tripping.Trip::delay)
                 .containsExactly(0.3, 2.0);
@@ -116,10 +111,8 @@ class TrippingTest {
     private static Pack pack(Cell cell, double chargeTrip, double overvoltageTrip) {
         return RoundFigures.pack(
                 cell,
-                new Protection(
-                        UNKNOWN,
-                        OptionalDouble.of(chargeTrip),
-                        OptionalDouble.of(overvoltageTrip),
-                        UNKNOWN));
+                Protection.UNKNOWN
+                        .withChargeTrip(OptionalDouble.of(chargeTrip))
+                        .withCellOvervoltageTrip(OptionalDouble.of(overvoltageTrip)));
     }
 }

@@ -17,7 +17,6 @@ import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.Curve;
 import brakewright.spec.FuseBreaking;
-import brakewright.spec.Margins;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Relaxation;
@@ -231,7 +230,7 @@ class BatteryOutsideTest {
                         .withWiring(Builds.pack(Builds.trailBoard()).wiring());
         Build build =
                 Builds.withMargins(
-                        bench(pack), new Margins(0.0, 0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0));
+                        bench(pack), Builds.NO_MARGINS.withOvervoltage(check.in("margin")));
         check.agreesWith(Limits.of(build).highVoltageTaper().value().orElseThrow().ends());
     }
 
@@ -248,8 +247,7 @@ class BatteryOutsideTest {
                                         OptionalDouble.empty(),
                                         false));
         Build build =
-                Builds.withMargins(
-                        bench(pack), new Margins(0.0, 0.0, check.in("margin"), 0.0, 0.0, 0.0, 0.0));
+                Builds.withMargins(bench(pack), Builds.NO_MARGINS.withFuse(check.in("margin")));
         check.agreesWith(limitOf(Limits.of(build).packDischarge(), ConstraintId.MAIN_FUSE, ROOM_C));
     }
 

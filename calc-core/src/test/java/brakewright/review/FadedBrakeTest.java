@@ -38,11 +38,8 @@ class FadedBrakeTest {
                 Builds.withPack(
                         any,
                         pack.withProtection(
-                                new Protection(
-                                        OptionalDouble.empty(),
-                                        OptionalDouble.empty(),
-                                        OptionalDouble.of(4.18),
-                                        OptionalDouble.empty())));
+                                Protection.UNKNOWN.withCellOvervoltageTrip(
+                                        OptionalDouble.of(4.18))));
         Use use = board.use();
         return board.withUse(
                         use.withChargeFrom(charge)

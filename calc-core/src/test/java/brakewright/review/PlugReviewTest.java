@@ -8,7 +8,6 @@ import brakewright.operation.Operation;
 import brakewright.spec.Battery;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
-import brakewright.spec.FuseBreaking;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Wiring;
@@ -23,13 +22,7 @@ class PlugReviewTest {
     private static Pack plugged(int series, OptionalDouble rating, boolean isAntiSpark) {
         Pack pack = BOARD.battery().packs().get(0);
         return pack.withSeries(series)
-                .withWiring(
-                        new Wiring(
-                                OptionalDouble.empty(),
-                                FuseBreaking.UNKNOWN,
-                                OptionalDouble.empty(),
-                                rating,
-                                isAntiSpark));
+                .withWiring(Wiring.NONE.withPlugRating(rating).withPlugIsAntiSpark(isAntiSpark));
     }
 
     private static List<Finding> told(Battery battery) {

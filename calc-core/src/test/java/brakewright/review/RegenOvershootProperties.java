@@ -165,14 +165,8 @@ class RegenOvershootProperties {
     private static Pack withoutOvervoltage(Pack pack) {
         Protection old = pack.protection();
         return pack.withProtection(
-                new Protection(
-                        old.dischargeTrip(),
-                        old.chargeTrip(),
-                        OptionalDouble.empty(),
-                        old.cellUndervoltageTrip(),
-                        old.path(),
-                        old.chargeTripDelay(),
-                        OptionalDouble.empty()));
+                old.withCellOvervoltageTrip(OptionalDouble.empty())
+                        .withOvervoltageTripDelay(OptionalDouble.empty()));
     }
 
     private static List<Constraint> bounds(Limits limits) {

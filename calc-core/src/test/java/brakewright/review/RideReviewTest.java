@@ -295,7 +295,6 @@ class RideReviewTest {
 
     private static Build wanting(Build build, double climb, OptionalDouble range) {
         Criteria old = build.criteria();
-        return build.withCriteria(
-                new Criteria(old.decelerationMin(), old.riderDecelerationMax(), climb, range));
+        return build.withCriteria(old.withClimbMin(climb).withRangeMin(range));
     }
 }

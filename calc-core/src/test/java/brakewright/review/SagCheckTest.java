@@ -24,7 +24,6 @@ import org.junit.jupiter.api.Test;
 /** 10 A of a hard pull take 0.5 V from each of ten cells of 3 V to 4 V; hand-worked. */
 class SagCheckTest {
 
-    private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
     private static final Settings DRAWING = RoundFigures.set(30.0, 0.0, 10.0, 10.0);
 
     /** 3.2 V are left of 3.7 V, at a charge of 0.7. */
@@ -130,7 +129,8 @@ class SagCheckTest {
     }
 
     private static Check check(double trip, Optional<Taper> taper) {
-        Protection protection = new Protection(UNKNOWN, UNKNOWN, UNKNOWN, OptionalDouble.of(trip));
+        Protection protection =
+                Protection.UNKNOWN.withCellUndervoltageTrip(OptionalDouble.of(trip));
         Build build =
                 RoundFigures.fed(RoundFigures.CELL, protection)
                         .withSettings(DRAWING.withLowVoltageTaper(taper));
@@ -140,6 +140,6 @@ class SagCheckTest {
     }
 
     private static Protection undervoltage(double trip) {
-        return new Protection(UNKNOWN, UNKNOWN, UNKNOWN, OptionalDouble.of(trip));
+        return Protection.UNKNOWN.withCellUndervoltageTrip(OptionalDouble.of(trip));
     }
 }

@@ -154,11 +154,9 @@ class SharingReviewTest {
         return Builds.barePack(cell, 10, 1, 0.0)
                 .withJoinedAt(joinedAt)
                 .withProtection(
-                        new Protection(
-                                OptionalDouble.of(opensGiving),
-                                OptionalDouble.of(opensTaking),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty()));
+                        Protection.UNKNOWN
+                                .withDischargeTrip(OptionalDouble.of(opensGiving))
+                                .withChargeTrip(OptionalDouble.of(opensTaking)));
     }
 
     private static List<Finding> told(Joining joining, Pack pack, int count) {

@@ -59,14 +59,11 @@ class SurgeTest {
 
     private static List<Finding> findings(OptionalDouble chargeTrip, OptionalDouble overvoltage) {
         Protection protection =
-                new Protection(
-                        UNKNOWN,
-                        OptionalDouble.of(3.0),
-                        OptionalDouble.of(3.95),
-                        UNKNOWN,
-                        Protection.Path.BOTH,
-                        chargeTrip,
-                        overvoltage);
+                Protection.UNKNOWN
+                        .withChargeTrip(OptionalDouble.of(3.0))
+                        .withCellOvervoltageTrip(OptionalDouble.of(3.95))
+                        .withChargeTripDelay(chargeTrip)
+                        .withOvervoltageTripDelay(overvoltage);
         Build build =
                 RoundFigures.limitedAfter(RoundFigures.fed(RoundFigures.CELL, protection), 0.5);
         Build used =

@@ -17,8 +17,6 @@ import org.junit.jupiter.api.Test;
 class VerdictGridTest {
 
     private static final Offset<Double> ROUNDING = within(1e-9);
-    private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
-
     private static final Build BUILD = build();
 
     private final VerdictGrid grid = VerdictGrid.of(BUILD);
@@ -27,7 +25,7 @@ class VerdictGridTest {
         Build fed =
                 RoundFigures.fed(
                                 RoundFigures.CELL,
-                                new Protection(UNKNOWN, OptionalDouble.of(2.0), UNKNOWN, UNKNOWN))
+                                Protection.UNKNOWN.withChargeTrip(OptionalDouble.of(2.0)))
                         .withSettings(RoundFigures.set(30.0, 30.0, 10.0, 4.0));
         return fed.withUse(fed.use().withChargeTo(0.2));
     }

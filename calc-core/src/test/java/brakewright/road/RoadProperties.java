@@ -72,15 +72,13 @@ class RoadProperties {
             @ForAll Axles axles,
             @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 1.2) double grip) {
         Axles turned =
-                new Axles(
-                        axles.wheelbase(),
-                        axles.massCentreHeight(),
-                        axles.wheelbase() - axles.massCentreFromFront(),
-                        switch (axles.driven()) {
-                            case FRONT -> DrivenAxle.REAR;
-                            case REAR -> DrivenAxle.FRONT;
-                            case BOTH -> DrivenAxle.BOTH;
-                        });
+                axles.withMassCentreFromFront(axles.wheelbase() - axles.massCentreFromFront())
+                        .withDriven(
+                                switch (axles.driven()) {
+                                    case FRONT -> DrivenAxle.REAR;
+                                    case REAR -> DrivenAxle.FRONT;
+                                    case BOTH -> DrivenAxle.BOTH;
+                                });
         double expected = new LoadTransfer(axles).brakingGrip(grip);
         Assume.that(Double.isFinite(expected));
         assertThat(new LoadTransfer(turned).drivingGrip(grip))
@@ -249,11 +247,6 @@ class RoadProperties {
     }
 
     private static LoadTransfer on(Axles axles, DrivenAxle driven) {
-        return new LoadTransfer(
-                new Axles(
-                        axles.wheelbase(),
-                        axles.massCentreHeight(),
-                        axles.massCentreFromFront(),
-                        driven));
+        return new LoadTransfer(axles.withDriven(driven));
     }
 }

@@ -116,7 +116,8 @@ public class AnyBattery extends DomainContextBase {
                                                                                 1.5 * discharge),
                                                                         OptionalDouble.of(
                                                                                 2.0 * charge),
-                                                                        time + 0.1))));
+                                                                        time + 0.1)),
+                                                2.5));
         return Combinators.combine(
                         without, between(1.0, 20.0), relaxations(), between(20.0, 300.0).optional())
                 .as(

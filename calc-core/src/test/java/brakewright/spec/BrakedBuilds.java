@@ -12,14 +12,7 @@ public final class BrakedBuilds {
     public static Build buildingUp(Build build, double seconds) {
         Use use = build.use();
         Effort effort = use.effort();
-        return Builds.withUse(
-                build,
-                use.withEffort(
-                        new Effort(
-                                effort.hardPull(),
-                                effort.hardBrake(),
-                                effort.reaction(),
-                                seconds)));
+        return Builds.withUse(build, use.withEffort(effort.withBuildUp(seconds)));
     }
 
     /** The same vehicle with a friction brake that slows it by so much [m/s²]. */

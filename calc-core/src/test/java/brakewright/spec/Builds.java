@@ -49,7 +49,8 @@ public final class Builds {
                         new ChargingWindow(
                                 0.0, 45.0, 10.0, 0.2, ChargingWindow.WHATEVER_THE_CHARGE),
                         new DischargingWindow(-20.0, 60.0),
-                        Optional.empty());
+                        Optional.empty(),
+                        2.5);
         Pack pack =
                 new Pack(
                         cell,
@@ -143,7 +144,8 @@ public final class Builds {
                         new ChargingWindow(
                                 0.0, 45.0, 10.0, 0.3, ChargingWindow.WHATEVER_THE_CHARGE),
                         new DischargingWindow(-20.0, 55.0),
-                        Optional.empty());
+                        Optional.empty(),
+                        2.0);
         Pack pack =
                 new Pack(
                         cell,
@@ -286,7 +288,8 @@ public final class Builds {
                 OptionalDouble.empty(),
                 new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
                 new DischargingWindow(-60.0, 100.0),
-                Optional.empty());
+                Optional.empty(),
+                lowest);
     }
 
     /** The same cell with its maker's ratings. */
@@ -417,15 +420,7 @@ public final class Builds {
     private static Pack withDelay(Pack pack, double delay) {
         Protection old = pack.protection();
         OptionalDouble told = old.isBypassed() ? OptionalDouble.empty() : OptionalDouble.of(delay);
-        return pack.withProtection(
-                new Protection(
-                        old.dischargeTrip(),
-                        old.chargeTrip(),
-                        old.cellOvervoltageTrip(),
-                        old.cellUndervoltageTrip(),
-                        old.path(),
-                        told,
-                        told));
+        return pack.withProtection(old.withChargeTripDelay(told).withOvervoltageTripDelay(told));
     }
 
     public static Build withControllers(Build build, Controllers controllers) {
@@ -443,16 +438,7 @@ public final class Builds {
     /** Another margin of the cells' ratings, the other margins as they are. */
     public static Build withCellMargin(Build build, double margin) {
         Margins old = build.margins();
-        return withMargins(
-                build,
-                new Margins(
-                        old.trip(),
-                        old.rating(),
-                        old.fuse(),
-                        old.overvoltage(),
-                        old.controllerVoltage(),
-                        old.grip(),
-                        margin));
+        return withMargins(build, old.withCell(margin));
     }
 
     public static Build withMargins(Build build, Margins margins) {

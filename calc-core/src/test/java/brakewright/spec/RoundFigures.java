@@ -48,7 +48,8 @@ public final class RoundFigures {
                 OptionalDouble.empty(),
                 new ChargingWindow(-60.0, 100.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
                 new DischargingWindow(-60.0, 100.0),
-                Optional.empty());
+                Optional.empty(),
+                lowest);
     }
 
     public static Pack pack(Cell cell, Protection protection) {

@@ -288,7 +288,8 @@ class MeasuredCellTest {
                         OptionalDouble.empty(),
                         new ChargingWindow(0.0, 45.0, 0.0, 0.0, ChargingWindow.WHATEVER_THE_CHARGE),
                         new DischargingWindow(-20.0, 60.0),
-                        Optional.empty());
+                        Optional.empty(),
+                        2.5);
         return new BatteryModel(
                 Battery.of(
                         new Pack(
