@@ -325,10 +325,70 @@ def compare_sag(c, v, sheet):
     drawn = {(round(k[1], 6), k[2], k[3]) for k in expected if k[1] > 0}
     got = {(round(k["draw_A"], 6), k["cells_C"], k.get("pulse_s", ENDLESS)) for k in cases}
     c.rule(drawn == got, f"sag looks at {sorted(got)}, expected {sorted(drawn)}")
+    hard_pulls(c, v, sheet.get("hard_pull", []))
 
 
 def close(one, other):
     return all(a == b or abs(a - b) <= 1e-9 * max(abs(a), abs(b)) for a, b in zip(one, other))
+
+
+def most_drawn(v, draw, taper, asked, s, cells, seconds):
+    """What the motors draw at most, as far as the draw and its taper let them."""
+    u, r = v.battery.open_circuit(s), v.battery.resistance(s, cells, seconds)
+    drawn = pulse_draw(u, r, asked)
+    left = settled(draw, taper, u, r)
+    return left if drawn is None else min(left, drawn)
+
+
+WAITS = {"discharge-trip": 9e-3, "undervoltage-trip": 38e-3}  # [s] ABLIC S-8211C, typical
+
+
+def hard_pulls(c, v, told):
+    """What opens first in the hard pull at the charge that is told, stepped through time."""
+    battery, lasts = v.battery, v["use.hard_pull"]
+    draw = v.set_pack("settings.pack_discharge_current")
+    top = max(v["use.speed_max"], v.get("settings.speed_cap", 0.0))
+    taper = v.get("settings.low_voltage_taper")
+    if too_narrow(v.low_taper(), taper):
+        taper = None
+    for pull in told:
+        s, cells = pull["charge"], pull["cells_C"]
+        drive = Driving(v, PULSE, cells)
+        asked = drive.power(drive.top, top)
+
+        def beyond(trip, i, after):
+            pack = battery.packs[i]
+            drawn = most_drawn(v, draw, taper, asked, s, cells, after)
+            if trip == "discharge-trip":
+                own = drawn * battery.share(i, s, cells)
+                return own - pack.get("protection.discharge_trip", math.inf)
+            volts = battery.cell_voltages(drawn, s, cells, seconds=after)[i]
+            return pack.get("protection.cell_undervoltage_trip", -math.inf) - volts
+
+        ways = []
+        for i, pack in enumerate(battery.packs):
+            keys = {
+                "discharge-trip": "discharge_trip",
+                "undervoltage-trip": "cell_undervoltage_trip",
+            }
+            for trip, key in keys.items():
+                wait = pack.get(f"protection.{key}_delay")
+                latest = lasts - (wait or 0.0)
+                if latest < 0 or beyond(trip, i, latest) <= 0:
+                    continue
+                passed = 0.0
+                if beyond(trip, i, 0.0) <= 0:
+                    low, high = 0.0, latest
+                    while high - low > 1e-12 * latest:
+                        middle = 0.5 * (low + high)
+                        low, high = (
+                            (low, middle) if beyond(trip, i, middle) > 0 else (middle, high)
+                        )
+                    passed = high
+                ways.append((passed + (WAITS[trip] if wait is None else wait), trip))
+        after, trip = min(ways, default=(math.inf, None))
+        c.rule(pull["opens"] == trip, f"a hard pull opens {pull['opens']}, recomputed {trip}")
+        c.number("hard_pull", f"opens_after_s {cells:g} C", pull["opens_after_s"], after, 1e-6)
 
 
 def one_sag(c, v, case):
@@ -360,15 +420,11 @@ def one_sag(c, v, case):
     top = max(v["use.speed_max"], v.get("settings.speed_cap", 0.0))
     asked = drive.power(drive.top, top)
 
-    def flowing(s):
-        """What the motors draw at most, as far as the draw and its taper let them."""
-        u, r = state(s)
-        drawn = pulse_draw(u, r, asked)
-        left = settled(draw, taper, u, r)
-        return left if drawn is None else min(left, drawn)
+    def flowing(s, after=seconds):
+        return most_drawn(v, draw, taper, asked, s, cells, after)
 
-    def loaded_cells(s):
-        return battery.cell_voltages(flowing(s), s, cells, seconds=seconds)
+    def loaded_cells(s, after=seconds):
+        return battery.cell_voltages(flowing(s, after), s, cells, seconds=after)
 
     tests = {
         "cell-floor": lambda s: min(
@@ -377,10 +433,21 @@ def one_sag(c, v, case):
     }
     trips = [p.get("protection.cell_undervoltage_trip") for p in battery.packs]
     if any(trip is not None for trip in trips):
+        waits = [p.get("protection.cell_undervoltage_trip_delay", 0.0) for p in battery.packs]
+
+        def above(s):
+            """Of the trips that have waited by the end of the draw."""
+            return min(
+                (
+                    loaded_cells(s, seconds - waits[i])[i] - trip
+                    for i, trip in enumerate(trips)
+                    if trip is not None and waits[i] <= seconds
+                ),
+                default=1.0,
+            )
+
         # where nothing flows a pack that is empty at rest is no matter of the draw
-        tests["protection-trip"] = lambda s: 1.0 if flowing(s) == 0 else min(
-            x - trip for x, trip in zip(loaded_cells(s), trips) if trip is not None
-        )
+        tests["protection-trip"] = lambda s: 1.0 if flowing(s) == 0 else above(s)
     if taper is not None:
         tests["taper-begins"] = lambda s: state(s)[0] - draw * state(s)[1] - taper[0]
         tests["taper-ends"] = lambda s: state(s)[0] - taper[1]

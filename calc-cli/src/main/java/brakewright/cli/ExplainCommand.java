@@ -35,7 +35,8 @@ final class ExplainCommand implements Callable<Integer> {
                         + " pack-regen-current, low-voltage-taper, high-voltage-taper, speed-cap.",
                 "Or a result: top-speed, launch, climb, time-to-cruise, sag, range, town-range,"
                         + " consumption, continuous-current, pull-time, recovery, pack-warming,"
-                        + " pack-sharing, joining, first-stop-trip, short-circuit-current."
+                        + " pack-sharing, joining, first-stop-trip, hard-pull-trip,"
+                        + " short-circuit-current."
             })
     String subject = "";
 

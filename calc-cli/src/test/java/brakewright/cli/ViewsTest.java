@@ -34,6 +34,7 @@ import brakewright.limit.Signal;
 import brakewright.limit.Standing;
 import brakewright.limit.TaperLimit;
 import brakewright.operation.FirstStop;
+import brakewright.operation.HardPull;
 import brakewright.operation.RegenOvershoot;
 import brakewright.operation.Sag;
 import brakewright.operation.Sharing;
@@ -118,6 +119,8 @@ class ViewsTest {
         Finding.class,
         FindingDetail.class,
         FirstStop.class,
+        HardPull.Opened.class,
+        HardPull.Opening.class,
         RegenOvershoot.class,
         Review.class,
         Sag.class,

@@ -147,7 +147,9 @@ final class PackAssembler {
                         values.optional(Input.PROTECTION_UNDERVOLTAGE_TRIP),
                         path,
                         values.optional(Input.PROTECTION_CHARGE_TRIP_DELAY),
-                        values.optional(Input.PROTECTION_OVERVOLTAGE_TRIP_DELAY));
+                        values.optional(Input.PROTECTION_OVERVOLTAGE_TRIP_DELAY),
+                        values.optional(Input.PROTECTION_DISCHARGE_TRIP_DELAY),
+                        values.optional(Input.PROTECTION_UNDERVOLTAGE_TRIP_DELAY));
     }
 
     private <T> @Nullable T attempt(Supplier<T> part, Input blamed) {

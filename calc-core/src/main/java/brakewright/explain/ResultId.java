@@ -35,6 +35,8 @@ public enum ResultId {
     JOINING("joining"),
     /** How soon the protection opens in the first stop after a full charge. */
     FIRST_STOP_TRIP("first-stop-trip"),
+    /** How soon the protection opens in a hard pull. */
+    HARD_PULL_TRIP("hard-pull-trip"),
     /** The current that a fuse must break. */
     SHORT_CIRCUIT_CURRENT("short-circuit-current");
 

@@ -31,6 +31,7 @@ public final class Workings {
             case PACK_SHARING -> WorkingSharing.sharing(sheet);
             case JOINING -> WorkingSharing.joining(sheet);
             case FIRST_STOP_TRIP -> WorkingFirstStop.of(sheet);
+            case HARD_PULL_TRIP -> WorkingHardPull.of(sheet);
             case SHORT_CIRCUIT_CURRENT -> new WorkingShortCircuit(sheet.build()).working();
         };
     }

@@ -94,7 +94,10 @@ record Notation(String symbol, String meaning, Unit unit) {
                     new Notation("u_cut", "usual cut-off of its chemistry", Unit.VOLT);
             case PROTECTION_OVERVOLTAGE_TRIP, PROTECTION_UNDERVOLTAGE_TRIP ->
                     new Notation("u_trip", "cell at which protection opens", Unit.VOLT);
-            case PROTECTION_CHARGE_TRIP_DELAY, PROTECTION_OVERVOLTAGE_TRIP_DELAY ->
+            case PROTECTION_CHARGE_TRIP_DELAY,
+                    PROTECTION_OVERVOLTAGE_TRIP_DELAY,
+                    PROTECTION_DISCHARGE_TRIP_DELAY,
+                    PROTECTION_UNDERVOLTAGE_TRIP_DELAY ->
                     new Notation("t_d", "for which that trip waits", Unit.SECOND);
             case CELL_OPEN_CIRCUIT_VOLTAGE ->
                     new Notation("u", "cell at rest, from its curve", Unit.VOLT);

@@ -135,8 +135,13 @@ public final class GroupTerms {
         return terms;
     }
 
-    /** By what share an endless current exceeds the pulse resistance of its cells. */
-    double rise(double charge) {
+    /**
+     * Returns by what share an endless current exceeds the pulse resistance of its cells.
+     *
+     * @param charge of the pack [1]
+     * @return x_r [1]
+     */
+    public double rise(double charge) {
         return model.rise(group.chargeAt(charge), factor(charge));
     }
 

@@ -1,12 +1,12 @@
 package brakewright.operation;
 
 import brakewright.battery.BatteryModel;
-import brakewright.battery.PackModel;
 import brakewright.charge.ChargeSearch;
 import brakewright.limit.Severity;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.Protection;
 import brakewright.spec.Taper;
 import java.util.EnumMap;
 import java.util.Map;
@@ -88,22 +88,23 @@ final class SagCourse {
         double worst = Double.NEGATIVE_INFINITY;
         for (int place = 0; place < model.packs().size(); place++) {
             double floor = model.packs().get(place).pack().cell().voltageMin();
-            worst = Math.max(worst, floor - cellVoltage(place, charge));
+            worst = Math.max(worst, floor - cellVoltage(place, charge, drawn.seconds()));
         }
         return worst;
     }
 
-    /** The cells in danger of the trip. */
+    /** The cells in danger of the trip: by then it has waited as long as it is told to. */
     HardPull.Loaded nearestToTrip(double charge) {
         HardPull.Loaded worst = new HardPull.Loaded(0.0, Double.POSITIVE_INFINITY);
-        if (flowing(charge) == 0.0) {
+        if (flowing(charge, drawn.seconds()) == 0.0) {
             return worst;
         }
         for (int place = 0; place < model.packs().size(); place++) {
-            OptionalDouble trip =
-                    model.packs().get(place).pack().protection().cellUndervoltageTrip();
-            if (trip.isPresent()) {
-                double cell = Math.max(0.0, cellVoltage(place, charge));
+            Protection protection = model.packs().get(place).pack().protection();
+            OptionalDouble trip = protection.cellUndervoltageTrip();
+            double passedBy = drawn.seconds() - protection.undervoltageTripDelay().orElse(0.0);
+            if (trip.isPresent() && passedBy >= 0.0) {
+                double cell = Math.max(0.0, cellVoltage(place, charge, passedBy));
                 if (Severity.of(trip.getAsDouble(), cell)
                         > Severity.of(worst.trip(), worst.cell())) {
                     worst = new HardPull.Loaded(trip.getAsDouble(), cell);
@@ -118,16 +119,26 @@ final class SagCourse {
         return Severity.of(worst.trip(), worst.cell());
     }
 
-    /** What the motors draw at most, as far as the draw and the taper let them. */
-    private double flowing(double charge) {
-        return drive.greatestDraw(topSpeed, pack(charge));
+    /**
+     * What the motors draw at most after a time [s], as far as the draw and the taper let them [A].
+     */
+    double flowing(double charge, double seconds) {
+        return drive.greatestDraw(topSpeed, PackState.of(model, charge, drawn.cellsC(), seconds));
     }
 
-    /** The emptiest group of a pack while that flows. */
-    private double cellVoltage(int place, double charge) {
-        PackModel pack = model.packs().get(place);
-        double own = flowing(charge) * model.share(place, charge, drawn.cellsC());
-        return pack.lowestCellVoltage(
-                own, model.chargeOf(place, charge), drawn.cellsC(), drawn.seconds());
+    /** Of that, out of one pack [A]. */
+    double flowing(int place, double charge, double seconds) {
+        return flowing(charge, seconds) * model.share(place, charge, drawn.cellsC());
+    }
+
+    /** The emptiest group of a pack while that flows [V]. */
+    double cellVoltage(int place, double charge, double seconds) {
+        return model.packs()
+                .get(place)
+                .lowestCellVoltage(
+                        flowing(place, charge, seconds),
+                        model.chargeOf(place, charge),
+                        drawn.cellsC(),
+                        seconds);
     }
 }

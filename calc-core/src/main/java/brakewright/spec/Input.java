@@ -182,6 +182,10 @@ public enum Input {
     PROTECTION_CHARGE_TRIP_DELAY("pack.protection.charge_trip_delay", Unit.SECOND),
     /** {@code pack.protection.cell_overvoltage_trip_delay}. */
     PROTECTION_OVERVOLTAGE_TRIP_DELAY("pack.protection.cell_overvoltage_trip_delay", Unit.SECOND),
+    /** {@code pack.protection.discharge_trip_delay}. */
+    PROTECTION_DISCHARGE_TRIP_DELAY("pack.protection.discharge_trip_delay", Unit.SECOND),
+    /** {@code pack.protection.cell_undervoltage_trip_delay}. */
+    PROTECTION_UNDERVOLTAGE_TRIP_DELAY("pack.protection.cell_undervoltage_trip_delay", Unit.SECOND),
     /** {@code pack.wiring.fuse}. */
     WIRING_FUSE("pack.wiring.fuse", Unit.AMPERE),
     /** {@code pack.wiring.fuse_family}. */

@@ -17,6 +17,8 @@ import java.util.OptionalDouble;
  * @param path which currents pass through it
  * @param chargeTripDelay how long the charge trip waits [s]; empty where not known
  * @param overvoltageTripDelay how long the over-voltage trip waits [s]; empty where not known
+ * @param dischargeTripDelay how long the discharge trip waits [s]; empty where not known
+ * @param undervoltageTripDelay how long the under-voltage trip waits [s]; empty where not known
  */
 public record Protection(
         OptionalDouble dischargeTrip,
@@ -25,7 +27,9 @@ public record Protection(
         OptionalDouble cellUndervoltageTrip,
         Path path,
         OptionalDouble chargeTripDelay,
-        OptionalDouble overvoltageTripDelay) {
+        OptionalDouble overvoltageTripDelay,
+        OptionalDouble dischargeTripDelay,
+        OptionalDouble undervoltageTripDelay) {
 
     /** Nothing is known of the protection. */
     public static final Protection UNKNOWN =
@@ -93,6 +97,37 @@ public record Protection(
     }
 
     /**
+     * A protection whose delays while it is drawn from are not known.
+     *
+     * @param dischargeTrip pack current out [A], positive
+     * @param chargeTrip pack current in [A], positive
+     * @param cellOvervoltageTrip [V], positive
+     * @param cellUndervoltageTrip [V], positive
+     * @param path which currents pass through it
+     * @param chargeTripDelay how long the charge trip waits [s]
+     * @param overvoltageTripDelay how long the over-voltage trip waits [s]
+     */
+    public Protection(
+            OptionalDouble dischargeTrip,
+            OptionalDouble chargeTrip,
+            OptionalDouble cellOvervoltageTrip,
+            OptionalDouble cellUndervoltageTrip,
+            Path path,
+            OptionalDouble chargeTripDelay,
+            OptionalDouble overvoltageTripDelay) {
+        this(
+                dischargeTrip,
+                chargeTrip,
+                cellOvervoltageTrip,
+                cellUndervoltageTrip,
+                path,
+                chargeTripDelay,
+                overvoltageTripDelay,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    /**
      * Validates the trips.
      *
      * @throws IllegalArgumentException if a number is not positive, or there is a trip though no
@@ -114,6 +149,10 @@ public record Protection(
                 value -> Require.notNegative("charge-trip delay", value, Unit.SECOND));
         overvoltageTripDelay.ifPresent(
                 value -> Require.notNegative("over-voltage-trip delay", value, Unit.SECOND));
+        dischargeTripDelay.ifPresent(
+                value -> Require.notNegative("discharge-trip delay", value, Unit.SECOND));
+        undervoltageTripDelay.ifPresent(
+                value -> Require.notNegative("under-voltage-trip delay", value, Unit.SECOND));
     }
 
     /**

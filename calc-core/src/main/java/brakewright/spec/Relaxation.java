@@ -24,6 +24,24 @@ public record Relaxation(double rise, double timeConstant, Curve byCharge, Onset
     }
 
     /**
+     * Returns when a multiple of the pulse resistance is there.
+     *
+     * @param multiple of it [1]
+     * @param rise by what share of it an endless current exceeds it at that charge state [1]
+     * @return the time since the current began [s]; 0 for what is there at once, infinite for what
+     *     no current meets
+     */
+    public double reaches(double multiple, double rise) {
+        if (multiple <= 1.0) {
+            return onset.reaches(multiple);
+        }
+        double come = (multiple - 1.0) / rise;
+        return come < 1.0
+                ? Cell.PULSE - timeConstant * Math.log1p(-come)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /**
      * A cell whose pulse resistance is there at once.
      *
      * @param rise by what share of the 10 s resistance at mid charge an endless pull exceeds it [1]

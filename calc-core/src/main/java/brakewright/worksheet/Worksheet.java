@@ -4,6 +4,7 @@ import brakewright.battery.FuseDuty;
 import brakewright.limit.Limits;
 import brakewright.limit.UsedInput;
 import brakewright.operation.FirstStop;
+import brakewright.operation.HardPull;
 import brakewright.operation.Operation;
 import brakewright.operation.Sharing;
 import brakewright.powertrain.ElectricBrake;
@@ -148,6 +149,19 @@ public final class Worksheet {
             firstStops = found;
         }
         return found;
+    }
+
+    /**
+     * Returns what opens soonest in a hard pull at the set draw.
+     *
+     * @return for each cell temperature at which something opens, that of the cells' own first
+     */
+    public List<HardPull.Opened> hardPulls() {
+        Operation trusted = operation.trusted(limits);
+        return Arrays.stream(build.cellTemperatures())
+                .mapToObj(cells -> new HardPull(build, limits, trusted, cells).opensFirst())
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /**

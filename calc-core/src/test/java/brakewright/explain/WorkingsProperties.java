@@ -210,6 +210,7 @@ class WorkingsProperties {
                             .min()
                             .orElseThrow();
             case FIRST_STOP_TRIP -> sheet.firstStops().get(0).opensAfter();
+            case HARD_PULL_TRIP -> sheet.hardPulls().get(0).after();
             case SHORT_CIRCUIT_CURRENT -> FuseDuty.hardest(sheet.build().battery()).current();
         };
     }

@@ -190,20 +190,25 @@ class SagProperties {
             case TAPER_ENDS ->
                     taper.map(band -> band.ends() - open).orElse(Double.NEGATIVE_INFINITY);
             case CELL_FLOOR, PROTECTION_TRIP -> {
-                double flowing =
-                        Math.min(
-                                asked(build, open, resistance),
-                                settled(drawn.current(), open, resistance, taper));
-                if (flowing == 0.0 && event == Sag.Event.PROTECTION_TRIP) {
-                    yield Double.NEGATIVE_INFINITY;
-                }
                 double worst = Double.NEGATIVE_INFINITY;
                 for (int place = 0; place < model.packs().size(); place++) {
                     PackModel pack = model.packs().get(place);
+                    double until = drawn.seconds() - waits(event, pack);
+                    if (until < 0.0) {
+                        continue;
+                    }
+                    double then = model.resistance(charge, drawn.cellsC(), until);
+                    double flowing =
+                            Math.min(
+                                    asked(build, open, then),
+                                    settled(drawn.current(), open, then, taper));
+                    if (flowing == 0.0 && event == Sag.Event.PROTECTION_TRIP) {
+                        continue;
+                    }
                     double own = model.chargeOf(place, charge);
                     double cell =
                             EmptiestGroup.cellVoltage(
-                                    pack.pack(), own, flowing, drawn.cellsC(), drawn.seconds());
+                                    pack.pack(), own, flowing, drawn.cellsC(), until);
                     OptionalDouble mark =
                             event == Sag.Event.CELL_FLOOR
                                     ? OptionalDouble.of(pack.pack().cell().voltageMin())
@@ -215,6 +220,13 @@ class SagProperties {
                 yield worst;
             }
         };
+    }
+
+    /** A trip opens after what it waits for; the floor is there at once [s]. */
+    private static double waits(Sag.Event event, PackModel pack) {
+        return event == Sag.Event.CELL_FLOOR
+                ? 0.0
+                : pack.pack().protection().undervoltageTripDelay().orElse(0.0);
     }
 
     /**

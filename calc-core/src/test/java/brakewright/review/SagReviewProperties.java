@@ -117,11 +117,21 @@ class SagReviewProperties {
         double before = Double.NEGATIVE_INFINITY;
         for (int step = 0; step <= STEPS; step++) {
             double charge = to + (from - to) * step / STEPS;
-            PackState pack = PackState.of(model, charge, cellsC, build.use().effort().hardPull());
-            double flowing = drive.greatestDraw(operation.topSpeed(), pack);
             double here = Double.NEGATIVE_INFINITY;
-            for (int place = 0; flowing > 0.0 && place < model.packs().size(); place++) {
+            for (int place = 0; place < model.packs().size(); place++) {
                 PackModel each = model.packs().get(place);
+                double until =
+                        build.use().effort().hardPull()
+                                - each.pack().protection().undervoltageTripDelay().orElse(0.0);
+                double flowing =
+                        until < 0.0
+                                ? 0.0
+                                : drive.greatestDraw(
+                                        operation.topSpeed(),
+                                        PackState.of(model, charge, cellsC, until));
+                if (flowing == 0.0) {
+                    continue;
+                }
                 double own = model.chargeOf(place, charge);
                 double cell =
                         EmptiestGroup.cellVoltage(
@@ -129,7 +139,7 @@ class SagReviewProperties {
                                 own,
                                 flowing * model.share(place, charge, cellsC),
                                 cellsC,
-                                build.use().effort().hardPull());
+                                until);
                 double trip =
                         each.pack()
                                 .protection()

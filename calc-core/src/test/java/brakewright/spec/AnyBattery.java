@@ -254,9 +254,18 @@ public class AnyBattery extends DomainContextBase {
                         between(4.15, 4.35).optional(),
                         between(2.3, 3.0).optional(),
                         between(0.0, 0.3).optional(),
-                        between(0.0, 0.3).optional())
+                        between(0.0, 0.3).optional(),
+                        between(0.0, 0.3).optional(),
+                        between(0.0, 40.0).optional())
                 .as(
-                        (discharge, charge, over, under, chargeDelay, overDelay) ->
+                        (discharge,
+                                charge,
+                                over,
+                                under,
+                                chargeDelay,
+                                overDelay,
+                                outDelay,
+                                underDelay) ->
                                 new Protection(
                                         present(discharge),
                                         present(charge),
@@ -264,7 +273,9 @@ public class AnyBattery extends DomainContextBase {
                                         present(under),
                                         Protection.Path.BOTH,
                                         present(chargeDelay),
-                                        present(overDelay)));
+                                        present(overDelay),
+                                        present(outDelay),
+                                        present(underDelay)));
     }
 
     /** Fuses that break the voltage of any of these: what else is asked is not drowned by one. */

@@ -1,9 +1,11 @@
 package brakewright.cli.json;
 
+import brakewright.operation.HardPull;
 import brakewright.operation.Sag;
 import brakewright.worksheet.PackRow;
 import brakewright.worksheet.SagSheet;
 import brakewright.worksheet.Worksheet;
+import java.util.Locale;
 
 /** Writes how far the voltage sags while a current is drawn, and what it meets. */
 final class SagJson {
@@ -30,6 +32,28 @@ final class SagJson {
             json.number("pulse_s", drawn.seconds());
             voltages(drawn);
             meetings(each);
+            json.endObject();
+        }
+        json.endArray();
+        pulls();
+    }
+
+    /** What opens soonest in a hard pull, for each cell temperature at which something does. */
+    private void pulls() {
+        json.startArray("hard_pull");
+        for (HardPull.Opened opened : sheet.hardPulls()) {
+            json.startObject();
+            json.number("lasts_s", sheet.build().use().effort().hardPull());
+            json.number("cells_C", opened.cellsC());
+            json.number("charge", opened.charge());
+            json.text("opens", opened.opening().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            if (!sheet.build().battery().isOnePack()) {
+                json.number("pack", opened.place() + 1);
+            }
+            json.number("pack_current_A", opened.current());
+            json.number("passed_after_s", opened.passedAfter());
+            json.number(opened.isDelayTypical() ? "delay_typical_s" : "delay_s", opened.delay());
+            json.number("opens_after_s", opened.after());
             json.endObject();
         }
         json.endArray();

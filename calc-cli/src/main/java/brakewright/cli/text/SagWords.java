@@ -5,6 +5,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.formula.Term;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.TaperLimit;
+import brakewright.operation.HardPull;
 import brakewright.operation.Sag;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
@@ -58,8 +59,41 @@ final class SagWords {
         for (int pulse = 0; met && pulse + 1 < set.size(); pulse += 2) {
             page.paragraph("", 2, first(set.get(pulse), set.get(pulse + 1)));
         }
+        pulls();
         unknown();
         taper();
+    }
+
+    /** What opens soonest in a hard pull, where a trip is told. */
+    private void pulls() {
+        List<HardPull.Opened> pulls = sheet.hardPulls();
+        String lasts = Numbers.time(sheet.build().use().effort().hardPull());
+        if (pulls.isEmpty() && withTrip() > 0) {
+            page.paragraph("", 2, "In a pull of " + lasts + " no trip that is told opens.");
+        }
+        for (HardPull.Opened opened : pulls) {
+            page.paragraph(
+                    "",
+                    2,
+                    "In a pull of "
+                            + lasts
+                            + ", cells at "
+                            + Numbers.nearest(opened.cellsC(), 0)
+                            + " °C, the protection's "
+                            + (opened.opening() == HardPull.Opening.DISCHARGE_TRIP
+                                    ? "discharge trip"
+                                    : "under-voltage trip")
+                            + (sheet.build().battery().isOnePack()
+                                    ? ""
+                                    : " of pack " + (opened.place() + 1))
+                            + " opens soonest at "
+                            + Numbers.percent(opened.charge())
+                            + " charge: "
+                            + (opened.isDelayTypical() ? "typically " : "")
+                            + "after "
+                            + Numbers.time(opened.after())
+                            + ". Drive and electric brake are gone then.");
+        }
     }
 
     /** Met at the latest there: rounded up. */

@@ -165,6 +165,10 @@ public final class PlainWords {
                     "Join the packs only while a meter shows them within "
                             + Numbers.down(value, 2)
                             + " V of each other.";
+            case HARD_PULL_TRIP ->
+                    "In a hard pull count on drive and electric brake for no longer than "
+                            + Numbers.time(value)
+                            + ".";
             case FIRST_STOP_TRIP ->
                     "Braking hard with the pack at its fullest, count on the electric brake for no"
                             + " longer than "

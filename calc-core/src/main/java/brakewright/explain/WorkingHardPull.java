@@ -1,0 +1,212 @@
+package brakewright.explain;
+
+import static brakewright.formula.Term.computed;
+import static brakewright.formula.Term.constant;
+import static brakewright.formula.Term.given;
+import static brakewright.formula.Term.modelled;
+import static brakewright.formula.Term.searched;
+
+import brakewright.battery.BatteryModel;
+import brakewright.battery.PackModel;
+import brakewright.battery.WorstGroup;
+import brakewright.formula.Origin;
+import brakewright.formula.Steps;
+import brakewright.formula.Term;
+import brakewright.limit.GroupTerms;
+import brakewright.limit.PackTerms;
+import brakewright.operation.HardPull;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import brakewright.spec.Input;
+import brakewright.spec.Relaxation;
+import brakewright.spec.Unit;
+import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How soon the protection opens once a hard pull has begun. */
+final class WorkingHardPull {
+
+    private static final String NOTHING_OPENS =
+            "Nothing opens in a hard pull: what is drawn passes no trip of the protection that is"
+                    + " told, or not for as long as it waits.";
+
+    private static final String TYPICAL =
+            "The delay is the typical one of ABLIC S-8211C, data sheet rev. 5.0: that of the board"
+                    + " at hand may be shorter or longer. ";
+
+    private final Build build;
+    private final HardPull.Opened opened;
+    private final PackModel pack;
+    private final GroupTerms group;
+    private final double charge;
+    private final Steps steps = new Steps();
+
+    private WorkingHardPull(Worksheet sheet, HardPull.Opened opened) {
+        this.build = sheet.build();
+        this.opened = opened;
+        BatteryModel battery = new BatteryModel(build.battery());
+        this.pack = battery.packs().get(opened.place());
+        this.group = new GroupTerms(pack, WorstGroup.End.EMPTIEST);
+        this.charge = battery.chargeOf(opened.place(), opened.charge());
+    }
+
+    static WorkingOutcome of(Worksheet sheet) {
+        List<HardPull.Opened> opened = sheet.hardPulls();
+        return opened.isEmpty()
+                ? new WorkingMissing(ResultId.HARD_PULL_TRIP, NOTHING_OPENS)
+                : new WorkingHardPull(sheet, opened.get(0)).working();
+    }
+
+    private WorkingOutcome working() {
+        Term whole =
+                searched("s", "charge state at which it is soonest", opened.charge(), Unit.RATIO);
+        Term current = current();
+        boolean isVoltage = opened.opening() == HardPull.Opening.UNDERVOLTAGE_TRIP;
+        List<Term> times = new ArrayList<>();
+        if (isVoltage) {
+            Term multiple = multiple(whole, current);
+            if (opened.passedAfter() > 0.0) {
+                times.add(time(multiple));
+            } else {
+                steps.note(
+                        "No more than the ohmic share, which is there at once: the trip is passed"
+                                + " in the first instant.");
+            }
+        } else {
+            double trip = pack.pack().protection().dischargeTrip().orElseThrow();
+            steps.add(
+                    place(),
+                    computed(
+                            "I_x",
+                            "beyond the discharge trip",
+                            opened.current() - trip,
+                            Unit.AMPERE),
+                    current.symbol() + " − I_r",
+                    "a current trip is passed as soon as the current is beyond it",
+                    List.of(current, given(Input.PROTECTION_DISCHARGE_TRIP, trip)));
+            if (opened.passedAfter() > 0.0) {
+                times.add(
+                        searched("t_v", "trip is passed after", opened.passedAfter(), Unit.SECOND));
+            }
+        }
+        times.add(delay(isVoltage));
+        steps.add(
+                place(),
+                computed("t_o", "protection opens after", opened.after(), Unit.SECOND),
+                String.join(" + ", times.stream().map(Term::symbol).toList()),
+                "a trip that has been passed opens once its delay is over",
+                times);
+        steps.note(
+                (opened.isDelayTypical() ? TYPICAL : "")
+                        + "Counted from when the set draw began, at the charge in use at which it is"
+                        + " soonest; the current is the one that flows as the trip is passed.");
+        return Working.of(
+                ResultId.HARD_PULL_TRIP,
+                "How soon the protection opens in a pull at the set draw that lasts as long as the"
+                        + " hardest in use: the vehicle cuts dead, and the electric brake goes with it.",
+                List.of(
+                        whole,
+                        given(Input.PACK_TEMPERATURE, opened.cellsC()),
+                        given(Input.USE_HARD_PULL, build.use().effort().hardPull())),
+                steps);
+    }
+
+    private int place() {
+        return build.battery().isOnePack() ? 0 : opened.place() + 1;
+    }
+
+    private Term current() {
+        Term whole =
+                searched("I_p", "drawn as the trip is passed", opened.packCurrent(), Unit.AMPERE);
+        if (build.battery().isOnePack()) {
+            return whole;
+        }
+        return steps.add(
+                place(),
+                computed("I_k", "of that, out of this pack", opened.current(), Unit.AMPERE),
+                "w·I_p",
+                "Kirchhoff's laws",
+                List.of(
+                        whole,
+                        modelled(
+                                "w",
+                                "its share of the whole current",
+                                opened.current() / opened.packCurrent(),
+                                Unit.RATIO)));
+    }
+
+    /** What of the pulse resistance must be there for the voltage to fall to the trip. */
+    private Term multiple(Term whole, Term current) {
+        steps.add(
+                group.chargeAt(
+                        build.battery().isOnePack()
+                                ? whole
+                                : modelled(
+                                        "s_p", "charge state of this pack", charge, Unit.RATIO)));
+        Term rest = group.openCircuitVoltage(charge);
+        List<Term> terms = new ArrayList<>();
+        terms.add(PackTerms.parallel(pack));
+        terms.add(
+                given(
+                        Input.PROTECTION_UNDERVOLTAGE_TRIP,
+                        pack.pack().protection().cellUndervoltageTrip().orElseThrow()));
+        terms.add(rest);
+        terms.add(current);
+        terms.addAll(group.resistance(charge, opened.cellsC()));
+        return steps.add(
+                place(),
+                computed("q_r", "resistance needed, of a pulse's", opened.multiple(), Unit.RATIO),
+                "P·("
+                        + rest.symbol()
+                        + " − u_trip)/("
+                        + current.symbol()
+                        + "·"
+                        + group.resistanceFormula("")
+                        + ")",
+                "Ohm's law",
+                terms);
+    }
+
+    private Term time(Term multiple) {
+        Relaxation relaxation = pack.pack().cell().relaxation();
+        Term pulse = constant("t_10", "length of the pulse", Cell.PULSE, Unit.SECOND);
+        boolean isWithinPulse = opened.multiple() <= 1.0;
+        List<Term> terms =
+                isWithinPulse
+                        ? List.of(
+                                multiple,
+                                given(Input.CELL_OHMIC_SHARE, relaxation.onset().ohmicShare()),
+                                given(Input.CELL_ONSET_TIME, relaxation.onset().timeConstant()),
+                                pulse)
+                        : List.of(
+                                multiple,
+                                given(Input.CELL_SUSTAINED_RISE, group.rise(charge)),
+                                given(Input.CELL_RELAXATION_TIME, relaxation.timeConstant()),
+                                pulse);
+        return steps.add(
+                place(),
+                computed("t_v", "trip is passed after", opened.passedAfter(), Unit.SECOND),
+                isWithinPulse
+                        ? "min(t_10, −τ_f·ln(1 − (q_r − k)/(1 − k)·(1 − exp(−t_10/τ_f))))"
+                        : "t_10 − τ·ln(1 − (q_r − 1)/x_r)",
+                "equivalent circuit of two resistances with capacitors, e.g. Plett, Battery"
+                        + " Management Systems 1 (2015), ch. 2",
+                terms);
+    }
+
+    private Term delay(boolean isVoltage) {
+        return opened.isDelayTypical()
+                ? new Term(
+                        "t_d",
+                        "typical delay of such a trip",
+                        opened.delay(),
+                        Unit.SECOND,
+                        Origin.Found.ASSUMED)
+                : given(
+                        isVoltage
+                                ? Input.PROTECTION_UNDERVOLTAGE_TRIP_DELAY
+                                : Input.PROTECTION_DISCHARGE_TRIP_DELAY,
+                        opened.delay());
+    }
+}
