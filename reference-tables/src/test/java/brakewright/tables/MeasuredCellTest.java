@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The shipped tables against cells that were measured, in both directions, at several times,
@@ -254,6 +255,50 @@ class MeasuredCellTest {
                 volts,
                 got,
                 0.12 * volts,
+                "V");
+    }
+
+    /**
+     * A pulse of 20 s out of a full power cell over those between 40 and 60 % charge. Never told
+     * lower than the mean of two cells. Tolerance: 15 %, what they differ by, as one curve stands
+     * for both.
+     *
+     * <p>Source: tayvoy.com, pages on the INR21700-50S and the INR18650-P28A.
+     */
+    @ParameterizedTest(name = "{0}: {1} over {2} mΩ")
+    @CsvSource({"samsung-50s, 20.0, 14.2", "molicel-p28a, 27.7, 17.2"})
+    void fullPowerCellsResistAsMuchMoreAsTwoDid(String cell, double full, double middle) {
+        double got = curve("nmc-power-resistance-by-charge").at(1.0);
+        assertThat(got).isGreaterThan(0.5 * (20.0 / 14.2 + 27.7 / 17.2));
+        OutsideChecks.check(
+                "full-" + cell,
+                "resistance when full, over that at mid charge",
+                "tayvoy.com",
+                "pulses of 10 A for 20 s",
+                full / middle,
+                got,
+                0.15 * full / middle,
+                "1");
+    }
+
+    /**
+     * A cell that was drawn from at a tenth of its capacity an hour rests above what it showed, by
+     * what it then loses: 20 mV at 0.5 A, 40 mΩ. Tolerance: 10 mV, what 20 mΩ more or less make.
+     *
+     * <p>Source: N. Kirkaldy et al., J. Power Sources 2024, experiment 5, cell A; rows between
+     * those that the curve was taken from.
+     */
+    @ParameterizedTest(name = "{0}: {1} V")
+    @CsvSource({"0.846255, 4.0306", "0.491586, 3.6702", "0.094380, 3.1797", "0.017145, 2.7983"})
+    void theCommonHighEnergyCellRestsAsItShowed(double charge, double shown) {
+        OutsideChecks.check(
+                "m50t-rest-" + charge,
+                "rest voltage",
+                "University of Birmingham and others",
+                "discharge at 0.1 C",
+                shown + 0.02,
+                curve("nmc-lg-m50t").at(charge),
+                0.01,
                 "V");
     }
 

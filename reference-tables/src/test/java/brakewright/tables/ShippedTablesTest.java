@@ -18,7 +18,7 @@ class ShippedTablesTest {
 
     @Test
     void nameTheirEdition() {
-        assertThat(TABLES.version()).isEqualTo("2026-11.8");
+        assertThat(TABLES.version()).isEqualTo("2026-11.9");
     }
 
     @Test
