@@ -76,6 +76,9 @@ final class OnePage {
         gap(after, wording);
         after.line(showing.ink().heading("Cautions"));
         after.list(wording.isTerse() ? Cautions.terse() : Cautions.brief());
+        if (wording != Wording.CROWDED) {
+            after.note(new HorizonLine(showing.sheet()).text());
+        }
         after.note(
                 "More: --show "
                         + Arrays.stream(SheetSection.values())
