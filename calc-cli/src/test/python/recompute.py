@@ -857,7 +857,10 @@ def compare_limits(c, v, sheet):
         c.number(group, "set", limit.get("set"), v.set_pack(key) if v.chosen(key) else None)
         side = 0 if name == "pack-regen-current" else 1
         if side == 0 and v.set_pack(key) > 0:
-            c.number(group, "braking_time_s", limit["braking_time_s"], v.braking_time(v.set_pack(key)))
+            seconds, back = v.braking_time(v.set_pack(key)), v.set_pack(key)
+            c.number(group, "braking_time_s", limit["braking_time_s"], seconds)
+            adds = seconds * back / (3600 * v.battery.capacity)
+            c.number(group, "braking_adds_charge", limit["braking_adds_charge"], adds)
         word = "holds_below_charge" if side == 0 else "holds_above_charge"
         asked = [(word, least)]
         if v.chosen(key):

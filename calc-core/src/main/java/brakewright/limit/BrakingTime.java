@@ -15,12 +15,25 @@ import brakewright.spec.Build;
  * more slowly with time than the current falls, so the set current is the case to look at.
  *
  * <p>Assumption: nothing of the energy is lost in motors, air and controllers, which errs on the
- * long side. The charge that braking adds meanwhile is left out here; a descent counts it.
+ * long side. The charge that braking adds meanwhile shifts no limit here, it is told beside them; a
+ * descent counts it.
  *
  * @param seconds the time [s]; infinite where nothing is sent back
  * @param reason which of them it is
+ * @param charge what the current adds to the charge of the packs in that time [1]; 0 where nothing
+ *     is sent back
  */
-public record BrakingTime(double seconds, Reason reason) {
+public record BrakingTime(double seconds, Reason reason, double charge) {
+
+    /**
+     * Braking that adds no charge worth telling.
+     *
+     * @param seconds the time [s]
+     * @param reason which of them it is
+     */
+    public BrakingTime(double seconds, Reason reason) {
+        this(seconds, reason, 0.0);
+    }
 
     /** What makes braking last. */
     public enum Reason {
@@ -60,12 +73,15 @@ public record BrakingTime(double seconds, Reason reason) {
         double hard = build.use().effort().hardBrake();
         double stop = lasting(kineticEnergy(build), power);
         double slope = lasting(slopeEnergy(build), power);
-        if (slope > Math.max(hard, stop)) {
-            return new BrakingTime(slope, Reason.SLOPE);
-        }
-        return stop > hard
-                ? new BrakingTime(stop, Reason.STOP)
-                : new BrakingTime(hard, Reason.HARD_BRAKE);
+        double longest = Math.max(hard, Math.max(stop, slope));
+        Reason reason =
+                slope > Math.max(hard, stop)
+                        ? Reason.SLOPE
+                        : stop > hard ? Reason.STOP : Reason.HARD_BRAKE;
+        return new BrakingTime(
+                longest,
+                reason,
+                current > 0.0 ? longest * current / (3600.0 * model.capacityAh()) : 0.0);
     }
 
     private static double lasting(double energy, double power) {

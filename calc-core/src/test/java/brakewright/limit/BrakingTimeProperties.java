@@ -84,8 +84,13 @@ class BrakingTimeProperties {
         assertThat(BrakingTime.of(lasting(board, 5.0, 0.0), model, 10.0).seconds())
                 .isCloseTo(0.5 * 94.0 * 1.03 * 121.0 / 396.0, within(1e-9));
         assertThat(BrakingTime.of(lasting(board, 60.0, 0.0), model, 10.0))
-                .isEqualTo(new BrakingTime(60.0, BrakingTime.Reason.HARD_BRAKE));
+                .isEqualTo(
+                        new BrakingTime(
+                                60.0,
+                                BrakingTime.Reason.HARD_BRAKE,
+                                60.0 * 10.0 / (3600.0 * model.capacityAh())));
         assertThat(BrakingTime.of(board, model, 0.0).seconds()).isInfinite();
+        assertThat(BrakingTime.of(board, model, 0.0).charge()).isZero();
     }
 
     private static Build lasting(Build build, double brake, double slope) {

@@ -249,6 +249,7 @@ public final class WorksheetJson {
         if (limit.isTaking() && Double.isFinite(braking.seconds())) {
             json.number("braking_time_s", braking.seconds());
             json.text("braking_time_of", braking.reason().key());
+            json.number("braking_adds_charge", braking.charge());
         }
         constraints("constraints", fixed.constraints());
         json.number("end_of_use_charge", limit.endOfUse());

@@ -125,7 +125,17 @@ public final class VerdictWords {
                     case HARD_BRAKE -> ", the longest in use.";
                     case STOP -> ", the longest that a stop can send back what is set.";
                     case SLOPE -> ", the longest that the slope in use can send back what is set.";
-                };
+                }
+                + added(braking);
+    }
+
+    /** What braking adds to the charge is no part of the bounds on it. */
+    private static String added(BrakingTime braking) {
+        return Numbers.isNothing(100.0 * braking.charge(), 1)
+                ? ""
+                : " It adds "
+                        + Numbers.up(100.0 * braking.charge(), 1)
+                        + " % of charge itself: begin it so much lower.";
     }
 
     /** Bounds on the charge come first: they are met on every ride. */
