@@ -976,6 +976,7 @@ UNITLESS = {
     "set_holds_above_charge",
     "held_down_to_charge",
     "taper_weakens_from_charge",
+    "braking_adds_charge",
     "own_charge",
     "pack",
     "returned_share",

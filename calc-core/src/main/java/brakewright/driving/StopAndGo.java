@@ -84,6 +84,30 @@ public record StopAndGo(
         return new Ride(build, drive, brake, 1.0 / stopsPerMetre).at(speed);
     }
 
+    /**
+     * Computes one leg of such a ride.
+     *
+     * @param build the vehicle
+     * @param drive its drive as it is set
+     * @param brake its electric brake as it is set
+     * @param speed asked for [m/s], positive
+     * @param stopsPerMetre [1/m], positive
+     * @param charge at which it is ridden [1]
+     * @return the leg; empty where none fits
+     * @throws IllegalArgumentException if the speed or the stops are not positive
+     */
+    public static Optional<Leg> leg(
+            Build build,
+            ElectricDrive drive,
+            ElectricBrake brake,
+            double speed,
+            double stopsPerMetre,
+            double charge) {
+        Require.positive("speed", speed, Unit.METRE_PER_SECOND);
+        Require.positive("stops per distance", stopsPerMetre, Unit.PER_METRE);
+        return new Ride(build, drive, brake, 1.0 / stopsPerMetre).leg(speed, charge);
+    }
+
     /** Copies the list. */
     public StopAndGo {
         parts = List.copyOf(parts);
@@ -128,8 +152,36 @@ public record StopAndGo(
             double netCharge,
             double perFullCharge) {
 
-        double time() {
+        /**
+         * Returns how long it takes.
+         *
+         * @return the time, standing left out [s]
+         */
+        public double time() {
             return pull.time() + steadyTime + stopped.time();
+        }
+
+        /**
+         * Returns the steady current that takes as much charge out of the packs.
+         *
+         * @return the mean, what flows back taken off [A]
+         */
+        public double meanCurrent() {
+            return netCharge / time();
+        }
+
+        /**
+         * Returns the steady current that heats the cells as much, wherever it flows to.
+         *
+         * <p>{@code √((E_p/R + I²·t)/T)} with the energy E_p that pulling away and stopping leave
+         * in the packs, whose resistance they meet.
+         *
+         * @param resistance of all packs that they meet [Ω], positive
+         * @return the root of the mean square [A]
+         */
+        public double effectiveCurrent(double resistance) {
+            double uneven = (pull.spent().pack() + stopped.spent().pack()) / resistance;
+            return Math.sqrt((uneven + steadyCurrent * steadyCurrent * steadyTime) / time());
         }
     }
 

@@ -118,6 +118,24 @@ public record PackHeat(
         return of(build, model, startC, pack -> -pack.currentInto(-power), place, AS_KNOWN);
     }
 
+    /**
+     * The same for one pack at a steady current out of all [A] that heats so many times as much as
+     * if it were even.
+     */
+    static Optional<PackHeat> atUnevenCurrent(
+            Build build, BatteryModel model, double mean, double times, double startC, int place) {
+        return of(
+                build,
+                model,
+                startC,
+                pack ->
+                        2.0 * mean * pack.resistance() > pack.voltage()
+                                ? Double.POSITIVE_INFINITY
+                                : mean,
+                place,
+                new double[] {times, 1.0});
+    }
+
     /** The same ride of one pack with more or less heat, and a longer or shorter way to the air. */
     static Optional<PackHeat> doubted(
             Build build, BatteryModel model, double power, PackHeat ride, double[] factors) {

@@ -5,6 +5,8 @@ import brakewright.driving.Climb;
 import brakewright.driving.Cruise;
 import brakewright.driving.Road;
 import brakewright.heat.PackHeat;
+import brakewright.heat.TownRide;
+import brakewright.heat.WarmRide;
 import brakewright.limit.LimitId;
 import brakewright.limit.Signal;
 import brakewright.operation.Operation;
@@ -31,6 +33,7 @@ final class DriveReview {
         climb();
         range();
         cells();
+        town();
         if (build.rider().stance() != Stance.SEATED) {
             findings.add(
                     Finding.of(Topic.SPEED_STABILITY, Signal.CAUTION)
@@ -79,6 +82,37 @@ final class DriveReview {
                                                 .valued(draw, Unit.AMPERE)
                                                 .atTemperature(heat.dischargeLimitC())
                                                 .build()));
+    }
+
+    /** What a steady ride passes already is told by its check. */
+    private void town() {
+        if (operation.brake().motorCurrent() <= 0.0 || operation.brake().packCurrent() <= 0.0) {
+            return;
+        }
+        TownRide.of(build, operation.drive(), operation.brake())
+                .filter(town -> isTooWarm(town.heat()))
+                .filter(
+                        town ->
+                                WarmRide.of(build, operation.drive())
+                                        .filter(even -> isTooWarm(even.heat()))
+                                        .isEmpty())
+                .ifPresent(
+                        town ->
+                                findings.add(
+                                        Finding.of(Topic.TOWN_WARMS_CELLS, Signal.CAUTION)
+                                                .about(LimitId.PACK_REGEN_CURRENT)
+                                                .valued(
+                                                        town.heat().highestC(),
+                                                        town.heat().chargeLimitC(),
+                                                        Unit.CELSIUS)
+                                                .atSpeed(town.speed())
+                                                .atTemperature(town.heat().startC())
+                                                .build()));
+    }
+
+    /** Not where it is stated to be so from the beginning, which is told by itself. */
+    private static boolean isTooWarm(PackHeat heat) {
+        return heat.startC() <= heat.chargeLimitC() && heat.highestC() > heat.chargeLimitC();
     }
 
     private void range() {

@@ -46,6 +46,8 @@ public enum Topic {
     RETURN_INTO_WARM_CELLS("return-into-warm-cells"),
     /** A full discharge at the set draw warms the cells beyond what they bear. */
     CELLS_OVERHEAT("cells-overheat"),
+    /** Riding in town warms the cells so far, where an even ride would not. */
+    TOWN_WARMS_CELLS("town-warms-cells"),
     /** The range falls short of what is asked. */
     RANGE_SHORT("range-short"),
     /** No figure tells at which speed a vehicle begins to weave. */

@@ -12,8 +12,10 @@ import brakewright.road.RoadLoad;
 import brakewright.spec.BrakedBuilds;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.Climate;
 import brakewright.spec.Controllers;
 import brakewright.spec.Criteria;
+import brakewright.spec.Riding;
 import brakewright.spec.Settings;
 import brakewright.spec.Use;
 import brakewright.spec.Vehicle;
@@ -225,6 +227,44 @@ class RideReviewTest {
             Build gentle = BOARD.withSettings(Settings.NONE.withPackDischargeCurrent(draw));
             assertThat(told(gentle, Topic.CELLS_OVERHEAT)).isEmpty();
         }
+    }
+
+    /** Heat goes with the square of the current: stops and starts warm more than they take. */
+    @Test
+    void townWarmsCellsWhereAnEvenRideDoesNot() {
+        double stops = 1.0 / 80.0;
+        Build build = stopping(warm(40.0, 43.0), stops);
+        Finding town = one(build, Topic.TOWN_WARMS_CELLS);
+        assertThat(town.signal()).isEqualTo(Signal.CAUTION);
+        assertThat(town.value().orElseThrow()).isGreaterThan(45.0);
+        assertThat(town.limit()).hasValue(45.0);
+        assertThat(town.temperatureC()).hasValue(43.0);
+        assertThat(told(build, Topic.RETURN_INTO_WARM_CELLS)).isEmpty();
+        assertThat(told(stopping(warm(30.0, 43.0), stops), Topic.TOWN_WARMS_CELLS)).isEmpty();
+        assertThat(told(stopping(warm(40.0, 46.0), stops), Topic.TOWN_WARMS_CELLS)).isEmpty();
+        for (double rarely : new double[] {0.0, 1e-5}) {
+            assertThat(told(stopping(warm(40.0, 43.0), rarely), Topic.TOWN_WARMS_CELLS)).isEmpty();
+        }
+        Build unbraked = warm(40.0, 43.0).withSettings(Settings.NONE.withMotorBrakeCurrent(0.0));
+        assertThat(told(stopping(unbraked, stops), Topic.TOWN_WARMS_CELLS)).isEmpty();
+    }
+
+    private static Build warm(double airC, double cellsC) {
+        Use use = BOARD.use();
+        return BOARD.withUse(use.withClimate(new Climate(airC, cellsC, cellsC, 0.0, 60.0)));
+    }
+
+    private static Build stopping(Build build, double stopsPerMetre) {
+        Riding riding = build.use().riding();
+        return build.withUse(
+                build.use()
+                        .withRiding(
+                                new Riding(
+                                        riding.cruiseSpeed(),
+                                        riding.headwind(),
+                                        riding.idlePower(),
+                                        stopsPerMetre,
+                                        riding.measured())));
     }
 
     @Test

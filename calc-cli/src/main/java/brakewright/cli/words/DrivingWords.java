@@ -61,6 +61,16 @@ final class DrivingWords {
                             + Numbers.nearest(finding.temperatureC().orElseThrow(), 0)
                             + " °C at which they may be discharged (see the heat of the pack). Watch"
                             + " their temperature in long hard riding, and pause in time.";
+            case TOWN_WARMS_CELLS ->
+                    "In town, with the stops in use and all that is set between them, the cells are"
+                            + " predicted to come from "
+                            + Numbers.nearest(finding.temperatureC().orElseThrow(), 0)
+                            + " to "
+                            + Numbers.nearest(finding.value().orElseThrow(), 0)
+                            + " °C; charging is permitted to "
+                            + Numbers.down(finding.limit().orElseThrow(), 0)
+                            + " °C, and an even ride stays below that. Measure their temperature;"
+                            + " once they are there nothing may be braked into them.";
             case RANGE_SHORT ->
                     "At "
                             + units.speedText(finding.speed().orElseThrow())

@@ -220,6 +220,7 @@ public final class FindingWords {
                     CLIMB_OVERHEATS,
                     RETURN_INTO_WARM_CELLS,
                     CELLS_OVERHEAT,
+                    TOWN_WARMS_CELLS,
                     RANGE_SHORT,
                     SPEED_STABILITY ->
                     new DrivingWords(build, units).of(finding);
