@@ -73,7 +73,6 @@ final class ExplainCommand implements Callable<Integer> {
 
     /** All names, those most like a misspelt one first. */
     private static String nearestFirst(String key) {
-        return String.join(
-                ", ", Nearest.first(key, new Offered.Explained().words().toList()));
+        return String.join(", ", Nearest.first(key, new Offered.Explained().words().toList()));
     }
 }
