@@ -5,6 +5,7 @@ public final class MissingInput extends IllegalStateException {
 
     private static final long serialVersionUID = 1L;
 
+    /** The dotted key. */
     private final String key;
 
     MissingInput(String key) {
