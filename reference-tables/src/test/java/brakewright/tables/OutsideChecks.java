@@ -38,7 +38,7 @@ final class OutsideChecks {
         String line =
                 String.format(
                         Locale.ROOT,
-                        "%s,%s,\"%s\",published,\"%s\",%s,%s,%s,%s%n",
+                        "%s,\"%s\",\"%s\",published,\"%s\",%s,%s,%s,%s%n",
                         id,
                         quantity,
                         source,
