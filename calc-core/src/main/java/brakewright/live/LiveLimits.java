@@ -269,6 +269,20 @@ public final class LiveLimits {
     }
 
     /**
+     * Returns the current that may be sent into the packs besides what flows already, likewise.
+     *
+     * @param voltage at the terminals now [V]
+     * @param cellsC the cell temperature [°C]
+     * @param horizon how long it is to flow
+     * @return the current [A]; 0 where an argument is NaN or outside its range
+     */
+    public double furtherRegenOrZeroA(double voltage, double cellsC, Horizon horizon) {
+        return isVoltage(voltage) && isKnown(FULL, cellsC)
+                ? furtherRegenA(voltage, cellsC, horizon)
+                : 0.0;
+    }
+
+    /**
      * Returns the current that may be drawn from the packs besides what flows already, from the
      * voltage at their terminals alone: {@code (V − U_min)/R(t)}, likewise.
      *
@@ -280,6 +294,24 @@ public final class LiveLimits {
      */
     public double furtherDrawA(double voltage, double cellsC, Horizon horizon) {
         return further(giving, greatestOut, voltage - lowestRest, voltage, cellsC, horizon);
+    }
+
+    /**
+     * Returns the current that may be drawn from the packs besides what flows already, likewise.
+     *
+     * @param voltage at the terminals now [V]
+     * @param cellsC the cell temperature [°C]
+     * @param horizon how long it is to flow
+     * @return the current [A]; 0 where an argument is NaN or outside its range
+     */
+    public double furtherDrawOrZeroA(double voltage, double cellsC, Horizon horizon) {
+        return isVoltage(voltage) && isKnown(FULL, cellsC)
+                ? furtherDrawA(voltage, cellsC, horizon)
+                : 0.0;
+    }
+
+    private static boolean isVoltage(double voltage) {
+        return voltage >= 0.0 && voltage < Double.POSITIVE_INFINITY;
     }
 
     private double further(

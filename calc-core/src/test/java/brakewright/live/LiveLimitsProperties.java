@@ -179,6 +179,8 @@ class LiveLimitsProperties {
             assertThatThrownBy(() -> live.permittedBrakeA(wrong, 0.5, 20.0))
                     .hasMessageContaining("speed");
             assertThat(live.permittedBrakeOrZeroA(wrong, 0.5, 20.0)).isZero();
+            assertThat(live.furtherRegenOrZeroA(wrong, 20.0, Horizon.SECOND)).isZero();
+            assertThat(live.furtherDrawOrZeroA(wrong, 20.0, Horizon.SECOND)).isZero();
             assertThatThrownBy(() -> live.furtherRegenA(wrong, 20.0, Horizon.SECOND))
                     .hasMessageContaining("voltage");
         }

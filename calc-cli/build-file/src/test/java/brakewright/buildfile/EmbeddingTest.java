@@ -183,6 +183,18 @@ class EmbeddingTest {
     }
 
     private void compile(Path source, String option, String path) {
+        compile(folder, source, option, path);
+    }
+
+    static String buildFile() {
+        return paths(BUILD_FILE);
+    }
+
+    static String with(Path folder, String paths) {
+        return folder + File.pathSeparator + paths;
+    }
+
+    static void compile(Path folder, Path source, String option, String path) {
         List<String> all =
                 new ArrayList<>(List.of("-proc:none", "-d", folder.toString(), option, path));
         all.add(source.toString());
@@ -195,7 +207,7 @@ class EmbeddingTest {
         assertThat(compiler.run(out, out, all.toArray(String[]::new))).as(said.toString()).isZero();
     }
 
-    private static List<String> java(List<String> arguments) throws Exception {
+    static List<String> java(List<String> arguments) throws Exception {
         List<String> command =
                 new ArrayList<>(
                         List.of(
