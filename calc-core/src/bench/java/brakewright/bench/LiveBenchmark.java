@@ -4,6 +4,7 @@ import brakewright.limit.Limits;
 import brakewright.limit.PackLimit;
 import brakewright.live.Horizon;
 import brakewright.live.LiveLimits;
+import brakewright.live.MeasuringDoubt;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import java.util.concurrent.TimeUnit;
@@ -19,6 +20,8 @@ import org.openjdk.jmh.annotations.State;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 public class LiveBenchmark {
+
+    private static final MeasuringDoubt DOUBT = new MeasuringDoubt(0.1, 0.5, 0.2);
 
     private final Build board = Builds.trailBoard();
     private final PackLimit model = Limits.of(board).packRegen();
@@ -56,6 +59,39 @@ public class LiveBenchmark {
     }
 
     /**
+     * Asks the same where a wrong argument is answered with nothing.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveRegenOrZero() {
+        move();
+        return live.permittedRegenOrZeroA(charge, cellsC);
+    }
+
+    /**
+     * Asks the same of a sensor that gives no number.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveRegenOfNothing() {
+        move();
+        return live.permittedRegenOrZeroA(Double.NaN, cellsC);
+    }
+
+    /**
+     * Asks what may be drawn from the packs.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveDraw() {
+        move();
+        return live.permittedDrawA(charge, cellsC);
+    }
+
+    /**
      * Asks what each motor may brake with.
      *
      * @return the current [A]
@@ -86,6 +122,28 @@ public class LiveBenchmark {
     public double liveFurther() {
         move();
         return live.furtherRegenA(40.0 + 8.0 * charge, cellsC, Horizon.TEN_SECONDS);
+    }
+
+    /**
+     * Asks the same, and nothing where the argument is wrong.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveFurtherOrZero() {
+        move();
+        return live.furtherRegenOrZeroA(40.0 + 8.0 * charge, cellsC, Horizon.TEN_SECONDS);
+    }
+
+    /**
+     * Asks for the fuller end of what measurements leave.
+     *
+     * @return the charge state [1]
+     */
+    @Benchmark
+    public double liveGreatestCharge() {
+        move();
+        return live.greatestCharge(40.0 + 8.0 * charge, -10.0, cellsC, DOUBT);
     }
 
     /**

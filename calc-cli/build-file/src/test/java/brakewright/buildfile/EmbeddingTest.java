@@ -2,9 +2,7 @@ package brakewright.buildfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brakewright.assembly.Value;
 import brakewright.live.LiveLimits;
-import brakewright.spec.Input;
 import brakewright.worksheet.Worksheet;
 import java.io.File;
 import java.io.IOException;
@@ -18,7 +16,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.spi.ToolProvider;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -76,6 +73,7 @@ class EmbeddingTest {
         List<String> all = new ArrayList<>(Arrays.asList(start));
         all.add(BOARD.toString());
         all.add(folder.resolve("written.toml").toString());
+        all.add(folder.resolve("told.txt").toString());
         return java(all);
     }
 
@@ -90,8 +88,9 @@ class EmbeddingTest {
     @Test
     void aProgramWithTheCoreAloneIsToldEverything() throws Exception {
         BuildFile file = Vehicles.read(Vehicles.text(BOARD));
+        compile(SOURCES.resolve("ReadsAndWrites.java"), "-cp", paths(BUILD_FILE));
+        run("-cp", with(folder, paths(BUILD_FILE)), "riding.ReadsAndWrites");
         Path told = folder.resolve("told.txt");
-        Files.write(told, lines(file));
         LiveLimits live = LiveLimits.of(file.build());
         List<String> expected =
                 Stream.of(live.permittedRegenA(0.9, 11.0), live.permittedBrakeA(8.0, 0.5, 20.0))
@@ -140,42 +139,6 @@ class EmbeddingTest {
                                 folder + File.pathSeparator + paths(BUILD_FILE),
                                 "riding.Page"));
         assertThat(Double.parseDouble(printed.get(0))).isGreaterThan(0.0);
-    }
-
-    /** Everything known of a vehicle of one pack, in the form that the program expects. */
-    private static List<String> lines(BuildFile file) {
-        List<String> lines = new ArrayList<>();
-        file.inputs()
-                .forEach(
-                        (input, resolved) -> {
-                            if (!isLookedUp(input)) {
-                                lines.add(input.key() + " " + told(resolved.value()));
-                            }
-                        });
-        return lines;
-    }
-
-    private static boolean isLookedUp(Input input) {
-        return List.of(Input.WIRING_WIRE, Input.WIRING_PLUG, Input.WIRING_FUSE_FAMILY)
-                .contains(input);
-    }
-
-    private static String told(Value value) {
-        if (value instanceof Value.Number number) {
-            return "number " + number.quantity().value();
-        }
-        if (value instanceof Value.Pair pair) {
-            return "pair " + pair.first() + " " + pair.second();
-        }
-        if (value instanceof Value.Points points) {
-            return "curve "
-                    + DoubleStream.concat(
-                                    Arrays.stream(points.curve().abscissas()),
-                                    Arrays.stream(points.curve().ordinates()))
-                            .mapToObj(String::valueOf)
-                            .collect(Collectors.joining(" "));
-        }
-        return "word " + ((Value.Word) value).text();
     }
 
     private void module(String requires) throws IOException {
