@@ -136,6 +136,13 @@ public final class Braking {
         return chargePerCoulomb;
     }
 
+    /** How fast the charge state rises while braking [1/s]. */
+    double chargeRate(double speed, double charge, double share) {
+        PackState state = pack(charge);
+        double power = packPower(motorCurrent(speed, state, share), speed);
+        return state.currentInto(power) * chargePerCoulomb;
+    }
+
     /**
      * Returns the motor current at a speed.
      *
@@ -332,6 +339,11 @@ public final class Braking {
      */
     public double driveLossPower(double electricForce, double speed) {
         return electricForce * speed * (1.0 - efficiency);
+    }
+
+    /** What the electric brake would send back beyond what the pack is let take [W]. */
+    double beyondPackLimit(double speed, PackState state, double share) {
+        return brake.returnedBeyondLimit(speed, state, share);
     }
 
     double fadeSpeed(PackState state) {

@@ -2,6 +2,8 @@ package brakewright.braking;
 
 /** What adds up over a stop, and at which rate it does. */
 enum Counted {
+    /** Which braking takes away [m/s]. */
+    SPEED,
     /** [s]. */
     TIME,
     /** [m]. */

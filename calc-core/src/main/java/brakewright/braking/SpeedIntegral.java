@@ -26,11 +26,6 @@ final class SpeedIntegral {
 
     private static final GaussRule RULE = GaussRule.of(5);
 
-    /** Places behind the sums of a panel for the fastest rise of the charge, and where it was. */
-    private static final int PEAK_RATE = Counted.COUNT;
-
-    private static final int PEAK_CHARGE = Counted.COUNT + 1;
-
     private final Braking braking;
     private final Tally.Peak peak;
     private final double[] rates = new double[Counted.COUNT];
@@ -41,6 +36,14 @@ final class SpeedIntegral {
     SpeedIntegral(Braking braking, Tally.Peak peak) {
         this.braking = braking;
         this.peak = peak;
+    }
+
+    /** What a panel adds to the tally, and the fastest rise of the charge in it. */
+    private static final class Panel {
+
+        private final double[] sums = new double[Counted.COUNT];
+        private double peakRate;
+        private double peakCharge;
     }
 
     /** The least force met so far [N]. */
@@ -61,16 +64,16 @@ final class SpeedIntegral {
         refine(from, to, panel(from, to, Counted.CHARGE.in(tally)), tally, 0);
     }
 
-    private void refine(double from, double to, double[] whole, double[] tally, int depth) {
+    private void refine(double from, double to, Panel whole, double[] tally, int depth) {
         double middle = 0.5 * (from + to);
-        double[] upper = panel(from, middle, Counted.CHARGE.in(tally));
-        double[] lower = panel(middle, to, Counted.CHARGE.in(tally) + Counted.CHARGE.in(upper));
-        if (depth >= DEEPEST || agrees(whole, upper, lower)) {
+        Panel upper = panel(from, middle, Counted.CHARGE.in(tally));
+        Panel lower = panel(middle, to, Counted.CHARGE.in(tally) + Counted.CHARGE.in(upper.sums));
+        if (depth >= DEEPEST || agrees(whole.sums, upper.sums, lower.sums)) {
             for (int i = 0; i < Counted.COUNT; i++) {
-                tally[i] += upper[i] + lower[i];
+                tally[i] += upper.sums[i] + lower.sums[i];
             }
-            peak.meet(upper[PEAK_RATE], upper[PEAK_CHARGE]);
-            peak.meet(lower[PEAK_RATE], lower[PEAK_CHARGE]);
+            peak.meet(upper.peakRate, upper.peakCharge);
+            peak.meet(lower.peakRate, lower.peakCharge);
             return;
         }
         refine(from, middle, upper, tally, depth + 1);
@@ -88,15 +91,16 @@ final class SpeedIntegral {
         return true;
     }
 
-    private double[] panel(double from, double to, double chargeAtStart) {
-        double[] sums = new double[Counted.COUNT + 2];
+    private Panel panel(double from, double to, double chargeAtStart) {
+        Panel panel = new Panel();
+        double[] sums = panel.sums;
         for (int node = 0; node < RULE.nodes(); node++) {
             double speed = RULE.point(node, from, to);
             double charge = chargeAtStart + chargePerEnergy * (from * from - speed * speed);
             double force = Tally.rates(braking, speed, charge, 1.0, rates);
-            if (Counted.CHARGE.in(rates) > sums[PEAK_RATE]) {
-                sums[PEAK_RATE] = Counted.CHARGE.in(rates);
-                sums[PEAK_CHARGE] = charge;
+            if (Counted.CHARGE.in(rates) > panel.peakRate) {
+                panel.peakRate = Counted.CHARGE.in(rates);
+                panel.peakCharge = charge;
             }
             if (force < leastForce) {
                 leastForce = force;
@@ -111,6 +115,6 @@ final class SpeedIntegral {
         if (energy > 0.0) {
             chargePerEnergy = Counted.CHARGE.in(sums) / energy;
         }
-        return sums;
+        return panel;
     }
 }

@@ -73,6 +73,8 @@ final class Tally {
         Counted.AIR.put(rates, braking.airForce(speed) * speed);
         Counted.FRICTION.put(rates, friction * speed);
         Counted.CLIMBED.put(rates, braking.slopeForce() * speed);
-        return electric + friction + braking.roadForce(speed);
+        double force = electric + friction + braking.roadForce(speed);
+        Counted.SPEED.put(rates, -force / braking.inertia());
+        return force;
     }
 }

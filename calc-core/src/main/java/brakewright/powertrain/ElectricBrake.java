@@ -90,14 +90,30 @@ public record ElectricBrake(
      */
     public double settledMotorCurrent(double speed, PackState pack, double share) {
         return powertrain.limitedBrakeCurrent(
-                powertrain.suppliedBrakeCurrent(
-                        share * motorCurrentAt(speed), speed, pack::greatestPower),
-                speed,
-                pack.powerReturnedBy(settledPackLimit(pack)));
+                supplied(share, speed, pack), speed, pack.powerReturnedBy(settledPackLimit(pack)));
+    }
+
+    /**
+     * Returns the power that the brake would send back beyond what the settled pack regen limit
+     * lets in.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @param share of the brake current set that is asked for, as when it builds up [1]
+     * @return the power; negative where that limit holds nothing back [W]
+     */
+    public double returnedBeyondLimit(double speed, PackState pack, double share) {
+        return powertrain.returnedPower(supplied(share, speed, pack), speed)
+                - pack.powerReturnedBy(settledPackLimit(pack));
     }
 
     private double supplied(double speed, PackState pack) {
-        return powertrain.suppliedBrakeCurrent(motorCurrentAt(speed), speed, pack::greatestPower);
+        return supplied(1.0, speed, pack);
+    }
+
+    private double supplied(double share, double speed, PackState pack) {
+        return powertrain.suppliedBrakeCurrent(
+                share * motorCurrentAt(speed), speed, pack::greatestPower);
     }
 
     /**

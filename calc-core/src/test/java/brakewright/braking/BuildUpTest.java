@@ -27,13 +27,13 @@ class BuildUpTest {
         BuildUp buildUp = new BuildUp(braking, duration, new Tally.Peak(charge));
         double end = buildUp.add(speed, tally, 0.0, duration);
 
-        double[] state = new double[Counted.COUNT + 1];
+        double[] state = new double[Counted.COUNT];
         Counted.CHARGE.put(state, charge);
-        state[Counted.COUNT] = speed;
+        Counted.SPEED.put(state, speed);
         new DormandPrince853Integrator(1e-9, 0.01, 1e-11, 1e-11)
                 .integrate(new Motion(braking, duration), 0.0, state, duration, state);
 
-        assertThat(end).isCloseTo(state[Counted.COUNT], within(TOLERANCE * speed));
+        assertThat(end).isCloseTo(Counted.SPEED.in(state), within(TOLERANCE * speed));
         for (int i = 0; i < Counted.COUNT; i++) {
             assertThat(tally[i])
                     .isCloseTo(state[i], within(TOLERANCE * (1.0 + Math.abs(state[i]))));
@@ -45,19 +45,17 @@ class BuildUpTest {
 
         @Override
         public int getDimension() {
-            return Counted.COUNT + 1;
+            return Counted.COUNT;
         }
 
         @Override
         public void computeDerivatives(double time, double[] state, double[] rates) {
-            double force =
-                    Tally.rates(
-                            braking,
-                            state[Counted.COUNT],
-                            Counted.CHARGE.in(state),
-                            time / duration,
-                            rates);
-            rates[Counted.COUNT] = -force / braking.inertia();
+            Tally.rates(
+                    braking,
+                    Counted.SPEED.in(state),
+                    Counted.CHARGE.in(state),
+                    time / duration,
+                    rates);
         }
     }
 }
