@@ -4,6 +4,7 @@ import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.BuildFileException;
 import brakewright.buildfile.NumberOption;
 import brakewright.buildfile.Problem;
+import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.InspectJson;
 import brakewright.cli.json.RideJson;
 import brakewright.cli.json.RouteJson;
@@ -21,11 +22,13 @@ import brakewright.recording.Exceeded;
 import brakewright.recording.HeldLimits;
 import brakewright.recording.Quantity;
 import brakewright.recording.Ride;
+import brakewright.replay.AgainstModel;
 import brakewright.replay.Route;
 import brakewright.replay.RouteEnd;
 import brakewright.replay.RouteRide;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.Settings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -255,14 +258,25 @@ final class RideCommand implements Callable<Integer> {
                                                 "no speed, no position and no distance is left in"
                                                         + " the recording"));
         HeldLimits held = HeldLimits.of(file.build(), ride);
+        Vehicles vehicles = Vehicles.of(file);
+        Optional<AgainstModel> model =
+                AgainstModel.of(
+                        file.build(), ride, vehicles.ranges(), vehicles.under(Settings.NONE));
         Path target = series;
         if (target != null) {
             output.write(target, draft -> SeriesFile.write(ride.recording(), draft));
         }
         output.write(
                 form.isJson()
-                        ? new RideJson(file.title(), read, ride, held).text()
-                        : new RideText(file.title(), read, ride, held, page.units, output.ink(page))
+                        ? new RideJson(file.title(), read, ride, held, model).text()
+                        : new RideText(
+                                        file.title(),
+                                        read,
+                                        ride,
+                                        held,
+                                        model,
+                                        page.units,
+                                        output.ink(page))
                                 .text(),
                 spec.commandLine().getOut());
         return held.exceeded().stream().anyMatch(RideCommand::isOutside)

@@ -77,6 +77,17 @@ class RideCommandTest {
                 .contains("\"schema\" : \"brakewright.ride/1\"", "\"speed_from\" : \"wheels\"");
     }
 
+    /** The board's file states no tolerance, so nothing of a difference is explained. */
+    @Test
+    void whatWasMeasuredStandsBesideWhatTheModelSays() {
+        assertThat(CommandRun.of("ride", BOARD, STRAIGHT).out())
+                .contains("HELD AGAINST THE MODEL", "the road counts as level")
+                .containsPattern("energy out +5\\.4 Wh +[0-9.]+ Wh +-[0-9.]+ Wh +0\\.0 Wh");
+        assertThat(CommandRun.of("ride", BOARD, STRAIGHT, "--format", "json").out())
+                .contains("\"against_model\"", "\"figure\" : \"consumption\"")
+                .contains("\"predicted_low_Wh_per_km\"", "\"explained_Wh\" : 0.0");
+    }
+
     /** What is written is read again, without a repair and with the same totals. */
     @Test
     void theSeriesIsCleanAndGivesTheSameRide() {

@@ -63,7 +63,10 @@ import brakewright.recording.Ride;
 import brakewright.recording.SpeedSource;
 import brakewright.recording.Untold;
 import brakewright.recording.Ways;
+import brakewright.replay.AgainstModel;
 import brakewright.replay.BeyondLimit;
+import brakewright.replay.Compared;
+import brakewright.replay.Figure;
 import brakewright.replay.HeldBack;
 import brakewright.replay.Holder;
 import brakewright.replay.RidePoint;
@@ -160,7 +163,10 @@ class ViewsTest {
         SpeedSource.class,
         Untold.class,
         Ways.class,
+        AgainstModel.class,
         BeyondLimit.class,
+        Compared.class,
+        Figure.class,
         HeldBack.class,
         Holder.class,
         RidePoint.class,

@@ -57,8 +57,7 @@ final class Motion {
             double seconds = length / mean;
             PackUnderway.Step pack = packs.during(from, current, seconds);
             double resistance = forces.resistance(mean);
-            double gain = 0.5 * (target - before) * (target + before);
-            Flow flow = forces.flow(inertia * gain / length + resistance, mean, pack);
+            Flow flow = forces.flow(wanted(from, length, mean, target, forces), mean, pack);
             double square = before * before + 2.0 * length * (flow.force() - resistance) / inertia;
             double after = Math.sqrt(Math.max(0.0, square));
             double off = 0.5 * (before + after) - mean;
@@ -95,23 +94,46 @@ final class Motion {
 
     /** Stands for a time. */
     Step standing(Underway from, double seconds, Forces at) {
+        return told(from, seconds, 0.0, 0.0, at);
+    }
+
+    /**
+     * Goes on as it is told to, whether or not all that is permitted suffices for it.
+     *
+     * @param from where it begins
+     * @param seconds how long [s]
+     * @param length how far meanwhile [m], not negative
+     * @param target the speed at the end [m/s]
+     * @param at what drive and brakes do there
+     */
+    Step told(Underway from, double seconds, double length, double target, Forces at) {
         Forces forces = at.withWindings(from.windingC());
+        double mean = length > 0.0 ? length / seconds : 0.0;
+        double wanted = length > 0.0 ? wanted(from, length, mean, target, forces) : 0.0;
         double current = 0.0;
         for (int round = 1; ; round++) {
             PackUnderway.Step pack = packs.during(from, current, seconds);
-            Flow flow = forces.flow(0.0, 0.0, pack);
-            if (round == ROUNDS || Math.abs(flow.packCurrent() - current) <= SETTLED) {
+            Flow flow = forces.flow(wanted, mean, pack);
+            if (round == ROUNDS
+                    || !Double.isFinite(flow.packCurrent())
+                    || Math.abs(flow.packCurrent() - current) <= SETTLED) {
                 return new Step(
-                        moved(from, 0.0, seconds, 0.0, 0.0, flow, forces, pack),
+                        moved(from, length, seconds, target, mean, flow, forces, pack),
                         seconds,
-                        0.0,
+                        mean,
                         flow,
-                        pack.out(),
+                        flow.packCurrent() >= 0.0 ? pack.out() : pack.into(),
                         true,
                         false);
             }
             current = flow.packCurrent();
         }
+    }
+
+    /** The mean force that such a stretch takes; negative to slow down [N]. */
+    double wanted(Underway from, double length, double mean, double target, Forces forces) {
+        double gain = 0.5 * (target - from.speed()) * (target + from.speed());
+        return inertia * gain / length + forces.resistance(mean);
     }
 
     private static Underway moved(

@@ -8,6 +8,9 @@
  * {@link brakewright.replay.RouteRide#ACCURACY}; in each all that the cells give is spent, to
  * rounding.
  *
+ * <p>{@link brakewright.replay.AgainstModel} drives a recorded ride through the same steps, as it
+ * was ridden, and tells what was measured beside what the model says.
+ *
  * <p>Nothing opens: where a protection would, the ride goes on.
  */
 @NullMarked

@@ -14,7 +14,9 @@ import brakewright.recording.Pace;
 import brakewright.recording.Ride;
 import brakewright.recording.Untold;
 import brakewright.recording.Ways;
+import brakewright.replay.AgainstModel;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes what a ride was, as JSON. */
 public final class RideJson {
@@ -23,6 +25,7 @@ public final class RideJson {
     private final Recordings read;
     private final Ride ride;
     private final HeldLimits held;
+    private final Optional<AgainstModel> model;
     private final JsonText json = new JsonText();
 
     /**
@@ -32,12 +35,19 @@ public final class RideJson {
      * @param read the files
      * @param ride what it was
      * @param held where it went beyond the limits
+     * @param model what it says of the ride; empty where it says nothing
      */
-    public RideJson(String title, Recordings read, Ride ride, HeldLimits held) {
+    public RideJson(
+            String title,
+            Recordings read,
+            Ride ride,
+            HeldLimits held,
+            Optional<AgainstModel> model) {
         this.title = title;
         this.read = read;
         this.ride = ride;
         this.held = held;
+        this.model = model;
     }
 
     /**
@@ -68,6 +78,7 @@ public final class RideJson {
             json.endObject();
         }
         json.endArray();
+        model.ifPresent(new ModelJson(json)::write);
         json.texts("cautions", Cautions.all());
         json.endObject();
         return json.finish();

@@ -20,6 +20,7 @@ import brakewright.recording.Recording;
 import brakewright.recording.Ride;
 import brakewright.recording.Untold;
 import brakewright.recording.Ways;
+import brakewright.replay.AgainstModel;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -36,6 +37,7 @@ public final class RideText {
     private final Recordings read;
     private final Ride ride;
     private final HeldLimits held;
+    private final Optional<AgainstModel> model;
     private final UnitSystem units;
     private final Ink ink;
     private final Page page;
@@ -48,15 +50,23 @@ public final class RideText {
      * @param read the files
      * @param ride what it was
      * @param held where it went beyond the limits
+     * @param model what it says of the ride; empty where it says nothing
      * @param units of speeds and distances
      * @param ink how the page looks
      */
     public RideText(
-            String title, Recordings read, Ride ride, HeldLimits held, UnitSystem units, Ink ink) {
+            String title,
+            Recordings read,
+            Ride ride,
+            HeldLimits held,
+            Optional<AgainstModel> model,
+            UnitSystem units,
+            Ink ink) {
         this.title = title;
         this.read = read;
         this.ride = ride;
         this.held = held;
+        this.model = model;
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
@@ -78,6 +88,7 @@ public final class RideText {
         changes("hard pulls", ride.pulls());
         extremes();
         bands();
+        model.ifPresent(new ModelTable(page, ink, units)::write);
         recorded(read.recording());
         RepairLines.write(page, ink, ride.repairs());
         untold();
