@@ -4,23 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 
 /** A setting beside its limit, and a severity as a share of it. */
 @Tag("law")
 class StandingProperties {
 
-    @Test
+    @Example
     void whatIsNotSetHasNoStanding() {
         assertThat(Standing.of(OptionalDouble.empty(), 0.0)).isEqualTo(Standing.NOT_SET);
     }
 
-    @Test
+    @Example
     void whatDiffersByRoundingAloneIsWithin() {
         assertThat(Standing.of(OptionalDouble.of(0.1 + 0.2), 0.3)).isEqualTo(Standing.WITHIN);
         assertThat(Standing.of(OptionalDouble.of(0.3001), 0.3)).isEqualTo(Standing.OVER);
