@@ -4,6 +4,12 @@
  *
  * <p>It holds no physics. Limits carry their steps, explanations collect them, and tests evaluate
  * every formula as it is written.
+ *
+ * <pre>{@code
+ * for (Step step : Limits.of(board).motorBrake().binding().steps()) {
+ *     System.out.println(step.result().symbol() + " = " + step.derivation().formula());
+ * }
+ * }</pre>
  */
 @NullMarked
 package brakewright.formula;

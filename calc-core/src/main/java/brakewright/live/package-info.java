@@ -6,7 +6,7 @@
  * limits are those of {@link brakewright.limit}, told for all controllers together.
  *
  * <pre>{@code
- * LiveLimits live = LiveLimits.of(build);
+ * LiveLimits live = LiveLimits.of(board);
  * double regen = live.permittedRegenOrZeroA(0.93, 21.5);
  * double brake = live.permittedBrakeOrZeroA(8.0, 0.93, 21.5);
  * }</pre>

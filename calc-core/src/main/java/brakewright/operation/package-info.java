@@ -5,6 +5,13 @@
  * <p>The entry class is {@link brakewright.operation.Operation}: the settings that are given, and
  * for each current that is not given its limit. The results beside it are facts, each with what is
  * permitted where something is; {@code brakewright.review} judges them.
+ *
+ * <pre>{@code
+ * Operation now = Operation.of(board, Limits.of(board));
+ * PackState cold = PackState.of(new BatteryModel(board.battery()), 0.9, 5.0);
+ * double fades = now.brake().fadeSpeed(cold);                 // m/s
+ * double top = now.topSpeed();                                // m/s
+ * }</pre>
  */
 @NullMarked
 package brakewright.operation;

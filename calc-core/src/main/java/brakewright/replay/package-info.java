@@ -12,6 +12,14 @@
  * was ridden, and tells what was measured beside what the model says.
  *
  * <p>Nothing opens: where a protection would, the ride goes on.
+ *
+ * <pre>{@code
+ * Route route = new Route(
+ *         List.of(new Leg(400.0, 0.0, 6.0, 0.0), new Leg(300.0, -12.0, 5.0, 0.0)), 0.0); // m, m, m/s, s
+ * RouteRide ride = RouteRide.of(board, route);
+ * double seconds = ride.time();
+ * double into = ride.highestReturn().packCurrent(); // A, negative into the packs
+ * }</pre>
  */
 @NullMarked
 package brakewright.replay;

@@ -10,6 +10,11 @@
  * <p>Quantities are coherent SI ({@code double}), temperatures are in °C, charge states are
  * fractions from 0 (empty) to 1 (full); where another unit is customary it stands in the name
  * ({@code capacityAh}, {@code kvRpmPerVolt}). All currents are magnitudes.
+ *
+ * <pre>{@code
+ * Build firmer = board.withSettings(board.settings().withMotorBrakeCurrent(38.0)); // A per motor
+ * double moved = firmer.inertia();                                                 // kg
+ * }</pre>
  */
 @NullMarked
 package brakewright.spec;

@@ -18,6 +18,13 @@
  *
  * <p>{@link brakewright.tables.ReferenceTables#version()} names the edition; worksheets print it. A
  * correction raises the edition and adds a line to the history at the head of the file.
+ *
+ * <pre>{@code
+ * ReferenceTables tables = ReferenceTables.load();
+ * CellEntry cell = tables.cell("samsung-30q").orElseThrow();
+ * double ampereHours = cell.figure("capacity").value();
+ * String readIn = tables.source(cell.figure("capacity").source()).orElseThrow().title();
+ * }</pre>
  */
 @NullMarked
 package brakewright.tables;

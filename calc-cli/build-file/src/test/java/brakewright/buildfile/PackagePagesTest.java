@@ -1,0 +1,90 @@
+package brakewright.buildfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The example on the page of each package that an embedding program uses is a program that runs.
+ */
+class PackagePagesTest {
+
+    private static final List<Path> PACKAGES =
+            List.of(
+                    Path.of("../../calc-core/src/main/java/brakewright/spec"),
+                    Path.of("../../calc-core/src/main/java/brakewright/assembly"),
+                    Path.of("../../calc-core/src/main/java/brakewright/formula"),
+                    Path.of("../../calc-core/src/main/java/brakewright/limit"),
+                    Path.of("../../calc-core/src/main/java/brakewright/operation"),
+                    Path.of("../../calc-core/src/main/java/brakewright/review"),
+                    Path.of("../../calc-core/src/main/java/brakewright/worksheet"),
+                    Path.of("../../calc-core/src/main/java/brakewright/profile"),
+                    Path.of("../../calc-core/src/main/java/brakewright/explain"),
+                    Path.of("../../calc-core/src/main/java/brakewright/recording"),
+                    Path.of("../../calc-core/src/main/java/brakewright/replay"),
+                    Path.of("../../calc-core/src/main/java/brakewright/live"),
+                    Path.of("../../reference-tables/src/main/java/brakewright/tables"),
+                    Path.of("src/main/java/brakewright/buildfile"));
+
+    private static final Pattern EXAMPLE =
+            Pattern.compile("(?s)<pre>\\{@code\n(.*?)\n \\* }</pre>");
+
+    private static final Path BOARD = Path.of("..", "examples", "vineyard-trail-board.toml");
+
+    @TempDir Path folder;
+
+    @Test
+    void everyExampleRuns() throws Exception {
+        StringBuilder source = new StringBuilder("package riding;\n\n");
+        List<String> calls = new ArrayList<>();
+        StringBuilder methods = new StringBuilder();
+        for (Path each : PACKAGES) {
+            String name = each.getFileName().toString();
+            source.append("import brakewright.").append(name).append(".*;\n");
+            calls.add("        " + name + "(bytes, board, defaults);\n");
+            methods.append("    static void ").append(name);
+            methods.append("(byte[] bytes, Build board, Defaults defaults) throws Exception {\n");
+            methods.append(example(each)).append("    }\n");
+        }
+        source.append(
+                """
+                import brakewright.battery.BatteryModel;
+                import brakewright.formula.Step;
+                import brakewright.limit.Limit;
+                import brakewright.powertrain.PackState;
+                import brakewright.recording.Quantity;
+                import java.util.List;
+                import java.util.Map;
+
+                public class Pages {
+                    public static void main(String[] names) throws Exception {
+                        byte[] bytes = java.nio.file.Files.readAllBytes(java.nio.file.Path.of(names[0]));
+                        ReferenceTables defaults = ReferenceTables.load();
+                        Build board = BuildFile.read(bytes, defaults).build();
+                """);
+        calls.forEach(source::append);
+        source.append("        System.out.println(\"all ran\");\n    }\n").append(methods);
+        Path program = folder.resolve("Pages.java");
+        Files.writeString(program, source.append("}\n"));
+        EmbeddingTest.compile(folder, program, "-cp", EmbeddingTest.buildFile());
+        String path = EmbeddingTest.with(folder, EmbeddingTest.buildFile());
+        List<String> printed =
+                EmbeddingTest.java(List.of("-cp", path, "riding.Pages", BOARD.toString()));
+        assertThat(printed).last().isEqualTo("all ran");
+    }
+
+    private static String example(Path folder) throws IOException {
+        String page = Files.readString(folder.resolve("package-info.java"));
+        Matcher found = EXAMPLE.matcher(page);
+        assertThat(found.find()).as(folder.toString()).isTrue();
+        return found.group(1).replaceAll("(?m)^ \\* ?", "        ") + "\n";
+    }
+}
