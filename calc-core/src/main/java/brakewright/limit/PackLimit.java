@@ -104,11 +104,11 @@ public final class PackLimit {
     }
 
     /**
-     * Returns the permitted current.
+     * Returns the permitted current of the packs: all controllers together.
      *
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
-     * @return the least of all constraints [A], not negative
+     * @return the least of all constraints, of all controllers together [A], not negative
      * @throws IllegalArgumentException if an argument is NaN
      */
     public double valueAt(double charge, double temperatureC) {
@@ -125,7 +125,7 @@ public final class PackLimit {
      *
      * @param charge the charge state [1]
      * @param temperatureC the cell temperature [°C]
-     * @return the limit there
+     * @return the limit there, of all controllers together
      * @throws IllegalArgumentException if an argument is NaN
      */
     public Limit at(double charge, double temperatureC) {
@@ -138,7 +138,7 @@ public final class PackLimit {
      * Evaluates the constraints that do not depend on the charge state.
      *
      * @param temperatureC the cell temperature [°C]
-     * @return the static part of the limit
+     * @return the static part of the limit, of all controllers together
      * @throws IllegalArgumentException if the temperature is NaN
      */
     public Limit staticPart(double temperatureC) {
@@ -156,7 +156,7 @@ public final class PackLimit {
      * highest below which it always is, for one out of it the lowest above which it always is. Only
      * the constraints that depend on the charge state are asked.
      *
-     * @param current of the pack [A]
+     * @param current of the pack, of all controllers together [A]
      * @param temperatureC the cell temperature [°C]
      * @return the charge state [1]; 1 for a current into the pack that is permitted up to full, 0
      *     for one that is forbidden at empty already; the other way round for one out of it
