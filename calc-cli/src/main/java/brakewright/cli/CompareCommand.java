@@ -118,18 +118,16 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         BuildFile file = build.read();
         List<Column> columns = columns(file);
-        List<Profile> profiles = columns.stream().map(each -> each.judged().profile()).toList();
         OptionalDouble stopCharge = stopCharge();
         Comparison whole =
-                Comparison.of(
-                        profiles,
+                Comparison.ofJudged(
+                        columns.stream().map(Column::judged).toList(),
                         stopCharge,
                         only.stream()
                                 .flatMap(word -> MeasureOption.ifAny(word).stream())
                                 .filter(measure -> measure.speed().isPresent())
                                 .toList());
-        Comparison comparison =
-                chosen(sorted(whole.judgedBy(columns.stream().map(Column::judged).toList())));
+        Comparison comparison = chosen(sorted(whole));
         List<Column> ordered = inOrder(columns, comparison);
         List<JudgedProfile> judged = ordered.stream().map(Column::judged).toList();
         List<Changes> changes = ordered.stream().map(Column::changes).toList();

@@ -311,8 +311,8 @@ class CompareCommandTest {
                         "--only",
                         "brake-weakest,brake-weakest-wet");
         assertThat(run.out())
-                .containsPattern("brake at its weakest +1\\.12 m/s².*\n +weak at 25 %")
-                .containsPattern("brake at its weakest, wet +0\\.51 m/s².*\n +none at 25 %");
+                .containsPattern("weakest brake +1\\.12 m/s².*\n +weak at 25 %")
+                .containsPattern("weakest brake, wet +0\\.51 m/s².*\n +none at 25 %");
     }
 
     /** Within limits, as it hardly brakes: 0.30 m/s² of the 1.54 wanted, as road and drag take. */

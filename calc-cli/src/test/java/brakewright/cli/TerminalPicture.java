@@ -20,7 +20,7 @@ final class TerminalPicture {
 
     /** Our own tones and the codes that terminals take for them. */
     private static final Map<String, String> TONES =
-            Map.of("1;31", "bad", "1;33", "doubtful", "1;32", "good", "1", "heading", "0", "");
+            Map.of("1;97;41", "bad", "30;43", "doubtful", "30;42", "good", "1", "heading", "0", "");
 
     private static final Pattern CODE = Pattern.compile("\u001b\\[([0-9;]*)m");
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Several profiles side by side: every setting and every result that matters.
@@ -146,6 +147,35 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
      */
     public static Comparison of(
             List<Profile> profiles, OptionalDouble stopCharge, List<Measure> more) {
+        return of(profiles, stopCharge, more, each -> true);
+    }
+
+    /**
+     * Compares profiles by the verdicts that count; a profile outside limits is the best of no row.
+     *
+     * @param judged at least one, the one that the others are held against first
+     * @param stopCharge the charge state at which all stops begin [1], 0 to 1; empty for that of
+     *     the fullest pack in use of each
+     * @param more rows besides the usual ones, such as stops from another speed
+     * @return the comparison
+     * @throws IllegalArgumentException if the charge state is outside that range
+     */
+    public static Comparison ofJudged(
+            List<JudgedProfile> judged, OptionalDouble stopCharge, List<Measure> more) {
+        return of(
+                        judged.stream().map(JudgedProfile::profile).toList(),
+                        stopCharge,
+                        more,
+                        measure -> !isJudged(measure))
+                .judgedBy(judged);
+    }
+
+    /** Reads only what is asked for; the other rows are filled by what judges them. */
+    private static Comparison of(
+            List<Profile> profiles,
+            OptionalDouble stopCharge,
+            List<Measure> more,
+            Predicate<Measure> isRead) {
         List<ProfileResults> results =
                 profiles.stream()
                         .map(
@@ -166,7 +196,11 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                                         new Row(
                                                 measure,
                                                 results.stream()
-                                                        .map(each -> each.read(measure))
+                                                        .map(
+                                                                each ->
+                                                                        isRead.test(measure)
+                                                                                ? each.read(measure)
+                                                                                : Reading.NONE)
                                                         .toList(),
                                                 all))
                         .toList());
@@ -203,14 +237,8 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                         .toList());
     }
 
-    /**
-     * Tells the verdicts that count in the rows of verdicts; a profile outside limits is the best
-     * of no row.
-     *
-     * @param judged the profiles with their verdicts, in the order of these
-     * @return the same profiles and rows
-     */
-    public Comparison judgedBy(List<JudgedProfile> judged) {
+    /** Tells the verdicts that count in the rows of verdicts. */
+    private Comparison judgedBy(List<JudgedProfile> judged) {
         List<Boolean> contends =
                 judged.stream()
                         .map(each -> each.evaluation().outcome() != Verdict.Outcome.OUTSIDE_LIMITS)
@@ -220,6 +248,13 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
                 rows.stream()
                         .map(row -> new Row(row.measure(), judged(row, judged), contends))
                         .toList());
+    }
+
+    private static boolean isJudged(Measure measure) {
+        return switch (measure.quantity()) {
+            case VERDICT, BRAKE_WEAKEST, BRAKE_WEAKEST_WET -> true;
+            default -> false;
+        };
     }
 
     private static List<Reading> judged(Row row, List<JudgedProfile> judged) {

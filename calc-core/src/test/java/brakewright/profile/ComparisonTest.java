@@ -114,7 +114,7 @@ class ComparisonTest {
         Situation doubted =
                 Situation.of(List.of(), (values, settings) -> heavy.withSettings(settings));
         JudgedProfile judged = new JudgedProfile(BOARD, doubted, BOARD.build());
-        Comparison told = Comparison.of(BOARD).judgedBy(List.of(judged));
+        Comparison told = Comparison.ofJudged(List.of(judged), OptionalDouble.empty(), List.of());
         assertThat(reading(told, Quantity.BRAKE_WEAKEST))
                 .isEqualTo(Reading.of(BrakeVerdict.of(heavy)));
         assertThat(reading(told, Quantity.BRAKE_WEAKEST_WET))

@@ -43,14 +43,16 @@ final class Columns {
     /**
      * Lays out one row.
      *
-     * @param cells the label first; one that is too wide is broken over several lines
+     * @param cells the label first; one that is too wide is broken over several lines, and where it
+     *     has a line end a line ends
      * @return one line or more
      */
     List<String> row(List<String> cells) {
         List<List<String>> broken = new ArrayList<>();
         int height = 1;
         for (int i = 0; i < cells.size(); i++) {
-            broken.add(wrap(cells.get(i), widths[i]));
+            int width = widths[i];
+            broken.add(cells.get(i).lines().flatMap(part -> wrap(part, width).stream()).toList());
             height = Math.max(height, broken.get(i).size());
         }
         List<String> lines = new ArrayList<>();

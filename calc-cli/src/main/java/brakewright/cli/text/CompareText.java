@@ -190,10 +190,11 @@ public final class CompareText {
                 settings = false;
                 page.blank();
             }
-            line(columns, name(row), places, place -> value(row, place));
-            if (places.stream().anyMatch(place -> !remark(row, place).isEmpty())) {
-                line(columns, "", places, place -> remark(row, place));
-            }
+            line(
+                    columns,
+                    name(row),
+                    places,
+                    place -> value(row, place) + "\n" + remark(row, place));
         }
     }
 

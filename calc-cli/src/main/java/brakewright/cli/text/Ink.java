@@ -37,11 +37,15 @@ public record Ink(boolean colour, boolean plain, int columns) {
 
     private static final String RESET = "\u001b[0m";
 
-    /** What a colour underlines; the words say it too. */
+    /**
+     * What a colour underlines; the words say it too. Letters and ground are both chosen, so that a
+     * word is read as well on a light terminal as on a dark one: yellow and green letters vanish on
+     * white. Black letters are not bold, which some terminals take for grey.
+     */
     enum Tone {
-        BAD("\u001b[1;31m"),
-        DOUBTFUL("\u001b[1;33m"),
-        GOOD("\u001b[1;32m"),
+        BAD("\u001b[1;97;41m"),
+        DOUBTFUL("\u001b[30;43m"),
+        GOOD("\u001b[30;42m"),
         HEADING("\u001b[1m");
 
         private final String code;

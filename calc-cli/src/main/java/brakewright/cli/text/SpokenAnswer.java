@@ -113,7 +113,7 @@ final class SpokenAnswer {
                 + (before == after ? "" : ", now " + units.speedText(before) + ",")
                 + (stays ? " the stop stays " : " the stop goes from ")
                 + (safe.isEmpty()
-                        ? String.join(", ", unsafe) + " charge, nowhere safely"
+                        ? String.join(", ", unsafe) + " charge, safe at none of them"
                         : String.join(", ", safe)
                                 + " charge"
                                 + (unsafe.isEmpty()

@@ -69,8 +69,8 @@ public final class MeasureWords {
             case VERDICT -> "verdict";
             case SEVERITY -> "worst check";
             case SAFE_CHARGE -> "brake safe up to charge";
-            case BRAKE_WEAKEST -> "brake at its weakest";
-            case BRAKE_WEAKEST_WET -> "brake at its weakest, wet";
+            case BRAKE_WEAKEST -> "weakest brake";
+            case BRAKE_WEAKEST_WET -> "weakest brake, wet";
             case GREATEST_RETURN -> "highest pack return";
             case GREATEST_DRAW -> "highest pack draw";
             case STOP_DRY -> "stop from " + at + ", dry";

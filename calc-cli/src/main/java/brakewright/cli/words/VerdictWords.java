@@ -21,6 +21,11 @@ import java.util.stream.Collectors;
 /** Says a verdict and its conditions in sentences. */
 public final class VerdictWords {
 
+    private static final String FOR_PACK = "for the pack ";
+
+    /** A controller that a full pack leaves no volts is no matter of the pack. */
+    private static final String FOR_PARTS = "for the parts ";
+
     private static final String WITHIN =
             "No limit is exceeded over the charge, speed and temperature in use.";
 
@@ -50,7 +55,7 @@ public final class VerdictWords {
         Verdict verdict = review.verdict();
         return switch (verdict.outcome()) {
             case WITHIN_LIMITS -> within(review);
-            case OUTSIDE_LIMITS, CONDITIONAL -> counted(told(review.all()), review);
+            case OUTSIDE_LIMITS, CONDITIONAL -> counted(told(review.all(), FOR_PACK), review);
         };
     }
 
@@ -95,12 +100,12 @@ public final class VerdictWords {
     }
 
     /** What is exceeded, gravest first, and then the conditions. */
-    private List<String> told(VerdictPart part) {
+    private List<String> told(VerdictPart part, String whom) {
         List<String> sentences = new ArrayList<>();
         part.exceeded().forEach(finding -> sentences.add(findings.of(finding)));
         part.conditions().stream()
                 .sorted(Comparator.comparingInt(VerdictWords::rank))
-                .map(this::sentence)
+                .map(each -> sentence(each, whom))
                 .distinct()
                 .forEach(sentences::add);
         return sentences;
@@ -181,7 +186,7 @@ public final class VerdictWords {
     public List<String> terse(Review review) {
         return switch (review.verdict().outcome()) {
             case WITHIN_LIMITS -> brief(review);
-            case OUTSIDE_LIMITS, CONDITIONAL -> brief(review.all(), true);
+            case OUTSIDE_LIMITS, CONDITIONAL -> brief(review.all(), true, "");
         };
     }
 
@@ -202,7 +207,7 @@ public final class VerdictWords {
      * @return one or more sentences
      */
     public List<String> briefParts(Review review) {
-        return review.parts().isWell() ? parts(review) : brief(review.parts());
+        return review.parts().isWell() ? parts(review) : brief(review.parts(), false, FOR_PARTS);
     }
 
     /** Weak brakes stand beside this verdict anyway. */
@@ -219,10 +224,10 @@ public final class VerdictWords {
     }
 
     private List<String> brief(VerdictPart part) {
-        return brief(part, false);
+        return brief(part, false, FOR_PACK);
     }
 
-    private List<String> brief(VerdictPart part, boolean isTerse) {
+    private List<String> brief(VerdictPart part, boolean isTerse, String whom) {
         List<String> sentences = new ArrayList<>();
         if (!part.exceeded().isEmpty()) {
             sentences.add(
@@ -250,10 +255,10 @@ public final class VerdictWords {
             }
         }
         if (!below.isEmpty()) {
-            sentences.add(below(below, isTerse));
+            sentences.add(below(below, isTerse, whom));
         }
         if (!above.isEmpty()) {
-            sentences.add(above(above, isTerse));
+            sentences.add(above(above, isTerse, whom));
         }
         others.stream()
                 .map(each -> strictest(each, others))
@@ -306,13 +311,15 @@ public final class VerdictWords {
     }
 
     /** The strictest in full, of the others the charge. */
-    private String below(List<Condition.ChargeBelow> all, boolean isTerse) {
+    private String below(List<Condition.ChargeBelow> all, boolean isTerse, String whom) {
         List<Condition.ChargeBelow> sorted =
                 all.stream()
                         .sorted(Comparator.comparingDouble(Condition.ChargeBelow::charge))
                         .toList();
         Condition.ChargeBelow first = sorted.get(0);
-        return (isTerse ? "Braking is safe below " : "Braking is safe for the pack below ")
+        return "Braking is safe "
+                + whom
+                + "below "
                 + downTo(first.charge())
                 + (isTerse ? " charge (" : " charge (cells at ")
                 + cellsAt(
@@ -322,7 +329,7 @@ public final class VerdictWords {
                 + ".";
     }
 
-    private static String above(List<Condition.ChargeAbove> all, boolean isTerse) {
+    private static String above(List<Condition.ChargeAbove> all, boolean isTerse, String whom) {
         List<Condition.ChargeAbove> sorted =
                 all.stream()
                         .sorted(
@@ -330,7 +337,9 @@ public final class VerdictWords {
                                         .reversed())
                         .toList();
         Condition.ChargeAbove first = sorted.get(0);
-        return (isTerse ? "Driving is safe above " : "Driving is safe for the pack above ")
+        return "Driving is safe "
+                + whom
+                + "above "
                 + upTo(first.charge())
                 + (isTerse ? " charge (" : " charge (cells at ")
                 + cellsAt(sorted, Condition.ChargeAbove::temperatureC, each -> upTo(each.charge()))
@@ -377,7 +386,7 @@ public final class VerdictWords {
         return review.pack().isWell()
                 ? List.of(
                         "It stays within its limits over the charge, speed and temperature in use.")
-                : counted(told(review.pack()), review);
+                : counted(told(review.pack(), FOR_PACK), review);
     }
 
     /**
@@ -389,7 +398,7 @@ public final class VerdictWords {
     public List<String> parts(Review review) {
         return review.parts().isWell()
                 ? List.of("Motor, controller, wiring, tyres and rider stay within theirs.")
-                : told(review.parts());
+                : told(review.parts(), FOR_PARTS);
     }
 
     /**
@@ -440,16 +449,24 @@ public final class VerdictWords {
      * @return a sentence
      */
     public String sentence(Condition condition) {
+        return sentence(condition, FOR_PACK);
+    }
+
+    private String sentence(Condition condition, String whom) {
         if (condition instanceof Condition.ChargeBelow below) {
             String start =
-                    "Braking is safe for the pack below "
+                    "Braking is safe "
+                            + whom
+                            + "below "
                             + Numbers.down(100.0 * below.charge(), 1)
                             + " % charge at any speed up to "
                             + units.speedDown(highestSpeed);
             return start + there(below) + cells(below.temperatureC()) + ".";
         }
         if (condition instanceof Condition.ChargeAbove above) {
-            return "Driving is safe for the pack above "
+            return "Driving is safe "
+                    + whom
+                    + "above "
                     + Numbers.up(100.0 * above.charge(), 1)
                     + " % charge, not down to "
                     + Numbers.percent(above.lowestCharge())

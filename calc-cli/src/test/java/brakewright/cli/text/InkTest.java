@@ -27,7 +27,7 @@ class InkTest {
     @Example
     void paintsOnlyInColour() {
         assertThat(new Ink(true, false).paint(Ink.Tone.GOOD, "fine"))
-                .isEqualTo("\u001b[1;32mfine\u001b[0m");
+                .isEqualTo("\u001b[30;42mfine\u001b[0m");
         assertThat(new Ink(false, false).paint(Ink.Tone.GOOD, "fine")).isEqualTo("fine");
     }
 }
