@@ -21,5 +21,6 @@ module brakewright.core {
     exports brakewright.profile;
     exports brakewright.recording;
     exports brakewright.replay;
+    exports brakewright.fitting;
     exports brakewright.live;
 }

@@ -37,6 +37,7 @@ final class Retrace {
     private final Motion motion;
     private final Map<Figure, Double> measured = new EnumMap<>(Figure.class);
     private final Map<Figure, Double> predicted = new EnumMap<>(Figure.class);
+    private final double[] powers;
     private final boolean hasDrawn;
     private final boolean hasCharge;
     private Underway now;
@@ -59,6 +60,7 @@ final class Retrace {
         this.packs = new PackUnderway(build);
         this.motion = new Motion(build, packs);
         this.forces = new Forces(build, operation, 0.0);
+        this.powers = new double[stretches.size()];
         this.hasDrawn = stretches.stream().anyMatch(each -> each.drawn().isPresent());
         this.hasCharge = stretches.stream().anyMatch(each -> !Double.isNaN(each.charge()));
         this.now =
@@ -79,7 +81,7 @@ final class Retrace {
                     i + 1 < stretches.size() && stretches.get(i + 1).follows()
                             ? stretches.get(i + 1).charge()
                             : Double.NaN;
-            ride(stretch, after);
+            powers[i] = ride(stretch, after);
         }
         moments();
         rates();
@@ -112,16 +114,17 @@ final class Retrace {
                 now.caseC());
     }
 
-    private void ride(Stretch stretch, double chargeAfter) {
+    /** Returns the power at the terminals; NaN where it could not have ridden so. */
+    private double ride(Stretch stretch, double chargeAfter) {
         if (stretch.slope() != slope) {
             slope = stretch.slope();
             forces = new Forces(build, operation, slope);
         }
         Underway from = state(stretch.from(), now.charge(), now.fastSag(), now.slowSag());
         Step step = motion.told(from, stretch.seconds(), stretch.length(), stretch.to(), forces);
-        lacking(from, stretch, step);
+        boolean isLacking = isLacking(from, stretch, step);
         if (!Double.isFinite(step.flow().packCurrent())) {
-            return;
+            return Double.NaN;
         }
         now = step.end();
         seconds += stretch.seconds();
@@ -145,19 +148,25 @@ final class Retrace {
                 measured.merge(Figure.WARMEST_CELLS, stretch.cellsC(), Math::max);
             }
         }
+        boolean isTold = !isLacking && step.flow().spent().friction() == 0.0;
+        return isTold ? step.flow().terminals() : Double.NaN;
     }
 
-    private void lacking(Underway from, Stretch stretch, Step step) {
+    private boolean isLacking(Underway from, Stretch stretch, Step step) {
         if (stretch.length() == 0.0) {
-            return;
+            return false;
         }
         double wanted = motion.wanted(from, stretch.length(), step.speed(), stretch.to(), forces);
         double lacks = wanted - step.flow().force();
         if (!Double.isFinite(step.flow().packCurrent()) || lacks > LACKING * build.inertia()) {
             pullTooWeak += stretch.seconds();
-        } else if (lacks < -LACKING * build.inertia()) {
-            brakesTooWeak += stretch.seconds();
+            return true;
         }
+        if (lacks < -LACKING * build.inertia()) {
+            brakesTooWeak += stretch.seconds();
+            return true;
+        }
+        return step.flow().isFull();
     }
 
     private void drawn(Stretch.Drawn drawn, Step step) {
@@ -269,6 +278,10 @@ final class Retrace {
         return value == null || !Double.isFinite(value)
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(value);
+    }
+
+    double[] powers() {
+        return powers.clone();
     }
 
     double seconds() {

@@ -54,6 +54,7 @@ class ArchitectureTest {
                             "profile",
                             "recording",
                             "replay",
+                            "fitting",
                             "live",
                             "explain")
                     .map("brakewright."::concat)

@@ -11,15 +11,17 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /** A predicted ride as a recorder without a fault would have written it. */
-final class RecordedRoute {
+public final class RecordedRoute {
 
     private RecordedRoute() {}
 
-    static Ride of(RouteRide ride, double spacing) {
+    /** Rows so many seconds apart. */
+    public static Ride of(RouteRide ride, double spacing) {
         return Ride.of(recording(ride, spacing), 3.0, 0.0, new Repairs()).orElseThrow();
     }
 
-    static Recording recording(RouteRide ride, double spacing) {
+    /** Rows so many seconds apart, nothing made of them yet. */
+    public static Recording recording(RouteRide ride, double spacing) {
         List<RidePoint> course = ride.course();
         int rows = (int) Math.floor(ride.time() / spacing) + 1;
         Map<Quantity, double[]> columns = new EnumMap<>(Quantity.class);

@@ -1,0 +1,90 @@
+package brakewright.fitting;
+
+import brakewright.battery.BatteryModel;
+import brakewright.recording.Ride;
+import brakewright.recording.StepResistance;
+import brakewright.recording.Stretch;
+import brakewright.spec.Battery;
+import brakewright.spec.Build;
+import brakewright.spec.Cell;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * All that a recorded ride tells of its vehicle.
+ *
+ * @param all one for each value, found or refused
+ */
+public record Fits(List<Fit> all) {
+
+    /** Copies the list. */
+    public Fits {
+        all = List.copyOf(all);
+    }
+
+    /**
+     * Fits what can be fitted.
+     *
+     * @param build the vehicle as it is described
+     * @param ride on it
+     * @return found or refused, in the order of {@link Fitted}
+     */
+    public static Fits of(Build build, Ride ride) {
+        List<Stretch> stretches = Stretch.all(ride);
+        StepResistance pull = StepResistance.of(ride.recording(), StepResistance.PULL);
+        List<Fit> all = new ArrayList<>();
+        all.add(
+                resistance(
+                        Fitted.INSTANT_RESISTANCE,
+                        StepResistance.of(ride.recording(), StepResistance.INSTANT)));
+        all.add(resistance(Fitted.PULL_RESISTANCE, pull));
+        all.add(joints(build, stretches, pull));
+        all.add(CapacityFit.of(ride.recording()));
+        all.add(Events.idlePower(stretches));
+        all.add(Events.wheelDiameter(build, ride));
+        all.addAll(RoadFit.of(build, ride, stretches));
+        all.add(Events.regenPlateau(stretches));
+        return new Fits(all);
+    }
+
+    private static Fit resistance(Fitted what, StepResistance found) {
+        return found instanceof StepResistance.Measured measured
+                ? new Fit.Found(what, measured.resistance(), measured.doubt(), measured.events())
+                : new Fit.Refused(what, ((StepResistance.Refused) found).reason().meaning());
+    }
+
+    /** Cells are taken at the mean charge of the ride and as warm as they were at the steps. */
+    private static Fit joints(Build build, List<Stretch> stretches, StepResistance pull) {
+        Battery battery = build.battery();
+        if (!(pull instanceof StepResistance.Measured measured)) {
+            return resistance(Fitted.JOINT_RESISTANCE, pull);
+        }
+        if (battery.packs().size() > 1) {
+            return new Fit.Refused(
+                    Fitted.JOINT_RESISTANCE, "there are several packs, and their share is unknown");
+        }
+        OptionalDouble charge =
+                stretches.stream()
+                        .mapToDouble(Stretch::charge)
+                        .filter(each -> !Double.isNaN(each))
+                        .average();
+        if (charge.isEmpty()) {
+            return new Fit.Refused(
+                    Fitted.JOINT_RESISTANCE, "no charge was recorded, on which the cells depend");
+        }
+        double cells =
+                new BatteryModel(battery)
+                                .resistance(
+                                        Math.max(0.0, Math.min(1.0, charge.getAsDouble())),
+                                        measured.temperatureC().orElse(battery.temperatureC()),
+                                        Cell.PULSE)
+                        - battery.packs().get(0).jointResistance();
+        double rest = measured.resistance() - cells;
+        return rest >= 0.0
+                ? new Fit.Found(Fitted.JOINT_RESISTANCE, rest, measured.doubt(), measured.events())
+                : new Fit.Refused(
+                        Fitted.JOINT_RESISTANCE,
+                        "the whole pack has less than its cells as they are described");
+    }
+}

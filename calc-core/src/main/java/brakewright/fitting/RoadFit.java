@@ -1,0 +1,160 @@
+package brakewright.fitting;
+
+import brakewright.numeric.LeastSquares;
+import brakewright.numeric.Student;
+import brakewright.recording.Ride;
+import brakewright.recording.Stretch;
+import brakewright.replay.Retraced;
+import brakewright.spec.Build;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Rolling resistance and drag area from the energy balance: those with which the model takes as
+ * much as was measured, block by block.
+ *
+ * <p>Source: Gauss-Newton, the slopes of the model's power by finite differences. A block is one
+ * event; what electronics draw is fitted beside them.
+ */
+final class RoadFit {
+
+    /**
+     * Assumption: our own choice; so long, what a coarse speed makes of pulling and braking within
+     * evens out [s].
+     */
+    private static final double BLOCK = 10.0;
+
+    /** Assumption: our own choice; with fewer blocks three values are as good as free. */
+    private static final int LEAST_BLOCKS = 12;
+
+    /** Assumption: our own choice; a value that may be off by more is worth nothing [1]. */
+    private static final double MOST_DOUBT = 0.5;
+
+    private static final int VALUES = 3;
+    private static final int ROUNDS = 4;
+    private static final double ROLLING_STEP = 1e-3;
+    private static final double AREA_STEP = 0.02;
+    private static final double LEAST_ROLLING = 1e-4;
+    private static final double LEAST_AREA = 1e-3;
+    private static final double MOST_ROLLING = 0.3;
+    private static final double MOST_AREA = 5.0;
+
+    private final Build build;
+    private final Ride ride;
+    private final List<Stretch> stretches;
+
+    private RoadFit(Build build, Ride ride, List<Stretch> stretches) {
+        this.build = build;
+        this.ride = ride;
+        this.stretches = stretches;
+    }
+
+    static List<Fit> of(Build build, Ride ride, List<Stretch> stretches) {
+        if (stretches.stream().noneMatch(each -> each.drawn().isPresent())) {
+            return refused("voltage and current were not recorded together");
+        }
+        return new RoadFit(build, ride, stretches).fits();
+    }
+
+    private static List<Fit> refused(String reason) {
+        return List.of(
+                new Fit.Refused(Fitted.ROLLING_RESISTANCE, reason),
+                new Fit.Refused(Fitted.DRAG_AREA, reason));
+    }
+
+    private List<Fit> fits() {
+        double rolling = Math.max(LEAST_ROLLING, build.vehicle().rollingResistance());
+        double area = Math.max(LEAST_AREA, build.vehicle().dragArea());
+        double rollingError = 0.0;
+        double areaError = 0.0;
+        int blocks = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            double[] own = powers(rolling, area);
+            double[] byRolling = powers(rolling + ROLLING_STEP, area);
+            double[] byArea = powers(rolling, area + AREA_STEP);
+            List<double[]> columns = new ArrayList<>();
+            List<Double> values = new ArrayList<>();
+            gather(own, byRolling, byArea, columns, values);
+            blocks = values.size();
+            if (blocks < LEAST_BLOCKS) {
+                return refused(
+                        "fewer than "
+                                + LEAST_BLOCKS
+                                + " times 10 s without a gap within what the settings permit");
+            }
+            Optional<LeastSquares> solved =
+                    LeastSquares.of(
+                            columns.toArray(double[][]::new),
+                            values.stream().mapToDouble(Double::doubleValue).toArray());
+            if (solved.isEmpty()) {
+                return refused("speeds are too alike to tell one from the other");
+            }
+            double[] change = solved.get().coefficients();
+            rolling = within(rolling + change[0], LEAST_ROLLING, MOST_ROLLING);
+            area = within(area + change[1], LEAST_AREA, MOST_AREA);
+            rollingError = solved.get().errors()[0];
+            areaError = solved.get().errors()[1];
+        }
+        double errors = Student.factor(blocks - VALUES);
+        return List.of(
+                fit(Fitted.ROLLING_RESISTANCE, rolling, errors * rollingError, blocks),
+                fit(Fitted.DRAG_AREA, area, errors * areaError, blocks));
+    }
+
+    private static double within(double value, double low, double high) {
+        return Math.max(low, Math.min(high, value));
+    }
+
+    private static Fit fit(Fitted what, double value, double doubt, int blocks) {
+        return doubt <= MOST_DOUBT * value
+                ? new Fit.Found(what, value, doubt, blocks)
+                : new Fit.Refused(
+                        what, "it may be off by more than half: speeds too alike, or too short");
+    }
+
+    private double[] powers(double rolling, double area) {
+        return Retraced.powers(
+                build.withVehicle(
+                        build.vehicle().withRollingResistance(rolling).withDragArea(area)),
+                ride,
+                stretches);
+    }
+
+    /** A block ends with its length, with a gap, and where the model has no answer. */
+    private void gather(
+            double[] own,
+            double[] byRolling,
+            double[] byArea,
+            List<double[]> columns,
+            List<Double> values) {
+        double[] sums = new double[2];
+        double lacking = 0.0;
+        double seconds = 0.0;
+        for (int i = 0; i < own.length; i++) {
+            Stretch each = stretches.get(i);
+            boolean isWhole =
+                    each.drawn().isPresent() && !Double.isNaN(own[i] + byRolling[i] + byArea[i]);
+            if (!isWhole || !each.follows()) {
+                sums = new double[2];
+                lacking = 0.0;
+                seconds = 0.0;
+            }
+            if (!isWhole) {
+                continue;
+            }
+            Stretch.Drawn drawn = each.drawn().get();
+            sums[0] += (byRolling[i] - own[i]) / ROLLING_STEP * each.seconds();
+            sums[1] += (byArea[i] - own[i]) / AREA_STEP * each.seconds();
+            lacking += drawn.outJoules() - drawn.backJoules() - own[i] * each.seconds();
+            seconds += each.seconds();
+            if (seconds >= BLOCK) {
+                columns.add(new double[] {sums[0] / seconds, sums[1] / seconds, 1.0});
+                values.add(lacking / seconds);
+                sums = new double[2];
+                lacking = 0.0;
+                seconds = 0.0;
+            }
+        }
+    }
+}
