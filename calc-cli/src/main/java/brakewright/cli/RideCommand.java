@@ -16,6 +16,7 @@ import brakewright.cli.recording.WrittenNumber;
 import brakewright.cli.text.InspectText;
 import brakewright.cli.text.RideText;
 import brakewright.cli.text.RouteText;
+import brakewright.fitting.Fits;
 import brakewright.limit.Signal;
 import brakewright.recording.CellVolts;
 import brakewright.recording.Exceeded;
@@ -262,19 +263,21 @@ final class RideCommand implements Callable<Integer> {
         Optional<AgainstModel> model =
                 AgainstModel.of(
                         file.build(), ride, vehicles.ranges(), vehicles.under(Settings.NONE));
+        Fits fits = Fits.of(file.build(), ride);
         Path target = series;
         if (target != null) {
             output.write(target, draft -> SeriesFile.write(ride.recording(), draft));
         }
         output.write(
                 form.isJson()
-                        ? new RideJson(file.title(), read, ride, held, model).text()
+                        ? new RideJson(file.title(), read, ride, held, model, fits).text()
                         : new RideText(
                                         file.title(),
                                         read,
                                         ride,
                                         held,
                                         model,
+                                        fits,
                                         page.units,
                                         output.ink(page))
                                 .text(),

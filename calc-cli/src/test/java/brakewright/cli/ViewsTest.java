@@ -21,6 +21,9 @@ import brakewright.driving.Cruise;
 import brakewright.driving.MeasuredRange;
 import brakewright.driving.StandingStart;
 import brakewright.driving.StopAndGo;
+import brakewright.fitting.Fit;
+import brakewright.fitting.Fits;
+import brakewright.fitting.Fitted;
 import brakewright.heat.DoubtedHeat;
 import brakewright.heat.PackHeat;
 import brakewright.heat.RepeatedStops;
@@ -163,6 +166,11 @@ class ViewsTest {
         SpeedSource.class,
         Untold.class,
         Ways.class,
+        Fit.class,
+        Fit.Found.class,
+        Fit.Refused.class,
+        Fits.class,
+        Fitted.class,
         AgainstModel.class,
         BeyondLimit.class,
         Compared.class,

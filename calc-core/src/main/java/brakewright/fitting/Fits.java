@@ -45,7 +45,13 @@ public record Fits(List<Fit> all) {
         all.add(Events.wheelDiameter(build, ride));
         all.addAll(RoadFit.of(build, ride, stretches));
         all.add(Events.regenPlateau(stretches));
-        return new Fits(all);
+        return new Fits(all.stream().map(Fits::unlessLost).toList());
+    }
+
+    private static Fit unlessLost(Fit fit) {
+        return fit instanceof Fit.Found found && !(found.doubt() < found.value())
+                ? new Fit.Refused(fit.what(), "it may be off by as much as it is")
+                : fit;
     }
 
     private static Fit resistance(Fitted what, StepResistance found) {
@@ -85,6 +91,6 @@ public record Fits(List<Fit> all) {
                 ? new Fit.Found(Fitted.JOINT_RESISTANCE, rest, measured.doubt(), measured.events())
                 : new Fit.Refused(
                         Fitted.JOINT_RESISTANCE,
-                        "the whole pack has less than its cells as they are described");
+                        "its cells as they are described make up for all of it");
     }
 }

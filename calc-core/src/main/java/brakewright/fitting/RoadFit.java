@@ -31,6 +31,19 @@ final class RoadFit {
     /** Assumption: our own choice; a value that may be off by more is worth nothing [1]. */
     private static final double MOST_DOUBT = 0.5;
 
+    /**
+     * Assumption: our own choice; while the speed changes faster, the mass counts more than the
+     * road, and what is lost depends on what happens within a second [m/s²].
+     */
+    private static final double STEADY = 0.5;
+
+    /**
+     * Assumption: our own choice; stretches of a second stand for what changes within them, by
+     * which rides that the model made come back off by up to about one per cent. No more is claimed
+     * [1].
+     */
+    private static final double OWN_ERROR = 0.02;
+
     private static final int VALUES = 3;
     private static final int ROUNDS = 4;
     private static final double ROLLING_STEP = 1e-3;
@@ -81,7 +94,7 @@ final class RoadFit {
                 return refused(
                         "fewer than "
                                 + LEAST_BLOCKS
-                                + " times 10 s without a gap within what the settings permit");
+                                + " times 10 s of even riding within what the settings permit");
             }
             Optional<LeastSquares> solved =
                     LeastSquares.of(
@@ -98,8 +111,12 @@ final class RoadFit {
         }
         double errors = Student.factor(blocks - VALUES);
         return List.of(
-                fit(Fitted.ROLLING_RESISTANCE, rolling, errors * rollingError, blocks),
-                fit(Fitted.DRAG_AREA, area, errors * areaError, blocks));
+                fit(
+                        Fitted.ROLLING_RESISTANCE,
+                        rolling,
+                        errors * rollingError + OWN_ERROR * rolling,
+                        blocks),
+                fit(Fitted.DRAG_AREA, area, errors * areaError + OWN_ERROR * area, blocks));
     }
 
     private static double within(double value, double low, double high) {

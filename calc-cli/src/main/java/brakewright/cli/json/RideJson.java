@@ -2,6 +2,7 @@ package brakewright.cli.json;
 
 import brakewright.cli.recording.Recordings;
 import brakewright.cli.words.Cautions;
+import brakewright.fitting.Fits;
 import brakewright.limit.ConstraintId;
 import brakewright.recording.ChargeBand;
 import brakewright.recording.Energy;
@@ -26,6 +27,7 @@ public final class RideJson {
     private final Ride ride;
     private final HeldLimits held;
     private final Optional<AgainstModel> model;
+    private final Fits fits;
     private final JsonText json = new JsonText();
 
     /**
@@ -36,18 +38,21 @@ public final class RideJson {
      * @param ride what it was
      * @param held where it went beyond the limits
      * @param model what it says of the ride; empty where it says nothing
+     * @param fits what the ride says of the vehicle
      */
     public RideJson(
             String title,
             Recordings read,
             Ride ride,
             HeldLimits held,
-            Optional<AgainstModel> model) {
+            Optional<AgainstModel> model,
+            Fits fits) {
         this.title = title;
         this.read = read;
         this.ride = ride;
         this.held = held;
         this.model = model;
+        this.fits = fits;
     }
 
     /**
@@ -79,6 +84,7 @@ public final class RideJson {
         }
         json.endArray();
         model.ifPresent(new ModelJson(json)::write);
+        new FitsJson(json).write(fits);
         json.texts("cautions", Cautions.all());
         json.endObject();
         return json.finish();

@@ -5,6 +5,7 @@ import brakewright.cli.recording.Recordings;
 import brakewright.cli.words.Initial;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.fitting.Fits;
 import brakewright.limit.ConstraintId;
 import brakewright.recording.ChargeBand;
 import brakewright.recording.Energy;
@@ -38,6 +39,7 @@ public final class RideText {
     private final Ride ride;
     private final HeldLimits held;
     private final Optional<AgainstModel> model;
+    private final Fits fits;
     private final UnitSystem units;
     private final Ink ink;
     private final Page page;
@@ -51,6 +53,7 @@ public final class RideText {
      * @param ride what it was
      * @param held where it went beyond the limits
      * @param model what it says of the ride; empty where it says nothing
+     * @param fits what the ride says of the vehicle
      * @param units of speeds and distances
      * @param ink how the page looks
      */
@@ -60,6 +63,7 @@ public final class RideText {
             Ride ride,
             HeldLimits held,
             Optional<AgainstModel> model,
+            Fits fits,
             UnitSystem units,
             Ink ink) {
         this.title = title;
@@ -67,6 +71,7 @@ public final class RideText {
         this.ride = ride;
         this.held = held;
         this.model = model;
+        this.fits = fits;
         this.units = units;
         this.ink = ink;
         this.page = new Page(ink);
@@ -89,6 +94,7 @@ public final class RideText {
         extremes();
         bands();
         model.ifPresent(new ModelTable(page, ink, units)::write);
+        new FitsTable(page, ink).write(fits);
         recorded(read.recording());
         RepairLines.write(page, ink, ride.repairs());
         untold();

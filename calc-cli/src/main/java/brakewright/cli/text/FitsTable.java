@@ -1,0 +1,74 @@
+package brakewright.cli.text;
+
+import brakewright.cli.words.FitWords;
+import brakewright.fitting.Fit;
+import brakewright.fitting.Fits;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Writes what a ride says of its vehicle, and the lines of a build file that say so. */
+final class FitsTable {
+
+    private static final int LABEL = 26;
+
+    private final Page page;
+    private final Ink ink;
+
+    FitsTable(Page page, Ink ink) {
+        this.page = page;
+        this.ink = ink;
+    }
+
+    void write(Fits fits) {
+        page.line(ink.heading("what the ride says of the vehicle"));
+        for (Fit fit : fits.all()) {
+            page.paragraph("  " + FitWords.name(fit.what()), LABEL, told(fit));
+        }
+        List<Fit.Found> lines =
+                fits.all().stream()
+                        .filter(Fit.Found.class::isInstance)
+                        .map(Fit.Found.class::cast)
+                        .filter(fit -> FitWords.key(fit.what()).isPresent())
+                        .toList();
+        if (!lines.isEmpty()) {
+            page.blank();
+            page.note("For the build file, in place of what it says there:");
+            lines(lines);
+        }
+        page.note(
+                "All else is taken as described: a wrong mass or efficiency is put down to tyres"
+                        + " and air. A shown charge that is counted finds the capacity it counts"
+                        + " with.");
+        page.blank();
+    }
+
+    /** Keys stand below the name of their table. */
+    private void lines(List<Fit.Found> fits) {
+        Map<String, List<String>> tables = new TreeMap<>();
+        for (Fit.Found fit : fits) {
+            String key = FitWords.key(fit.what()).orElseThrow();
+            int dot = key.lastIndexOf('.');
+            tables.computeIfAbsent(key.substring(0, dot), unused -> new ArrayList<>())
+                    .add(key.substring(dot + 1) + " = " + FitWords.literal(fit));
+        }
+        tables.forEach(
+                (table, own) -> {
+                    page.line("  [" + table + "]");
+                    own.forEach(each -> page.line("  " + ink.settle(each)));
+                });
+    }
+
+    private static String told(Fit fit) {
+        if (fit instanceof Fit.Found found) {
+            return FitWords.value(found.what(), found.value())
+                    + " ± "
+                    + FitWords.value(found.what(), found.doubt())
+                    + ", from "
+                    + found.events()
+                    + " events";
+        }
+        return "not told: " + ((Fit.Refused) fit).reason();
+    }
+}

@@ -1,0 +1,74 @@
+package brakewright.cli;
+
+import brakewright.replay.Leg;
+import brakewright.replay.RidePoint;
+import brakewright.replay.Route;
+import brakewright.replay.RouteRide;
+import brakewright.spec.Build;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+
+/**
+ * Recordings of rides that the model made, with noise that is stated, so that the truth is known.
+ */
+final class InventedRide {
+
+    /** A straight both ways with traffic in between, stops, and slow stretches. */
+    static final Route STRAIGHT_AND_BACK =
+            new Route(
+                    List.of(
+                            new Leg(900.0, 0.0, 8.8, 10.0),
+                            new Leg(400.0, 0.0, 3.0, 8.0),
+                            new Leg(700.0, 0.0, 5.5, 0.0),
+                            new Leg(300.0, 0.0, 2.5, 9.0),
+                            new Leg(900.0, 0.0, 8.8, 10.0),
+                            new Leg(500.0, 0.0, 4.0, 8.0),
+                            new Leg(800.0, 0.0, 7.0, 10.0)));
+
+    private static final double SPACING = 0.2;
+
+    /** Standard deviations of a row [m/s, A, V]. */
+    private static final double SPEED_NOISE = 0.03;
+
+    private static final double CURRENT_NOISE = 0.1;
+    private static final double VOLTAGE_NOISE = 0.02;
+
+    private InventedRide() {}
+
+    static String csv(Build build, Route route, long seed) {
+        List<RidePoint> course = RouteRide.of(build, route).course();
+        Random random = new Random(seed);
+        StringBuilder text =
+                new StringBuilder(
+                        "time_s,wheel_speed_m/s,pack_voltage_V,pack_current_A,charge_%\n");
+        double end = course.get(course.size() - 1).state().time();
+        int next = 1;
+        for (int row = 0; row * SPACING < end; row++) {
+            double time = row * SPACING;
+            while (next < course.size() - 1 && course.get(next).state().time() < time) {
+                next++;
+            }
+            RidePoint before = course.get(next - 1);
+            RidePoint behind = course.get(next);
+            double span = behind.state().time() - before.state().time();
+            double share = span > 0.0 ? (time - before.state().time()) / span : 1.0;
+            double speed =
+                    before.state().speed()
+                            + share * (behind.state().speed() - before.state().speed());
+            double charge =
+                    before.state().charge()
+                            + share * (behind.state().charge() - before.state().charge());
+            text.append(
+                    String.format(
+                            Locale.ROOT,
+                            "%.1f,%.3f,%.3f,%.3f,%.1f%n",
+                            time,
+                            speed > 0.5 ? speed + SPEED_NOISE * random.nextGaussian() : speed,
+                            behind.packVoltage() + VOLTAGE_NOISE * random.nextGaussian(),
+                            behind.packCurrent() + CURRENT_NOISE * random.nextGaussian(),
+                            Math.ceil(1000.0 * charge) / 10.0));
+        }
+        return text.toString();
+    }
+}
