@@ -2,7 +2,7 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brakewright.cli.buildfile.BuildFile;
+import brakewright.buildfile.BuildFile;
 import brakewright.spec.Build;
 import brakewright.tables.ReferenceTables;
 import java.nio.file.Files;
