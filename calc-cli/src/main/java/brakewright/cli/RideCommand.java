@@ -4,6 +4,7 @@ import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.BuildFileException;
 import brakewright.buildfile.NumberOption;
 import brakewright.buildfile.Problem;
+import brakewright.buildfile.RewrittenBuild;
 import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.InspectJson;
 import brakewright.cli.json.RideJson;
@@ -16,6 +17,8 @@ import brakewright.cli.recording.WrittenNumber;
 import brakewright.cli.text.InspectText;
 import brakewright.cli.text.RideText;
 import brakewright.cli.text.RouteText;
+import brakewright.cli.words.FitWords;
+import brakewright.fitting.Fit;
 import brakewright.fitting.Fits;
 import brakewright.limit.Signal;
 import brakewright.recording.CellVolts;
@@ -30,14 +33,21 @@ import brakewright.replay.RouteRide;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
+import brakewright.tables.ReferenceTables;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -154,6 +164,14 @@ final class RideCommand implements Callable<Integer> {
             description = "Write the cleaned and joined recording as CSV.")
     @Nullable Path series;
 
+    @Option(
+            names = "--write",
+            paramLabel = "FILE",
+            description =
+                    "Write a new build file with what the ride says of the vehicle; the one that"
+                            + " was read stays as it is.")
+    @Nullable Path write;
+
     @Mixin FormatOption form = new FormatOption();
 
     @Mixin SituationOptions situation = new SituationOptions();
@@ -172,14 +190,17 @@ final class RideCommand implements Callable<Integer> {
         if (charge != null || rider != null) {
             throw new Unusable("--charge and --rider belong to --route");
         }
+        if (inspect && write != null) {
+            throw new Unusable("--write belongs to a ride, not to --inspect");
+        }
         return inspect ? inspected() : ridden();
     }
 
     private int predicted(Path road) {
-        if (inspect || series != null || !pieces.isEmpty() || files.size() != 1) {
+        if (inspect || series != null || write != null || !pieces.isEmpty() || files.size() != 1) {
             throw new Unusable(
                     "--route takes a build file alone, for example brakewright ride board.toml"
-                            + " --route road.csv: no recording, --inspect, --series or --piece");
+                            + " --route road.csv: no recording, --inspect, --series, --write or --piece");
         }
         BuildFile file = situation.applied(BuildArgument.read(files.get(0)));
         output.claim();
@@ -264,6 +285,7 @@ final class RideCommand implements Callable<Integer> {
                 AgainstModel.of(
                         file.build(), ride, vehicles.ranges(), vehicles.under(Settings.NONE));
         Fits fits = Fits.of(file.build(), ride);
+        writeBuild(fits);
         Path target = series;
         if (target != null) {
             output.write(target, draft -> SeriesFile.write(ride.recording(), draft));
@@ -287,6 +309,34 @@ final class RideCommand implements Callable<Integer> {
                 : ExitStatus.FINE;
     }
 
+    /** Nothing is written where the ride says nothing that a build file holds. */
+    private void writeBuild(Fits fits) {
+        Path target = write;
+        if (target == null) {
+            return;
+        }
+        Map<String, String> values = new LinkedHashMap<>();
+        for (Fit fit : fits.all()) {
+            if (fit instanceof Fit.Found found) {
+                FitWords.key(fit.what()).ifPresent(key -> values.put(key, FitWords.literal(found)));
+            }
+        }
+        if (values.isEmpty()) {
+            throw new Unusable(
+                    target + ": not written, the ride says nothing that a build file holds");
+        }
+        try {
+            String text =
+                    RewrittenBuild.of(
+                            Files.readAllBytes(files.get(0)), values, ReferenceTables.load());
+            output.write(target, draft -> draft.write(text));
+        } catch (IOException unreadable) {
+            throw new Unusable(files.get(0) + ": the file cannot be read again", unreadable);
+        } catch (BuildFileException wrong) {
+            throw new Unusable(target + ": not written", wrong);
+        }
+    }
+
     /** A caution bears on no verdict. */
     private static boolean isOutside(Exceeded exceeded) {
         return exceeded.boundBy().filter(by -> by.signal() == Signal.CAUTION).isEmpty();
@@ -294,16 +344,13 @@ final class RideCommand implements Callable<Integer> {
 
     private void claim() {
         output.claim();
-        Path target = series;
-        if (target != null) {
-            output.claim(target);
-            if (output.file != null
-                    && output.file
-                            .toAbsolutePath()
-                            .normalize()
-                            .equals(target.toAbsolutePath().normalize())) {
-                throw new Unusable(target + ": --series and --output name one file");
+        Set<Path> claimed = new HashSet<>();
+        for (Path target :
+                Stream.of(output.file, series, write).filter(Objects::nonNull).toList()) {
+            if (!claimed.add(target.toAbsolutePath().normalize())) {
+                throw new Unusable(target + ": --series, --write and --output name one file");
             }
+            output.claim(target);
         }
     }
 

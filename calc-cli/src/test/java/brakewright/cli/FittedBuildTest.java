@@ -62,6 +62,51 @@ class FittedBuildTest {
     }
 
     @Test
+    void aNewBuildFileSaysWhatTheRideSaysAndAllElseAsBefore() throws Exception {
+        byte[] before = Files.readAllBytes(BOARD);
+        Path target = folder.resolve("new.toml");
+        String ride = ridden().toString();
+        CommandRun.of("ride", BOARD.toString(), ride, "--write", target.toString());
+
+        String text = Files.readString(target);
+        assertThat(text).contains("rolling_resistance = \"0.03", "drag_area = \"0.4", "idle_power");
+        assertThat(Files.readString(BOARD).lines().filter(line -> !text.contains(line)))
+                .containsExactly("rolling_resistance = 0.028", "drag_area = \"0.60 m²\"");
+        assertThat(Files.readAllBytes(BOARD)).isEqualTo(before);
+        assertThat(CommandRun.of("ride", target.toString(), ride).err()).isEmpty();
+
+        CommandRun again =
+                CommandRun.of("ride", BOARD.toString(), ride, "--write", target.toString());
+        assertThat(again.status()).isEqualTo(ExitStatus.UNUSABLE);
+        assertThat(again.err()).contains("--force");
+        assertThat(
+                        CommandRun.of(
+                                        "ride",
+                                        BOARD.toString(),
+                                        ride,
+                                        "--write",
+                                        BOARD.toString(),
+                                        "--force")
+                                .status())
+                .isEqualTo(ExitStatus.UNUSABLE);
+        assertThat(Files.readAllBytes(BOARD)).isEqualTo(before);
+    }
+
+    @Test
+    void whereNothingIsToldNothingIsWritten() {
+        Path target = folder.resolve("none.toml");
+        CommandRun run =
+                CommandRun.of(
+                        "ride",
+                        BOARD.toString(),
+                        "guide/straight.csv",
+                        "--write",
+                        target.toString());
+        assertThat(run.status()).isEqualTo(ExitStatus.UNUSABLE);
+        assertThat(target).doesNotExist();
+    }
+
+    @Test
     void jsonHasWhatIsFoundAndWhatIsRefused() throws Exception {
         assertThat(
                         CommandRun.of(

@@ -1,0 +1,69 @@
+package brakewright.buildfile;
+
+import brakewright.tables.ReferenceTables;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The text of a build file with some of its values replaced and all else as it stands. */
+public final class RewrittenBuild {
+
+    private RewrittenBuild() {}
+
+    /**
+     * Replaces values line by line; a key that is not there is put below the name of its table.
+     *
+     * @param bytes of the build file, which can be read
+     * @param values by key with its table, as the file writes them
+     * @param tables the reference tables
+     * @return the new text, which was read again
+     * @throws BuildFileException if the file is written so that lines cannot be replaced
+     */
+    public static String of(byte[] bytes, Map<String, String> values, ReferenceTables tables)
+            throws BuildFileException {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        for (Map.Entry<String, String> each : values.entrySet()) {
+            text = with(text, each.getKey(), each.getValue());
+        }
+        BuildFile.read(text.getBytes(StandardCharsets.UTF_8), tables);
+        Map<String, Object> now = new LinkedHashMap<>();
+        FileKeys.parse(text, new ArrayList<>())
+                .values()
+                .forEach((key, entry) -> now.put(key, entry.raw()));
+        List<Problem> problems = new ArrayList<>();
+        values.forEach(
+                (key, value) -> {
+                    if (!value.equals("\"" + now.get(key) + "\"")) {
+                        problems.add(
+                                new Problem(
+                                        0, key, "it cannot be replaced where it stands", value));
+                    }
+                });
+        if (!problems.isEmpty()) {
+            throw new BuildFileException(problems);
+        }
+        return text;
+    }
+
+    private static String with(String text, String key, String value) {
+        int dot = key.lastIndexOf('.');
+        String table = key.substring(0, dot);
+        String line = key.substring(dot + 1) + " = " + value;
+        FileKeys keys = FileKeys.parse(text, new ArrayList<>());
+        List<String> lines = new ArrayList<>(text.lines().toList());
+        WrittenTable.Item known = keys.values().get(key);
+        Integer heading = keys.headings().get(table);
+        if (known != null) {
+            lines.set(known.line() - 1, line);
+        } else if (heading != null) {
+            lines.add(heading, line);
+        } else {
+            lines.add("");
+            lines.add("[" + table + "]");
+            lines.add(line);
+        }
+        return String.join("\n", lines) + "\n";
+    }
+}
