@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tomlj.Toml;
 
 /** What a ride says of its vehicle, as a build file says it. */
 class FittedBuildTest {
@@ -90,6 +91,47 @@ class FittedBuildTest {
                                 .status())
                 .isEqualTo(ExitStatus.UNUSABLE);
         assertThat(Files.readAllBytes(BOARD)).isEqualTo(before);
+    }
+
+    @Test
+    void whatStandsBesideAReplacedValueStays() throws Exception {
+        Path noted = noted("rolling_resistance = 0.028  # of the shop's \"best\" tyres");
+        Path target = folder.resolve("new.toml");
+        CommandRun.of("ride", noted.toString(), ridden().toString(), "--write", target.toString());
+        assertThat(Files.readString(target))
+                .containsPattern("rolling_resistance = \"[^\"]*\" # of the shop's \"best\" tyres");
+    }
+
+    @Test
+    void aValueThatCannotBeReplacedWhereItStandsIsToldAndNothingIsWritten() throws Exception {
+        Path noted = noted("rolling_resistance = \"\"\"\\\n0.028\"\"\"");
+        assertThat(CommandRun.of("worksheet", noted.toString()).err()).isEmpty();
+        notWritten(noted);
+        Path object =
+                Files.writeString(
+                        folder.resolve("board.json"), Toml.parse(Files.readString(BOARD)).toJson());
+        assertThat(CommandRun.of("worksheet", object.toString()).err()).isEmpty();
+        notWritten(object);
+    }
+
+    private Path noted(String line) throws Exception {
+        return Files.writeString(
+                folder.resolve("noted.toml"),
+                Files.readString(BOARD).replace("rolling_resistance = 0.028", line));
+    }
+
+    private void notWritten(Path build) throws Exception {
+        Path target = folder.resolve("none.toml");
+        CommandRun run =
+                CommandRun.of(
+                        "ride",
+                        build.toString(),
+                        ridden().toString(),
+                        "--write",
+                        target.toString());
+        assertThat(run.status()).isEqualTo(ExitStatus.UNUSABLE);
+        assertThat(run.err()).isNotEmpty().doesNotContain("Exception");
+        assertThat(target).doesNotExist();
     }
 
     @Test

@@ -56,7 +56,8 @@ public final class RewrittenBuild {
         WrittenTable.Item known = keys.values().get(key);
         Integer heading = keys.headings().get(table);
         if (known != null) {
-            lines.set(known.line() - 1, line);
+            String beside = keys.comments().beside().get(known.line());
+            lines.set(known.line() - 1, beside == null ? line : line + " " + beside);
         } else if (heading != null) {
             lines.add(heading, line);
         } else {
