@@ -135,15 +135,15 @@ class FittedBuildTest {
     }
 
     @Test
-    void whereNothingIsToldNothingIsWritten() {
+    void whereNothingIsToldNothingIsWritten() throws Exception {
+        Path begun =
+                Files.write(
+                        folder.resolve("begun.csv"),
+                        Files.readAllLines(Path.of("guide", "straight.csv")).subList(0, 60));
         Path target = folder.resolve("none.toml");
         CommandRun run =
                 CommandRun.of(
-                        "ride",
-                        BOARD.toString(),
-                        "guide/straight.csv",
-                        "--write",
-                        target.toString());
+                        "ride", BOARD.toString(), begun.toString(), "--write", target.toString());
         assertThat(run.status()).isEqualTo(ExitStatus.UNUSABLE);
         assertThat(target).doesNotExist();
     }

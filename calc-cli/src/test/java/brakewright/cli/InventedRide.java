@@ -36,16 +36,45 @@ final class InventedRide {
 
     private InventedRide() {}
 
+    /** How a recorder writes a row. */
+    interface Style {
+        /**
+         * Writes a row.
+         *
+         * @param time [s]
+         * @param speed [m/s]
+         * @param voltage [V]
+         * @param current out of the pack [A]
+         * @param charge [1]
+         */
+        String row(double time, double speed, double voltage, double current, double charge);
+    }
+
     static String csv(Build build, Route route, long seed) {
-        List<RidePoint> course = RouteRide.of(build, route).course();
+        return "time_s,wheel_speed_m/s,pack_voltage_V,pack_current_A,charge_%\n"
+                + rows(RouteRide.of(build, route), SPACING, seed, InventedRide::plain);
+    }
+
+    private static String plain(
+            double time, double speed, double voltage, double current, double charge) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f,%.3f,%.3f,%.3f,%.1f%n",
+                time,
+                speed,
+                voltage,
+                current,
+                Math.ceil(1000.0 * charge) / 10.0);
+    }
+
+    static String rows(RouteRide ride, double spacing, long seed, Style style) {
+        List<RidePoint> course = ride.course();
         Random random = new Random(seed);
-        StringBuilder text =
-                new StringBuilder(
-                        "time_s,wheel_speed_m/s,pack_voltage_V,pack_current_A,charge_%\n");
+        StringBuilder text = new StringBuilder();
         double end = course.get(course.size() - 1).state().time();
         int next = 1;
-        for (int row = 0; row * SPACING < end; row++) {
-            double time = row * SPACING;
+        for (int row = 0; row * spacing < end; row++) {
+            double time = row * spacing;
             while (next < course.size() - 1 && course.get(next).state().time() < time) {
                 next++;
             }
@@ -60,14 +89,12 @@ final class InventedRide {
                     before.state().charge()
                             + share * (behind.state().charge() - before.state().charge());
             text.append(
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f,%.3f,%.3f,%.3f,%.1f%n",
+                    style.row(
                             time,
                             speed > 0.5 ? speed + SPEED_NOISE * random.nextGaussian() : speed,
                             behind.packVoltage() + VOLTAGE_NOISE * random.nextGaussian(),
                             behind.packCurrent() + CURRENT_NOISE * random.nextGaussian(),
-                            Math.ceil(1000.0 * charge) / 10.0));
+                            charge));
         }
         return text.toString();
     }

@@ -82,7 +82,7 @@ class RideCommandTest {
     void whatWasMeasuredStandsBesideWhatTheModelSays() {
         assertThat(CommandRun.of("ride", BOARD, STRAIGHT).out())
                 .contains("HELD AGAINST THE MODEL", "the road counts as level")
-                .containsPattern("energy out +5\\.4 Wh +[0-9.]+ Wh +-[0-9.]+ Wh +0\\.0 Wh");
+                .containsPattern("energy out +80\\.7 Wh +[0-9.]+ Wh +\\+[0-9.]+ Wh +0\\.0 Wh");
         assertThat(CommandRun.of("ride", BOARD, STRAIGHT, "--format", "json").out())
                 .contains("\"against_model\"", "\"figure\" : \"consumption\"")
                 .contains("\"predicted_low_Wh_per_km\"", "\"explained_Wh\" : 0.0");
