@@ -62,12 +62,7 @@ final class FitsTable {
 
     private static String told(Fit fit) {
         if (fit instanceof Fit.Found found) {
-            return FitWords.value(found.what(), found.value())
-                    + " ± "
-                    + FitWords.value(found.what(), found.doubt())
-                    + ", from "
-                    + found.events()
-                    + " events";
+            return FitWords.told(found) + ", from " + found.events() + " events";
         }
         return "not told: " + ((Fit.Refused) fit).reason();
     }

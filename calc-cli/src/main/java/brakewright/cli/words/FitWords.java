@@ -2,12 +2,16 @@ package brakewright.cli.words;
 
 import brakewright.fitting.Fit;
 import brakewright.fitting.Fitted;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /** What is fitted to a ride, in words and as a build file writes it. */
 public final class FitWords {
 
     private static final double LEAST_TOLERANCE = 0.1;
+    private static final MathContext TWO_DIGITS_UP = new MathContext(2, RoundingMode.UP);
 
     private FitWords() {}
 
@@ -32,14 +36,18 @@ public final class FitWords {
     }
 
     /**
-     * Returns a value with its unit.
+     * Returns a value with its doubt, the doubt rounded up to two digits, the value to its place.
      *
-     * @param what the value
-     * @param value of it
-     * @return the text
+     * @param fit the value and its doubt
+     * @return a text, as {@code "79.8 mΩ ± 3.7 mΩ"}
      */
-    public static String value(Fitted what, double value) {
-        return Numbers.significant(scale(what) * value) + unit(what);
+    public static String told(Fit.Found fit) {
+        BigDecimal doubt = doubt(fit);
+        return value(fit, doubt).toPlainString()
+                + unit(fit.what())
+                + " ± "
+                + doubt.toPlainString()
+                + unit(fit.what());
     }
 
     /**
@@ -66,12 +74,25 @@ public final class FitWords {
      * @return a text in quotes, as {@code "0.55 m² ± 10 %"}
      */
     public static String literal(Fit.Found fit) {
-        double percent = 100.0 * fit.doubt() / fit.value();
+        BigDecimal value = value(fit, doubt(fit));
+        double exact = scale(fit.what()) * fit.value();
+        double reach = scale(fit.what()) * fit.doubt() + Math.abs(value.doubleValue() - exact);
+        double percent = 100.0 * reach / Math.abs(value.doubleValue());
         return '"'
-                + value(fit.what(), fit.value())
+                + value.toPlainString()
+                + unit(fit.what())
                 + " ± "
                 + Numbers.up(Math.max(LEAST_TOLERANCE, percent), 1)
                 + " %\"";
+    }
+
+    private static BigDecimal doubt(Fit.Found fit) {
+        return BigDecimal.valueOf(scale(fit.what()) * fit.doubt()).round(TWO_DIGITS_UP);
+    }
+
+    private static BigDecimal value(Fit.Found fit, BigDecimal doubt) {
+        return BigDecimal.valueOf(scale(fit.what()) * fit.value())
+                .setScale(doubt.scale(), RoundingMode.HALF_EVEN);
     }
 
     private static double scale(Fitted what) {
