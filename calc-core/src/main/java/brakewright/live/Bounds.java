@@ -17,7 +17,7 @@ final class Bounds {
         List<PackConstraint> varying =
                 limit.constraints().stream().filter(PackConstraint::variesWithCharge).toList();
         List<PackConstraint> ratings =
-                limit.constraints().stream().filter(each -> !each.variesWithCharge()).toList();
+                limit.constraints().stream().filter(each -> !isOfVoltage(each)).toList();
         this.dividends =
                 varying.stream()
                         .map(each -> charges.read(each::dividendAt))
@@ -37,6 +37,10 @@ final class Bounds {
                                         .orElse(Double.MAX_VALUE));
     }
 
+    private static boolean isOfVoltage(PackConstraint each) {
+        return each.headroomAt(0.0) < Double.POSITIVE_INFINITY;
+    }
+
     /** The least that any of them permits [A]. */
     double permitted(double charge, double temperature) {
         double least = rated.at(charge, temperature);
@@ -47,7 +51,7 @@ final class Bounds {
         return least;
     }
 
-    /** What the plain ratings permit [A]. */
+    /** What is permitted by all that is no condition on a voltage [A]. */
     double rated(double charge, double temperature) {
         return rated.at(charge, temperature);
     }

@@ -256,7 +256,9 @@ public final class LiveLimits {
     /**
      * Returns the current that may be sent into the packs besides what flows already, from the
      * voltage at their terminals alone: {@code (U_max − V)/R(t)}, with the greatest resistance over
-     * the charge and in the stiffest group. Where nothing flows, that is all that is permitted.
+     * the charge and in the stiffest group. Where nothing flows, that is all that is permitted, and
+     * where a rating falls with the charge mostly less: all that the packs may give might flow
+     * unseen and hide how full they are.
      *
      * @param voltage at the terminals now, not negative [V]
      * @param cellsC the cell temperature, {@value #COLDEST_C} to {@value #WARMEST_C} [°C]
@@ -265,7 +267,11 @@ public final class LiveLimits {
      * @throws IllegalArgumentException if an argument is NaN, negative or outside its range
      */
     public double furtherRegenA(double voltage, double cellsC, Horizon horizon) {
-        return further(taking, greatestInto, highestRest - voltage, voltage, cellsC, horizon);
+        Require.notNegative("voltage at the terminals", voltage, Unit.VOLT);
+        require(FULL, cellsC);
+        double unseen = giving.rated(charges.rank(EMPTY), temperatures.rank(cellsC));
+        double fullest = charge(voltage, -unseen, cellsC);
+        return further(taking, greatestInto, highestRest - voltage, fullest, cellsC, horizon);
     }
 
     /**
@@ -293,7 +299,9 @@ public final class LiveLimits {
      * @throws IllegalArgumentException if an argument is NaN, negative or outside its range
      */
     public double furtherDrawA(double voltage, double cellsC, Horizon horizon) {
-        return further(giving, greatestOut, voltage - lowestRest, voltage, cellsC, horizon);
+        Require.notNegative("voltage at the terminals", voltage, Unit.VOLT);
+        double resting = charge(voltage, 0.0, cellsC);
+        return further(giving, greatestOut, voltage - lowestRest, resting, cellsC, horizon);
     }
 
     /**
@@ -318,14 +326,12 @@ public final class LiveLimits {
             Bounds bounds,
             double[][] greatest,
             double headroom,
-            double voltage,
+            double charge,
             double cellsC,
             Horizon horizon) {
-        Require.notNegative("voltage at the terminals", voltage, Unit.VOLT);
-        require(FULL, cellsC);
         double column = temperatures.rank(cellsC);
         double resistance = Lines.at(greatest[horizon.ordinal()], column);
-        double rated = bounds.rated(charges.rank(charge(voltage, 0.0, cellsC)), column);
+        double rated = bounds.rated(charges.rank(charge), column);
         return Math.max(0.0, Math.min(rated, headroom / resistance));
     }
 

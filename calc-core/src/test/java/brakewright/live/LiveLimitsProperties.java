@@ -12,6 +12,8 @@ import brakewright.spec.AnyBattery;
 import brakewright.spec.AnyBuild;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
+import brakewright.spec.ChargingWindow;
+import brakewright.spec.Curve;
 import brakewright.spec.Joined;
 import java.util.Arrays;
 import java.util.stream.IntStream;
@@ -96,6 +98,25 @@ class LiveLimitsProperties {
                 .filter(place -> place % step == 0 || place == places.length - 1)
                 .mapToDouble(place -> places[place])
                 .toArray();
+    }
+
+    /** As of a fast charge to 60 %: the rating falls, and no voltage tells it. */
+    @Example
+    void aRatingThatFallsWithTheChargeBindsAVoltageAloneToo() {
+        Curve share =
+                Curve.of(new double[] {0.0, 0.6, 0.65, 1.0}, new double[] {1.0, 1.0, 0.4, 0.3});
+        Build board =
+                Builds.withCells(
+                        Builds.trailBoard(),
+                        cell -> cell.withCharging(restricted(cell.charging(), share)));
+        for (double charge : new double[] {0.3, 0.62, 0.7, 0.8}) {
+            whatAVoltageAloneLeavesIsNoMoreThanTheModelPermits(board, charge, 20.0);
+        }
+    }
+
+    private static ChargingWindow restricted(ChargingWindow window, Curve share) {
+        return new ChargingWindow(
+                window.lowestC(), window.highestC(), window.coldBandK(), window.coldShare(), share);
     }
 
     /** At rest what may be sent besides nothing is no more than the limit of a pulse. */
