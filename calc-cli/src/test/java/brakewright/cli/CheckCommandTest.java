@@ -438,4 +438,21 @@ class CheckCommandTest {
         assertThat(JsonMaps.text(JsonMaps.object(json, "steepest_descent", "proposed"), "held"))
                 .isEqualTo("no");
     }
+
+    /** Below some charge one limit holds, but another is exceeded at every charge. */
+    @Test
+    void nothingIsCalledSafeBesideWhatIsExceededWhateverTheCharge() {
+        String page =
+                CommandRun.of(
+                                "check",
+                                "examples/vineyard-trail-board.toml",
+                                "--with",
+                                "motor_brake_current=38A",
+                                "--with",
+                                "pack_regen_current=20A")
+                        .out();
+        assertThat(page).contains("Exceeded", "Apart from that braking");
+        assertThat(page.substring(0, page.indexOf("\n\n", page.indexOf("Answer"))))
+                .doesNotContain("is safe");
+    }
 }

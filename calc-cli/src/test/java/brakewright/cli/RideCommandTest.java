@@ -100,6 +100,28 @@ class RideCommandTest {
         assertThat(section(again.out(), "DISTANCE")).isEqualTo(section(first.out(), "DISTANCE"));
     }
 
+    /** Where only one piece has positions, the wheels are held against them there. */
+    @Test
+    void wheelsAreHeldAgainstPositionsWhereBothWereRecorded() throws IOException {
+        StringBuilder bare = new StringBuilder("time_s,speed_km/h\n");
+        StringBuilder located = new StringBuilder("time_s,speed_km/h,latitude,longitude\n");
+        for (int second = 0; second < 200; second++) {
+            bare.append(second).append(",18.0\n");
+            located.append(second + 210)
+                    .append(",18.0,")
+                    .append(50.0 + 5.0 * second / 111_195.0)
+                    .append(",8.0\n");
+        }
+        String page =
+                CommandRun.of(
+                                "ride",
+                                BOARD,
+                                file("one.csv", bare.toString()).toString(),
+                                file("two.csv", located.toString()).toString())
+                        .out();
+        assertThat(page).containsPattern("positions over wheels +(1\\.000|0\\.999)");
+    }
+
     private static String section(String page, String heading) {
         int from = page.indexOf(heading);
         assertThat(from).isNotNegative();

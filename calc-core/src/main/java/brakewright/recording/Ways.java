@@ -13,6 +13,8 @@ import java.util.OptionalDouble;
  *     are none
  * @param byCounter what the counter of distance ran on, within pieces [m]; empty where there is
  *     none
+ * @param positionsOverWheels distance by position over distance by the wheels, where both were
+ *     recorded [1]; empty where the speed is not of the wheels, or there are too few positions
  * @param acrossGaps straight across the gaps from position to position, the least that was ridden
  *     there [m]; 0 where unknown
  * @param unrecorded of pieces of which only the distance is known [m]
@@ -23,6 +25,7 @@ public record Ways(
         OptionalDouble speedDoubt,
         OptionalDouble byPosition,
         OptionalDouble byCounter,
+        OptionalDouble positionsOverWheels,
         double acrossGaps,
         double unrecorded) {
 
@@ -39,6 +42,9 @@ public record Ways(
                         : OptionalDouble.empty(),
                 byPosition(recording, speed),
                 byCounter(recording),
+                settled.source() == SpeedSource.WHEELS
+                        ? Speeds.positionsOver(recording.pieces(), recording.longestStep(), speed)
+                        : OptionalDouble.empty(),
                 recording.gaps().stream().mapToDouble(gap -> gap.leastDistance().orElse(0.0)).sum(),
                 unrecorded);
     }
@@ -60,18 +66,6 @@ public record Ways(
      */
     public double atLeast() {
         return measured() + acrossGaps + unrecorded;
-    }
-
-    /**
-     * Returns how positions compare with the wheels.
-     *
-     * @return distance by position over distance by speed [1]; empty where there are no positions
-     *     beside a speed of the wheels
-     */
-    public OptionalDouble positionsOverWheels() {
-        return source == SpeedSource.WHEELS && byPosition.isPresent() && bySpeed > 0.0
-                ? OptionalDouble.of(byPosition.getAsDouble() / bySpeed)
-                : OptionalDouble.empty();
     }
 
     /** The greatest rate over a second; 0 where none can be told. */

@@ -3,6 +3,7 @@ package brakewright.cli.text;
 import brakewright.cli.words.FitWords;
 import brakewright.fitting.Fit;
 import brakewright.fitting.Fits;
+import brakewright.fitting.Fitted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -62,7 +63,13 @@ final class FitsTable {
 
     private static String told(Fit fit) {
         if (fit instanceof Fit.Found found) {
-            return FitWords.told(found) + ", from " + found.events() + " events";
+            return FitWords.told(found)
+                    + ", from "
+                    + found.events()
+                    + " events"
+                    + (found.what() == Fitted.JOINT_RESISTANCE
+                            ? ", if its cells resist as described"
+                            : "");
         }
         return "not told: " + ((Fit.Refused) fit).reason();
     }

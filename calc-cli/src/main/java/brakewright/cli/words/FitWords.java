@@ -51,19 +51,20 @@ public final class FitWords {
     }
 
     /**
-     * Returns the key of a build file that a value belongs to.
+     * Returns the key of a build file that a value belongs to. What is left for the joints is as
+     * doubtful as the cells that were taken off, so it is told, but is no line to paste.
      *
      * @param what the value
      * @return table and key; empty where a build file has no such key
      */
     public static Optional<String> key(Fitted what) {
         return switch (what) {
-            case JOINT_RESISTANCE -> Optional.of("pack.joint_resistance");
             case IDLE_POWER -> Optional.of("use.idle_power");
             case WHEEL_DIAMETER -> Optional.of("vehicle.wheel_diameter");
             case ROLLING_RESISTANCE -> Optional.of("vehicle.rolling_resistance");
             case DRAG_AREA -> Optional.of("vehicle.drag_area");
-            case INSTANT_RESISTANCE, PULL_RESISTANCE, CAPACITY, REGEN_PLATEAU -> Optional.empty();
+            case INSTANT_RESISTANCE, PULL_RESISTANCE, JOINT_RESISTANCE, CAPACITY, REGEN_PLATEAU ->
+                    Optional.empty();
         };
     }
 

@@ -53,19 +53,20 @@ public final class Numbers {
 
     private static double floor(double value, int decimals) {
         double scale = Math.pow(10.0, decimals);
-        return Math.floor(value * scale * (1.0 + ROUNDING)) / scale;
+        return Math.floor(value * scale + ROUNDING * Math.abs(value * scale)) / scale;
     }
 
     /**
      * Writes a least value, rounded up.
      *
-     * @param value the value, not negative
+     * @param value the value
      * @param decimals digits after the point
      * @return the text
      */
     public static String up(double value, int decimals) {
         double scale = Math.pow(10.0, decimals);
-        return nearest(Math.ceil(value * scale * (1.0 - ROUNDING)) / scale, decimals);
+        return nearest(
+                Math.ceil(value * scale - ROUNDING * Math.abs(value * scale)) / scale, decimals);
     }
 
     /**

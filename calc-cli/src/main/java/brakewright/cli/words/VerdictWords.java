@@ -21,10 +21,10 @@ import java.util.stream.Collectors;
 /** Says a verdict and its conditions in sentences. */
 public final class VerdictWords {
 
-    private static final String FOR_PACK = "for the pack ";
+    private static final String PACK = "the pack";
 
     /** A controller that a full pack leaves no volts is no matter of the pack. */
-    private static final String FOR_PARTS = "for the parts ";
+    private static final String PARTS = "the parts";
 
     private static final String WITHIN =
             "No limit is exceeded over the charge, speed and temperature in use.";
@@ -55,7 +55,7 @@ public final class VerdictWords {
         Verdict verdict = review.verdict();
         return switch (verdict.outcome()) {
             case WITHIN_LIMITS -> within(review);
-            case OUTSIDE_LIMITS, CONDITIONAL -> counted(told(review.all(), FOR_PACK), review);
+            case OUTSIDE_LIMITS, CONDITIONAL -> counted(told(review.all(), PACK), review);
         };
     }
 
@@ -105,7 +105,7 @@ public final class VerdictWords {
         part.exceeded().forEach(finding -> sentences.add(findings.of(finding)));
         part.conditions().stream()
                 .sorted(Comparator.comparingInt(VerdictWords::rank))
-                .map(each -> sentence(each, whom))
+                .map(each -> sentence(each, whom, !part.exceeded().isEmpty()))
                 .distinct()
                 .forEach(sentences::add);
         return sentences;
@@ -207,7 +207,7 @@ public final class VerdictWords {
      * @return one or more sentences
      */
     public List<String> briefParts(Review review) {
-        return review.parts().isWell() ? parts(review) : brief(review.parts(), false, FOR_PARTS);
+        return review.parts().isWell() ? parts(review) : brief(review.parts(), false, PARTS);
     }
 
     /** Weak brakes stand beside this verdict anyway. */
@@ -224,7 +224,7 @@ public final class VerdictWords {
     }
 
     private List<String> brief(VerdictPart part) {
-        return brief(part, false, FOR_PACK);
+        return brief(part, false, PACK);
     }
 
     private List<String> brief(VerdictPart part, boolean isTerse, String whom) {
@@ -254,15 +254,16 @@ public final class VerdictWords {
                 others.add(condition);
             }
         }
+        boolean isApart = !part.exceeded().isEmpty();
         if (!below.isEmpty()) {
-            sentences.add(below(below, isTerse, whom));
+            sentences.add(below(below, isTerse, whom, isApart));
         }
         if (!above.isEmpty()) {
-            sentences.add(above(above, isTerse, whom));
+            sentences.add(above(above, isTerse, whom, isApart));
         }
         others.stream()
                 .map(each -> strictest(each, others))
-                .map(this::sentence)
+                .map(each -> sentence(each, PACK, isApart))
                 .distinct()
                 .forEach(sentences::add);
         return sentences;
@@ -311,14 +312,14 @@ public final class VerdictWords {
     }
 
     /** The strictest in full, of the others the charge. */
-    private String below(List<Condition.ChargeBelow> all, boolean isTerse, String whom) {
+    private String below(
+            List<Condition.ChargeBelow> all, boolean isTerse, String whom, boolean isApart) {
         List<Condition.ChargeBelow> sorted =
                 all.stream()
                         .sorted(Comparator.comparingDouble(Condition.ChargeBelow::charge))
                         .toList();
         Condition.ChargeBelow first = sorted.get(0);
-        return "Braking is safe "
-                + whom
+        return isWell(true, whom, isApart)
                 + "below "
                 + downTo(first.charge())
                 + (isTerse ? " charge (" : " charge (cells at ")
@@ -329,7 +330,8 @@ public final class VerdictWords {
                 + ".";
     }
 
-    private static String above(List<Condition.ChargeAbove> all, boolean isTerse, String whom) {
+    private static String above(
+            List<Condition.ChargeAbove> all, boolean isTerse, String whom, boolean isApart) {
         List<Condition.ChargeAbove> sorted =
                 all.stream()
                         .sorted(
@@ -337,8 +339,7 @@ public final class VerdictWords {
                                         .reversed())
                         .toList();
         Condition.ChargeAbove first = sorted.get(0);
-        return "Driving is safe "
-                + whom
+        return isWell(false, whom, isApart)
                 + "above "
                 + upTo(first.charge())
                 + (isTerse ? " charge (" : " charge (cells at ")
@@ -386,7 +387,7 @@ public final class VerdictWords {
         return review.pack().isWell()
                 ? List.of(
                         "It stays within its limits over the charge, speed and temperature in use.")
-                : counted(told(review.pack(), FOR_PACK), review);
+                : counted(told(review.pack(), PACK), review);
     }
 
     /**
@@ -398,7 +399,7 @@ public final class VerdictWords {
     public List<String> parts(Review review) {
         return review.parts().isWell()
                 ? List.of("Motor, controller, wiring, tyres and rider stay within theirs.")
-                : told(review.parts(), FOR_PARTS);
+                : told(review.parts(), PARTS);
     }
 
     /**
@@ -449,14 +450,26 @@ public final class VerdictWords {
      * @return a sentence
      */
     public String sentence(Condition condition) {
-        return sentence(condition, FOR_PACK);
+        return sentence(condition, PACK, false);
     }
 
-    private String sentence(Condition condition, String whom) {
+    /** Nothing is safe beside what is exceeded whatever the charge. */
+    private static String isWell(boolean isBraking, String whom, boolean isApart) {
+        return isApart
+                ? "Apart from that "
+                        + (isBraking ? "braking" : "driving")
+                        + " stays within the limits of "
+                        + (whom.isEmpty() ? PACK : whom)
+                        + " "
+                : (isBraking ? "Braking" : "Driving")
+                        + " is safe "
+                        + (whom.isEmpty() ? "" : "for " + whom + " ");
+    }
+
+    private String sentence(Condition condition, String whom, boolean isApart) {
         if (condition instanceof Condition.ChargeBelow below) {
             String start =
-                    "Braking is safe "
-                            + whom
+                    isWell(true, whom, isApart)
                             + "below "
                             + Numbers.down(100.0 * below.charge(), 1)
                             + " % charge at any speed up to "
@@ -464,8 +477,7 @@ public final class VerdictWords {
             return start + there(below) + cells(below.temperatureC()) + ".";
         }
         if (condition instanceof Condition.ChargeAbove above) {
-            return "Driving is safe "
-                    + whom
+            return isWell(false, whom, isApart)
                     + "above "
                     + Numbers.up(100.0 * above.charge(), 1)
                     + " % charge, not down to "
@@ -474,14 +486,16 @@ public final class VerdictWords {
                     + ".";
         }
         if (condition instanceof Condition.CellsFrom from) {
-            return temperature(Numbers.up(from.temperatureC(), 0) + " °C or warmer", from.excess());
+            return temperature(
+                    Numbers.up(from.temperatureC(), 0) + " °C or warmer", from.excess(), isApart);
         }
         if (condition instanceof Condition.CellsUpTo upTo) {
             return temperature(
-                    Numbers.down(upTo.temperatureC(), 0) + " °C or cooler", upTo.excess());
+                    Numbers.down(upTo.temperatureC(), 0) + " °C or cooler", upTo.excess(), isApart);
         }
         if (condition instanceof Condition.RiddenUpTo ridden) {
-            return "Braking is safe for the pack until the cells are warmer than "
+            return isWell(true, PACK, isApart)
+                    + "until the cells are warmer than "
                     + Numbers.down(ridden.limitC(), 0)
                     + " °C: predicted from "
                     + Numbers.nearest(ridden.startC(), 0)
@@ -504,9 +518,9 @@ public final class VerdictWords {
                 + (speed > 0.0 ? " only up to " + units.speedDown(speed) : " at none");
     }
 
-    private static String temperature(String cells, Condition.Excess excess) {
-        return (excess.isReturned() ? "Braking" : "Driving")
-                + " is safe for the pack with the cells at "
+    private static String temperature(String cells, Condition.Excess excess, boolean isApart) {
+        return isWell(excess.isReturned(), PACK, isApart)
+                + "with the cells at "
                 + cells
                 + "; at "
                 + Numbers.nearest(excess.temperatureC(), 0)

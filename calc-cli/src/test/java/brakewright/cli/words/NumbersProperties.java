@@ -79,4 +79,13 @@ class NumbersProperties {
         assertThat(Numbers.percent(0.07)).isEqualTo("7 %");
         assertThat(Numbers.percent(0.836)).isEqualTo("83.6 %");
     }
+
+    /** A frost of ten degrees is not one of nine. */
+    @Example
+    void whatIsWrittenExactlyStaysBelowNothingToo() {
+        assertThat(Numbers.up(-10.0, 0)).isEqualTo("-10");
+        assertThat(Numbers.down(-10.0, 0)).isEqualTo("-10");
+        assertThat(Numbers.up(-9.5, 0)).isEqualTo("-9");
+        assertThat(Numbers.down(-9.5, 0)).isEqualTo("-10");
+    }
 }
