@@ -455,4 +455,16 @@ class CheckCommandTest {
         assertThat(page.substring(0, page.indexOf("\n\n", page.indexOf("Answer"))))
                 .doesNotContain("is safe");
     }
+
+    /** Packs that follow one that opens are no matter of either verdict. */
+    @Test
+    void aDangerOfAnotherKindIsNamedWhereTheSetIsRecommended() {
+        String board = "examples/salt-flat-tour-board.toml";
+        assertThat(CommandRun.of("worksheet", board).out().replaceAll("\\s+", " "))
+                .contains("A danger of another kind is left, which check tells.");
+        assertThat(CommandRun.of("propose", board).out().replaceAll("\\s+", " "))
+                .contains("A danger of another kind is left, which check tells.");
+        assertThat(CommandRun.of("worksheet", "examples/vineyard-trail-board.toml").out())
+                .doesNotContain("another kind");
+    }
 }

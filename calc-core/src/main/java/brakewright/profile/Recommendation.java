@@ -6,11 +6,13 @@ import brakewright.braking.Surroundings;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
+import brakewright.limit.Signal;
 import brakewright.limit.TaperLimit;
 import brakewright.numeric.LastStep;
 import brakewright.operation.Operation;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
+import brakewright.review.Review;
 import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
@@ -84,6 +86,20 @@ public record Recommendation(
      */
     public boolean isWithinLimits() {
         return evaluation.outcome() == Verdict.Outcome.WITHIN_LIMITS;
+    }
+
+    /**
+     * Returns whether a danger of another kind than the verdicts tell is left with the set entered.
+     *
+     * @return true if it is within limits and a review of the vehicle has one
+     */
+    public boolean leavesOtherDanger() {
+        Limits limits = Limits.of(build);
+        return isWithinLimits()
+                && Review.of(build, limits, Operation.of(build, limits))
+                        .ofAnotherKind()
+                        .filter(Signal.DANGER::equals)
+                        .isPresent();
     }
 
     /**

@@ -3,6 +3,7 @@ package brakewright.review;
 import brakewright.limit.BrakingTime;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
+import brakewright.limit.Signal;
 import brakewright.operation.Operation;
 import brakewright.operation.RegenOvershoot;
 import brakewright.spec.Build;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The settings of a vehicle held against its limits.
@@ -28,6 +30,9 @@ public record Review(
         List<Finding> findings,
         BrakingTime braking,
         double safeCharge) {
+
+    /** What the verdict on the brake tells. */
+    private static final Set<Topic> OF_BRAKE = Set.of(Topic.BRAKE_WEAK, Topic.BRAKE_TAKEN_AWAY);
 
     /** Copies the findings. */
     public Review {
@@ -59,6 +64,22 @@ public record Review(
      */
     public VerdictPart parts() {
         return VerdictPart.of(findings, false);
+    }
+
+    /**
+     * Returns how grave the gravest is that neither verdict tells, as that packs follow one that
+     * opens.
+     *
+     * @return danger or warning; empty where there is neither, or a verdict tells of excess anyway
+     */
+    public Optional<Signal> ofAnotherKind() {
+        return verdict.outcome() != Verdict.Outcome.WITHIN_LIMITS
+                ? Optional.empty()
+                : findings.stream()
+                        .filter(each -> !OF_BRAKE.contains(each.topic()))
+                        .map(Finding::signal)
+                        .findFirst()
+                        .filter(each -> each == Signal.DANGER || each == Signal.WARNING);
     }
 
     /**

@@ -20,7 +20,12 @@ final class DecisionText {
 
     /** What becomes of pack and parts, and of the brake, with the whole set entered. */
     String of(Recommendation set) {
-        return brief(set) + " " + words.of(set.brake());
+        return brief(set)
+                + " "
+                + words.of(set.brake())
+                + (set.leavesOtherDanger()
+                        ? " A danger of another kind is left, which check tells."
+                        : "");
     }
 
     /** The two words for them. */

@@ -6,14 +6,12 @@ import brakewright.review.BrakeVerdict;
 import brakewright.review.Condition;
 import brakewright.review.Finding;
 import brakewright.review.Review;
-import brakewright.review.Topic;
 import brakewright.review.Verdict;
 import brakewright.review.VerdictPart;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -212,14 +210,9 @@ public final class VerdictWords {
 
     /** Weak brakes stand beside this verdict anyway. */
     private static String briefWithin(Review review) {
-        Optional<Signal> other =
-                review.findings().stream()
-                        .filter(each -> each.topic() != Topic.BRAKE_WEAK)
-                        .map(Finding::signal)
-                        .findFirst()
-                        .filter(each -> each == Signal.DANGER || each == Signal.WARNING);
         return WITHIN
-                + other.map(each -> " But read the " + each.key() + " of another kind below.")
+                + review.ofAnotherKind()
+                        .map(each -> " But read the " + each.key() + " of another kind below.")
                         .orElse("");
     }
 
@@ -386,7 +379,11 @@ public final class VerdictWords {
     public List<String> pack(Review review) {
         return review.pack().isWell()
                 ? List.of(
-                        "It stays within its limits over the charge, speed and temperature in use.")
+                        "It stays within its limits over the charge, speed and temperature in use."
+                                + review.ofAnotherKind()
+                                        .filter(Signal.DANGER::equals)
+                                        .map(each -> " But read the danger of another kind.")
+                                        .orElse(""))
                 : counted(told(review.pack(), PACK), review);
     }
 
