@@ -9,6 +9,7 @@ import brakewright.limit.Limits;
 import brakewright.profile.CellMass;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import java.util.List;
 import java.util.Optional;
 
@@ -88,7 +89,10 @@ record SoughtKey(InputPlace place, List<InputPlace> places, double low, double h
                             place,
                             List.of(
                                     place,
-                                    new InputPlace(Input.USE_SPEED_MAX, 0, InputPlace.Part.WHOLE)),
+                                    new InputPlace(
+                                            Input.USE_SPEED_MAX,
+                                            WhichPack.WHOLE,
+                                            InputPlace.Part.WHOLE)),
                             Math.min(SLOWEST, 0.1 * fastest(file)),
                             Math.min(possible, fastest(file)));
             case PACK_PARALLEL ->

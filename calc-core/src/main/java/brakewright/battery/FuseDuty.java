@@ -2,6 +2,7 @@ package brakewright.battery;
 
 import brakewright.spec.Battery;
 import brakewright.spec.FuseBreaking;
+import brakewright.spec.WhichPack;
 import brakewright.spec.Wiring;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,12 +11,12 @@ import java.util.List;
 /**
  * A fuse, and what a short circuit asks of it ({@link ShortCircuit}).
  *
- * @param pack whose fuse it is, from 1; 0 for what is common to all, or where there is one
+ * @param pack whose fuse it is; the whole for what is common to all, or where there is one
  * @param breaking what it can interrupt
  * @param voltage of full packs [V]
  * @param current prospective, through it [A]
  */
-public record FuseDuty(int pack, FuseBreaking breaking, double voltage, double current) {
+public record FuseDuty(WhichPack pack, FuseBreaking breaking, double voltage, double current) {
 
     /**
      * Lists the fuses of a battery.
@@ -29,12 +30,12 @@ public record FuseDuty(int pack, FuseBreaking breaking, double voltage, double c
         for (int place = 0; place < battery.packs().size(); place++) {
             add(
                     all,
-                    battery.number(place),
+                    battery.which(place),
                     battery.packs().get(place).wiring(),
                     fault.voltage(),
                     fault.currentThrough(place));
         }
-        add(all, 0, battery.trunk(), fault.voltage(), fault.current());
+        add(all, WhichPack.WHOLE, battery.trunk(), fault.voltage(), fault.current());
         return all;
     }
 
@@ -52,11 +53,14 @@ public record FuseDuty(int pack, FuseBreaking breaking, double voltage, double c
                 .orElseGet(
                         () ->
                                 new FuseDuty(
-                                        0, FuseBreaking.UNKNOWN, fault.voltage(), fault.current()));
+                                        WhichPack.WHOLE,
+                                        FuseBreaking.UNKNOWN,
+                                        fault.voltage(),
+                                        fault.current()));
     }
 
     private static void add(
-            List<FuseDuty> all, int pack, Wiring wiring, double voltage, double current) {
+            List<FuseDuty> all, WhichPack pack, Wiring wiring, double voltage, double current) {
         if (wiring.fuseRating().isPresent()) {
             all.add(new FuseDuty(pack, wiring.fuseBreaking(), voltage, current));
         }

@@ -20,6 +20,7 @@ import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Onset;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,7 +71,7 @@ final class WorkingFirstStop {
             }
         } else {
             steps.add(
-                    place(),
+                    which(),
                     computed("I_x", "beyond the charge trip", beyond(), Unit.AMPERE),
                     current.symbol() + " − I_r",
                     "a current trip is passed at once",
@@ -78,7 +79,7 @@ final class WorkingFirstStop {
         }
         times.add(delay(isVoltage));
         steps.add(
-                place(),
+                which(),
                 computed("t_o", "protection opens after", stop.opensAfter(), Unit.SECOND),
                 String.join(" + ", times.stream().map(Term::symbol).toList()),
                 "a trip that has been passed opens once its delay is over",
@@ -97,8 +98,8 @@ final class WorkingFirstStop {
                 steps);
     }
 
-    private int place() {
-        return build.battery().isOnePack() ? 0 : passed.place() + 1;
+    private WhichPack which() {
+        return build.battery().which(passed.place());
     }
 
     private double trip() {
@@ -116,7 +117,7 @@ final class WorkingFirstStop {
             return whole;
         }
         return steps.add(
-                place(),
+                which(),
                 computed("I_k", "of that, into this pack", passed.current(), Unit.AMPERE),
                 "w·I_b",
                 "Kirchhoff's laws",
@@ -150,7 +151,7 @@ final class WorkingFirstStop {
         terms.add(current);
         terms.addAll(group.resistance(charge, stop.cellsC()));
         return steps.add(
-                place(),
+                which(),
                 computed("q_r", "resistance needed, of a pulse's", passed.share(), Unit.RATIO),
                 "min(1, P·(u_trip − "
                         + rest.symbol()
@@ -166,7 +167,7 @@ final class WorkingFirstStop {
     private Term time(Term share) {
         Onset onset = pack.pack().cell().relaxation().onset();
         return steps.add(
-                place(),
+                which(),
                 computed("t_v", "trip is passed after", passed.after(), Unit.SECOND),
                 "min(t_10, −τ_f·ln(1 − (q_r − k)/(1 − k)·(1 − exp(−t_10/τ_f))))",
                 "first-order equivalent circuit, e.g. Plett, Battery Management Systems 1 (2015),"

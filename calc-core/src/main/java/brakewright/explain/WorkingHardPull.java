@@ -20,6 +20,7 @@ import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Relaxation;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,7 +77,7 @@ final class WorkingHardPull {
         } else {
             double trip = pack.pack().protection().dischargeTrip().orElseThrow();
             steps.add(
-                    place(),
+                    which(),
                     computed(
                             "I_x",
                             "beyond the discharge trip",
@@ -92,7 +93,7 @@ final class WorkingHardPull {
         }
         times.add(delay(isVoltage));
         steps.add(
-                place(),
+                which(),
                 computed("t_o", "protection opens after", opened.after(), Unit.SECOND),
                 String.join(" + ", times.stream().map(Term::symbol).toList()),
                 "a trip that has been passed opens once its delay is over",
@@ -112,8 +113,8 @@ final class WorkingHardPull {
                 steps);
     }
 
-    private int place() {
-        return build.battery().isOnePack() ? 0 : opened.place() + 1;
+    private WhichPack which() {
+        return build.battery().which(opened.place());
     }
 
     private Term current() {
@@ -123,7 +124,7 @@ final class WorkingHardPull {
             return whole;
         }
         return steps.add(
-                place(),
+                which(),
                 computed("I_k", "of that, out of this pack", opened.current(), Unit.AMPERE),
                 "w·I_p",
                 "Kirchhoff's laws",
@@ -155,7 +156,7 @@ final class WorkingHardPull {
         terms.add(current);
         terms.addAll(group.resistance(charge, opened.cellsC()));
         return steps.add(
-                place(),
+                which(),
                 computed("q_r", "resistance needed, of a pulse's", opened.multiple(), Unit.RATIO),
                 "P·("
                         + rest.symbol()
@@ -185,7 +186,7 @@ final class WorkingHardPull {
                                 given(Input.CELL_RELAXATION_TIME, relaxation.timeConstant()),
                                 pulse);
         return steps.add(
-                place(),
+                which(),
                 computed("t_v", "trip is passed after", opened.passedAfter(), Unit.SECOND),
                 isWithinPulse
                         ? "min(t_10, −τ_f·ln(1 − (q_r − k)/(1 − k)·(1 − exp(−t_10/τ_f))))"

@@ -20,6 +20,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.List;
 
 /** The steps to voltage and resistance of the packs at one charge state. */
@@ -85,12 +86,13 @@ final class WorkingPack {
     Term least(String symbol, int place) {
         PackModel pack = model.packs().get(place);
         Cell cell = pack.pack().cell();
-        int number = build.battery().number(place);
+        WhichPack which = build.battery().which(place);
         return steps.add(
-                number,
+                which,
                 computed(
                         symbol,
-                        (number == 0 ? "resistance" : "resistance of pack " + number)
+                        "resistance"
+                                + which.map(number -> " of pack " + number).orElse("")
                                 + ", first instant",
                         pack.leastResistance(),
                         Unit.OHM),

@@ -14,6 +14,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -64,20 +65,21 @@ final class WorkingShortCircuit {
     private String name() {
         return FuseDuty.of(build.battery()).isEmpty()
                 ? "a main fuse (none is described)"
-                : fuse.pack() > 0
-                        ? "the fuse of pack " + fuse.pack()
-                        : build.battery().isOnePack()
-                                ? "the main fuse"
-                                : "the fuse common to all packs";
+                : fuse.pack()
+                        .map(number -> "the fuse of pack " + number)
+                        .orElse(
+                                build.battery().isOnePack()
+                                        ? "the main fuse"
+                                        : "the fuse common to all packs");
     }
 
     private Term voltage(int place) {
         PackModel model = pack.model().packs().get(place);
-        int number = build.battery().number(place);
+        WhichPack which = build.battery().which(place);
         return steps.add(
-                number,
+                which,
                 computed(
-                        number == 0 ? "U_f" : "U" + number,
+                        which.map(number -> "U" + number).orElse("U_f"),
                         "voltage when full",
                         fault.packs().get(place).voltage(),
                         Unit.VOLT),
@@ -94,12 +96,12 @@ final class WorkingShortCircuit {
         for (int place = 0; place < fault.packs().size(); place++) {
             currents.add(alone(place, voltage(place), resistance(place)));
         }
-        if (fuse.pack() == 0) {
+        if (fuse.pack().isWhole()) {
             through(currents, sum(currents), PackTerms.KIRCHHOFF);
             return;
         }
         List<Term> others = new ArrayList<>(currents);
-        Term own = others.remove(fuse.pack() - 1);
+        Term own = others.remove(place());
         through(currents, "max(" + own.symbol() + ", " + sum(others) + ")", PackTerms.KIRCHHOFF);
     }
 
@@ -114,13 +116,18 @@ final class WorkingShortCircuit {
         List<Term> all = new ArrayList<>(voltages);
         all.addAll(resistances);
         String through = "(" + sum(voltages) + ")/(" + sum(resistances) + ")";
-        if (fuse.pack() == 0) {
+        if (fuse.pack().isWhole()) {
             through(all, through, OHM);
             return;
         }
-        int place = fuse.pack() - 1;
-        all.add(alone(place, voltages.get(place), resistances.get(place)));
-        through(all, "max(I" + fuse.pack() + ", " + through + ")", OHM);
+        Term own = alone(place(), voltages.get(place()), resistances.get(place()));
+        all.add(own);
+        through(all, "max(" + own.symbol() + ", " + through + ")", OHM);
+    }
+
+    /** Of the pack whose fuse it is, from 0. */
+    private int place() {
+        return fuse.pack().number().orElseThrow() - 1;
     }
 
     private Term resistance(int place) {
@@ -130,7 +137,7 @@ final class WorkingShortCircuit {
     private Term alone(int place, Term voltage, Term resistance) {
         int number = place + 1;
         return steps.add(
-                number,
+                WhichPack.of(number),
                 computed(
                         "I" + number,
                         "shorted by itself",

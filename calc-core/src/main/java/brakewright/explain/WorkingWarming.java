@@ -92,7 +92,7 @@ final class WorkingWarming {
     private Term store() {
         double each = warmest.pack().cell().heatCapacity().orElseThrow();
         return steps.add(
-                build.battery().number(heat.pack() - 1),
+                build.battery().which(heat.pack() - 1),
                 computed("C", "heat capacity of its cells", heat.capacity(), Unit.JOULE_PER_KELVIN),
                 "S·P·c",
                 "sum over its cells",

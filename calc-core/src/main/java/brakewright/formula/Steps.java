@@ -1,5 +1,6 @@
 package brakewright.formula;
 
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,20 +23,20 @@ public final class Steps {
      * @return the result, to be put into later steps
      */
     public Term add(Term result, String formula, String source, Term... terms) {
-        return add(0, result, formula, source, List.of(terms));
+        return add(WhichPack.WHOLE, result, formula, source, List.of(terms));
     }
 
     /**
      * Adds a step about one of several packs.
      *
-     * @param pack which, from 1; 0 for one about the whole
+     * @param pack which, or the whole
      * @param result what it finds
      * @param formula with the symbols of the terms
      * @param source where the formula is from
      * @param terms the numbers put in, in the order of the formula; each counts once
      * @return the result, to be put into later steps
      */
-    public Term add(int pack, Term result, String formula, String source, List<Term> terms) {
+    public Term add(WhichPack pack, Term result, String formula, String source, List<Term> terms) {
         List<Term> once = terms.stream().distinct().toList();
         all.add(new Step(result, new Derivation(formula, source, once), "", pack));
         return result;

@@ -8,6 +8,7 @@ import brakewright.spec.Battery;
 import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -61,13 +62,13 @@ public final class BatterySteps {
                             place,
                             charge));
         }
-        return steps.add(0, whole, String.join(" + ", symbols(all)), JOINED, all);
+        return steps.add(WhichPack.WHOLE, whole, String.join(" + ", symbols(all)), JOINED, all);
     }
 
     private Term own(Steps steps, Term result, int place, double charge) {
         PackModel pack = model.packs().get(place);
         return steps.add(
-                battery.number(place),
+                battery.which(place),
                 result,
                 "S·u",
                 MODEL,
@@ -119,7 +120,7 @@ public final class BatterySteps {
                         ? String.join(" + ", symbols(terms))
                         : "1/(1/" + String.join(" + 1/", symbols(terms)) + ")";
         terms.add(Term.given(Input.TRUNK_RESISTANCE, battery.trunkResistance()));
-        return steps.add(0, whole, sum + " + R_t", JOINED, terms);
+        return steps.add(WhichPack.WHOLE, whole, sum + " + R_t", JOINED, terms);
     }
 
     private Term own(
@@ -139,7 +140,7 @@ public final class BatterySteps {
         terms.add(PackTerms.parallel(pack));
         terms.add(Term.given(Input.PACK_JOINT_RESISTANCE, pack.pack().jointResistance()));
         return steps.add(
-                battery.number(place),
+                battery.which(place),
                 result,
                 "S·r·f_s·f_T" + lasting.formula(pack.pack().cell()) + "/P + R_j",
                 MODEL + lasting.source(pack.pack().cell()),

@@ -3,6 +3,7 @@ package brakewright.limit;
 import brakewright.battery.BatteryModel;
 import brakewright.formula.Term;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 
 /**
  * A voltage condition on one of several packs, told as the current of all: the pack carries {@code
@@ -21,8 +22,8 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
     }
 
     @Override
-    public int pack() {
-        return place + 1;
+    public WhichPack pack() {
+        return WhichPack.of(place + 1);
     }
 
     @Override

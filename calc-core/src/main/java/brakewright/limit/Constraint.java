@@ -4,6 +4,7 @@ import brakewright.formula.Derivation;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -18,7 +19,7 @@ import java.util.stream.Stream;
  * @param steps that lead to it, in order; empty where the derivation says all
  * @param derivation how the limit follows from the results of the steps and from inputs; where the
  *     limit is infinite its formula is {@code no bound, since} and an inequality that holds
- * @param pack which of several packs it is about, from 1; 0 where it is about the whole
+ * @param pack which of several packs it is about, or the whole
  */
 public record Constraint(
         ConstraintId id,
@@ -27,7 +28,7 @@ public record Constraint(
         List<Term> conditions,
         List<Step> steps,
         Derivation derivation,
-        int pack) {
+        WhichPack pack) {
 
     /** How the formula of a constraint begins that permits any value. */
     static final String NO_BOUND = "no bound, since ";
@@ -50,7 +51,7 @@ public record Constraint(
             Input decisive,
             List<Step> steps,
             Derivation derivation) {
-        this(id, limit, decisive, List.of(), steps, derivation, 0);
+        this(id, limit, decisive, List.of(), steps, derivation, WhichPack.WHOLE);
     }
 
     /** The same, evaluated at further conditions. */

@@ -10,6 +10,7 @@ import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -130,7 +131,7 @@ public record Lasting(Build build, BatteryModel model, double current, BrakingTi
                         .voltage(steps, "U_l", "at rest, lowest in use", build.use().chargeTo()));
         terms.add(set.result());
         return steps.add(
-                0,
+                WhichPack.WHOLE,
                 Term.computed(
                         "t_b",
                         isStop ? "a stop at that current" : "the slope at that current",

@@ -11,10 +11,11 @@ import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * In a hard grab the brake current is there before the limiter of the pack regen current acts, and
@@ -45,7 +46,7 @@ final class Overshoot {
 
     /** One for every pack with a trip that is known to be quicker than the limiter. */
     List<Constraint> constraints(PackLimit regen) {
-        Map<Integer, Constraint> ofPacks = new TreeMap<>();
+        Map<WhichPack, Constraint> ofPacks = new LinkedHashMap<>();
         for (PackConstraint trip : regen.constraints()) {
             if (TripDelay.isQuicker(build, trip)) {
                 ofPacks.merge(

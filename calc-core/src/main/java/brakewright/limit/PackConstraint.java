@@ -1,5 +1,7 @@
 package brakewright.limit;
 
+import brakewright.spec.WhichPack;
+
 /**
  * A condition on the current of the pack, at a charge state and a cell temperature: a plain rating,
  * or a voltage that the current shifts.
@@ -16,10 +18,10 @@ public sealed interface PackConstraint permits RatingConstraint, VoltageConstrai
     /**
      * Returns which of several packs this is about.
      *
-     * @return its number from 1; 0 where it is about the whole
+     * @return one of several, or the whole
      */
-    default int pack() {
-        return 0;
+    default WhichPack pack() {
+        return WhichPack.WHOLE;
     }
 
     /**

@@ -7,6 +7,7 @@ import brakewright.formula.Term;
 import brakewright.spec.Cell;
 import brakewright.spec.Input;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -78,7 +79,7 @@ public final class PackTerms {
     }
 
     /** What one of several packs bears, told as the current of all. */
-    static Constraint shared(Constraint own, double limit, Term share, int pack) {
+    static Constraint shared(Constraint own, double limit, Term share, WhichPack pack) {
         if (Double.isInfinite(own.limit())) {
             return new Constraint(
                     own.id(),
@@ -92,7 +93,7 @@ public final class PackTerms {
         Term alone =
                 Term.computed("I_p", "what the pack bears by itself", own.limit(), Unit.AMPERE);
         List<Step> steps = new ArrayList<>(own.steps());
-        steps.add(new Step(alone, own.derivation(), "", 0));
+        steps.add(new Step(alone, own.derivation(), "", WhichPack.WHOLE));
         return new Constraint(
                 own.id(),
                 limit,

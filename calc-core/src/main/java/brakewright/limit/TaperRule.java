@@ -185,7 +185,7 @@ final class TaperRule {
                                 "S·" + formula + (inSeries ? " + U_o" : ""),
                                 "own choice, nothing flows any more at the bound of a cell",
                                 terms),
-                        build.battery().number(place));
+                        build.battery().which(place));
         return new GroupTerms(pack, worst).where(constraint, bound);
     }
 

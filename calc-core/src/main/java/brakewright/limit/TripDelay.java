@@ -17,8 +17,7 @@ public final class TripDelay {
      * @return the delay [s]; empty where it is not known, or the constraint is no such trip
      */
     public static OptionalDouble of(Build build, PackConstraint trip) {
-        Protection protection =
-                build.battery().packs().get(Math.max(0, trip.pack() - 1)).protection();
+        Protection protection = build.battery().pack(trip.pack()).protection();
         return switch (trip.id()) {
             case PROTECTION_CHARGE_TRIP -> protection.chargeTripDelay();
             case PROTECTION_OVERVOLTAGE_TRIP -> protection.overvoltageTripDelay();

@@ -5,6 +5,7 @@ import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,9 +14,9 @@ import java.util.Set;
  * An input that limits rest on: whoever doubts a verdict asks how well these are known.
  *
  * @param input which one
- * @param pack of which of several packs, from 1; 0 where it is about the whole
+ * @param pack of which of several packs, or of the whole
  */
-public record UsedInput(Input input, int pack) {
+public record UsedInput(Input input, WhichPack pack) {
 
     /**
      * Collects what the working of all limits names, at both ends of the charge in use.
@@ -44,7 +45,7 @@ public record UsedInput(Input input, int pack) {
     private static void addAll(Set<UsedInput> all, List<Constraint> constraints) {
         for (Constraint constraint : constraints) {
             for (Step step : constraint.steps()) {
-                int pack = step.pack() > 0 ? step.pack() : constraint.pack();
+                WhichPack pack = step.pack().or(constraint.pack());
                 addAll(all, step.derivation().terms(), pack);
             }
             addAll(all, constraint.derivation().terms(), constraint.pack());
@@ -52,7 +53,7 @@ public record UsedInput(Input input, int pack) {
         }
     }
 
-    private static void addAll(Set<UsedInput> all, List<Term> terms, int pack) {
+    private static void addAll(Set<UsedInput> all, List<Term> terms, WhichPack pack) {
         for (Term term : terms) {
             if (term.origin() instanceof Origin.Given given) {
                 all.add(new UsedInput(given.input(), pack));

@@ -9,6 +9,7 @@ import brakewright.limit.TripDelay;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +21,7 @@ import java.util.OptionalDouble;
  * keeps within it.
  *
  * @param trip of the protection
- * @param pack which of several packs, from 1; 0 where there is one
+ * @param pack which of several packs; the whole where there is one
  * @param current the most that the motors return at the highest speed, of all packs [A]
  * @param let what the limiter then leaves of it [A]
  * @param permitted what the trip permits, with its margin, of all packs [A]
@@ -32,7 +33,7 @@ import java.util.OptionalDouble;
  */
 public record RegenOvershoot(
         ConstraintId trip,
-        int pack,
+        WhichPack pack,
         double current,
         double let,
         double permitted,

@@ -69,7 +69,7 @@ final class BypassReview {
             findings.add(
                     Finding.of(Topic.PROTECTION_BYPASSED, Signal.DANGER)
                             .about(LimitId.PACK_REGEN_CURRENT)
-                            .ofPack(build.battery().number(place))
+                            .ofPack(build.battery().which(place))
                             .valued(highest, pack(place).pack().cell().voltageMax(), Unit.VOLT)
                             .atCharge(worst)
                             .atTemperature(worstC)
@@ -81,7 +81,7 @@ final class BypassReview {
         findings.add(
                 Finding.of(Topic.PROTECTION_BYPASSED, Signal.WARNING)
                         .about(LimitId.PACK_DISCHARGE_CURRENT)
-                        .ofPack(build.battery().number(place))
+                        .ofPack(build.battery().which(place))
                         .held(pack(place).pack().cell().voltageMin(), Unit.VOLT)
                         .build());
     }

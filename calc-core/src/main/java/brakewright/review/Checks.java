@@ -11,6 +11,7 @@ import brakewright.operation.Operation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -182,7 +183,7 @@ final class Checks {
                                 Topic.CONTROLLER_VOLTAGE_AT_REST,
                                 Optional.empty(),
                                 ConstraintId.CONTROLLER_VOLTAGE_RATING,
-                                0,
+                                WhichPack.WHOLE,
                                 Double.NaN),
                         model.openCircuitVoltage(charge),
                         build.controllers().voltageRating(),

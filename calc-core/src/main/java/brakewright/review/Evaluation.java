@@ -5,6 +5,7 @@ import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
+import brakewright.spec.WhichPack;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -21,7 +22,7 @@ import java.util.Set;
  * @param outcome the verdict in a word, the same as that of {@link Review}
  * @param severity of the worst check [1], from −1 to 1
  * @param worst which check that is
- * @param pack which of several packs it is about, from 1; 0 where it is about the whole
+ * @param pack which of several packs it is about, or the whole
  * @param charge the charge state where it is worst; empty where it does not depend on it [1]
  * @param safeCharge up to which braking in full or in part is safe for the packs; 0 where it is at
  *     no charge in use [1]
@@ -30,7 +31,7 @@ public record Evaluation(
         Verdict.Outcome outcome,
         double severity,
         ConstraintId worst,
-        int pack,
+        WhichPack pack,
         OptionalDouble charge,
         double safeCharge) {
 
@@ -98,7 +99,7 @@ public record Evaluation(
                     Verdict.Outcome.WITHIN_LIMITS,
                     -1.0,
                     ConstraintId.CELL_CHARGE_RATING,
-                    0,
+                    WhichPack.WHOLE,
                     OptionalDouble.empty(),
                     safeCharge);
         }

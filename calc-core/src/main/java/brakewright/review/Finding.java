@@ -4,6 +4,7 @@ import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.limit.Signal;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -14,7 +15,7 @@ import java.util.OptionalDouble;
  * @param signal how grave it is
  * @param subject the setting concerned; empty where it is none in particular
  * @param constraint the constraint exceeded; empty where it is none
- * @param pack which of several packs it is about, from 1; 0 where it is about the whole
+ * @param pack which of several packs it is about, or the whole
  * @param value what was found; empty where there is no number
  * @param limit what it is held against; empty where there is none
  * @param unit of both
@@ -31,7 +32,7 @@ public record Finding(
         Signal signal,
         Optional<LimitId> subject,
         Optional<ConstraintId> constraint,
-        int pack,
+        WhichPack pack,
         OptionalDouble value,
         OptionalDouble limit,
         Unit unit,
@@ -60,7 +61,7 @@ public record Finding(
      */
     public String id() {
         return topic.key()
-                + (pack > 0 ? ":pack-" + pack : "")
+                + pack.map(number -> ":pack-" + number).orElse("")
                 + constraint.map(each -> ":" + each.key()).orElse("")
                 + (constraint.isEmpty() ? subject.map(each -> ":" + each.key()).orElse("") : "");
     }
@@ -91,7 +92,7 @@ public record Finding(
         private final Signal signal;
         private Optional<LimitId> subject = Optional.empty();
         private Optional<ConstraintId> constraint = Optional.empty();
-        private int pack;
+        private WhichPack pack = WhichPack.WHOLE;
         private OptionalDouble value = OptionalDouble.empty();
         private OptionalDouble limit = OptionalDouble.empty();
         private Unit unit = Unit.NONE;
@@ -117,8 +118,8 @@ public record Finding(
             return this;
         }
 
-        Builder ofPack(int number) {
-            pack = number;
+        Builder ofPack(WhichPack which) {
+            pack = which;
             return this;
         }
 

@@ -2,6 +2,7 @@ package brakewright.review;
 
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
+import brakewright.spec.WhichPack;
 import java.util.Optional;
 
 /**
@@ -10,17 +11,22 @@ import java.util.Optional;
  * @param topic under which an excess is told
  * @param setting the setting that is to blame; empty where it is none in particular
  * @param against the constraint
- * @param pack which of several packs it is about, from 1; 0 where it is about the whole
+ * @param pack which of several packs it is about, or the whole
  * @param cellsC the cell temperature [°C]; NaN where it does not depend on it
  */
-record Held(Topic topic, Optional<LimitId> setting, ConstraintId against, int pack, double cellsC) {
+record Held(
+        Topic topic,
+        Optional<LimitId> setting,
+        ConstraintId against,
+        WhichPack pack,
+        double cellsC) {
 
     static Held setting(Topic topic, LimitId setting, ConstraintId against) {
-        return new Held(topic, Optional.of(setting), against, 0, Double.NaN);
+        return new Held(topic, Optional.of(setting), against, WhichPack.WHOLE, Double.NaN);
     }
 
-    Held ofPack(int number) {
-        return new Held(topic, setting, against, number, cellsC);
+    Held ofPack(WhichPack which) {
+        return new Held(topic, setting, against, which, cellsC);
     }
 
     Held withCells(double temperatureC) {
@@ -32,7 +38,7 @@ record Held(Topic topic, Optional<LimitId> setting, ConstraintId against, int pa
         return topic == other.topic
                 && setting.equals(other.setting)
                 && against == other.against
-                && pack == other.pack;
+                && pack.equals(other.pack);
     }
 
     Finding.Builder finding() {

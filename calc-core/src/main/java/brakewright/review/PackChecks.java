@@ -147,7 +147,7 @@ final class PackChecks {
         }
 
         private Condition window(RatingConstraint constraint, double set, double rated) {
-            Cell cell = build.battery().packs().get(Math.max(0, constraint.pack() - 1)).cell();
+            Cell cell = build.battery().pack(constraint.pack()).cell();
             Condition.Excess excess = new Condition.Excess(returning, set, rated, cellsC);
             if (!returning) {
                 return cellsC < cell.discharging().lowestC()

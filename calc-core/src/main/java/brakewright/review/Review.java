@@ -134,7 +134,7 @@ public record Review(
      * bounds.
      */
     private static boolean isAbout(Finding finding, RegenOvershoot surge) {
-        return finding.pack() == surge.pack()
+        return finding.pack().equals(surge.pack())
                 && (finding.topic() == Topic.REGEN_OVERSHOOT
                         ? finding.constraint().equals(Optional.of(surge.trip()))
                         : finding.constraint().equals(Optional.of(ConstraintId.REGEN_OVERSHOOT))

@@ -8,6 +8,7 @@ import brakewright.operation.Sharing;
 import brakewright.spec.Build;
 import brakewright.spec.Joining;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -52,13 +53,13 @@ final class SharingReview {
         if (current.isPresent() && joint.isExceeded()) {
             findings.add(
                     Finding.of(Topic.JOINING_CURRENT, Signal.DANGER)
-                            .ofPack(joint.pack())
+                            .ofPack(WhichPack.of(joint.pack()))
                             .valued(current.getAsDouble(), joint.permitted(), Unit.AMPERE)
                             .build());
         } else {
             findings.add(
                     Finding.of(Topic.JOINING_DIFFERENCE, Signal.CAUTION)
-                            .ofPack(joint.pack())
+                            .ofPack(WhichPack.of(joint.pack()))
                             .valued(joint.difference(), Unit.VOLT)
                             .build());
         }
@@ -74,7 +75,7 @@ final class SharingReview {
                                 loss.isDraw()
                                         ? LimitId.PACK_DISCHARGE_CURRENT
                                         : LimitId.PACK_REGEN_CURRENT)
-                        .ofPack(loss.pack());
+                        .ofPack(WhichPack.of(loss.pack()));
         findings.add(
                 Double.isNaN(loss.greatestUse())
                         ? finding.build()

@@ -58,7 +58,7 @@ final class WarmthCheck extends Check {
                 Topic.RETURN_INTO_WARM_CELLS,
                 Optional.of(LimitId.PACK_REGEN_CURRENT),
                 ConstraintId.TEMPERATURE_WINDOW,
-                build.battery().number(heat.pack() - 1),
+                build.battery().which(heat.pack() - 1),
                 heat.highestC());
     }
 

@@ -94,13 +94,24 @@ public record Battery(List<Pack> packs, Joining joining, Wiring trunk, double tr
     }
 
     /**
-     * Returns how a pack is numbered where something is told of it.
+     * Returns what something that is told of a pack is about.
      *
      * @param place of the pack, from 0
-     * @return from 1; 0 where there is a single one
+     * @return that pack; the whole where there is a single one
      */
-    public int number(int place) {
-        return isOnePack() ? 0 : place + 1;
+    public WhichPack which(int place) {
+        return isOnePack() ? WhichPack.WHOLE : WhichPack.of(place + 1);
+    }
+
+    /**
+     * Returns the pack that something is about.
+     *
+     * @param which one of several, or the whole
+     * @return that pack; for the whole the first, which a single one is
+     * @throws IndexOutOfBoundsException if there are fewer packs than its number
+     */
+    public Pack pack(WhichPack which) {
+        return packs.get(which.number().orElse(1) - 1);
     }
 
     /**

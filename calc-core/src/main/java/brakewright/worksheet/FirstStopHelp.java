@@ -87,13 +87,7 @@ public record FirstStopHelp(
     }
 
     private static double temperature(Worksheet sheet, PackConstraint window, FirstStop stop) {
-        ChargingWindow cell =
-                sheet.build()
-                        .battery()
-                        .packs()
-                        .get(Math.max(0, window.pack() - 1))
-                        .cell()
-                        .charging();
+        ChargingWindow cell = sheet.build().battery().pack(window.pack()).cell().charging();
         if (stop.cellsC() > cell.highestC()) {
             return cell.highestC();
         }

@@ -14,6 +14,7 @@ import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -92,7 +93,7 @@ class GroupTermsTest {
                 List.of(),
                 List.of(),
                 new Derivation("x", "hand-worked", CHARGE),
-                1);
+                WhichPack.of(1));
     }
 
     private static GroupTerms terms(GroupSpread spread, WorstGroup.End end) {

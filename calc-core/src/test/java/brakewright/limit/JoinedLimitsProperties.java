@@ -17,6 +17,7 @@ import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Taper;
+import brakewright.spec.WhichPack;
 import brakewright.spec.Wiring;
 import java.util.Collections;
 import java.util.List;
@@ -84,13 +85,13 @@ class JoinedLimitsProperties {
             Constraint binding = limit.at(charge, temperature).binding();
             BatteryModel drawn = new BatteryModel(build.battery());
             BatteryModel model = limit.id() == LimitId.PACK_REGEN_CURRENT ? drawn.into() : drawn;
-            if (binding.pack() == 0
+            if (binding.pack().isWhole()
                     || binding.limit() == 0.0
                     || binding.id() == ConstraintId.CELL_CHARGE_RATING_AT_CHARGE
                     || !(bindingOf(limit, binding) instanceof VoltageConstraint)) {
                 continue;
             }
-            int place = binding.pack() - 1;
+            int place = binding.pack().number().orElseThrow() - 1;
             PackModel pack = model.packs().get(place);
             double own = binding.limit() * model.share(place, charge, temperature);
             double there = model.chargeOf(place, charge);
@@ -213,7 +214,7 @@ class JoinedLimitsProperties {
         Limit discharge = packDischarge(build).staticPart(25.0);
         assertThat(discharge.value()).isEqualTo(1e-3);
         assertThat(discharge.binding().id()).isEqualTo(ConstraintId.MAIN_PLUG);
-        assertThat(discharge.binding().pack()).isZero();
+        assertThat(discharge.binding().pack()).isEqualTo(WhichPack.WHOLE);
     }
 
     @Property
@@ -227,9 +228,10 @@ class JoinedLimitsProperties {
         for (PackLimit limit : new PackLimit[] {packRegen(build), packDischarge(build)}) {
             for (PackConstraint each : limit.constraints()) {
                 Constraint told = each.at(charge, temperature);
-                assertThat(told.pack()).isEqualTo(each.pack()).isBetween(0, count);
+                assertThat(told.pack()).isEqualTo(each.pack());
+                assertThat(told.pack().number().orElse(1)).isLessThanOrEqualTo(count);
                 assertThat(told.limit()).isEqualTo(each.limitAt(charge, temperature));
-                if (each.pack() == 0) {
+                if (each.pack().isWhole()) {
                     assertThat(OF_THE_WHOLE).contains(each.id());
                 }
             }
@@ -424,7 +426,7 @@ class JoinedLimitsProperties {
 
     private static PackConstraint bindingOf(PackLimit limit, Constraint binding) {
         return limit.constraints().stream()
-                .filter(each -> each.id() == binding.id() && each.pack() == binding.pack())
+                .filter(each -> each.id() == binding.id() && each.pack().equals(binding.pack()))
                 .findFirst()
                 .orElseThrow();
     }

@@ -22,6 +22,7 @@ import brakewright.spec.Relaxation;
 import brakewright.spec.Settings;
 import brakewright.spec.Taper;
 import brakewright.spec.Use;
+import brakewright.spec.WhichPack;
 import brakewright.spec.Wiring;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -302,8 +303,13 @@ class RoundFiguresTest {
                         .at(0.5, ROOM_C)
                         .steps();
         assertThat(steps)
-                .extracting(step -> step.result().symbol() + " of " + step.pack())
-                .contains("U1 of 1", "U2 of 2", "U of 0", "R1 of 1", "R2 of 2", "R of 0");
+                .extracting(
+                        step ->
+                                step.result().symbol()
+                                        + step.pack()
+                                                .map(number -> " of " + number)
+                                                .orElse(" of all"))
+                .contains("U1 of 1", "U2 of 2", "U of all", "R1 of 1", "R2 of 2", "R of all");
         assertThat(steps)
                 .extracting(step -> step.result().meaning())
                 .contains(
@@ -311,7 +317,9 @@ class RoundFiguresTest {
                         "voltage of pack 2",
                         "resistance of pack 1",
                         "resistance of pack 2");
-        assertThat(limits.lowVoltageTaper().ends()).extracting(Constraint::pack).containsOnly(1, 2);
+        assertThat(limits.lowVoltageTaper().ends())
+                .extracting(Constraint::pack)
+                .containsOnly(WhichPack.of(1), WhichPack.of(2));
     }
 
     @Test

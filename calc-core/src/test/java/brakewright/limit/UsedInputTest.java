@@ -10,6 +10,7 @@ import brakewright.spec.Input;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Settings;
+import brakewright.spec.WhichPack;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -73,7 +74,7 @@ class UsedInputTest {
     void ofOnePackNothingIsNumbered() {
         assertThat(UsedInput.of(BOARD, Limits.of(BOARD)))
                 .isNotEmpty()
-                .allSatisfy(each -> assertThat(each.pack()).isZero());
+                .allSatisfy(each -> assertThat(each.pack().isWhole()).isTrue());
     }
 
     /** A cell of each pack, its joints and its protection; what all packs feed is of none. */
@@ -90,14 +91,16 @@ class UsedInputTest {
                         Input.PACK_RESISTANCE_SPREAD,
                         Input.PACK_JOINT_RESISTANCE,
                         Input.PROTECTION_DISCHARGE_TRIP)) {
-            assertThat(packs(used, input)).as("%s", input).containsExactlyInAnyOrder(1, 2);
+            assertThat(packs(used, input))
+                    .as("%s", input)
+                    .containsExactlyInAnyOrder(WhichPack.of(1), WhichPack.of(2));
         }
         for (Input input : List.of(Input.CONTROLLER_COUNT, Input.VEHICLE_GRIP, Input.MOTOR_KV)) {
-            assertThat(packs(used, input)).as("%s", input).containsExactly(0);
+            assertThat(packs(used, input)).as("%s", input).containsExactly(WhichPack.WHOLE);
         }
     }
 
-    private static List<Integer> packs(Set<UsedInput> used, Input input) {
+    private static List<WhichPack> packs(Set<UsedInput> used, Input input) {
         return used.stream().filter(each -> each.input() == input).map(UsedInput::pack).toList();
     }
 

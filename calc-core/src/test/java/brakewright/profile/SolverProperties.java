@@ -17,6 +17,7 @@ import brakewright.spec.Builds;
 import brakewright.spec.Pack;
 import brakewright.spec.Settings;
 import brakewright.spec.Use;
+import brakewright.spec.WhichPack;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -102,7 +103,7 @@ class SolverProperties {
                 Verdict.Outcome.CONDITIONAL,
                 severity,
                 ConstraintId.GRIP,
-                0,
+                WhichPack.WHOLE,
                 OptionalDouble.empty(),
                 1.0);
     }
@@ -130,7 +131,7 @@ class SolverProperties {
                                         : Verdict.Outcome.WITHIN_LIMITS,
                                 value > limit ? 1.0 - limit / value : 0.0,
                                 ConstraintId.GRIP,
-                                0,
+                                WhichPack.WHOLE,
                                 OptionalDouble.empty(),
                                 1.0);
         Solution solution = Solver.highest(verdict, 0.0, 5000.0);

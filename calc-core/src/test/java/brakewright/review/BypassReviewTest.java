@@ -12,6 +12,7 @@ import brakewright.spec.Builds;
 import brakewright.spec.Joining;
 import brakewright.spec.Protection;
 import brakewright.spec.RoundFigures;
+import brakewright.spec.WhichPack;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -31,7 +32,7 @@ class BypassReviewTest {
                 .allSatisfy(
                         each -> {
                             assertThat(each.topic()).isEqualTo(Topic.PROTECTION_BYPASSED);
-                            assertThat(each.pack()).isEqualTo(2);
+                            assertThat(each.pack()).isEqualTo(WhichPack.of(2));
                         });
         Finding charged = told.get(0);
         assertThat(charged.signal()).isEqualTo(Signal.DANGER);

@@ -7,6 +7,7 @@ import brakewright.charge.ChargeSearch;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleUnaryOperator;
@@ -130,10 +131,11 @@ class CheckTest {
         assertThat(always.condition()).contains(new Condition.Never());
         assertThat(always.charge()).isEmpty();
         assertThat(always.temperatureC()).isEmpty();
-        assertThat(always.pack()).isZero();
-        Finding rest = PlainCheck.at(0.9, HELD.ofPack(2), 61.0, 60.0, Unit.VOLT).finding();
+        assertThat(always.pack().isWhole()).isTrue();
+        Finding rest =
+                PlainCheck.at(0.9, HELD.ofPack(WhichPack.of(2)), 61.0, 60.0, Unit.VOLT).finding();
         assertThat(rest.charge()).hasValue(0.9);
-        assertThat(rest.pack()).isEqualTo(2);
+        assertThat(rest.pack()).isEqualTo(WhichPack.of(2));
         Condition upTo = new Condition.CellsUpTo(45.0, new Condition.Excess(true, 12.0, TEN, 25.0));
         PlainCheck unless = PlainCheck.unless(() -> upTo, HELD, 12.0, TEN, Unit.AMPERE);
         assertThat(unless.isNever()).isFalse();
@@ -144,17 +146,24 @@ class CheckTest {
     @Test
     void alikeIsWhatDiffersInNothingButTheTemperatureOfTheCells() {
         assertThat(HELD.isAlike(HELD.withCells(0.0))).isTrue();
-        assertThat(HELD.isAlike(HELD.ofPack(1))).isFalse();
+        assertThat(HELD.isAlike(HELD.ofPack(WhichPack.of(1)))).isFalse();
         assertThat(
                         HELD.isAlike(
                                 new Held(
                                         Topic.PACK_DRAW_OVER,
                                         HELD.setting(),
                                         HELD.against(),
-                                        0,
+                                        WhichPack.WHOLE,
                                         25.0)))
                 .isFalse();
-        assertThat(HELD.isAlike(new Held(HELD.topic(), Optional.empty(), HELD.against(), 0, 25.0)))
+        assertThat(
+                        HELD.isAlike(
+                                new Held(
+                                        HELD.topic(),
+                                        Optional.empty(),
+                                        HELD.against(),
+                                        WhichPack.WHOLE,
+                                        25.0)))
                 .isFalse();
         assertThat(
                         HELD.isAlike(
@@ -162,7 +171,7 @@ class CheckTest {
                                         HELD.topic(),
                                         HELD.setting(),
                                         ConstraintId.MAIN_WIRE,
-                                        0,
+                                        WhichPack.WHOLE,
                                         25.0)))
                 .isFalse();
     }
@@ -172,7 +181,7 @@ class CheckTest {
     void aFindingIsNamedByWhatItIsHeldAgainstOrElseByItsSetting() {
         assertThat(HELD.finding().build().id())
                 .isEqualTo("pack-return-over:" + ConstraintId.VOLTAGE_CEILING.key());
-        assertThat(HELD.ofPack(2).finding().build().id())
+        assertThat(HELD.ofPack(WhichPack.of(2)).finding().build().id())
                 .isEqualTo("pack-return-over:pack-2:" + ConstraintId.VOLTAGE_CEILING.key());
         assertThat(
                         Finding.of(Topic.THIN_MARGIN, ConstraintId.VOLTAGE_CEILING.signal())

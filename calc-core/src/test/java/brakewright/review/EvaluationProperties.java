@@ -58,7 +58,7 @@ class EvaluationProperties {
                         each ->
                                 each.condition().isPresent()
                                         && each.constraint().equals(Optional.of(evaluation.worst()))
-                                        && each.pack() == evaluation.pack());
+                                        && each.pack().equals(evaluation.pack()));
     }
 
     /**

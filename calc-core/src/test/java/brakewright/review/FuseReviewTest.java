@@ -12,6 +12,7 @@ import brakewright.spec.Builds;
 import brakewright.spec.FuseBreaking;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
+import brakewright.spec.WhichPack;
 import brakewright.spec.Wiring;
 import java.util.List;
 import java.util.Optional;
@@ -126,7 +127,7 @@ class FuseReviewTest {
         assertThat(told(review(Builds.withBattery(BOARD, series))))
                 .filteredOn(each -> each.topic() == Topic.FUSE_VOLTAGE_OVER)
                 .extracting(Finding::pack)
-                .containsExactlyInAnyOrder(1, 2, 0);
+                .containsExactlyInAnyOrder(WhichPack.of(1), WhichPack.of(2), WhichPack.WHOLE);
     }
 
     @Test
@@ -139,7 +140,7 @@ class FuseReviewTest {
                 .singleElement()
                 .satisfies(
                         finding -> {
-                            assertThat(finding.pack()).isZero();
+                            assertThat(finding.pack().isWhole()).isTrue();
                             assertThat(finding.value().orElseThrow()).isBetween(5081.8, 5082.0);
                         });
     }

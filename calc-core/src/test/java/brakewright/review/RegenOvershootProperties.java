@@ -18,6 +18,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Pack;
 import brakewright.spec.Protection;
+import brakewright.spec.WhichPack;
 import java.util.List;
 import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
@@ -141,7 +142,7 @@ class RegenOvershootProperties {
             for (PackConstraint trip : limits.packRegen().brief().constraints()) {
                 for (double cellsC : build.cellTemperatures()) {
                     if (trip.id() == ConstraintId.PROTECTION_OVERVOLTAGE_TRIP
-                            && trip.pack() == bound.pack()) {
+                            && trip.pack().equals(bound.pack())) {
                         PackState state = PackState.of(model, low, cellsC);
                         double most = train.mostReturningCurrent(set, top);
                         assertThat(state.currentInto(train.returnedPower(most, top)))
@@ -175,10 +176,10 @@ class RegenOvershootProperties {
                 .toList();
     }
 
-    private static PackConstraint chargeTrip(Limits limits, int pack) {
+    private static PackConstraint chargeTrip(Limits limits, WhichPack pack) {
         return limits.packRegen().constraints().stream()
                 .filter(each -> each.id() == ConstraintId.PROTECTION_CHARGE_TRIP)
-                .filter(each -> each.pack() == pack)
+                .filter(each -> each.pack().equals(pack))
                 .findFirst()
                 .orElseThrow();
     }

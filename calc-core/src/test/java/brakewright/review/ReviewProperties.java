@@ -138,7 +138,7 @@ class ReviewProperties {
                             .filter(
                                     each ->
                                             each.id() == finding.constraint().orElseThrow()
-                                                    && each.pack() == finding.pack())
+                                                    && each.pack().equals(finding.pack()))
                             .mapToDouble(each -> each.limitAt(charge, temperature))
                             .min()
                             .orElseThrow();

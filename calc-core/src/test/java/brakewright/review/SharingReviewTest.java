@@ -17,6 +17,7 @@ import brakewright.spec.Pack;
 import brakewright.spec.Protection;
 import brakewright.spec.Settings;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -52,7 +53,7 @@ class SharingReviewTest {
                         each -> {
                             assertThat(each.topic()).isEqualTo(Topic.JOINING_DIFFERENCE);
                             assertThat(each.signal()).isEqualTo(Signal.CAUTION);
-                            assertThat(each.pack()).isEqualTo(1);
+                            assertThat(each.pack()).isEqualTo(WhichPack.of(1));
                             assertThat(each.value().orElseThrow()).isCloseTo(6.0, within(1e-12));
                             assertThat(each.limit()).isEmpty();
                             assertThat(each.unit()).isEqualTo(Unit.VOLT);
@@ -69,7 +70,7 @@ class SharingReviewTest {
                                 assertThat(each.value().orElseThrow())
                                         .isCloseTo(4.5, within(1e-12)))
                 .extracting(Finding::pack)
-                .containsExactly(1, 2, 3);
+                .containsExactly(WhichPack.of(1), WhichPack.of(2), WhichPack.of(3));
     }
 
     /** At a charge of 0.3 and 0.6 they are 3 V apart, over 0.6 Ω. */
@@ -126,7 +127,7 @@ class SharingReviewTest {
                             assertThat(each.topic()).isEqualTo(Topic.PACK_LOSS_CASCADES);
                             assertThat(each.signal()).isEqualTo(Signal.CAUTION);
                             assertThat(each.subject()).contains(LimitId.PACK_REGEN_CURRENT);
-                            assertThat(each.pack()).isEqualTo(1);
+                            assertThat(each.pack()).isEqualTo(WhichPack.of(1));
                             assertThat(each.value()).isEmpty();
                         });
     }

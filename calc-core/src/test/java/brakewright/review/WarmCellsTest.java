@@ -16,6 +16,7 @@ import brakewright.spec.Climate;
 import brakewright.spec.Joining;
 import brakewright.spec.Pack;
 import brakewright.spec.Settings;
+import brakewright.spec.WhichPack;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -85,7 +86,9 @@ class WarmCellsTest {
     @Test
     void everyPackThatARideWarmsTooFarIsToldTheFirstToBeSoFirst() {
         List<Finding> told = warmed(review(beside(43.5, 43.2)));
-        assertThat(told).extracting(Finding::pack).containsExactly(2, 1);
+        assertThat(told)
+                .extracting(Finding::pack)
+                .containsExactly(WhichPack.of(2), WhichPack.of(1));
         assertThat(told).extracting(each -> each.limit().orElseThrow()).containsExactly(43.2, 43.5);
         assertThat(told)
                 .extracting(each -> ((Condition.RiddenUpTo) each.condition().orElseThrow()).time())
@@ -98,13 +101,13 @@ class WarmCellsTest {
     void aPackStatedTooWarmDoesNotHideThatARideWarmsAnotherTooFar() {
         assertThat(warmed(review(beside(42.0, 43.5))))
                 .singleElement()
-                .satisfies(each -> assertThat(each.pack()).isEqualTo(2));
+                .satisfies(each -> assertThat(each.pack()).isEqualTo(WhichPack.of(2)));
     }
 
     @Test
     void cellsThatBeginWhereTheyMayJustBeChargedAreTooWarmAtOnce() {
         List<Finding> told = warmed(review(beside(WARM, 60.0)));
-        assertThat(told).extracting(Finding::pack).containsExactly(1);
+        assertThat(told).extracting(Finding::pack).containsExactly(WhichPack.of(1));
         Condition.RiddenUpTo ridden = (Condition.RiddenUpTo) told.get(0).condition().orElseThrow();
         assertThat(ridden.time()).isCloseTo(0.0, within(1e-6));
     }

@@ -4,6 +4,7 @@ import brakewright.assembly.Completed;
 import brakewright.assembly.Resolved;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import brakewright.tables.ReferenceTables;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -131,8 +132,8 @@ public record BuildFile(
         inputs.forEach((input, resolved) -> named.put(input.key(), resolved));
         if (packs.size() > 1) {
             for (int number = 1; number <= packs.size(); number++) {
-                int pack = number;
-                packs.get(pack - 1)
+                WhichPack pack = WhichPack.of(number);
+                packs.get(number - 1)
                         .forEach((input, resolved) -> named.put(nameOf(input, pack), resolved));
             }
         }
@@ -143,11 +144,14 @@ public record BuildFile(
      * Finds where the value of an input came from.
      *
      * @param input which
-     * @param pack of which of several packs, from 1; 0 where it is about the whole
+     * @param pack of which of several packs, or of the whole
      * @return the input; empty if it has no value
      */
-    public Optional<Resolved> find(Input input, int pack) {
-        Map<Input, Resolved> of = pack > 0 && PackPlace.holds(input) ? packs.get(pack - 1) : inputs;
+    public Optional<Resolved> find(Input input, WhichPack pack) {
+        Map<Input, Resolved> of =
+                PackPlace.holds(input)
+                        ? pack.map(number -> packs.get(number - 1)).orElse(inputs)
+                        : inputs;
         return Optional.ofNullable(of.get(input));
     }
 
@@ -155,11 +159,11 @@ public record BuildFile(
      * Returns the name that worksheets have for an input.
      *
      * @param input which
-     * @param pack of which of several packs, from 1; 0 where it is about the whole
+     * @param pack of which of several packs, or of the whole
      * @return its key, with the number of the pack where it is one of a pack
      */
-    public static String nameOf(Input input, int pack) {
-        return pack > 0 ? PackPlace.several(pack, 0).key(input) : input.key();
+    public static String nameOf(Input input, WhichPack pack) {
+        return pack.map(number -> PackPlace.several(number, 0).key(input)).orElse(input.key());
     }
 
     private static Map<Input, Resolved> withOnePack(Completed inputs) {

@@ -1,15 +1,16 @@
 package brakewright.buildfile;
 
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 
 /**
  * Where one number of a build file stands.
  *
  * @param input which input
- * @param pack of which of several packs, from 1; 0 for one pack and where it is about the whole
+ * @param pack of which of several packs, or of the whole, as with a single one
  * @param part which number of it
  */
-public record InputPlace(Input input, int pack, Part part) {
+public record InputPlace(Input input, WhichPack pack, Part part) {
 
     /** Which number of an input. */
     public enum Part {

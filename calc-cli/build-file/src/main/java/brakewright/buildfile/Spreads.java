@@ -5,6 +5,7 @@ import brakewright.assembly.Quantity;
 import brakewright.assembly.Resolved;
 import brakewright.assembly.Value;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import brakewright.tables.ReferenceTables;
 import brakewright.tables.SourceKind;
 import java.util.ArrayList;
@@ -34,9 +35,9 @@ public final class Spreads {
      */
     public List<Spread> stated() {
         List<Spread> all = new ArrayList<>();
-        given.values().forEach((input, value) -> addStated(all, input, 0, value));
+        given.values().forEach((input, value) -> addStated(all, input, WhichPack.WHOLE, value));
         for (int i = 0; i < given.packs().size(); i++) {
-            int pack = given.hasOnePack() ? 0 : i + 1;
+            WhichPack pack = which(i);
             given.packs()
                     .get(i)
                     .values()
@@ -45,7 +46,7 @@ public final class Spreads {
         return all;
     }
 
-    private static void addStated(List<Spread> all, Input input, int pack, Value value) {
+    private static void addStated(List<Spread> all, Input input, WhichPack pack, Value value) {
         if (value instanceof Value.Number number) {
             addStated(all, new InputPlace(input, pack, InputPlace.Part.WHOLE), number.quantity());
         } else if (value instanceof Value.Pair pair) {
@@ -67,9 +68,11 @@ public final class Spreads {
      */
     public List<UsualSpread> usual() {
         List<UsualSpread> all = new ArrayList<>();
-        completed.whole().forEach((input, resolved) -> addUsual(all, input, 0, resolved));
+        completed
+                .whole()
+                .forEach((input, resolved) -> addUsual(all, input, WhichPack.WHOLE, resolved));
         for (int i = 0; i < completed.packs().size(); i++) {
-            int pack = given.hasOnePack() ? 0 : i + 1;
+            WhichPack pack = which(i);
             completed
                     .packs()
                     .get(i)
@@ -78,7 +81,7 @@ public final class Spreads {
         return all;
     }
 
-    private void addUsual(List<UsualSpread> all, Input input, int pack, Resolved resolved) {
+    private void addUsual(List<UsualSpread> all, Input input, WhichPack pack, Resolved resolved) {
         if (resolved.from() != Resolved.From.FILE
                 && resolved.value() instanceof Value.Number number) {
             String kind = resolved.kind().isEmpty() ? OF_DERIVED : resolved.kind();
@@ -90,6 +93,10 @@ public final class Spreads {
                                             quantity))
                     .ifPresent(spread -> all.add(new UsualSpread(spread, kind)));
         }
+    }
+
+    private WhichPack which(int place) {
+        return given.hasOnePack() ? WhichPack.WHOLE : WhichPack.of(place + 1);
     }
 
     private Optional<Quantity> usual(Input input, String kind, double value) {

@@ -6,6 +6,7 @@ import brakewright.assembly.Resolved;
 import brakewright.assembly.Value;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import brakewright.tables.ReferenceTables;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -53,17 +54,17 @@ public final class Variations {
 
     /** With several packs the number of the pack must be told, with one it must not. */
     private Optional<InputPlace> place(Input input, String key) {
-        int number = 0;
+        WhichPack which = WhichPack.WHOLE;
         for (int pack = 1; pack <= given.packs().size(); pack++) {
             if (key.startsWith(PackPlace.SEVERAL + "." + pack + ".")) {
-                number = pack;
+                which = WhichPack.of(pack);
             }
         }
         boolean ofPack = PackPlace.holds(input);
-        boolean told = number > 0 && !given.hasOnePack();
-        boolean fits = ofPack ? told != given.hasOnePack() : number == 0;
+        boolean told = !which.isWhole() && !given.hasOnePack();
+        boolean fits = ofPack ? told != given.hasOnePack() : which.isWhole();
         return fits && (told || !key.startsWith(PackPlace.SEVERAL + "."))
-                ? Optional.of(new InputPlace(input, number, InputPlace.Part.WHOLE))
+                ? Optional.of(new InputPlace(input, which, InputPlace.Part.WHOLE))
                 : Optional.empty();
     }
 
@@ -76,7 +77,7 @@ public final class Variations {
     public Optional<Double> nominal(InputPlace place) {
         Map<Input, Resolved> of =
                 PackPlace.holds(place.input())
-                        ? completed.packs().get(Math.max(0, place.pack() - 1))
+                        ? completed.packs().get(index(place))
                         : completed.whole();
         Resolved resolved = of.get(place.input());
         return resolved != null && resolved.value() instanceof Value.Number number
@@ -145,7 +146,7 @@ public final class Variations {
         for (int i = 0; i < values.length; i++) {
             InputPlace place = places.get(i);
             if (PackPlace.holds(place.input())) {
-                int index = Math.max(0, place.pack() - 1);
+                int index = index(place);
                 GivenPack old = packs.get(index);
                 Map<Input, Value> own = new EnumMap<>(Input.class);
                 own.putAll(old.values());
@@ -176,6 +177,11 @@ public final class Variations {
     /** Writes the file anew. */
     String toml() {
         return new TomlWriter(given, completed).text();
+    }
+
+    /** Of the pack, from 0; a single one is the first. */
+    private static int index(InputPlace place) {
+        return place.pack().number().orElse(1) - 1;
     }
 
     private static void put(Map<Input, Value> values, InputPlace place, double value) {

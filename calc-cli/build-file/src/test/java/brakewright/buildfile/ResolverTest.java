@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.assembly.Resolved;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import brakewright.tables.ReferenceTables;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -25,7 +26,7 @@ class ResolverTest {
         BuildFile file =
                 BuildFile.read(
                         text.replace(line, instead).getBytes(StandardCharsets.UTF_8), TABLES);
-        return file.find(input, 0).orElseThrow();
+        return file.find(input, WhichPack.WHOLE).orElseThrow();
     }
 
     @ParameterizedTest

@@ -11,6 +11,7 @@ import brakewright.profile.Variation;
 import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -32,7 +33,7 @@ public final class Vehicles {
     private static final int KEPT = 512;
 
     private static final InputPlace CAP =
-            new InputPlace(Input.SETTINGS_SPEED_CAP, 0, InputPlace.Part.WHOLE);
+            new InputPlace(Input.SETTINGS_SPEED_CAP, WhichPack.WHOLE, InputPlace.Part.WHOLE);
 
     private final BuildFile file;
     private final List<InputPlace> places;
@@ -85,7 +86,7 @@ public final class Vehicles {
         this.places = spreads.stream().map(Spread::place).toList();
         this.ranges = Ranges.of(spreads);
         this.capIsFollowed =
-                file.find(Input.USE_SPEED_MAX, 0)
+                file.find(Input.USE_SPEED_MAX, WhichPack.WHOLE)
                         .map(Resolved::from)
                         .filter(Resolved.From.FILE::equals)
                         .isEmpty();

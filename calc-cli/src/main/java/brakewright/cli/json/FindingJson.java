@@ -29,9 +29,7 @@ final class FindingJson {
     private void write(Finding finding) {
         json.startObject();
         json.text("id", finding.id());
-        if (finding.pack() > 0) {
-            json.number("pack", finding.pack());
-        }
+        json.pack(finding.pack());
         json.text("signal", finding.signal().key());
         json.text("text", words.of(finding));
         json.number("value", finding.value());

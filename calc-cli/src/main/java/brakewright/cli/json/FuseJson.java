@@ -20,9 +20,7 @@ final class FuseJson {
 
     private void write(FuseDuty fuse) {
         json.startObject();
-        if (fuse.pack() > 0) {
-            json.number("pack", fuse.pack());
-        }
+        json.pack(fuse.pack());
         json.number("full_V", fuse.voltage());
         json.number("short_circuit_A", fuse.current());
         fuse.breaking().voltage().ifPresent(value -> json.number("breaks_V", value));

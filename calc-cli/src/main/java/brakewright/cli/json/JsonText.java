@@ -1,6 +1,7 @@
 package brakewright.cli.json;
 
 import brakewright.buildfile.Printable;
+import brakewright.spec.WhichPack;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -76,6 +77,11 @@ final class JsonText {
 
     void number(String name, OptionalDouble value) {
         value.ifPresent(present -> number(name, present));
+    }
+
+    /** Tells which of several packs something is about. */
+    void pack(WhichPack which) {
+        which.number().ifPresent(number -> number("pack", number));
     }
 
     void numbers(String name, double[] values) {

@@ -46,9 +46,7 @@ final class SolutionJson {
 
     private void check(Evaluation evaluation) {
         json.text("bound_by", evaluation.worst().key());
-        if (evaluation.pack() > 0) {
-            json.number("pack", evaluation.pack());
-        }
+        json.pack(evaluation.pack());
         json.number("charge", evaluation.charge());
     }
 }

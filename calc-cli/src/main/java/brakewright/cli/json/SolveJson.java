@@ -44,9 +44,7 @@ public final class SolveJson {
         json.startObject();
         json.text("setting", finding.subject().orElseThrow().key());
         json.text("bound_by", finding.constraint().orElseThrow().key());
-        if (finding.pack() > 0) {
-            json.number("pack", finding.pack());
-        }
+        json.pack(finding.pack());
         json.number("value", finding.value());
         json.number("limit", finding.limit());
         json.endObject();

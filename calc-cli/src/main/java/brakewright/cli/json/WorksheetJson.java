@@ -279,7 +279,7 @@ public final class WorksheetJson {
             json.number("limit", constraint.limit());
             json.text("source", source(constraint));
             json.text("input", BuildFile.nameOf(constraint.decisive(), constraint.pack()));
-            pack(constraint.pack());
+            json.pack(constraint.pack());
             json.endObject();
         }
         json.endArray();
@@ -289,13 +289,6 @@ public final class WorksheetJson {
         return file.find(constraint.decisive(), constraint.pack())
                 .map(Resolved::source)
                 .orElse("derived");
-    }
-
-    /** Tells which of several packs something is about. */
-    private void pack(int number) {
-        if (number > 0) {
-            json.number("pack", number);
-        }
     }
 
     /** For how long a current flows in what is told; without a time where it does for ever. */

@@ -15,6 +15,7 @@ import brakewright.limit.Limit;
 import brakewright.limit.LimitId;
 import brakewright.limit.TaperLimit;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import brakewright.worksheet.LimitSheet;
 import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.Worksheet;
@@ -162,7 +163,7 @@ public final class ExplainText {
         if (!shared.isEmpty()) {
             page.blank();
             page.note("Worked out once, for several of the constraints below");
-            shared.forEach(step -> step(step, 0));
+            shared.forEach(step -> step(step, WhichPack.WHOLE));
         }
         for (Constraint constraint : constraints) {
             page.blank();
@@ -195,19 +196,18 @@ public final class ExplainText {
         derivation(4, constraint.derivation(), constraint.pack());
     }
 
-    private void step(Step step, int pack) {
+    private void step(Step step, WhichPack pack) {
         Term result = step.result();
-        int of = step.pack() > 0 ? step.pack() : pack;
         page.line(
                 String.format(
                         Locale.ROOT,
                         "    %-42s %s",
                         ink.settle(capital(result.meaning())),
                         ink.settle(result.symbol() + " = " + number(result))));
-        derivation(6, step.derivation(), of);
+        derivation(6, step.derivation(), step.pack().or(pack));
     }
 
-    private void derivation(int indent, Derivation derivation, int pack) {
+    private void derivation(int indent, Derivation derivation, WhichPack pack) {
         page.paragraph("", indent, "= " + derivation.formula());
         for (Term term : derivation.terms()) {
             term(indent, term, found(term, pack));
@@ -231,7 +231,7 @@ public final class ExplainText {
         }
     }
 
-    private String found(Term term, int pack) {
+    private String found(Term term, WhichPack pack) {
         return origin.of(
                 term,
                 pack,
@@ -246,7 +246,7 @@ public final class ExplainText {
                         });
     }
 
-    private String condition(Term term, int pack) {
+    private String condition(Term term, WhichPack pack) {
         return origin.of(
                 term, pack, found -> found == Origin.Found.ASKED ? "as said above" : "computed");
     }
@@ -255,7 +255,7 @@ public final class ExplainText {
     private static List<Step> shared(List<Constraint> constraints) {
         Map<Step, Integer> times = new LinkedHashMap<>();
         for (Constraint constraint : constraints) {
-            if (constraint.pack() == 0) {
+            if (constraint.pack().isWhole()) {
                 constraint.steps().forEach(step -> times.merge(step, 1, Integer::sum));
             }
         }
@@ -286,9 +286,10 @@ public final class ExplainText {
 
     private static String meaning(Constraint constraint) {
         String meaning = constraint.id().meaning();
-        return constraint.pack() > 0
-                ? "Pack " + constraint.pack() + ": " + meaning
-                : capital(meaning);
+        return constraint
+                .pack()
+                .map(number -> "Pack " + number + ": " + meaning)
+                .orElse(capital(meaning));
     }
 
     private static String capital(String text) {

@@ -75,7 +75,7 @@ public final class SweepText {
                 line.add(CsvText.number(result.severity()));
                 line.add(CsvText.number(result.safeCharge()));
                 line.add(result.worst().key());
-                line.add(Integer.toString(result.pack()));
+                line.add(Integer.toString(result.pack().number().orElse(0)));
                 line.add(CsvText.number(result.charge()));
                 results[index].reported().forEach(value -> line.add(CsvText.number(value)));
                 csv.writeRecord(line);
@@ -125,8 +125,8 @@ public final class SweepText {
         json.writeNumberField("severity", result.severity());
         json.writeNumberField("safe_charge", result.safeCharge());
         json.writeStringField("worst_check", result.worst().key());
-        if (result.pack() > 0) {
-            json.writeNumberField("pack", result.pack());
+        if (result.pack().number().isPresent()) {
+            json.writeNumberField("pack", result.pack().number().getAsInt());
         }
         if (result.charge().isPresent()) {
             json.writeNumberField("charge", result.charge().getAsDouble());

@@ -5,6 +5,7 @@ import brakewright.buildfile.BuildFile;
 import brakewright.formula.Origin;
 import brakewright.formula.Term;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import java.util.function.Function;
 
 /** Tells where a number that was put into a formula comes from. */
@@ -20,17 +21,17 @@ final class TermOrigin {
      * Tells the origin of a term.
      *
      * @param term the term
-     * @param pack of which of several packs, from 1; 0 where it is about the whole
+     * @param pack of which of several packs, or of the whole
      * @param unlike how a term is told that was not given
      * @return the key in the build file, or the source of a default, or what {@code unlike} says
      */
-    String of(Term term, int pack, Function<Origin.Found, String> unlike) {
+    String of(Term term, WhichPack pack, Function<Origin.Found, String> unlike) {
         return term.origin() instanceof Origin.Given given
                 ? of(given.input(), pack)
                 : unlike.apply((Origin.Found) term.origin());
     }
 
-    private String of(Input input, int pack) {
+    private String of(Input input, WhichPack pack) {
         return file.find(input, pack)
                 .map(resolved -> of(resolved, key(input, pack)))
                 .orElseGet(() -> key(input, pack));
@@ -46,7 +47,7 @@ final class TermOrigin {
     }
 
     /** The key as headings have it; which of several packs stands above the working. */
-    private static String key(Input input, int pack) {
-        return pack > 0 ? input.key().replaceFirst("^pack\\.", "packs.") : input.key();
+    private static String key(Input input, WhichPack pack) {
+        return pack.isWhole() ? input.key() : input.key().replaceFirst("^pack\\.", "packs.");
     }
 }

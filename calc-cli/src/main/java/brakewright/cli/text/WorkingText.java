@@ -11,6 +11,7 @@ import brakewright.explain.WorkingOutcome;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.List;
 import java.util.Locale;
 
@@ -70,7 +71,7 @@ public final class WorkingText {
         page.blank();
         page.line("It holds for");
         for (Term term : working.conditions()) {
-            term(term, origin(working.steps(), term, 0, working.steps().size()));
+            term(term, origin(working.steps(), term, WhichPack.WHOLE, working.steps().size()));
         }
         for (int place = 0; place < working.steps().size(); place++) {
             page.blank();
@@ -120,11 +121,12 @@ public final class WorkingText {
 
     private String what(Step step) {
         String what = capital(step.result().meaning());
-        boolean named = what.contains("pack " + step.pack());
         return ink.settle(
-                step.pack() > 0 && !named
-                        ? "Pack " + step.pack() + ": " + step.result().meaning()
-                        : what);
+                step.pack()
+                        .map(number -> "pack " + number)
+                        .filter(pack -> !what.contains(pack))
+                        .map(pack -> capital(pack) + ": " + step.result().meaning())
+                        .orElse(what));
     }
 
     private void term(Term term, String from) {
@@ -143,7 +145,7 @@ public final class WorkingText {
     }
 
     /** An input's key, the step that a number comes from, or how else it came. */
-    private String origin(List<Step> steps, Term term, int pack, int place) {
+    private String origin(List<Step> steps, Term term, WhichPack pack, int place) {
         return origin.of(
                 term,
                 pack,

@@ -315,7 +315,7 @@ public final class AlikeWords {
 
     private static String where(Finding finding, String cells) {
         return List.of(
-                        finding.pack() > 0 ? "pack " + finding.pack() : "",
+                        finding.pack().map(number -> "pack " + number).orElse(""),
                         finding.temperatureC().isPresent()
                                 ? cells
                                         + Numbers.nearest(finding.temperatureC().getAsDouble(), 0)
@@ -372,7 +372,7 @@ public final class AlikeWords {
 
     private static String packs(AlikeFindings alike) {
         return alike.findings().stream()
-                .map(each -> Integer.toString(each.pack()))
+                .map(each -> Integer.toString(each.pack().number().orElseThrow()))
                 .distinct()
                 .collect(Collectors.joining(" or "));
     }

@@ -24,7 +24,7 @@ final class DrivingWords {
                     "Joined at the charge states told, "
                             + Numbers.up(finding.value().orElseThrow(), 1)
                             + " A flow between pack "
-                            + finding.pack()
+                            + number(finding)
                             + " and the others; the weaker of them bears "
                             + Numbers.down(finding.limit().orElseThrow(), 1)
                             + " A. Do not join them: bring them to one voltage first, by charging"
@@ -32,7 +32,7 @@ final class DrivingWords {
             case JOINING_DIFFERENCE ->
                     (build.battery().packs().size() == 2
                                     ? "Join the packs only while"
-                                    : "Join pack " + finding.pack() + " to the others only while")
+                                    : "Join pack " + number(finding) + " to the others only while")
                             + " the resting voltages differ by less than "
                             + Numbers.down(finding.value().orElseThrow(), 2)
                             + " V (measure both). That counts with the least resistance, which is that"
@@ -95,7 +95,7 @@ final class DrivingWords {
     private String warmed(Finding finding) {
         Condition.RiddenUpTo ridden = (Condition.RiddenUpTo) finding.condition().orElseThrow();
         return "Charging"
-                + (finding.pack() > 0 ? " of pack " + finding.pack() : "")
+                + finding.pack().map(number -> " of pack " + number).orElse("")
                 + " is permitted to "
                 + Numbers.down(ridden.limitC(), 0)
                 + " °C; after about "
@@ -133,6 +133,11 @@ final class DrivingWords {
                 + " V, as wide as said above.";
     }
 
+    /** Of the one of several packs that it is about. */
+    private static int number(Finding finding) {
+        return finding.pack().number().orElseThrow();
+    }
+
     private static String cascade(Finding finding) {
         if (finding.value().isEmpty()) {
             return "The packs are in series: if the protection of one disconnects while braking, the"
@@ -140,7 +145,7 @@ final class DrivingWords {
         }
         boolean draw = finding.subject().equals(Optional.of(LimitId.PACK_DISCHARGE_CURRENT));
         return "If pack "
-                + finding.pack()
+                + number(finding)
                 + " disconnects while "
                 + (draw ? "driving" : "braking")
                 + ", the others must carry up to "

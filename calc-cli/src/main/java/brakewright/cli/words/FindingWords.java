@@ -348,7 +348,7 @@ public final class FindingWords {
     private static String bypassed(Finding finding) {
         String where =
                 "The protection"
-                        + (finding.pack() > 0 ? " of pack " + finding.pack() : "")
+                        + finding.pack().map(number -> " of pack " + number).orElse("")
                         + " is on the charge lead alone: ";
         if (finding.subject().equals(Optional.of(LimitId.PACK_DISCHARGE_CURRENT))) {
             return where

@@ -49,8 +49,8 @@ final class FuseWords {
     String name(Finding finding) {
         return build.battery().isOnePack()
                 ? "The main fuse"
-                : finding.pack() > 0
-                        ? "The fuse of pack " + finding.pack()
-                        : "The fuse common to all packs";
+                : finding.pack()
+                        .map(number -> "The fuse of pack " + number)
+                        .orElse("The fuse common to all packs");
     }
 }

@@ -4,6 +4,7 @@ import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
 import brakewright.spec.CurrentBasis;
+import brakewright.spec.WhichPack;
 import brakewright.worksheet.HeldBy;
 
 /** What limits and constraints are called in a sentence. */
@@ -101,11 +102,11 @@ public final class LimitWords {
      * Returns what a constraint is called, with the pack where it is about one of several.
      *
      * @param id the constraint
-     * @param pack the number of the pack, from 1; 0 where it is about the whole
+     * @param pack which it is about, or the whole
      * @return a noun
      */
-    public static String of(ConstraintId id, int pack) {
-        return of(id) + (pack > 0 ? " (pack " + pack + ")" : "");
+    public static String of(ConstraintId id, WhichPack pack) {
+        return of(id) + pack.map(number -> " (pack " + number + ")").orElse("");
     }
 
     /**
