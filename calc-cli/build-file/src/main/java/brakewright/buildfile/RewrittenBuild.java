@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The text of a build file with some of its values replaced and all else as it stands. */
 public final class RewrittenBuild {
+
+    private static final Pattern LINE_END = Pattern.compile("\\r?\\n");
 
     private RewrittenBuild() {}
 
@@ -52,7 +55,7 @@ public final class RewrittenBuild {
         String table = key.substring(0, dot);
         String line = key.substring(dot + 1) + " = " + value;
         FileKeys keys = FileKeys.parse(text, new ArrayList<>());
-        List<String> lines = new ArrayList<>(text.lines().toList());
+        List<String> lines = new ArrayList<>(List.of(LINE_END.split(text)));
         WrittenTable.Item known = keys.values().get(key);
         Integer heading = keys.headings().get(table);
         if (known != null) {
