@@ -451,7 +451,7 @@ class CheckCommandTest {
                                 "--with",
                                 "pack_regen_current=20A")
                         .out();
-        assertThat(page).contains("Exceeded", "Apart from that braking");
+        assertThat(page).contains("Exceeded", "Besides, brake only below");
         assertThat(page.substring(0, page.indexOf("\n\n", page.indexOf("Answer"))))
                 .doesNotContain("is safe");
     }

@@ -256,7 +256,7 @@ public final class VerdictWords {
         }
         others.stream()
                 .map(each -> strictest(each, others))
-                .map(each -> sentence(each, PACK, isApart))
+                .map(each -> sentence(each, isTerse ? "" : PACK, isApart))
                 .distinct()
                 .forEach(sentences::add);
         return sentences;
@@ -450,14 +450,10 @@ public final class VerdictWords {
         return sentence(condition, PACK, false);
     }
 
-    /** Nothing is safe beside what is exceeded whatever the charge. */
+    /** Nothing is called safe beside what is exceeded whatever the charge. */
     private static String isWell(boolean isBraking, String whom, boolean isApart) {
         return isApart
-                ? "Apart from that "
-                        + (isBraking ? "braking" : "driving")
-                        + " stays within the limits of "
-                        + (whom.isEmpty() ? PACK : whom)
-                        + " "
+                ? "Besides, " + (isBraking ? "brake" : "drive") + " only "
                 : (isBraking ? "Braking" : "Driving")
                         + " is safe "
                         + (whom.isEmpty() ? "" : "for " + whom + " ");
@@ -484,14 +480,20 @@ public final class VerdictWords {
         }
         if (condition instanceof Condition.CellsFrom from) {
             return temperature(
-                    Numbers.up(from.temperatureC(), 0) + " °C or warmer", from.excess(), isApart);
+                    Numbers.up(from.temperatureC(), 0) + " °C or warmer",
+                    from.excess(),
+                    whom,
+                    isApart);
         }
         if (condition instanceof Condition.CellsUpTo upTo) {
             return temperature(
-                    Numbers.down(upTo.temperatureC(), 0) + " °C or cooler", upTo.excess(), isApart);
+                    Numbers.down(upTo.temperatureC(), 0) + " °C or cooler",
+                    upTo.excess(),
+                    whom,
+                    isApart);
         }
         if (condition instanceof Condition.RiddenUpTo ridden) {
-            return isWell(true, PACK, isApart)
+            return isWell(true, whom, isApart)
                     + "until the cells are warmer than "
                     + Numbers.down(ridden.limitC(), 0)
                     + " °C: predicted from "
@@ -515,8 +517,9 @@ public final class VerdictWords {
                 + (speed > 0.0 ? " only up to " + units.speedDown(speed) : " at none");
     }
 
-    private static String temperature(String cells, Condition.Excess excess, boolean isApart) {
-        return isWell(excess.isReturned(), PACK, isApart)
+    private static String temperature(
+            String cells, Condition.Excess excess, String whom, boolean isApart) {
+        return isWell(excess.isReturned(), whom, isApart)
                 + "with the cells at "
                 + cells
                 + "; at "
