@@ -64,9 +64,15 @@ final class MeasureLines {
     }
 
     private String safe(Measurement.OfValue value) {
-        MeasureWords words = new MeasureWords(showing.units());
-        String low = words.value(Quantity.SAFE_CHARGE, OptionalDouble.of(value.safeAtLow()));
-        String high = words.value(Quantity.SAFE_CHARGE, OptionalDouble.of(value.safeAtHigh()));
+        String low = safe(value.safeAtLow());
+        String high = safe(value.safeAtHigh());
         return low.equals(high) ? low + " either way" : low + " or " + high;
+    }
+
+    private String safe(double charge) {
+        return charge > 0.0
+                ? new MeasureWords(showing.units())
+                        .value(Quantity.SAFE_CHARGE, OptionalDouble.of(charge))
+                : "no charge";
     }
 }
