@@ -3,6 +3,8 @@ package brakewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -466,5 +468,18 @@ class CheckCommandTest {
                 .contains("A danger of another kind is left, which check tells.");
         assertThat(CommandRun.of("worksheet", "examples/vineyard-trail-board.toml").out())
                 .doesNotContain("another kind");
+    }
+
+    /** Cells that may neither give nor take anything are within limits, and of no use. */
+    @Test
+    void aSetThatDoesNotDriveSaysSo(@TempDir Path folder) throws IOException {
+        Path frozen =
+                Files.writeString(
+                        folder.resolve("frozen.toml"),
+                        Files.readString(Path.of("examples", "vineyard-trail-board.toml"))
+                                .replace("[\"12 °C\", \"38 °C\"]", "[\"-25 °C\", \"-22 °C\"]")
+                                .replace("ambient = \"20 °C\"", "ambient = \"-22 °C\""));
+        assertThat(CommandRun.of("worksheet", frozen.toString()).out().replaceAll("\\s+", " "))
+                .contains("It does not drive: no current may leave the pack.");
     }
 }

@@ -103,6 +103,16 @@ public record Recommendation(
     }
 
     /**
+     * Returns whether the vehicle moves with the set entered.
+     *
+     * @return false where no current is left for the motors
+     */
+    public boolean drives() {
+        return settings.packDischargeCurrent().orElse(1.0) > 0.0
+                && settings.motorDriveCurrent().orElse(1.0) > 0.0;
+    }
+
+    /**
      * Returns whether this set is one to ride with.
      *
      * @return true if it is within limits and the brake is enough

@@ -41,7 +41,11 @@ final class DecisionText {
                                             set.evaluation().worst(), set.evaluation().pack())
                                     + ")";
                 };
-        return parts + "; the brake is " + brake(set.brake()) + ".";
+        return parts
+                + "; the brake is "
+                + brake(set.brake())
+                + "."
+                + (set.drives() ? "" : " It does not drive: no current may leave the pack.");
     }
 
     /** What becomes of the brake on a wet road, with the current that it bears. */
