@@ -15,8 +15,10 @@ import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import brakewright.spec.Rider;
 import brakewright.spec.Settings;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -186,12 +188,33 @@ class RouteRideProperties {
                         new Route(route.legs().subList(cut, route.legs().size())),
                         first.last());
         assertThat(second.end()).isEqualTo(whole.end());
+        double accuracy = areStepsOf(whole, first, second) ? ROUNDING : STATED;
         assertThat(first.time() + second.time())
-                .isCloseTo(whole.time(), within(ROUNDING * whole.time()));
-        assertThat(second.last().charge()).isCloseTo(whole.last().charge(), within(ROUNDING));
-        assertThat(second.last().cellsC()).isCloseTo(whole.last().cellsC(), within(1e-6));
+                .isCloseTo(whole.time(), within(accuracy * whole.time()));
+        assertThat(second.last().charge()).isCloseTo(whole.last().charge(), within(accuracy));
+        assertThat(second.last().cellsC()).isCloseTo(whole.last().cellsC(), within(1e3 * accuracy));
         assertThat(first.totals().net() + second.totals().net())
-                .isCloseTo(whole.totals().net(), within(ROUNDING * magnitude(whole.totals())));
+                .isCloseTo(whole.totals().net(), within(accuracy * magnitude(whole.totals())));
+    }
+
+    /**
+     * A step that is a hair from being too long may be taken in the one ride and shortened in the
+     * other, as their distances are rounded apart; from there on both are only as near as stated.
+     */
+    private static boolean areStepsOf(RouteRide whole, RouteRide first, RouteRide second) {
+        List<RidePoint> parts = new ArrayList<>(first.course());
+        parts.addAll(second.course().subList(1, second.course().size()));
+        return parts.size() == whole.course().size()
+                && IntStream.range(0, parts.size())
+                        .allMatch(
+                                point ->
+                                        Math.abs(
+                                                        parts.get(point).state().distance()
+                                                                - whole.course()
+                                                                        .get(point)
+                                                                        .state()
+                                                                        .distance())
+                                                < 1e-6);
     }
 
     /** The speed is reached by both, so that neither is spared the air. */
