@@ -482,4 +482,27 @@ class CheckCommandTest {
         assertThat(CommandRun.of("worksheet", frozen.toString()).out().replaceAll("\\s+", " "))
                 .contains("It does not drive: no current may leave the pack.");
     }
+
+    /** Slow and with much current the brake takes power, and joints of 5 Ω let through little. */
+    @Test
+    void aBrakeThatWantsMoreThanThePackHasIsToldSo(@TempDir Path folder) throws IOException {
+        Path weak =
+                Files.writeString(
+                        folder.resolve("weak.toml"),
+                        Files.readString(Path.of("examples", "vineyard-trail-board.toml"))
+                                .replaceFirst(
+                                        "\\[pack\\]", "[pack]\njoint_resistance = \"5.0 ohm\""));
+        CommandRun run =
+                CommandRun.of(
+                        "check",
+                        weak.toString(),
+                        "--show",
+                        "brake,heat",
+                        "--with",
+                        "speed_cap=100.0m/s",
+                        "--with",
+                        "motor_brake_current=4521A");
+        assertThat(run.err()).doesNotContain("fault");
+        assertThat(run.out()).contains("too much");
+    }
 }

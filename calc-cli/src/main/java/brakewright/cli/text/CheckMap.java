@@ -91,7 +91,7 @@ final class CheckMap {
                     String.format(
                             Locale.ROOT,
                             "%8s%s",
-                            Numbers.nearest(row.current()[i], 1),
+                            told(row.current()[i], 1),
                             row.isExceeded()[i] ? "!" : " "));
         }
         return line.toString();
@@ -100,9 +100,14 @@ final class CheckMap {
     private static String cells(double[] values, int digits) {
         StringBuilder line = new StringBuilder();
         for (double value : values) {
-            line.append(String.format(Locale.ROOT, "%8s ", Numbers.nearest(value, digits)));
+            line.append(String.format(Locale.ROOT, "%8s ", told(value, digits)));
         }
         return line.toString();
+    }
+
+    /** A brake that takes power from the pack may want more of it than there is. */
+    private static String told(double value, int digits) {
+        return Double.isInfinite(value) ? "too much" : Numbers.nearest(value, digits);
     }
 
     private void forces(String name, BrakeForce brake) {
