@@ -9,7 +9,6 @@ import static brakewright.formula.Term.searched;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
-import brakewright.formula.Origin;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.limit.GroupTerms;
@@ -32,21 +31,19 @@ final class WorkingFirstStop {
             "Nothing opens in the first stop after a full charge: what it sends back passes no trip"
                     + " of the protection that is told.";
 
-    private static final String TYPICAL =
-            "The delay is the typical one of ABLIC S-8211C, data sheet rev. 5.0: that of the board"
-                    + " at hand may be shorter or longer. ";
-
     private final Build build;
     private final FirstStop stop;
     private final FirstStop.Passed passed;
     private final PackModel pack;
     private final Steps steps = new Steps();
+    private final TripSteps trip;
 
     private WorkingFirstStop(Worksheet sheet, FirstStop stop) {
         this.build = sheet.build();
         this.stop = stop;
         this.passed = stop.passed().orElseThrow();
         this.pack = new BatteryModel(build.battery()).into().packs().get(passed.place());
+        this.trip = new TripSteps(steps, which(), stop.isDelayTypical());
     }
 
     static WorkingOutcome of(Worksheet sheet) {
@@ -65,9 +62,7 @@ final class WorkingFirstStop {
             if (passed.after() > 0.0) {
                 times.add(time(share));
             } else {
-                steps.note(
-                        "No more than the ohmic share, which is there at once: the trip is passed"
-                                + " in the first instant.");
+                trip.passedAtOnce();
             }
         } else {
             steps.add(
@@ -77,16 +72,16 @@ final class WorkingFirstStop {
                     "a current trip is passed at once",
                     List.of(current, given(Input.PROTECTION_CHARGE_TRIP, trip())));
         }
-        times.add(delay(isVoltage));
-        steps.add(
-                which(),
-                computed("t_o", "protection opens after", stop.opensAfter(), Unit.SECOND),
-                String.join(" + ", times.stream().map(Term::symbol).toList()),
-                "a trip that has been passed opens once its delay is over",
-                times);
-        steps.note(
-                (stop.isDelayTypical() ? TYPICAL : "")
-                        + "Counted from when that current began. The current is held at what it is at the"
+        times.add(
+                trip.delay(
+                        isVoltage
+                                ? Input.PROTECTION_OVERVOLTAGE_TRIP_DELAY
+                                : Input.PROTECTION_CHARGE_TRIP_DELAY,
+                        passed.delay()));
+        trip.opens(
+                stop.opensAfter(),
+                times,
+                "Counted from when that current began. The current is held at what it is at the"
                         + " beginning of the stop, so that nothing opens later than is told.");
         return Working.of(
                 ResultId.FIRST_STOP_TRIP,
@@ -113,21 +108,9 @@ final class WorkingFirstStop {
     private Term current() {
         Term whole =
                 searched("I_b", "most that this stop sends back", stop.packCurrent(), Unit.AMPERE);
-        if (build.battery().isOnePack()) {
-            return whole;
-        }
-        return steps.add(
-                which(),
-                computed("I_k", "of that, into this pack", passed.current(), Unit.AMPERE),
-                "w·I_b",
-                "Kirchhoff's laws",
-                List.of(
-                        whole,
-                        modelled(
-                                "w",
-                                "its share of the whole current",
-                                passed.current() / stop.packCurrent(),
-                                Unit.RATIO)));
+        return build.battery().isOnePack()
+                ? whole
+                : trip.share(whole, "of that, into this pack", passed.current());
     }
 
     /** What of the pulse resistance must be there for the voltage to reach the trip. */
@@ -177,20 +160,5 @@ final class WorkingFirstStop {
                         given(Input.CELL_OHMIC_SHARE, onset.ohmicShare()),
                         given(Input.CELL_ONSET_TIME, onset.timeConstant()),
                         constant("t_10", "length of the pulse", Cell.PULSE, Unit.SECOND)));
-    }
-
-    private Term delay(boolean isVoltage) {
-        return stop.isDelayTypical()
-                ? new Term(
-                        "t_d",
-                        "typical delay of such a trip",
-                        passed.delay(),
-                        Unit.SECOND,
-                        Origin.Found.ASSUMED)
-                : given(
-                        isVoltage
-                                ? Input.PROTECTION_OVERVOLTAGE_TRIP_DELAY
-                                : Input.PROTECTION_CHARGE_TRIP_DELAY,
-                        passed.delay());
     }
 }

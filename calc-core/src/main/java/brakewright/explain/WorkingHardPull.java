@@ -9,7 +9,6 @@ import static brakewright.formula.Term.searched;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
-import brakewright.formula.Origin;
 import brakewright.formula.Steps;
 import brakewright.formula.Term;
 import brakewright.limit.GroupTerms;
@@ -32,16 +31,13 @@ final class WorkingHardPull {
             "Nothing opens in a hard pull: what is drawn passes no trip of the protection that is"
                     + " told, or not for as long as it waits.";
 
-    private static final String TYPICAL =
-            "The delay is the typical one of ABLIC S-8211C, data sheet rev. 5.0: that of the board"
-                    + " at hand may be shorter or longer. ";
-
     private final Build build;
     private final HardPull.Opened opened;
     private final PackModel pack;
     private final GroupTerms group;
     private final double charge;
     private final Steps steps = new Steps();
+    private final TripSteps trip;
 
     private WorkingHardPull(Worksheet sheet, HardPull.Opened opened) {
         this.build = sheet.build();
@@ -50,6 +46,7 @@ final class WorkingHardPull {
         this.pack = battery.packs().get(opened.place());
         this.group = new GroupTerms(pack, WorstGroup.End.EMPTIEST);
         this.charge = battery.chargeOf(opened.place(), opened.charge());
+        this.trip = new TripSteps(steps, which(), opened.isDelayTypical());
     }
 
     static WorkingOutcome of(Worksheet sheet) {
@@ -70,38 +67,36 @@ final class WorkingHardPull {
             if (opened.passedAfter() > 0.0) {
                 times.add(time(multiple));
             } else {
-                steps.note(
-                        "No more than the ohmic share, which is there at once: the trip is passed"
-                                + " in the first instant.");
+                trip.passedAtOnce();
             }
         } else {
-            double trip = pack.pack().protection().dischargeTrip().orElseThrow();
+            double permitted = pack.pack().protection().dischargeTrip().orElseThrow();
             steps.add(
                     which(),
                     computed(
                             "I_x",
                             "beyond the discharge trip",
-                            opened.current() - trip,
+                            opened.current() - permitted,
                             Unit.AMPERE),
                     current.symbol() + " − I_r",
                     "a current trip is passed as soon as the current is beyond it",
-                    List.of(current, given(Input.PROTECTION_DISCHARGE_TRIP, trip)));
+                    List.of(current, given(Input.PROTECTION_DISCHARGE_TRIP, permitted)));
             if (opened.passedAfter() > 0.0) {
                 times.add(
                         searched("t_v", "trip is passed after", opened.passedAfter(), Unit.SECOND));
             }
         }
-        times.add(delay(isVoltage));
-        steps.add(
-                which(),
-                computed("t_o", "protection opens after", opened.after(), Unit.SECOND),
-                String.join(" + ", times.stream().map(Term::symbol).toList()),
-                "a trip that has been passed opens once its delay is over",
-                times);
-        steps.note(
-                (opened.isDelayTypical() ? TYPICAL : "")
-                        + "Counted from when the set draw began, at the charge in use at which it is"
-                        + " soonest; the current is the one that flows as the trip is passed.");
+        times.add(
+                trip.delay(
+                        isVoltage
+                                ? Input.PROTECTION_UNDERVOLTAGE_TRIP_DELAY
+                                : Input.PROTECTION_DISCHARGE_TRIP_DELAY,
+                        opened.delay()));
+        trip.opens(
+                opened.after(),
+                times,
+                "Counted from when the set draw began, at the charge in use at which it is soonest;"
+                        + " the current is the one that flows as the trip is passed.");
         return Working.of(
                 ResultId.HARD_PULL_TRIP,
                 "How soon the protection opens in a pull at the set draw that lasts as long as the"
@@ -120,21 +115,9 @@ final class WorkingHardPull {
     private Term current() {
         Term whole =
                 searched("I_p", "drawn as the trip is passed", opened.packCurrent(), Unit.AMPERE);
-        if (build.battery().isOnePack()) {
-            return whole;
-        }
-        return steps.add(
-                which(),
-                computed("I_k", "of that, out of this pack", opened.current(), Unit.AMPERE),
-                "w·I_p",
-                "Kirchhoff's laws",
-                List.of(
-                        whole,
-                        modelled(
-                                "w",
-                                "its share of the whole current",
-                                opened.current() / opened.packCurrent(),
-                                Unit.RATIO)));
+        return build.battery().isOnePack()
+                ? whole
+                : trip.share(whole, "of that, out of this pack", opened.current());
     }
 
     /** What of the pulse resistance must be there for the voltage to fall to the trip. */
@@ -194,20 +177,5 @@ final class WorkingHardPull {
                 "equivalent circuit of two resistances with capacitors, e.g. Plett, Battery"
                         + " Management Systems 1 (2015), ch. 2",
                 terms);
-    }
-
-    private Term delay(boolean isVoltage) {
-        return opened.isDelayTypical()
-                ? new Term(
-                        "t_d",
-                        "typical delay of such a trip",
-                        opened.delay(),
-                        Unit.SECOND,
-                        Origin.Found.ASSUMED)
-                : given(
-                        isVoltage
-                                ? Input.PROTECTION_UNDERVOLTAGE_TRIP_DELAY
-                                : Input.PROTECTION_DISCHARGE_TRIP_DELAY,
-                        opened.delay());
     }
 }
