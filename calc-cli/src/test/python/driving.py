@@ -574,7 +574,7 @@ class Ride:
         stands = None
         if down > self.low:
             below = sorted({down, self.low} | {s for s in self.knots if self.low < s < down})
-            stands = first_below(lambda s: self.possible(s) - STANDING, below)
+            stands = first_below(lambda s: self.left(STANDING, s), below)
         end = self.low if stands is None else stands
         slower = lambda charge: min(speed, self.possible(charge))
         slow = self.over(down, end, slower) if end < down else (0.0, 0.0, {})
@@ -797,7 +797,7 @@ def compare_stops(c, v, sheet):
             continue
         speed, charge = row["from_m_per_s"], row["charge"]
         at = f"from {speed:.4g} m/s at charge {charge:g}"
-        expected = stop(v, speed, charge, 400, friction=True, idle=0.0)
+        expected = stop(v, speed, charge, 240, friction=True, idle=0.0)
         distance = expected["distance"]
         for field, value in (
             ("distance_m", distance),
@@ -835,7 +835,7 @@ def compare_first_stops(c, v, sheet):
         for group, told, lasts in asked:
             if "distance_m" not in told:
                 continue
-            expected = stop(there, speed, charge, 400, friction=True, idle=0.0, lasts=lasts)
+            expected = stop(there, speed, charge, 240, friction=True, idle=0.0, lasts=lasts)
             distance = expected["distance"]
             c.number(group, f"distance_m {at}", told["distance_m"], distance, BRAKED)
             c.number(group, f"time_s {at}", told["time_s"], expected["time"], BRAKED)
