@@ -28,14 +28,28 @@ public final class Ascending {
     /**
      * Puts numbers of two lists in order.
      *
-     * @param some in any order
-     * @param more in any order
+     * @param some ascending, each once
+     * @param more in any order, some of them several times
      * @return both, ascending, each once
      */
     public static double[] both(double[] some, double[] more) {
-        double[] all = Arrays.copyOf(some, some.length + more.length);
-        System.arraycopy(more, 0, all, some.length, more.length);
-        return of(all);
+        double[] others = of(more);
+        double[] all = new double[some.length + others.length];
+        int count = 0;
+        int other = 0;
+        for (double number : some) {
+            while (other < others.length && Double.compare(others[other], number) < 0) {
+                all[count++] = others[other++];
+            }
+            if (other < others.length && Double.compare(others[other], number) == 0) {
+                other++;
+            }
+            all[count++] = number;
+        }
+        while (other < others.length) {
+            all[count++] = others[other++];
+        }
+        return Arrays.copyOf(all, count);
     }
 
     /**

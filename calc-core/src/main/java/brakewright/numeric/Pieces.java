@@ -14,6 +14,6 @@ public final class Pieces {
      * @return both ends and the knots between, ascending, each once
      */
     public static double[] of(double[] knots, double low, double high) {
-        return Ascending.both(new double[] {low, high}, Ascending.between(knots, low, high));
+        return Ascending.both(Ascending.of(low, high), Ascending.between(knots, low, high));
     }
 }
