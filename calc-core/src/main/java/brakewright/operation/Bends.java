@@ -8,11 +8,11 @@ import brakewright.numeric.Root;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
-import brakewright.spec.Build;
 import brakewright.spec.Taper;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * The charge states, between the points of the packs' curves, at which what flows or what is
@@ -34,18 +34,18 @@ final class Bends {
     /**
      * Finds them.
      *
-     * @param build the vehicle
-     * @param limits its limits
+     * @param limits of the vehicle
      * @param operation its settings in effect
      * @param points the charge states looked at anyway, ascending
+     * @param flows what flows there, at each cell temperature
      * @return the charge states besides, in any order
      */
-    static double[] of(Build build, Limits limits, Operation operation, double[] points) {
+    static double[] of(Limits limits, Operation operation, double[] points, List<Flow> flows) {
         Bends bends = new Bends(limits.battery(), points);
         bends.bounds(limits.packRegen().constraints());
         bends.bounds(limits.packDischarge().constraints());
-        for (double cellsC : build.cellTemperatures()) {
-            bends.flows(operation, cellsC);
+        for (Flow flow : flows) {
+            bends.flow(operation, flow);
         }
         return bends.found.stream().mapToDouble(Double::doubleValue).toArray();
     }
@@ -59,29 +59,25 @@ final class Bends {
         }
     }
 
-    private void flows(Operation operation, double cellsC) {
-        PackState[] states = new PackState[points.length];
-        for (int i = 0; i < points.length; i++) {
-            states[i] = PackState.of(model, points[i], cellsC);
-        }
+    private void flow(Operation operation, Flow flow) {
         ElectricBrake brake = operation.brake();
         ElectricDrive drive = operation.drive();
-        brake.taper().ifPresent(taper -> taper(taper, brake.packCurrent(), states));
-        drive.taper().ifPresent(taper -> taper(taper, -drive.packCurrent(), states));
-        double top = operation.topSpeed();
-        meeting(states, state -> brake.greatestAsked(top, state) - brake.settledPackLimit(state));
-        meeting(states, state -> drive.greatestAsked(top, state) - drive.settledPackLimit(state));
+        brake.taper().ifPresent(taper -> taper(taper, brake.packCurrent(), flow));
+        drive.taper().ifPresent(taper -> taper(taper, -drive.packCurrent(), flow));
+        meeting(flow, flow::returnHeldBack, flow::returnHeldBack);
+        meeting(flow, flow::drawHeldBack, flow::drawHeldBack);
     }
 
     /**
      * Where the voltage under the whole current meets the taper's beginning, and at rest its end.
      */
-    private void taper(Taper taper, double current, PackState[] states) {
+    private void taper(Taper taper, double current, Flow flow) {
+        PackState[] states = flow.states();
         Difference begins = state -> state.terminalVoltage(current) - taper.begins();
         if (model.isEven()) {
             straight(Arrays.stream(states).mapToDouble(begins::of).toArray());
         } else {
-            meeting(states, begins);
+            meeting(flow, place -> begins.of(states[place]), begins);
         }
         straight(
                 Arrays.stream(states)
@@ -105,15 +101,14 @@ final class Bends {
         double of(PackState state);
     }
 
-    private void meeting(PackState[] states, Difference difference) {
-        double cellsC = states[0].temperatureC();
-        double before = difference.of(states[0]);
-        for (int i = 1; i < states.length; i++) {
-            double here = difference.of(states[i]);
+    private void meeting(Flow flow, IntToDoubleFunction known, Difference between) {
+        double before = known.applyAsDouble(0);
+        for (int i = 1; i < points.length; i++) {
+            double here = known.applyAsDouble(i);
             if (before * here < 0.0) {
                 found.add(
                         Root.between(
-                                charge -> difference.of(PackState.of(model, charge, cellsC)),
+                                charge -> between.of(flow.at(charge)),
                                 points[i - 1],
                                 points[i],
                                 Accuracy.INNERMOST));

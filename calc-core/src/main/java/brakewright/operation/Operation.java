@@ -2,7 +2,6 @@ package brakewright.operation;
 
 import brakewright.charge.ChargeSearch;
 import brakewright.limit.Limits;
-import brakewright.numeric.Ascending;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
@@ -29,8 +28,19 @@ public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpee
      * @return ascending [1]
      */
     public double[] bends(Build build, Limits limits) {
-        double[] points = ChargeSearch.over(build.use(), limits.battery()).charges();
-        return Ascending.both(points, Bends.of(build, limits, this, points));
+        return flows(build, limits).charges();
+    }
+
+    /**
+     * Returns what flows at these charge states, at each temperature that the cells may have.
+     *
+     * @param build the vehicle
+     * @param limits its limits
+     * @return the currents into and out of the packs
+     */
+    public Flows flows(Build build, Limits limits) {
+        return Flows.of(
+                build, limits, this, ChargeSearch.over(build.use(), limits.battery()).charges());
     }
 
     /**

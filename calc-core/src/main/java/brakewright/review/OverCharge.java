@@ -2,6 +2,7 @@ package brakewright.review;
 
 import brakewright.charge.ChargeSearch;
 import brakewright.limit.Limits;
+import brakewright.operation.Flows;
 import brakewright.operation.Operation;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
@@ -12,13 +13,15 @@ import brakewright.spec.Build;
  * @param build the vehicle
  * @param limits its limits
  * @param operation the settings in effect that are counted on
- * @param search the charge states where something may turn
+ * @param flows what flows at the charge states where something may turn
+ * @param search those charge states
  */
-record OverCharge(Build build, Limits limits, Operation operation, ChargeSearch search) {
+record OverCharge(
+        Build build, Limits limits, Operation operation, Flows flows, ChargeSearch search) {
 
     static OverCharge of(Build build, Limits limits, Operation trusted) {
-        return new OverCharge(
-                build, limits, trusted, new ChargeSearch(trusted.bends(build, limits)));
+        Flows flows = trusted.flows(build, limits);
+        return new OverCharge(build, limits, trusted, flows, new ChargeSearch(flows.charges()));
     }
 
     PackState pack(double charge, double cellsC) {

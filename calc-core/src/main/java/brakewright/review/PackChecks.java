@@ -47,15 +47,15 @@ final class PackChecks {
 
     /** Adds what is returned; ratings bound the pack current that is set, or else what flows. */
     void addReturning(List<Check> checks, boolean holdsSetting) {
-        for (double cellsC : build.cellTemperatures()) {
-            new Side(true, holdsSetting, cellsC).addTo(checks);
+        for (int place = 0; place < build.cellTemperatures().length; place++) {
+            new Side(true, holdsSetting, place).addTo(checks);
         }
     }
 
     /** Adds what is drawn, likewise. */
     void addDrawing(List<Check> checks, boolean holdsSetting) {
-        for (double cellsC : build.cellTemperatures()) {
-            new Side(false, holdsSetting, cellsC).addTo(checks);
+        for (int place = 0; place < build.cellTemperatures().length; place++) {
+            new Side(false, holdsSetting, place).addTo(checks);
         }
     }
 
@@ -73,14 +73,18 @@ final class PackChecks {
         private final PackLimit limit;
         private final Topic topic;
         private final double[] charges = vehicle.search().charges();
-        private final double[] flows = new double[charges.length];
+        private final double[] flows;
         private final double[] least = new double[charges.length];
         private final double[][] permitted;
 
-        Side(boolean returning, boolean holdsSetting, double cellsC) {
+        Side(boolean returning, boolean holdsSetting, int temperature) {
             this.returning = returning;
             this.holdsSetting = holdsSetting;
-            this.cellsC = cellsC;
+            this.cellsC = build.cellTemperatures()[temperature];
+            this.flows =
+                    returning
+                            ? vehicle.flows().returned(temperature)
+                            : vehicle.flows().drawn(temperature);
             this.limit = returning ? limits.packRegen() : limits.packDischarge();
             this.topic = returning ? Topic.PACK_RETURN_OVER : Topic.PACK_DRAW_OVER;
             List<PackConstraint> constraints = limit.constraints();
@@ -98,7 +102,6 @@ final class PackChecks {
                             .filter(k -> constraints.get(k).variesWithCharge())
                             .toArray();
             for (int i = 0; i < charges.length; i++) {
-                flows[i] = flowing(charges[i], cellsC);
                 for (int k : varying) {
                     permitted[k][i] = constraints.get(k).limitAt(charges[i], cellsC);
                     least[i] = Math.min(least[i], permitted[k][i]);

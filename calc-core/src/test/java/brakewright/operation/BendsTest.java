@@ -121,7 +121,9 @@ class BendsTest {
 
     private static double[] bends(Build build, double... points) {
         Limits limits = Limits.of(build);
-        double[] found = Bends.of(build, limits, Operation.of(build, limits), points);
+        Operation operation = Operation.of(build, limits);
+        double[] found =
+                Bends.of(limits, operation, points, Flow.each(build, limits, operation, points));
         Arrays.sort(found);
         return found;
     }

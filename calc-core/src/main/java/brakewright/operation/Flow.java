@@ -1,0 +1,130 @@
+package brakewright.operation;
+
+import brakewright.battery.BatteryModel;
+import brakewright.limit.Limits;
+import brakewright.powertrain.ElectricBrake;
+import brakewright.powertrain.ElectricDrive;
+import brakewright.powertrain.PackState;
+import brakewright.spec.Build;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What the motors ask of the packs at the highest speed, and what the settings let through, at one
+ * cell temperature and some charge states.
+ */
+final class Flow {
+
+    private final ElectricBrake brake;
+    private final ElectricDrive drive;
+    private final BatteryModel model;
+    private final double cellsC;
+    private final double powerReturned;
+    private final double powerDrawn;
+    private final double[] charges;
+    private final PackState[] states;
+    private final double[] returnAsked;
+    private final double[] returnPermitted;
+    private final double[] drawAsked;
+    private final double[] drawPermitted;
+
+    private Flow(Operation operation, BatteryModel model, double cellsC, double[] charges) {
+        this.brake = operation.brake();
+        this.drive = operation.drive();
+        this.model = model;
+        this.cellsC = cellsC;
+        this.powerReturned = brake.greatestReturnedPower(operation.topSpeed());
+        this.powerDrawn = drive.greatestDrawnPower(operation.topSpeed());
+        this.charges = charges;
+        this.states = new PackState[charges.length];
+        this.returnAsked = new double[charges.length];
+        this.returnPermitted = new double[charges.length];
+        this.drawAsked = new double[charges.length];
+        this.drawPermitted = new double[charges.length];
+        for (int i = 0; i < charges.length; i++) {
+            PackState state = at(charges[i]);
+            states[i] = state;
+            returnAsked[i] = returnAsked(state);
+            returnPermitted[i] = brake.settledPackLimit(state);
+            drawAsked[i] = drawAsked(state);
+            drawPermitted[i] = drive.settledPackLimit(state);
+        }
+    }
+
+    /** At each temperature that the cells may have, in their order. */
+    static List<Flow> each(Build build, Limits limits, Operation operation, double[] charges) {
+        return Arrays.stream(build.cellTemperatures())
+                .mapToObj(cellsC -> new Flow(operation, limits.battery(), cellsC, charges))
+                .toList();
+    }
+
+    PackState at(double charge) {
+        return PackState.of(model, charge, cellsC);
+    }
+
+    PackState[] states() {
+        return states;
+    }
+
+    private double returnAsked(PackState state) {
+        return state.currentInto(powerReturned);
+    }
+
+    private double drawAsked(PackState state) {
+        return -state.currentInto(-powerDrawn);
+    }
+
+    /** By how much the motors ask to return more than is let in, at one of the charge states. */
+    double returnHeldBack(int place) {
+        return returnAsked[place] - returnPermitted[place];
+    }
+
+    /** The same between them. */
+    double returnHeldBack(PackState state) {
+        return returnAsked(state) - brake.settledPackLimit(state);
+    }
+
+    /** By how much the motors ask to draw more than is let out, at one of the charge states. */
+    double drawHeldBack(int place) {
+        return drawAsked[place] - drawPermitted[place];
+    }
+
+    /** The same between them. */
+    double drawHeldBack(PackState state) {
+        return drawAsked(state) - drive.settledPackLimit(state);
+    }
+
+    /** The current into the packs at these and further charge states, all ascending [A]. */
+    double[] returned(double[] all) {
+        return held(
+                all,
+                returnAsked,
+                returnPermitted,
+                state -> Math.min(returnAsked(state), brake.settledPackLimit(state)));
+    }
+
+    /** The current out of the packs at these and further charge states, all ascending [A]. */
+    double[] drawn(double[] all) {
+        return held(
+                all,
+                drawAsked,
+                drawPermitted,
+                state -> Math.min(drawAsked(state), drive.settledPackLimit(state)));
+    }
+
+    private double[] held(
+            double[] all, double[] asked, double[] permitted, ToDoubleFunction<PackState> between) {
+        double[] currents = new double[all.length];
+        int known = 0;
+        for (int i = 0; i < all.length; i++) {
+            boolean isKnown = known < charges.length && all[i] == charges[known];
+            currents[i] =
+                    isKnown
+                            ? Math.min(asked[known], permitted[known])
+                            : between.applyAsDouble(at(all[i]));
+            known += isKnown ? 1 : 0;
+        }
+        return currents;
+    }
+}
