@@ -10,4 +10,6 @@ module brakewright.buildfile {
     requires static org.jspecify;
 
     exports brakewright.buildfile;
+    exports brakewright.buildfile.internal to
+            brakewright.cli;
 }

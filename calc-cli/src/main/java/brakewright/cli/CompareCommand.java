@@ -3,8 +3,8 @@ package brakewright.cli;
 import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.BuildFileException;
 import brakewright.buildfile.Changes;
-import brakewright.buildfile.Nearest;
-import brakewright.buildfile.NumberOption;
+import brakewright.buildfile.InputNumber;
+import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.ComparisonJson;
@@ -230,7 +230,7 @@ final class CompareCommand implements Callable<Integer> {
             return OptionalDouble.empty();
         }
         try {
-            return OptionalDouble.of(NumberOption.read("--charge", Input.USE_CHARGE_FROM, charge));
+            return OptionalDouble.of(InputNumber.read("--charge", Input.USE_CHARGE_FROM, charge));
         } catch (BuildFileException wrong) {
             throw new Unusable("--charge", wrong);
         }

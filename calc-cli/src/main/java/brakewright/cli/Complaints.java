@@ -1,8 +1,8 @@
 package brakewright.cli;
 
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.Printable;
 import brakewright.buildfile.Problem;
+import brakewright.buildfile.internal.Printable;
 import brakewright.cli.doubt.Vehicles;
 import java.io.PrintWriter;
 import picocli.CommandLine;

@@ -1,7 +1,7 @@
 package brakewright.cli;
 
 import brakewright.buildfile.BuildFile;
-import brakewright.buildfile.Nearest;
+import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.text.ExplainText;
 import brakewright.cli.text.WorkingText;
 import brakewright.explain.ResultId;

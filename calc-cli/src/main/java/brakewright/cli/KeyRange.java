@@ -1,6 +1,7 @@
 package brakewright.cli;
 
 import brakewright.buildfile.BuildFileException;
+import brakewright.buildfile.InputNumber;
 import brakewright.buildfile.InputPlace;
 import brakewright.buildfile.Problem;
 import brakewright.buildfile.Variations;
@@ -111,7 +112,7 @@ record KeyRange(InputPlace place, double low, double high, int count) {
                             key,
                             "the first value and the last are the same",
                             "two different values, for example " + EXAMPLE));
-        } else if (Variations.isCount(place.input()) && count > Math.abs(high - low) + 1.0) {
+        } else if (InputNumber.isCount(place.input()) && count > Math.abs(high - low) + 1.0) {
             int most = (int) Math.abs(high - low) + 1;
             problems.add(
                     problem(
@@ -141,7 +142,7 @@ record KeyRange(InputPlace place, double low, double high, int count) {
 
     private static double value(InputPlace place, String text, List<Problem> problems) {
         try {
-            return Variations.parse(place.input(), text.strip());
+            return InputNumber.read(place.input().key(), place.input(), text.strip());
         } catch (BuildFileException wrong) {
             problems.addAll(wrong.problems());
             return Double.NaN;
@@ -151,6 +152,6 @@ record KeyRange(InputPlace place, double low, double high, int count) {
     /** The value at a step, from 0; the last is exactly the highest. */
     double at(int step) {
         double value = step == count - 1 ? high : low + (high - low) * step / (count - 1);
-        return Variations.isCount(place.input()) ? Math.rint(value) : value;
+        return InputNumber.isCount(place.input()) ? Math.rint(value) : value;
     }
 }

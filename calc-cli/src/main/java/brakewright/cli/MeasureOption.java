@@ -1,8 +1,8 @@
 package brakewright.cli;
 
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.Nearest;
-import brakewright.buildfile.NumberOption;
+import brakewright.buildfile.InputNumber;
+import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Measure;
 import brakewright.profile.Quantity;
@@ -39,7 +39,7 @@ final class MeasureOption {
         try {
             return Measure.at(
                     quantity,
-                    NumberOption.read(
+                    InputNumber.read(
                             option,
                             Input.USE_SPEED_MAX,
                             BARE.matcher(speed).matches() ? speed + " km/h" : speed));

@@ -1,8 +1,8 @@
 package brakewright.cli;
 
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.Printable;
 import brakewright.buildfile.Problem;
+import brakewright.buildfile.internal.Printable;
 import brakewright.cli.describe.AnswersFile;
 import brakewright.cli.describe.Conversation;
 import brakewright.cli.describe.Description;

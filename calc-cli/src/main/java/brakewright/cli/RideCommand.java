@@ -2,9 +2,8 @@ package brakewright.cli;
 
 import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.NumberOption;
+import brakewright.buildfile.InputNumber;
 import brakewright.buildfile.Problem;
-import brakewright.buildfile.RewrittenBuild;
 import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.InspectJson;
 import brakewright.cli.json.RideJson;
@@ -219,11 +218,11 @@ final class RideCommand implements Callable<Integer> {
         Build changed = build;
         try {
             if (rider != null) {
-                double mass = NumberOption.read("--rider", Input.RIDER_MASS, rider);
+                double mass = InputNumber.read("--rider", Input.RIDER_MASS, rider);
                 changed = changed.withRider(build.rider().withMass(mass));
             }
             if (charge != null) {
-                double from = NumberOption.read("--charge", Input.USE_CHARGE_FROM, charge);
+                double from = InputNumber.read("--charge", Input.USE_CHARGE_FROM, charge);
                 if (!(from > build.use().chargeTo())) {
                     throw new Unusable("--charge is not above use.charge_to");
                 }
@@ -327,7 +326,7 @@ final class RideCommand implements Callable<Integer> {
         }
         try {
             String text =
-                    RewrittenBuild.of(
+                    BuildFile.rewritten(
                             Files.readAllBytes(files.get(0)), values, ReferenceTables.load());
             output.write(target, draft -> draft.write(text));
         } catch (IOException unreadable) {

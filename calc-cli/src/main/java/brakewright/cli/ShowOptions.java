@@ -1,6 +1,6 @@
 package brakewright.cli;
 
-import brakewright.buildfile.Nearest;
+import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.text.CheckSection;
 import brakewright.cli.text.SheetSection;
 import java.util.ArrayList;

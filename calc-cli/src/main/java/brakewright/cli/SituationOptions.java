@@ -2,7 +2,6 @@ package brakewright.cli;
 
 import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.ChangeReader;
 import brakewright.buildfile.Changes;
 import brakewright.buildfile.InputPlace;
 import java.util.List;
@@ -41,7 +40,7 @@ final class SituationOptions {
     /** What {@code --with} changes. */
     Changes typed() {
         try {
-            return ChangeReader.read(List.of(with));
+            return Changes.read(List.of(with));
         } catch (BuildFileException wrong) {
             throw new Unusable("--with", wrong);
         }

@@ -1,9 +1,10 @@
 package brakewright.cli;
 
 import brakewright.buildfile.BuildFile;
+import brakewright.buildfile.InputNumber;
 import brakewright.buildfile.InputPlace;
-import brakewright.buildfile.Nearest;
 import brakewright.buildfile.Variations;
+import brakewright.buildfile.internal.Nearest;
 import brakewright.limit.LimitId;
 import brakewright.limit.Limits;
 import brakewright.profile.CellMass;
@@ -74,7 +75,7 @@ record SoughtKey(InputPlace place, List<InputPlace> places, double low, double h
         }
         InputPlace place = found.get();
         Variations variations = file.variations();
-        double possible = Variations.possible(place.input())[1];
+        double possible = InputNumber.highest(place.input());
         return switch (place.input()) {
             case USE_CHARGE_FROM ->
                     new SoughtKey(

@@ -1,8 +1,8 @@
 package brakewright.cli;
 
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.Nearest;
-import brakewright.buildfile.NumberOption;
+import brakewright.buildfile.InputNumber;
+import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.text.TablesText;
 import brakewright.spec.Input;
 import brakewright.tables.CellEntry;
@@ -142,7 +142,7 @@ final class TablesCommand implements Callable<Integer> {
             return OptionalDouble.empty();
         }
         try {
-            return OptionalDouble.of(NumberOption.read(option, like, text));
+            return OptionalDouble.of(InputNumber.read(option, like, text));
         } catch (BuildFileException wrong) {
             throw new Unusable("the command line", wrong);
         }

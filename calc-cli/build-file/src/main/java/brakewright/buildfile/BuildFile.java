@@ -123,6 +123,21 @@ public record BuildFile(
     }
 
     /**
+     * Replaces values of a file of TOML line by line and leaves all else as it stands; a key that
+     * is not there is put below the name of its table.
+     *
+     * @param bytes of the build file, which can be read
+     * @param values by key with its table, as the file writes them
+     * @param tables the reference tables
+     * @return the new text, which was read again
+     * @throws BuildFileException if the file is written so that lines cannot be replaced
+     */
+    public static String rewritten(byte[] bytes, Map<String, String> values, ReferenceTables tables)
+            throws BuildFileException {
+        return RewrittenBuild.of(bytes, values, tables);
+    }
+
+    /**
      * Returns every input under the name that worksheets have for it.
      *
      * @return by name; where there are several packs theirs come last, as {@code packs.1.series}

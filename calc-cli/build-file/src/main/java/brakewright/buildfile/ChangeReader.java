@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.buildfile.internal.Nearest;
 import brakewright.spec.Input;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -10,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Reads changes given one by one as {@code key=value}, without quotes. */
-public final class ChangeReader {
+final class ChangeReader {
 
     /** A key may be written with its table or without. */
     private static final List<String> TABLES = List.of("", "settings.", "use.");
@@ -21,15 +22,7 @@ public final class ChangeReader {
 
     private ChangeReader() {}
 
-    /**
-     * Reads changes.
-     *
-     * @param texts each a key of the settings or of {@code use}, an equals sign and a value; pairs
-     *     with a comma between
-     * @return the changes; none where nothing is said
-     * @throws BuildFileException with everything that is wrong
-     */
-    public static Changes read(List<String> texts) throws BuildFileException {
+    static Changes read(List<String> texts) throws BuildFileException {
         ChangeReader reader = new ChangeReader();
         texts.forEach(reader::take);
         reader.checkTapers();

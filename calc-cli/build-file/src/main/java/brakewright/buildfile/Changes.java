@@ -53,6 +53,18 @@ public record Changes(Map<Input, Change> all) {
     }
 
     /**
+     * Reads changes given one by one as {@code key=value}, without quotes.
+     *
+     * @param texts each a key of the settings or of {@code use}, an equals sign and a value; pairs
+     *     with a comma between
+     * @return the changes; none where nothing is said
+     * @throws BuildFileException with everything that is wrong
+     */
+    public static Changes read(List<String> texts) throws BuildFileException {
+        return ChangeReader.read(texts);
+    }
+
+    /**
      * Returns whether nothing changes.
      *
      * @return true where there is no value

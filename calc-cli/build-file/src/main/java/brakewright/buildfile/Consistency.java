@@ -3,6 +3,7 @@ package brakewright.buildfile;
 import brakewright.assembly.SettingsAssembler;
 import brakewright.assembly.Value;
 import brakewright.assembly.Values;
+import brakewright.buildfile.internal.Plain;
 import brakewright.spec.Input;
 import brakewright.spec.Require;
 import brakewright.tables.ReferenceTables;

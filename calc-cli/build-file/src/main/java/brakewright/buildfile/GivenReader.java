@@ -1,6 +1,7 @@
 package brakewright.buildfile;
 
 import brakewright.assembly.Value;
+import brakewright.buildfile.internal.Printable;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
 import java.util.Comparator;

@@ -1,5 +1,7 @@
 package brakewright.buildfile;
 
+import brakewright.buildfile.internal.Nearest;
+import brakewright.buildfile.internal.Plain;
 import brakewright.tables.Default;
 import brakewright.tables.ReferenceTables;
 import java.util.ArrayList;

@@ -1,6 +1,7 @@
 package brakewright.buildfile;
 
 import brakewright.assembly.Values;
+import brakewright.buildfile.internal.Plain;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
 import java.util.List;

@@ -2,6 +2,7 @@ package brakewright.buildfile;
 
 import brakewright.assembly.Value;
 import brakewright.buildfile.QuantityParser.NotAQuantity;
+import brakewright.buildfile.internal.Plain;
 import brakewright.spec.Unit;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.buildfile.internal.Printable;
 import java.io.Serializable;
 
 /**

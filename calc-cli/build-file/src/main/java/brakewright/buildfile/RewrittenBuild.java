@@ -9,22 +9,13 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /** The text of a build file with some of its values replaced and all else as it stands. */
-public final class RewrittenBuild {
+final class RewrittenBuild {
 
     private static final Pattern LINE_END = Pattern.compile("\\r?\\n");
 
     private RewrittenBuild() {}
 
-    /**
-     * Replaces values line by line; a key that is not there is put below the name of its table.
-     *
-     * @param bytes of the build file, which can be read
-     * @param values by key with its table, as the file writes them
-     * @param tables the reference tables
-     * @return the new text, which was read again
-     * @throws BuildFileException if the file is written so that lines cannot be replaced
-     */
-    public static String of(byte[] bytes, Map<String, String> values, ReferenceTables tables)
+    static String of(byte[] bytes, Map<String, String> values, ReferenceTables tables)
             throws BuildFileException {
         String text = new String(bytes, StandardCharsets.UTF_8);
         for (Map.Entry<String, String> each : values.entrySet()) {

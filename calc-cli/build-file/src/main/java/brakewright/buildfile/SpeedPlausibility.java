@@ -1,6 +1,8 @@
 package brakewright.buildfile;
 
 import brakewright.assembly.Values;
+import brakewright.buildfile.internal.NoLoadSpeed;
+import brakewright.buildfile.internal.Plain;
 import brakewright.spec.Input;
 import brakewright.tables.ReferenceTables;
 import java.util.List;

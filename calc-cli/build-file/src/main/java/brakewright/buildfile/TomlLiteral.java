@@ -2,6 +2,7 @@ package brakewright.buildfile;
 
 import brakewright.assembly.Quantity;
 import brakewright.assembly.Value;
+import brakewright.buildfile.internal.Printable;
 import brakewright.spec.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;

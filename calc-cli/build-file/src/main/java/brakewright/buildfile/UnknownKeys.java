@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.buildfile.internal.Nearest;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

@@ -2,6 +2,7 @@ package brakewright.buildfile;
 
 import brakewright.assembly.Quantity;
 import brakewright.assembly.Value;
+import brakewright.buildfile.internal.Printable;
 import brakewright.spec.Curve;
 import java.util.ArrayList;
 import java.util.List;

@@ -86,52 +86,6 @@ public final class Variations {
     }
 
     /**
-     * Returns the unit and the range of what is physically possible of an input.
-     *
-     * @param input which
-     * @return lowest and highest value, in calculation units
-     */
-    public static double[] possible(Input input) {
-        Schema.Entry entry = Schema.of(input);
-        return new double[] {entry.low(), entry.high()};
-    }
-
-    /**
-     * Returns whether an input is a whole number.
-     *
-     * @param input which
-     * @return true for a count
-     */
-    public static boolean isCount(Input input) {
-        return Schema.of(input).kind() instanceof Kind.Count;
-    }
-
-    /**
-     * Reads a value as a build file would write it, without quotes.
-     *
-     * @param input of what
-     * @param text the value with its unit
-     * @return the value, in calculation units
-     * @throws BuildFileException if it is no such value, or not possible
-     */
-    public static double parse(Input input, String text) throws BuildFileException {
-        Schema.Entry entry = Schema.of(input);
-        try {
-            return ((Value.Number) OptionValue.read(entry, text)).quantity().value();
-        } catch (QuantityParser.NotAQuantity wrong) {
-            throw new BuildFileException(
-                    List.of(
-                            new Problem(
-                                    0,
-                                    input.key(),
-                                    String.valueOf(wrong.getMessage()),
-                                    OptionValue.expected(entry)
-                                            + ", for example "
-                                            + OptionValue.example(entry))));
-        }
-    }
-
-    /**
      * Makes the vehicle.
      *
      * @param places which numbers change

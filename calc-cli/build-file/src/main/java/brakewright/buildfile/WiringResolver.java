@@ -3,6 +3,7 @@ package brakewright.buildfile;
 import brakewright.assembly.InputSet;
 import brakewright.assembly.Taken;
 import brakewright.assembly.Value;
+import brakewright.buildfile.internal.Plain;
 import brakewright.spec.Input;
 import brakewright.tables.FuseFamily;
 import brakewright.tables.PlugEntry;

@@ -1,6 +1,7 @@
 package brakewright.buildfile;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -20,7 +21,7 @@ class DependenciesTest {
                     .onlyDependOnClassesThat()
                     .resideInAnyPackage(
                             "brakewright.assembly",
-                            "brakewright.buildfile",
+                            "brakewright.buildfile..",
                             "brakewright.spec",
                             "brakewright.tables",
                             "java.io",
@@ -33,4 +34,29 @@ class DependenciesTest {
                             "de.siegmar.fastcsv.reader",
                             "org.jspecify.annotations",
                             "org.tomlj");
+
+    @ArchTest
+    static final ArchRule WHAT_IS_INTERNAL_KNOWS_NO_BUILD_FILE =
+            noClasses()
+                    .that()
+                    .resideInAPackage("brakewright.buildfile.internal")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("brakewright.buildfile");
+
+    /** What a program with a build file reads, changes, varies and shows of it. */
+    @ArchTest
+    static final ArchRule SHOWS_A_PROGRAM_THESE_TYPES_ALONE =
+            classes()
+                    .that()
+                    .resideInAPackage("brakewright.buildfile")
+                    .and()
+                    .arePublic()
+                    .and()
+                    .areTopLevelClasses()
+                    .should()
+                    .haveNameMatching(
+                            ".*\\.(BuildFile|BuildFileException|Problem"
+                                    + "|Changes|Variations|InputPlace|Spreads|Spread|UsualSpread"
+                                    + "|KeyGuide|InputNumber|InputUnit)");
 }

@@ -1,6 +1,6 @@
 package brakewright.cli.describe;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import brakewright.tables.CellEntry;
 import brakewright.tables.PlugEntry;
 import brakewright.tables.WireEntry;

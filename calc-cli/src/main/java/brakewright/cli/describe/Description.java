@@ -3,7 +3,7 @@ package brakewright.cli.describe;
 import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.BuildFileException;
 import brakewright.buildfile.KeyGuide;
-import brakewright.buildfile.Plain;
+import brakewright.buildfile.internal.Plain;
 import brakewright.review.Evaluation;
 import brakewright.spec.Input;
 import java.math.BigDecimal;

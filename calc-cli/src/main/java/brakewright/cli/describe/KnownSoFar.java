@@ -1,8 +1,8 @@
 package brakewright.cli.describe;
 
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.NoLoadSpeed;
-import brakewright.buildfile.NumberOption;
+import brakewright.buildfile.InputNumber;
+import brakewright.buildfile.internal.NoLoadSpeed;
 import brakewright.spec.Input;
 import brakewright.tables.CellEntry;
 import java.util.ArrayList;
@@ -108,7 +108,7 @@ final class KnownSoFar {
         }
         String nominal = answer.get().text().replaceAll("(±|\\+-|\\+/-).*", "");
         try {
-            return OptionalDouble.of(NumberOption.read(input.key(), input, nominal));
+            return OptionalDouble.of(InputNumber.read(input.key(), input, nominal));
         } catch (BuildFileException wrong) {
             return OptionalDouble.empty();
         }

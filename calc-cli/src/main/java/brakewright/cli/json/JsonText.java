@@ -1,6 +1,6 @@
 package brakewright.cli.json;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import brakewright.spec.WhichPack;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;

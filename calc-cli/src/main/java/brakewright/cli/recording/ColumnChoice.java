@@ -1,8 +1,8 @@
 package brakewright.cli.recording;
 
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.Nearest;
 import brakewright.buildfile.Problem;
+import brakewright.buildfile.internal.Nearest;
 import brakewright.recording.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,8 +1,8 @@
 package brakewright.cli.recording;
 
 import brakewright.buildfile.BuildFileException;
-import brakewright.buildfile.Plain;
 import brakewright.buildfile.Problem;
+import brakewright.buildfile.internal.Plain;
 import brakewright.recording.Quantity;
 import java.util.List;
 import java.util.Optional;

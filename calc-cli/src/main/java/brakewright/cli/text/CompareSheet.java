@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import brakewright.cli.words.MeasureWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.profile.Comparison;

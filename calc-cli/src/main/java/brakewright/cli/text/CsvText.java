@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.OptionalDouble;

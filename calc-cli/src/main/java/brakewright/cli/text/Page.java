@@ -1,6 +1,6 @@
 package brakewright.cli.text;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;

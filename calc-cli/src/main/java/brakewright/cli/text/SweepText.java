@@ -1,7 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.buildfile.Changes;
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import brakewright.cli.words.ChangeWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.review.Evaluation;

@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.buildfile.internal;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -24,8 +24,13 @@ public final class Printable {
 
     private Printable() {}
 
-    /** Says what must not stand in a text of one line; empty if all is well. */
-    static Optional<String> fault(String text) {
+    /**
+     * Says what must not stand in a text of one line.
+     *
+     * @param text what is told
+     * @return what is wrong; empty if all is well
+     */
+    public static Optional<String> fault(String text) {
         return text.codePoints()
                 .filter(Printable::isHarmful)
                 .boxed()
@@ -40,8 +45,13 @@ public final class Printable {
                                                 point));
     }
 
-    /** Says what must not stand in a text of several lines; empty if all is well. */
-    static Optional<String> faultOfLines(String text) {
+    /**
+     * Says what must not stand in a text of several lines.
+     *
+     * @param text what is told
+     * @return what is wrong; empty if all is well
+     */
+    public static Optional<String> faultOfLines(String text) {
         return fault(text.replace("\n", ""));
     }
 

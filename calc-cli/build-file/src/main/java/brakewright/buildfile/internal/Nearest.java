@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.buildfile.internal;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -54,7 +54,7 @@ public final class Nearest {
      * @param candidates every key and table there is
      * @return the nearest; empty where none is near enough
      */
-    static Optional<String> key(String key, Collection<String> candidates) {
+    public static Optional<String> key(String key, Collection<String> candidates) {
         String table = table(key);
         List<Predicate<String>> circles =
                 List.of(

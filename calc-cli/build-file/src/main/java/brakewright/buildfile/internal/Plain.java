@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.buildfile.internal;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.buildfile.internal;
 
 /** How fast a driven wheel in the air would carry a vehicle. */
 public final class NoLoadSpeed {

@@ -1,4 +1,4 @@
-package brakewright.buildfile;
+package brakewright.buildfile.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
