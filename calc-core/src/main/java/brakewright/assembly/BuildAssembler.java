@@ -114,9 +114,14 @@ public final class BuildAssembler {
     }
 
     private Battery joined(List<Pack> made) {
+        Joining joining = values.word(Input.PACKS_JOINING, Joining.values(), Joining::key);
+        if (joining == Joining.SERIES && made.stream().map(Pack::joinedAt).distinct().count() > 1) {
+            throw new IllegalArgumentException(
+                    "packs in series must be equally full, and these are not all told to be");
+        }
         return new Battery(
                 made,
-                values.word(Input.PACKS_JOINING, Joining.values(), Joining::key),
+                joining,
                 new Wiring(
                         values.optional(Input.TRUNK_FUSE),
                         new FuseBreaking(

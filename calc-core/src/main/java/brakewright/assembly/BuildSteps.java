@@ -5,6 +5,7 @@ import brakewright.spec.CurrentBasis;
 import brakewright.spec.Curve;
 import brakewright.spec.Input;
 import brakewright.spec.Stance;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -14,12 +15,13 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * Makes a vehicle of one pack in code: asks step by step for what must be known, lets anything else
- * be told, and takes the rest from tables as a build file would. All of it is looked at once, at
- * the end.
+ * Makes a vehicle in code: asks step by step for what must be known, lets anything else be told,
+ * and takes the rest from tables as a build file would. All of it is looked at once, at the end.
  *
- * <p>Steps are kept, not copied: one such chain makes one vehicle, on one thread. Several packs are
- * told by a build file, or by {@link brakewright.spec.Battery} itself.
+ * <p>Of several packs each is told with {@code andPack}, and what else is told of a pack behind it;
+ * {@link Input#PACKS_JOINING} says how they are joined, in parallel where nothing is said.
+ *
+ * <p>Steps are kept, not copied: one such chain makes one vehicle, on one thread.
  */
 public final class BuildSteps
         implements BuildStep.OfRider,
@@ -30,12 +32,22 @@ public final class BuildSteps
                 BuildStep.OfPack {
 
     private static final String CELL = "pack.cell";
+    private static final String SOURCE = "program";
 
     private final String title;
     private final Map<Input, Value> whole = new EnumMap<>(Input.class);
-    private final Map<Input, Value> pack = new EnumMap<>(Input.class);
-    private final List<UnfitBuild.Misfit> misfits = new ArrayList<>();
-    private String cell = "";
+    private final List<ToldPack> packs = new ArrayList<>(List.of(new ToldPack()));
+    private final List<Told> refused = new ArrayList<>();
+
+    /** What is told of one pack. */
+    private static final class ToldPack {
+
+        private final Map<Input, Value> values = new EnumMap<>(Input.class);
+        private String cell = "";
+    }
+
+    /** A value that cannot be, of a pack by its place from 0. */
+    private record Told(Input input, int place, String fault) {}
 
     private BuildSteps(String title) {
         this.title = title;
@@ -85,7 +97,7 @@ public final class BuildSteps
 
     @Override
     public BuildSteps pack(String cellId, int series, int parallel) {
-        cell = cellId;
+        last().cell = cellId;
         return with(Input.PACK_SERIES, series).with(Input.PACK_PARALLEL, parallel);
     }
 
@@ -96,9 +108,37 @@ public final class BuildSteps
     }
 
     /**
+     * Tells of one more pack, of cells that the tables know. What is told of a pack from here on is
+     * about this one.
+     *
+     * @param cellId as the tables call it
+     * @param series groups in series
+     * @param parallel cells in each
+     * @return the same steps
+     */
+    public BuildSteps andPack(String cellId, int series, int parallel) {
+        packs.add(new ToldPack());
+        return pack(cellId, series, parallel);
+    }
+
+    /**
+     * Tells of one more pack, of other cells. What is told of a pack from here on is about this
+     * one.
+     *
+     * @param known what is known of the cell
+     * @param series groups in series
+     * @param parallel cells in each
+     * @return the same steps
+     */
+    public BuildSteps andPack(KnownCell known, int series, int parallel) {
+        packs.add(new ToldPack());
+        return pack(known, series, parallel);
+    }
+
+    /**
      * Tells a number besides.
      *
-     * @param input of what
+     * @param input of what; of a pack, of the one told last
      * @param value in the unit of {@link Input#unit}
      * @return the same steps
      */
@@ -144,11 +184,15 @@ public final class BuildSteps
     private BuildSteps put(Input input, Value value) {
         Optional<String> fault = InputForm.fault(input, value);
         if (fault.isPresent()) {
-            misfits.add(new UnfitBuild.Misfit(input.key(), input.unit(), fault.get()));
+            refused.add(new Told(input, packs.size() - 1, fault.get()));
         } else {
-            (PackCompletion.isOfPack(input) ? pack : whole).put(input, value);
+            (PackCompletion.isOfPack(input) ? last().values : whole).put(input, value);
         }
         return this;
+    }
+
+    private ToldPack last() {
+        return packs.get(packs.size() - 1);
     }
 
     /**
@@ -157,9 +201,11 @@ public final class BuildSteps
      * @param defaults what is taken where nothing was told
      * @return the vehicle
      * @throws UnfitBuild if something told cannot be or does not go together, or something is
-     *     needed that was not told and has no default; it names all that was found
+     *     needed that was not told and has no default; it names all that was found, of several
+     *     packs as {@code packs.1.series}
      */
     public Build build(Defaults defaults) {
+        List<UnfitBuild.Misfit> misfits = misfits();
         if (!misfits.isEmpty()) {
             throw new UnfitBuild(misfits);
         }
@@ -169,17 +215,46 @@ public final class BuildSteps
                 .orElseThrow(() -> new UnfitBuild(refusals.all()));
     }
 
+    private List<UnfitBuild.Misfit> misfits() {
+        List<UnfitBuild.Misfit> misfits = new ArrayList<>();
+        for (Told each : refused) {
+            misfits.add(misfit(each.input(), each.place(), each.fault()));
+        }
+        if (packs.size() == 1) {
+            told().keySet().stream()
+                    .flatMap(key -> Input.ofKey(key).stream())
+                    .filter(InputForm::isOfSeveralPacks)
+                    .forEach(
+                            input ->
+                                    misfits.add(misfit(input, 0, "is told of several packs only")));
+        }
+        return misfits;
+    }
+
+    private UnfitBuild.Misfit misfit(Input input, int place, String fault) {
+        String key = PackCompletion.isOfPack(input) ? keyOf(input.key(), place) : input.key();
+        return new UnfitBuild.Misfit(key, input.unit(), fault);
+    }
+
     private Optional<Build> made(Defaults defaults, NotedRefusals refusals) {
-        InputSet inputs = InputSet.ofWhole(defaults, whole, input -> "program");
-        InputSet ofPack = inputs.ofPack(pack, "program");
-        if (!ofPack.lookUpCell(cell)) {
-            refusals.note(CELL, "\"" + cell + "\" is no cell of the tables");
+        InputSet inputs = InputSet.ofWhole(defaults, whole, input -> SOURCE);
+        List<PackCompletion> told = new ArrayList<>();
+        List<UnaryOperator<String>> keys = new ArrayList<>();
+        for (int k = 0; k < packs.size(); k++) {
+            int place = k;
+            InputSet ofPack = inputs.ofPack(packs.get(k).values, SOURCE);
+            if (!ofPack.lookUpCell(packs.get(k).cell)) {
+                refusals.note(
+                        keyOf(CELL, k), "\"" + packs.get(k).cell + "\" is no cell of the tables");
+            }
+            told.add(new PackCompletion(ofPack, () -> 0.0));
+            keys.add(key -> keyOf(key, place));
+        }
+        if (!refusals.all().isEmpty()) {
             return Optional.empty();
         }
         try {
-            PackCompletion one = new PackCompletion(ofPack, () -> 0.0);
-            Completed completed = new Completion(inputs, List.of(one), () -> 0.0).complete();
-            List<UnaryOperator<String>> keys = List.of(UnaryOperator.identity());
+            Completed completed = new Completion(inputs, told, () -> 0.0).complete();
             return new BuildAssembler(title, completed, keys, refusals).assemble();
         } catch (MissingInput missing) {
             refusals.note(missing.key(), "is needed: it was not told and has no default");
@@ -187,9 +262,20 @@ public final class BuildSteps
         }
     }
 
-    private Map<Input, Value> told() {
-        Map<Input, Value> all = new LinkedHashMap<>(whole);
-        all.putAll(pack);
+    /** What a key of a pack is called, of one by its place from 0. */
+    private String keyOf(String key, int place) {
+        return PackKeys.of(key, packs.size() == 1 ? WhichPack.WHOLE : WhichPack.of(place + 1));
+    }
+
+    private Map<String, Value> told() {
+        Map<String, Value> all = new LinkedHashMap<>();
+        whole.forEach((input, value) -> all.put(input.key(), value));
+        for (int k = 0; k < packs.size(); k++) {
+            int place = k;
+            packs.get(k)
+                    .values
+                    .forEach((input, value) -> all.put(keyOf(input.key(), place), value));
+        }
         return all;
     }
 }

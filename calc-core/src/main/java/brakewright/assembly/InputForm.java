@@ -3,6 +3,7 @@ package brakewright.assembly;
 import brakewright.spec.CurrentBasis;
 import brakewright.spec.DrivenAxle;
 import brakewright.spec.Input;
+import brakewright.spec.Joining;
 import brakewright.spec.Protection;
 import brakewright.spec.Stance;
 import brakewright.spec.Unit;
@@ -42,17 +43,30 @@ final class InputForm {
                     Input.MOTOR_POLE_PAIRS);
 
     private static final Set<Input> LOOKED_UP =
-            EnumSet.of(Input.WIRING_FUSE_FAMILY, Input.WIRING_WIRE, Input.WIRING_PLUG);
+            EnumSet.of(
+                    Input.WIRING_FUSE_FAMILY,
+                    Input.WIRING_WIRE,
+                    Input.WIRING_PLUG,
+                    Input.TRUNK_FUSE_FAMILY,
+                    Input.TRUNK_WIRE,
+                    Input.TRUNK_PLUG);
+
+    private static final Set<Input> LENGTHS = EnumSet.of(Input.WIRING_LENGTH, Input.TRUNK_LENGTH);
 
     private InputForm() {}
 
+    /** Whether an input says nothing of a single pack. */
+    static boolean isOfSeveralPacks(Input input) {
+        return input == Input.PACK_CHARGE || input.key().startsWith("battery.");
+    }
+
     /** Says why an input cannot have a value; empty if it can. */
     static Optional<String> fault(Input input, Value value) {
-        if (input == Input.PACK_CHARGE || input.key().startsWith("battery.")) {
-            return Optional.of("is told of several packs only");
-        }
         if (LOOKED_UP.contains(input)) {
             return Optional.of("is looked up by build files only: tell the ratings instead");
+        }
+        if (LENGTHS.contains(input)) {
+            return Optional.of("counts by the wire, which build files look up: tell resistances");
         }
         if (value instanceof Value.Word word) {
             return faultOfWord(input, word.text());
@@ -105,7 +119,8 @@ final class InputForm {
             case VEHICLE_DRIVEN_AXLE -> keys(DrivenAxle.values(), DrivenAxle::key);
             case CONTROLLER_CURRENT_BASIS -> keys(CurrentBasis.values(), CurrentBasis::key);
             case PROTECTION_PATH -> keys(Protection.Path.values(), Protection.Path::key);
-            case WIRING_PLUG_ANTI_SPARK -> List.of("yes", "no");
+            case PACKS_JOINING -> keys(Joining.values(), Joining::key);
+            case WIRING_PLUG_ANTI_SPARK, TRUNK_PLUG_ANTI_SPARK -> List.of("yes", "no");
             case VEHICLE_TYRES -> List.of("rubber", "urethane");
             default -> List.of();
         };

@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Notes what the parts of a vehicle refuse, each at the input that was told so.
  *
- * @param told what was told
+ * @param told what was told, by dotted key
  * @param found what is wrong with a value that was told
  * @param followed what is refused though no single value that was told is named
  */
 record NotedRefusals(
-        Map<Input, Value> told, List<UnfitBuild.Misfit> found, List<UnfitBuild.Misfit> followed)
+        Map<String, Value> told, List<UnfitBuild.Misfit> found, List<UnfitBuild.Misfit> followed)
         implements Attempts {
 
     @Override
@@ -42,7 +42,7 @@ record NotedRefusals(
     }
 
     private static UnfitBuild.Misfit misfit(String key, String wrong) {
-        Unit unit = Input.ofKey(key).map(Input::unit).orElse(Unit.NONE);
+        Unit unit = Input.ofKey(PackKeys.ofOne(key)).map(Input::unit).orElse(Unit.NONE);
         return new UnfitBuild.Misfit(key, unit, wrong);
     }
 
@@ -51,12 +51,14 @@ record NotedRefusals(
      * none or several were.
      */
     private Optional<String> culprit(String blamed, String why) {
-        String table = blamed.substring(0, blamed.indexOf('.') + 1);
+        String one = PackKeys.ofOne(blamed);
+        int name = blamed.length() - one.length();
+        String table = blamed.substring(0, name + one.indexOf('.') + 1);
         List<String> so =
                 told.entrySet().stream()
-                        .filter(each -> each.getKey().key().startsWith(table))
+                        .filter(each -> each.getKey().startsWith(table))
                         .filter(each -> isSaid(each.getValue(), why))
-                        .map(each -> each.getKey().key())
+                        .map(Map.Entry::getKey)
                         .toList();
         return so.size() == 1 ? Optional.of(so.get(0)) : Optional.empty();
     }

@@ -1,8 +1,9 @@
 package brakewright.buildfile;
 
+import brakewright.assembly.PackKeys;
 import brakewright.spec.Input;
+import brakewright.spec.WhichPack;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /**
  * Where a pack is described: in the table {@code [pack]}, or in one of several {@code [[packs]]}.
@@ -20,7 +21,6 @@ record PackPlace(String table, int line) {
     static final String SEVERAL = "packs";
 
     private static final String PREFIX = ONE + ".";
-    private static final Pattern NUMBERED = Pattern.compile("^packs\\.[1-9][0-9]*(?=\\.|$)");
 
     static PackPlace one() {
         return new PackPlace(ONE, 0);
@@ -28,7 +28,7 @@ record PackPlace(String table, int line) {
 
     /** Returns the place of one of several packs, counted from 1. */
     static PackPlace several(int number, int line) {
-        return new PackPlace(SEVERAL + "." + number, line);
+        return new PackPlace(PackKeys.of(ONE, WhichPack.of(number)), line);
     }
 
     /** Returns whether an input is told of every pack. */
@@ -38,7 +38,7 @@ record PackPlace(String table, int line) {
 
     /** Returns the name that the schema has for a key; that of a key of no pack is its own. */
     static String schemaKey(String key) {
-        return NUMBERED.matcher(key).replaceFirst(ONE);
+        return PackKeys.ofOne(key);
     }
 
     /** Returns whether a key stands in this place. */

@@ -15,8 +15,11 @@ import brakewright.spec.Curve;
 import brakewright.spec.Input;
 import brakewright.spec.Stance;
 import brakewright.spec.Unit;
+import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -93,18 +96,71 @@ class BuildStepsTest {
                 .isEqualTo(Vehicles.read(FILE.replace("cell = \"samsung-30q\"\n", own)).build());
     }
 
-    static List<Path> singlePacks() {
-        return Vehicles.all().stream()
-                .filter(path -> !Vehicles.text(path).contains("[[packs]]"))
-                .filter(path -> !Vehicles.text(path).contains("wire = "))
-                .filter(path -> !Vehicles.text(path).contains("plug = "))
-                .filter(path -> !Vehicles.text(path).contains("fuse_family = "))
-                .toList();
+    private static final String TWO_PACKS =
+            FILE.substring(0, FILE.indexOf("[pack]"))
+                    + """
+                    [battery]
+                    joining = "parallel"
+                    fuse = "60 A"
+                    [[packs]]
+                    series = 10
+                    parallel = 4
+                    cell = "samsung-30q"
+                    charge = "80 %"
+                    protection.charge_trip = "20 A"
+                    [[packs]]
+                    series = 10
+                    parallel = 2
+                    cell.chemistry = "nmc"
+                    cell.capacity = "3 Ah"
+                    cell.discharge_current = "15 A"
+                    cell.charge_current = "4 A"
+                    cell.voltage_max = "4.2 V"
+                    cell.voltage_min = "2.5 V"
+                    cell.resistance = "0.03 ohm"
+                    charge = "70 %"
+                    wiring.fuse = "30 A"
+                    """;
+
+    private static BuildSteps twoPacks() {
+        return cart().with(Input.PACK_CHARGE, 0.8)
+                .with(Input.PROTECTION_CHARGE_TRIP, 20.0)
+                .andPack(CELL, 10, 2)
+                .with(Input.PACK_CHARGE, 0.7)
+                .with(Input.WIRING_FUSE, 30.0)
+                .with(Input.PACKS_JOINING, "parallel")
+                .with(Input.TRUNK_FUSE, 60.0);
     }
 
-    /** Whatever a file tells of one pack can be told in code, too. */
+    @Test
+    void severalPacksMakeWhatAFileMakes() throws BuildFileException {
+        Build built = twoPacks().build(Vehicles.TABLES);
+        Build read = Vehicles.read(TWO_PACKS).build();
+        assertThat(built).isEqualTo(read);
+        assertThat(sheet(built)).isEqualTo(sheet(read));
+        assertThat(built.battery().packs()).hasSize(2).doesNotHaveDuplicates();
+    }
+
+    private static List<Object> sheet(Build build) {
+        Worksheet sheet = Worksheet.of(build);
+        return List.of(
+                sheet.alikeFindings(),
+                sheet.pack(),
+                sheet.firstStops(),
+                sheet.hardPulls(),
+                sheet.stops(),
+                sheet.riddenStops(),
+                sheet.driveByCharge(),
+                sheet.restsOn());
+    }
+
+    static List<Path> all() {
+        return Vehicles.all();
+    }
+
+    /** Whatever a file tells can be told in code, too; what it looks up is told as it was found. */
     @ParameterizedTest
-    @MethodSource("singlePacks")
+    @MethodSource("all")
     void everythingMayBeTold(Path path) throws BuildFileException {
         BuildFile file = Vehicles.read(Vehicles.text(path));
         BuildSteps steps =
@@ -116,10 +172,31 @@ class BuildStepsTest {
                         .controller(CurrentBasis.PHASE_PEAK, 1.0, 1.0, 1.0)
                         .pack(CELL, 1, 1);
         file.inputs().forEach((input, resolved) -> tell(steps, input, resolved.value()));
+        for (int k = 0; k < file.packs().size(); k++) {
+            if (k > 0) {
+                steps.andPack(CELL, 1, 1);
+            }
+            file.packs().get(k).forEach((input, resolved) -> tell(steps, input, resolved.value()));
+        }
         assertThat(steps.build(Defaults.NONE)).isEqualTo(file.build());
     }
 
+    /** Build files look these up; their ratings and resistances are among what is told. */
+    private static final Set<Input> LOOKED_UP =
+            EnumSet.of(
+                    Input.WIRING_FUSE_FAMILY,
+                    Input.WIRING_WIRE,
+                    Input.WIRING_LENGTH,
+                    Input.WIRING_PLUG,
+                    Input.TRUNK_FUSE_FAMILY,
+                    Input.TRUNK_WIRE,
+                    Input.TRUNK_LENGTH,
+                    Input.TRUNK_PLUG);
+
     private static void tell(BuildSteps steps, Input input, Value value) {
+        if (LOOKED_UP.contains(input)) {
+            return;
+        }
         if (value instanceof Value.Number number) {
             steps.with(input, number.quantity().value());
         } else if (value instanceof Value.Pair pair) {
@@ -178,8 +255,52 @@ class BuildStepsTest {
                         "motor.kv [rpm/V]: is no word",
                         "motor.kv [rpm/V]: is no pair of values",
                         "motor.kv [rpm/V]: is no curve",
-                        "pack.charge: is told of several packs only",
-                        "pack.wiring.wire: is looked up by build files only: tell the ratings instead");
+                        "pack.wiring.wire: is looked up by build files only: tell the ratings instead",
+                        "pack.charge: is told of several packs only");
+    }
+
+    @Test
+    void whatIsWrongWithOneOfSeveralPacksIsNamedWithItsNumber() {
+        BuildSteps misspelt =
+                cart().with(Input.PACK_JOINT_RESISTANCE, Double.NaN)
+                        .andPack("samsung-30q", 10, 4)
+                        .with(Input.PACK_SERIES, 9.5)
+                        .with(Input.WIRING_LENGTH, 0.6);
+        assertThat(wrong(misspelt, Vehicles.TABLES).misfits())
+                .extracting(UnfitBuild.Misfit::told)
+                .containsExactly(
+                        "packs.1.joint_resistance [Ω]: must be a finite number, was NaN",
+                        "packs.2.series: must be a whole number of at least 1, was 9.5",
+                        "packs.2.wiring.length [m]: counts by the wire, which build files look up:"
+                                + " tell resistances");
+        BuildSteps impossible = cart().andPack("samsung-30q", 10, 4).with(Input.WIRING_FUSE, -30.0);
+        assertThat(wrong(impossible, Vehicles.TABLES).misfits())
+                .extracting(UnfitBuild.Misfit::key, UnfitBuild.Misfit::unit)
+                .containsExactly(tuple("packs.2.wiring.fuse", Unit.AMPERE));
+        BuildSteps unknown = cart().andPack("no such", 10, 4).andPack("nor this", 10, 4);
+        assertThat(wrong(unknown, Vehicles.TABLES).misfits())
+                .extracting(UnfitBuild.Misfit::key)
+                .containsExactly("packs.2.cell", "packs.3.cell");
+    }
+
+    /** As a file is refused that says so. */
+    @Test
+    void packsThatDoNotGoTogetherAreRefused() {
+        BuildSteps unlike = cart().andPack("samsung-30q", 20, 4);
+        assertThat(wrong(unlike, Vehicles.TABLES))
+                .hasMessageStartingWith("packs: packs in parallel must have a range");
+        BuildSteps unequal =
+                cart().with(Input.PACK_CHARGE, 0.8)
+                        .andPack("samsung-30q", 10, 4)
+                        .with(Input.PACK_CHARGE, 0.7)
+                        .with(Input.PACKS_JOINING, "series");
+        assertThat(wrong(unequal, Vehicles.TABLES))
+                .hasMessageStartingWith("packs: packs in series must be equally full");
+        BuildSteps warm = cart().andPack("samsung-30q", 10, 4).with(Input.PACK_TEMPERATURE, 40.0);
+        assertThat(wrong(warm, Vehicles.TABLES))
+                .hasMessageStartingWith("packs: all packs must have one temperature");
+        assertThat(wrong(cart().with(Input.TRUNK_FUSE, 60.0), Vehicles.TABLES))
+                .hasMessage("battery.fuse [A]: is told of several packs only");
     }
 
     @Test
