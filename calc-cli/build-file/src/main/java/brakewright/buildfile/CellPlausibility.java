@@ -51,8 +51,8 @@ final class CellPlausibility {
                                     Plain.number(rated.getAsDouble()),
                                     Plain.number(lost),
                                     Plain.number(full.getAsDouble())),
-                            "the resistance of one cell in a pulse of 10 s, for example resistance ="
-                                    + " \"25 mΩ\""));
+                            "the resistance of one cell in a pulse of 10 s, for example "
+                                    + given.spelling().pair(key, "\"25 mΩ\"")));
         }
     }
 }

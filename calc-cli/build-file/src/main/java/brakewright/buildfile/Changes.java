@@ -204,6 +204,8 @@ public record Changes(Map<Input, Change> all) {
                 given.line(key),
                 key,
                 wrong,
-                entry.kind().expected() + fitting + ValueReader.example(entry, keyOf(input)));
+                entry.kind().expected()
+                        + fitting
+                        + given.spelling().change(keyOf(input), Spelling.literal(entry)));
     }
 }

@@ -67,9 +67,10 @@ final class Consistency {
     }
 
     /** Says what belongs behind a key of the file. */
-    static String expected(String key) {
+    static String expected(String key, Spelling spelling) {
         if (key.equals(PackPlace.SEVERAL)) {
-            return "packs that can be full or empty together, or joining = \"series\" in [battery]";
+            return "packs that can be full or empty together, or "
+                    + spelling.within(Input.PACKS_JOINING.key(), "\"series\"");
         }
         return Input.ofKey(PackPlace.schemaKey(key))
                 .map(Schema::of)
@@ -77,7 +78,7 @@ final class Consistency {
                         entry ->
                                 entry.kind().expected()
                                         + ", one that goes with the others, for example "
-                                        + ValueReader.example(entry))
+                                        + spelling.example(entry, key))
                 .orElse("");
     }
 
@@ -109,8 +110,7 @@ final class Consistency {
                             speed,
                             "this has no effect without " + consumption,
                             "what was used at that speed too, for example "
-                                    + ValueReader.example(
-                                            Schema.of(Input.USE_MEASURED_CONSUMPTION))));
+                                    + given.spelling().example(Input.USE_MEASURED_CONSUMPTION)));
         }
     }
 
@@ -133,7 +133,7 @@ final class Consistency {
                                         + " beside "
                                         + Plain.number(first.getAsDouble())
                                         + " degC",
-                                expected(key)));
+                                expected(key, given.spelling())));
                 return;
             }
             first = own;
@@ -171,7 +171,7 @@ final class Consistency {
                             given.line(key),
                             key,
                             String.valueOf(wrong.getMessage()),
-                            expected(key)));
+                            expected(key, given.spelling())));
         }
     }
 }

@@ -17,13 +17,15 @@ import java.util.TreeSet;
  * @param packs where the tables {@code [[packs]]} stand
  * @param comments of the text
  * @param unread what of the text was not understood
+ * @param spelling of the form that the text has
  */
 record FileKeys(
         Map<String, WrittenTable.Item> values,
         Map<String, Integer> headings,
         List<PackPlace> packs,
         TomlComments comments,
-        UnreadText unread) {
+        UnreadText unread,
+        Spelling spelling) {
 
     private static final String PROPOSALS = "proposals";
 
@@ -39,7 +41,8 @@ record FileKeys(
                 written.comments(),
                 wrong.isEmpty()
                         ? UnreadText.NONE
-                        : new UnreadText(text, flat.values.keySet(), wrong));
+                        : new UnreadText(text, flat.values.keySet(), wrong),
+                written.spelling());
     }
 
     /** Takes tables apart. */

@@ -66,6 +66,10 @@ record Given(
         return new Given(title, notes, others, otherPacks, lines, proposals, source, changes);
     }
 
+    Spelling spelling() {
+        return source.spelling();
+    }
+
     boolean hasOnePack() {
         return packs.size() == 1;
     }

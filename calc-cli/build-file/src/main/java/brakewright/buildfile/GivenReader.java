@@ -24,6 +24,7 @@ final class GivenReader {
     private static final String NOTES = "notes";
 
     private final FileKeys keys;
+    private final Spelling spelling;
     private final List<Problem> problems;
     private final ValueReader reader;
     private final UnknownKeys unknown;
@@ -45,8 +46,9 @@ final class GivenReader {
     GivenReader(
             FileKeys keys, List<PackPlace> places, ReferenceTables tables, List<Problem> problems) {
         this.keys = keys;
+        this.spelling = keys.spelling();
         this.problems = problems;
-        this.reader = new ValueReader(new TableCurves(tables), problems);
+        this.reader = new ValueReader(new TableCurves(tables), spelling, problems);
         this.unknown = new UnknownKeys(problems);
         this.places = places;
     }
@@ -75,7 +77,7 @@ final class GivenReader {
     private WrittenSource source() {
         Map<String, Object> raw = new LinkedHashMap<>();
         keys.values().forEach((key, item) -> raw.put(key, item.raw()));
-        return new WrittenSource(raw, keys.comments().owned(lines));
+        return new WrittenSource(raw, keys.comments().owned(lines), spelling);
     }
 
     private GivenPack pack(PackPlace place) {
@@ -101,12 +103,9 @@ final class GivenReader {
         String schemaKey = place.contains(key) ? PackPlace.schemaKey(key) : key;
         Optional<Input> input = Input.ofKey(schemaKey);
         if (key.equals("title") || key.equals(NOTES)) {
-            takeText(
-                    key,
-                    entry,
-                    key + (key.equals(NOTES) ? " = \"Built for gravel.\"" : " = \"Trail board\""));
+            takeText(key, entry, key.equals(NOTES) ? "\"Built for gravel.\"" : "\"Trail board\"");
         } else if (schemaKey.equals(GivenPack.CELL)) {
-            takeText(key, entry, "cell = \"samsung-30q\"");
+            takeText(key, entry, "\"samsung-30q\"");
         } else if (key.startsWith(Changes.PROPOSALS)) {
             takeProposal(key, entry);
         } else if (input.isPresent()) {
@@ -121,8 +120,8 @@ final class GivenReader {
                     new Problem(
                             entry.line(),
                             key,
-                            "this must be a table",
-                            "a heading " + place.heading(schemaKey) + " with its keys below"));
+                            "this must be " + spelling.aTable(),
+                            spelling.keysBelow(place, schemaKey)));
         } else if (!key.equals(PackPlace.SEVERAL)) {
             unknown.tell(key, schemaKey, entry.line(), place);
         }
@@ -156,7 +155,10 @@ final class GivenReader {
         }
         problems.add(
                 new Problem(
-                        entry.line(), key, wrong, "plain text in quotes, for example " + example));
+                        entry.line(),
+                        key,
+                        wrong,
+                        "plain text in quotes, for example " + spelling.pair(key, example)));
     }
 
     /** Once for a proposal, however many keys it has. */
@@ -172,7 +174,8 @@ final class GivenReader {
                             heading,
                             "this is no name for a proposal",
                             "up to 40 letters, digits, blanks, points and hyphens, and not"
-                                    + " \"present\" or \"as asked\", for example [proposals.firmer-brake]"));
+                                    + " \"present\" or \"as asked\", for example "
+                                    + spelling.name("proposals.firmer-brake")));
         }
         if (keys.values().keySet().stream().noneMatch(key -> key.startsWith(heading + "."))) {
             problems.add(
@@ -180,8 +183,8 @@ final class GivenReader {
                             line,
                             heading,
                             "this proposal changes nothing",
-                            "at least one setting below, for example motor_brake_current = \"30"
-                                    + " A\""));
+                            "at least one setting below, for example "
+                                    + spelling.pair("motor_brake_current", "\"30 A\"")));
         }
     }
 
@@ -192,8 +195,8 @@ final class GivenReader {
                     new Problem(
                             entry.line(),
                             key,
-                            "a proposal must be a table",
-                            "a heading [" + key + "] with settings below"));
+                            "a proposal must be " + spelling.aTable(),
+                            spelling.keysBelow(PackPlace.one(), key)));
             return;
         }
         Optional<Input> input = Changes.inputOf(key.substring(heading.get().length() + 1));

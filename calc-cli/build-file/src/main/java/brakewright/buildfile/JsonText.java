@@ -1,6 +1,7 @@
 package brakewright.buildfile;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Takes an object of JSON apart (RFC 8259). Its names are those of the tables and keys of TOML:
@@ -43,17 +45,50 @@ final class JsonText {
     }
 
     WrittenText read(String text) {
+        List<Problem> noted = new ArrayList<>();
+        try {
+            WrittenTable table = new JsonText(noted).object(text);
+            problems.addAll(noted);
+            return new WrittenText(table, TomlComments.NONE, List.of(), Spelling.JSON);
+        } catch (JsonProcessingException wrong) {
+            return repaired(text, wrong);
+        }
+    }
+
+    /** All that keeps a text from being JSON is told, and what can be read of it is read. */
+    private WrittenText repaired(String text, JsonProcessingException wrong) {
+        int before = problems.size();
+        Optional<String> meant = new JsonRepair(text, problems).read();
+        if (problems.size() == before) {
+            JsonLocation place = wrong.getLocation();
+            problem(
+                    place == null ? 0 : place.getLineNr(),
+                    "",
+                    place == null
+                            ? "this cannot be read"
+                            : "column " + place.getColumnNr() + ": from here on it cannot be read");
+        }
+        try {
+            return new WrittenText(
+                    meant.isPresent() ? object(meant.get()) : WrittenTable.NOTHING,
+                    TomlComments.NONE,
+                    List.of(0),
+                    Spelling.JSON);
+        } catch (JsonProcessingException unreadable) {
+            return WrittenText.unread(Spelling.JSON);
+        }
+    }
+
+    private WrittenTable object(String text) throws JsonProcessingException {
         try (JsonParser parser = FACTORY.createParser(text)) {
             parser.nextToken();
             WrittenTable table = table(parser);
             if (parser.nextToken() != null) {
                 problem(line(parser), "", "something stands behind the end of the object");
             }
-            return new WrittenText(table, TomlComments.NONE, List.of());
+            return table;
         } catch (JsonProcessingException wrong) {
-            int line = wrong.getLocation() == null ? 0 : wrong.getLocation().getLineNr();
-            problem(line, "", WrittenText.firstLine(String.valueOf(wrong.getOriginalMessage())));
-            return WrittenText.unread();
+            throw wrong;
         } catch (IOException impossible) {
             throw new UncheckedIOException("a text in memory", impossible);
         }
@@ -65,8 +100,11 @@ final class JsonText {
             String name = parser.currentName();
             int line = line(parser);
             parser.nextToken();
-            WrittenTable.Item before =
-                    items.putIfAbsent(name, new WrittenTable.Item(raw(parser), line));
+            Object raw = raw(parser);
+            if (isNotUnderstood(name) || isNotUnderstood(raw)) {
+                continue;
+            }
+            WrittenTable.Item before = items.putIfAbsent(name, new WrittenTable.Item(raw, line));
             if (before != null) {
                 problem(line, name, "this name stands in line " + before.line() + " already");
             }
@@ -81,6 +119,10 @@ final class JsonText {
             items.add(new WrittenTable.Item(raw(parser), line));
         }
         return new WrittenTable.Row(items);
+    }
+
+    private static boolean isNotUnderstood(Object raw) {
+        return raw.equals(JsonRepair.NOT_UNDERSTOOD);
     }
 
     private Object raw(JsonParser parser) throws IOException {

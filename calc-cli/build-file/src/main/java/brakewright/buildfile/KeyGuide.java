@@ -186,7 +186,7 @@ public final class KeyGuide {
         List<Default> taken = defaultsOf(entry.key());
         return new Entry(
                 entry.key(),
-                ValueReader.example(entry).split(" = ", 2)[1],
+                Spelling.literal(entry),
                 kind.expected(),
                 kind.isRanged() ? shownUnit(PossibleRange.told(entry)) : "",
                 kind.dimensionOfNumbers().map(UnitTable::symbols).orElse(List.of()),

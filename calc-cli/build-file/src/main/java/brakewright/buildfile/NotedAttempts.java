@@ -23,7 +23,7 @@ record NotedAttempts(Given given, List<Problem> problems) implements Attempts {
                             given.line(blamed),
                             blamed,
                             String.valueOf(wrong.getMessage()),
-                            Consistency.expected(blamed)));
+                            Consistency.expected(blamed, given.spelling())));
             return null;
         }
     }

@@ -76,7 +76,7 @@ final class PackConsistency {
                                 + ", "
                                 + Plain.number(other.orElseThrow())
                                 + " V: the protection would never let the pack be used",
-                        Consistency.expected(key)));
+                        Consistency.expected(key, given.spelling())));
     }
 
     /** Packs in series count as full together; another charge would go unheard. */
@@ -103,7 +103,7 @@ final class PackConsistency {
                                 + " the fullest would be overcharged, the emptiest over-discharged",
                         "no charge of single packs (balance them first; use.charge_from tells how"
                                 + " full all are), or the same one in each, for example "
-                                + ValueReader.example(Schema.of(Input.PACK_CHARGE))));
+                                + given.spelling().example(Schema.of(Input.PACK_CHARGE), key)));
     }
 
     private boolean hasUnreadableCharge(GivenPack pack) {

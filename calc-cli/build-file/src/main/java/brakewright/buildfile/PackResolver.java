@@ -56,8 +56,7 @@ final class PackResolver {
                         given.line(key),
                         key,
                         String.format(Locale.ROOT, "\"%s\" is no cell of the tables", pack.cell()),
-                        "a table "
-                                + pack.place().heading(GivenPack.CELL)
+                        given.spelling().table(pack.place(), GivenPack.CELL)
                                 + ", or one of "
                                 + tables.cells().stream()
                                         .map(CellEntry::id)

@@ -12,10 +12,12 @@ final class PackTables {
     private static final String BATTERY = "battery";
 
     private final FileKeys keys;
+    private final Spelling spelling;
     private final List<Problem> problems;
 
     PackTables(FileKeys keys, List<Problem> problems) {
         this.keys = keys;
+        this.spelling = keys.spelling();
         this.problems = problems;
     }
 
@@ -26,8 +28,8 @@ final class PackTables {
             tell(
                     odd.line(),
                     PackPlace.SEVERAL,
-                    "this must be a list of tables",
-                    "a heading [[packs]] for each pack with its keys below");
+                    "this must be " + spelling.aRow() + " of " + spelling.tables(),
+                    spelling.packsBelow());
             return List.of();
         }
         List<PackPlace> places = keys.packs().isEmpty() ? List.of(PackPlace.one()) : keys.packs();
@@ -35,8 +37,14 @@ final class PackTables {
             tell(
                     places.get(0).line(),
                     PackPlace.SEVERAL,
-                    "[pack] and [[packs]] stand in one file",
-                    "[pack] for a single pack, or [[packs]] for each of several");
+                    spelling.name(PackPlace.ONE)
+                            + " and "
+                            + spelling.eachPack()
+                            + " stand in one file",
+                    spelling.name(PackPlace.ONE)
+                            + " for a single pack, or "
+                            + spelling.eachPack()
+                            + " for each of several");
         }
         if (places.size() == 1) {
             checkAlone(places.get(0));
@@ -52,7 +60,11 @@ final class PackTables {
                     battery,
                     BATTERY,
                     "there is no second pack to be joined",
-                    "no table [battery], or [[packs]] for each of several packs");
+                    "no "
+                            + spelling.name(BATTERY)
+                            + ", or "
+                            + spelling.eachPack()
+                            + " for each of several packs");
         }
         String key = place.key(Input.PACK_CHARGE);
         WrittenTable.Item charge = keys.values().get(key);
@@ -61,7 +73,9 @@ final class PackTables {
                     charge.line(),
                     key,
                     "there is no second pack to be joined at a charge",
-                    "a charge in [[packs]] of several packs; of a single pack use.charge_from and"
+                    "a charge in "
+                            + spelling.eachPack()
+                            + " of several packs; of a single pack use.charge_from and"
                             + " use.charge_to tell the charge in use");
         }
     }

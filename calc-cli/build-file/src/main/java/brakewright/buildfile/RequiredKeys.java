@@ -16,10 +16,13 @@ final class RequiredKeys {
     }
 
     void check(List<PackPlace> places) {
-        want("title", 0, "text in quotes, for example title = \"Trail board\"");
+        want(
+                "title",
+                0,
+                "text in quotes, for example " + keys.spelling().pair("title", "\"Trail board\""));
         for (Schema.Entry entry : Schema.all()) {
             if (!PackPlace.holds(entry.input()) && entry.required()) {
-                want(entry.key(), 0, expected(entry));
+                want(entry.key(), 0, expected(entry, entry.key()));
             }
         }
         places.forEach(this::checkPack);
@@ -32,14 +35,17 @@ final class RequiredKeys {
             want(
                     cell,
                     place.line(),
-                    "the id of a cell in the tables, for example cell = \"samsung-30q\", or a table "
-                            + place.heading(GivenPack.CELL));
+                    "the id of a cell in the tables, for example "
+                            + keys.spelling().pair(cell, "\"samsung-30q\"")
+                            + ", or "
+                            + keys.spelling().table(place, GivenPack.CELL));
         }
         for (Schema.Entry entry : Schema.all()) {
             boolean wanted =
                     entry.required() || (ownCell && entry.need() == Schema.Need.OF_OWN_CELL);
             if (PackPlace.holds(entry.input()) && wanted) {
-                want(place.key(entry.input()), place.line(), expected(entry));
+                String key = place.key(entry.input());
+                want(key, place.line(), expected(entry, key));
             }
         }
     }
@@ -50,7 +56,7 @@ final class RequiredKeys {
         }
     }
 
-    private static String expected(Schema.Entry entry) {
-        return entry.kind().expected() + ", for example " + ValueReader.example(entry);
+    private String expected(Schema.Entry entry, String key) {
+        return entry.kind().expected() + ", for example " + keys.spelling().example(entry, key);
     }
 }

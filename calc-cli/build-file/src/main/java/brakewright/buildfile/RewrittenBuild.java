@@ -18,6 +18,15 @@ final class RewrittenBuild {
     static String of(byte[] bytes, Map<String, String> values, ReferenceTables tables)
             throws BuildFileException {
         String text = new String(bytes, StandardCharsets.UTF_8);
+        if (FileKeys.parse(text, new ArrayList<>()).spelling() == Spelling.JSON) {
+            throw new BuildFileException(
+                    List.of(
+                            new Problem(
+                                    0,
+                                    "",
+                                    "a file of JSON is not replaced line by line",
+                                    "a file of TOML")));
+        }
         for (Map.Entry<String, String> each : values.entrySet()) {
             text = with(text, each.getKey(), each.getValue());
         }

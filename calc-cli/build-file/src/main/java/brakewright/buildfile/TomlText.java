@@ -30,7 +30,8 @@ final class TomlText {
         return new WrittenText(
                 table(result),
                 result.hasErrors() ? TomlComments.NONE : TomlComments.of(text),
-                result.errors().stream().map(error -> error.position().line()).toList());
+                result.errors().stream().map(error -> error.position().line()).toList(),
+                Spelling.TOML);
     }
 
     private static WrittenTable table(TomlTable table) {

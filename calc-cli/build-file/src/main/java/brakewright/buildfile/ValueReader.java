@@ -14,6 +14,7 @@ final class ValueReader {
 
     private final List<Problem> problems;
     private final CurveTable curves;
+    private final Spelling spelling;
 
     /** Where curve ids are looked up. */
     interface CurveTable {
@@ -23,8 +24,9 @@ final class ValueReader {
         List<String> ids(String quantity);
     }
 
-    ValueReader(CurveTable curves, List<Problem> problems) {
+    ValueReader(CurveTable curves, Spelling spelling, List<Problem> problems) {
         this.curves = curves;
+        this.spelling = spelling;
         this.problems = problems;
     }
 
@@ -49,23 +51,10 @@ final class ValueReader {
                         entry.kind().expected()
                                 + ", for example "
                                 + (key.startsWith(Changes.PROPOSALS)
-                                        ? example(entry, Changes.keyOf(entry.input()))
-                                        : example(entry))));
-    }
-
-    static String example(Schema.Entry entry) {
-        return example(entry, entry.key().substring(entry.key().lastIndexOf('.') + 1));
-    }
-
-    /** Writes an example under a name. */
-    static String example(Schema.Entry entry, String name) {
-        boolean bare =
-                entry.kind() instanceof Kind.Count
-                        || entry.kind() instanceof Kind.PlainNumber
-                        || entry.kind() instanceof Kind.MeasuredPair
-                        || entry.kind() instanceof Kind.Tabulated
-                        || (entry.kind() instanceof Kind.Ratio && !entry.example().contains("%"));
-        return name + " = " + (bare ? entry.example() : '"' + entry.example() + '"');
+                                        ? spelling.change(
+                                                Changes.keyOf(entry.input()),
+                                                Spelling.literal(entry))
+                                        : spelling.example(entry, key))));
     }
 
     private Value convert(Schema.Entry entry, Object raw) throws QuantityParser.NotAQuantity {
@@ -106,7 +95,7 @@ final class ValueReader {
         return new Value.Word(text);
     }
 
-    private static String text(Object raw) throws QuantityParser.NotAQuantity {
+    private String text(Object raw) throws QuantityParser.NotAQuantity {
         if (raw instanceof String text) {
             return text;
         }
@@ -116,7 +105,7 @@ final class ValueReader {
                         : describe(raw) + " does not belong here");
     }
 
-    private static Quantity ratio(Object raw) throws QuantityParser.NotAQuantity {
+    private Quantity ratio(Object raw) throws QuantityParser.NotAQuantity {
         if (raw instanceof Long number) {
             return Quantity.exact(number);
         }
@@ -129,7 +118,7 @@ final class ValueReader {
         throw new QuantityParser.NotAQuantity(describe(raw) + " is no number");
     }
 
-    private static Value pair(Object raw, Dimension dimension) throws QuantityParser.NotAQuantity {
+    private Value pair(Object raw, Dimension dimension) throws QuantityParser.NotAQuantity {
         if (!(raw instanceof WrittenTable.Row array) || array.size() != 2) {
             throw new QuantityParser.NotAQuantity(describe(raw) + " is no pair of values");
         }
@@ -174,12 +163,12 @@ final class ValueReader {
         }
     }
 
-    private static String describe(Object raw) {
+    private String describe(Object raw) {
         if (raw instanceof WrittenTable) {
-            return "a table";
+            return spelling.aTable();
         }
         if (raw instanceof WrittenTable.Row array) {
-            return "a list of " + array.size();
+            return spelling.aRow() + " of " + array.size();
         }
         return raw instanceof String text ? '"' + text + '"' : said(raw);
     }

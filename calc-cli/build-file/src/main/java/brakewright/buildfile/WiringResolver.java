@@ -149,7 +149,10 @@ final class WiringResolver {
                         "a rating up to that, or another "
                                 + place.key(keys.fuseFamily())
                                 + ", for example "
-                                + ValueReader.example(Schema.of(keys.fuseFamily()))));
+                                + given.spelling()
+                                        .example(
+                                                Schema.of(keys.fuseFamily()),
+                                                place.key(keys.fuseFamily()))));
     }
 
     private void lookUpWire(String size) {

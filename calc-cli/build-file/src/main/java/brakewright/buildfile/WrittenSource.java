@@ -7,9 +7,11 @@ import java.util.Map;
  *
  * @param raw what stands behind each key
  * @param comments with the keys to which they belong
+ * @param spelling of its form
  */
-record WrittenSource(Map<String, Object> raw, TomlComments.Owned comments) {
+record WrittenSource(Map<String, Object> raw, TomlComments.Owned comments, Spelling spelling) {
 
     /** Of no file. */
-    static final WrittenSource NONE = new WrittenSource(Map.of(), TomlComments.Owned.NONE);
+    static final WrittenSource NONE =
+            new WrittenSource(Map.of(), TomlComments.Owned.NONE, Spelling.TOML);
 }

@@ -8,12 +8,14 @@ import java.util.List;
  * @param table what it says
  * @param comments where it is TOML
  * @param unreadLines the lines that were not understood, from 1; 0 for all
+ * @param spelling of its form
  */
-record WrittenText(WrittenTable table, TomlComments comments, List<Integer> unreadLines) {
+record WrittenText(
+        WrittenTable table, TomlComments comments, List<Integer> unreadLines, Spelling spelling) {
 
     /** Of a text that says nothing that can be relied on. */
-    static WrittenText unread() {
-        return new WrittenText(WrittenTable.NOTHING, TomlComments.NONE, List.of(0));
+    static WrittenText unread(Spelling spelling) {
+        return new WrittenText(WrittenTable.NOTHING, TomlComments.NONE, List.of(0), spelling);
     }
 
     /**
@@ -22,13 +24,12 @@ record WrittenText(WrittenTable table, TomlComments comments, List<Integer> unre
      * @param problems to which is added what is neither
      */
     static WrittenText of(String text, List<Problem> problems) {
+        boolean isJson = text.stripLeading().startsWith("{");
         try {
-            return text.stripLeading().startsWith("{")
-                    ? new JsonText(problems).read(text)
-                    : TomlText.read(text, problems);
+            return isJson ? new JsonText(problems).read(text) : TomlText.read(text, problems);
         } catch (StackOverflowError tooDeep) {
             problems.add(new Problem(0, "", "the file is nested too deeply", ""));
-            return unread();
+            return unread(isJson ? Spelling.JSON : Spelling.TOML);
         }
     }
 

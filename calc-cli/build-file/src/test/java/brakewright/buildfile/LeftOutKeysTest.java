@@ -45,10 +45,7 @@ class LeftOutKeysTest {
         StringBuilder text = new StringBuilder();
         for (Schema.Entry entry : Schema.all()) {
             if (PackPlace.holds(entry.input()) == ofPack && entry.need() != Schema.Need.OPTIONAL) {
-                text.append(entry.key())
-                        .append(" = ")
-                        .append(ValueReader.example(entry).split(" = ", 2)[1])
-                        .append('\n');
+                text.append(entry.key()).append(" = ").append(Spelling.literal(entry)).append('\n');
             }
         }
         return text.toString();

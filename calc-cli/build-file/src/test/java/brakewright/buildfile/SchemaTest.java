@@ -54,16 +54,25 @@ class SchemaTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("entries")
     void anExampleIsAValueOfItsOwnKindWithinItsRange(Schema.Entry entry) {
-        String line = ValueReader.example(entry);
+        String line = Spelling.TOML.example(entry, entry.key());
         List<Problem> problems = new ArrayList<>();
         WrittenText toml = TomlText.read(line, problems);
         assertThat(problems).as(line).isEmpty();
         String name = entry.key().substring(entry.key().lastIndexOf('.') + 1);
         Object raw = Objects.requireNonNull(toml.table().values().get(name), line).raw();
         Optional<Value> value =
-                new ValueReader(NO_CURVES, problems).read(entry, entry.key(), raw, 1);
+                new ValueReader(NO_CURVES, Spelling.TOML, problems)
+                        .read(entry, entry.key(), raw, 1);
         assertThat(problems).as(line).isEmpty();
         assertThat(value).isPresent();
+        FileKeys json =
+                FileKeys.parse("{" + Spelling.JSON.example(entry, entry.key()) + "}", problems);
+        assertThat(problems).as(line).isEmpty();
+        assertThat(
+                        new ValueReader(NO_CURVES, Spelling.JSON, problems)
+                                .read(entry, entry.key(), json.values().get(entry.key()).raw(), 1))
+                .isPresent();
+        assertThat(problems).as(line).isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")

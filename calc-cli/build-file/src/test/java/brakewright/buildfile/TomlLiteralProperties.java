@@ -66,7 +66,7 @@ class TomlLiteralProperties {
         List<Problem> problems = new ArrayList<>();
         Object raw = raw(TomlLiteral.of(key, value));
         Value read =
-                new ValueReader(new TableCurves(Vehicles.TABLES), problems)
+                new ValueReader(new TableCurves(Vehicles.TABLES), Spelling.TOML, problems)
                         .read(key, key.key(), raw, 1)
                         .orElseThrow(() -> new AssertionError(problems));
         assertThat(problems).isEmpty();
