@@ -199,7 +199,7 @@ public final class InputSet {
      * Returns a number.
      *
      * @param input of what
-     * @return its nominal value
+     * @return its nominal value, in calculation units
      * @throws MissingInput if there is none
      */
     public double number(Input input) {

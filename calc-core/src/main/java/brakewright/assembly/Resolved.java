@@ -52,7 +52,7 @@ public record Resolved(
     /**
      * Returns the number.
      *
-     * @return the nominal value
+     * @return the nominal value, in calculation units
      * @throws IllegalStateException if this is no number
      */
     public double number() {

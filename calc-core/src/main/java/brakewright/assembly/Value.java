@@ -24,8 +24,8 @@ public sealed interface Value {
         /**
          * Makes a pair of exact numbers.
          *
-         * @param first the one
-         * @param second the other
+         * @param first the one, in calculation units
+         * @param second the other, in the same unit
          */
         public Pair(double first, double second) {
             this(Quantity.exact(first), Quantity.exact(second));
@@ -34,7 +34,7 @@ public sealed interface Value {
         /**
          * Returns the nominal first number.
          *
-         * @return as written first
+         * @return as written first, in calculation units
          */
         public double first() {
             return one.value();
@@ -43,7 +43,7 @@ public sealed interface Value {
         /**
          * Returns the nominal second number.
          *
-         * @return as written second
+         * @return as written second, in calculation units
          */
         public double second() {
             return two.value();

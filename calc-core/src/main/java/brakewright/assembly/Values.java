@@ -46,7 +46,7 @@ public record Values(Map<Input, Value> all) {
      * Returns a number.
      *
      * @param input of what
-     * @return its nominal value
+     * @return its nominal value, in calculation units
      * @throws MissingInput if there is none
      */
     public double number(Input input) {
@@ -61,7 +61,7 @@ public record Values(Map<Input, Value> all) {
      * Finds a number.
      *
      * @param input of what
-     * @return its nominal value; empty where there is none
+     * @return its nominal value, in calculation units; empty where there is none
      */
     public OptionalDouble optional(Input input) {
         return has(input) ? OptionalDouble.of(number(input)) : OptionalDouble.empty();

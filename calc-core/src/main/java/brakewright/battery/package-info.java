@@ -9,6 +9,14 @@
  * pull too. Its range of validity is that of the cell's tabulated curves; beyond their ends those
  * over the charge stay at the end value, and that over temperature goes on by the rule of
  * Arrhenius.
+ *
+ * <pre>{@code
+ * BatteryModel out = new BatteryModel(board.battery());
+ * double rest = out.openCircuitVoltage(0.8);                // V, at 80 % charge
+ * double resistance = out.resistance(0.8, 20.0);            // ohm, cells at 20 °C
+ * double sagged = rest - resistance * 20.0;                 // V, while 20 A are drawn
+ * double current = TerminalPower.drawnCurrent(rest, resistance, 500.0); // A, for 500 W
+ * }</pre>
  */
 @NullMarked
 package brakewright.battery;

@@ -7,6 +7,13 @@
  * brake fade, the grip of the tyres caps it, the charge state climbs with what is returned.
  * Windings stay at the temperature they are given. A stop is integrated over speed by adaptive
  * quadrature between the speeds at which something changes; while the brakes build up, over time.
+ *
+ * <pre>{@code
+ * Stop stop = new Stop(board, Operation.of(board, Limits.of(board)).brake(), Surroundings.of(board));
+ * if (stop.from(8.0, 0.9) instanceof StopOutcome.Stopped stopped) { // m/s, 90 % charge
+ *     double distance = stopped.distance();                          // m
+ * }
+ * }</pre>
  */
 @NullMarked
 package brakewright.braking;

@@ -6,6 +6,14 @@
  * brakewright.driving.StopAndGo}. The thrust is what motor current, pack current and sagged voltage
  * leave, and no more than the ground bears. How fast the vehicle goes is told by {@link
  * brakewright.powertrain.TopSpeed}.
+ *
+ * <pre>{@code
+ * ElectricDrive drive = Operation.of(board, Limits.of(board)).drive();
+ * Cruise cruise = Cruise.of(board, drive, Road.LEVEL, 5.0);  // m/s
+ * double far = cruise.distance();                            // m, over the charge in use
+ * PackState full = PackState.of(new BatteryModel(board.battery()), 0.9, 20.0);
+ * double slope = Climb.of(board, drive, full).steepest();    // 1
+ * }</pre>
  */
 @NullMarked
 package brakewright.driving;

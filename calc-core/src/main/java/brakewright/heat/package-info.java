@@ -6,6 +6,11 @@
  * brakewright.heat.RepeatedStops}; {@link brakewright.heat.WarmRide} asks at which cell temperature
  * the brake is to be looked at. What is told of the cells is to be expected, not the worst; {@link
  * brakewright.heat.DoubtedHeat} tells how far it may be off.
+ *
+ * <pre>{@code
+ * Optional<PackHeat> hot = PackHeat.atCurrent(board, 20.0);  // A; empty where no mass is known
+ * double warmer = hot.map(PackHeat::warmerByK).orElse(Double.NaN); // K, at the end of the charge
+ * }</pre>
  */
 @NullMarked
 package brakewright.heat;

@@ -12,7 +12,8 @@ import java.util.stream.Stream;
  * One constraint, evaluated.
  *
  * @param id which one
- * @param limit the highest value that satisfies it, never negative; infinite where it permits any
+ * @param limit the highest value that satisfies it [A], of a speed [m/s], never negative; infinite
+ *     where it permits any
  * @param decisive the input whose origin speaks for the limit
  * @param conditions at which it was evaluated, where its limit does not name them itself: a charge
  *     state, a temperature at the start

@@ -16,7 +16,7 @@ public final class Severity {
     /**
      * Compares a value with its limit.
      *
-     * @param value what is asked, not negative
+     * @param value what is asked, not negative, in the unit of the limit
      * @param limit what is permitted, not negative; may be infinite
      * @return the severity [1]
      */
@@ -41,7 +41,7 @@ public final class Severity {
     /**
      * Returns whether a value exceeds its limit by more than rounding.
      *
-     * @param value what is asked, not negative
+     * @param value what is asked, not negative, in the unit of the limit
      * @param limit what is permitted, not negative; may be infinite
      * @return true if it is too much
      */
@@ -52,9 +52,9 @@ public final class Severity {
     /**
      * Returns how far a value exceeds its limit; what differs by rounding alone is equal.
      *
-     * @param value what is asked, not negative
+     * @param value what is asked, not negative, in the unit of the limit
      * @param limit what is permitted, not negative; may be infinite
-     * @return value less limit
+     * @return value less limit, in their unit
      */
     public static double excess(double value, double limit) {
         double excess = value - limit;

@@ -7,6 +7,13 @@
  * <p>The entry class is {@link brakewright.powertrain.Powertrain}. Speeds are of the vehicle [m/s],
  * motor currents are per motor in the controllers' current basis, powers and pack currents are
  * totals. All of it holds for steady currents at speeds from standstill upward.
+ *
+ * <pre>{@code
+ * Powertrain powertrain = Powertrain.of(board);
+ * double brake = powertrain.brakeForce(30.0, 8.0);           // N, 30 A per motor at 8 m/s
+ * double into = powertrain.returnedPower(30.0, 8.0);         // W, all motors, into the pack
+ * double fades = powertrain.fadeSpeed(30.0, 300.0);          // m/s, where the pack takes 300 W
+ * }</pre>
  */
 @NullMarked
 package brakewright.powertrain;

@@ -69,7 +69,8 @@ public final class LoadTransfer {
      * all. Rolling resistance and air shift no load (they are a few per cent of a hard stop).
      *
      * @param grip μ [1]
-     * @param friction deceleration by the friction brake alone, as a multiple of g, not negative
+     * @param friction deceleration by the friction brake alone, as a multiple of g [1], not
+     *     negative
      * @return a/g of the driven wheels' own braking; 0 where the friction brake uses the grip up or
      *     the driven rear wheels lift
      */
@@ -150,7 +151,7 @@ public final class LoadTransfer {
     /**
      * Returns the deceleration at which the rear wheels lift.
      *
-     * @return a/g = b/h, since the vehicle turns about the front axle
+     * @return [1] a/g = b/h, since the vehicle turns about the front axle
      */
     public double brakingTip() {
         return behindFront / height;
@@ -160,7 +161,7 @@ public final class LoadTransfer {
      * Returns the acceleration at which the front wheels lift; the slope at which they do at steady
      * speed is the same number.
      *
-     * @return a/g, or tanθ, = (L−b)/h
+     * @return [1] a/g, or tanθ, = (L−b)/h
      */
     public double drivingTip() {
         return aheadOfRear / height;

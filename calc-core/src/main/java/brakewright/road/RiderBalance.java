@@ -17,7 +17,7 @@ public final class RiderBalance {
      * <p>Source: equilibrium of moments about the edge of the support.
      *
      * @param rider the rider
-     * @return a/g; infinite for a seated rider, to whom this does not apply
+     * @return [1] a/g; infinite for a seated rider, to whom this does not apply
      */
     public static double tip(Rider rider) {
         return rider.stance().isStanding()

@@ -9,6 +9,7 @@ public final class BuildFileException extends Exception {
 
     private static final long serialVersionUID = 1L;
 
+    /** What is wrong, in the order of the file. */
     @SuppressWarnings("serial") // what toList gives is serializable
     private final List<Problem> problems;
 

@@ -12,27 +12,16 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/**
- * The example on the page of each package that an embedding program uses is a program that runs.
- */
+/** The example on the page of each exported package is a program that runs. */
 class PackagePagesTest {
 
-    private static final List<Path> PACKAGES =
+    private static final List<Path> MODULES =
             List.of(
-                    Path.of("../../calc-core/src/main/java/brakewright/spec"),
-                    Path.of("../../calc-core/src/main/java/brakewright/assembly"),
-                    Path.of("../../calc-core/src/main/java/brakewright/formula"),
-                    Path.of("../../calc-core/src/main/java/brakewright/limit"),
-                    Path.of("../../calc-core/src/main/java/brakewright/operation"),
-                    Path.of("../../calc-core/src/main/java/brakewright/review"),
-                    Path.of("../../calc-core/src/main/java/brakewright/worksheet"),
-                    Path.of("../../calc-core/src/main/java/brakewright/profile"),
-                    Path.of("../../calc-core/src/main/java/brakewright/explain"),
-                    Path.of("../../calc-core/src/main/java/brakewright/recording"),
-                    Path.of("../../calc-core/src/main/java/brakewright/replay"),
-                    Path.of("../../calc-core/src/main/java/brakewright/live"),
-                    Path.of("../../reference-tables/src/main/java/brakewright/tables"),
-                    Path.of("src/main/java/brakewright/buildfile"));
+                    Path.of("../../calc-core/src/main/java"),
+                    Path.of("../../reference-tables/src/main/java"),
+                    Path.of("src/main/java"));
+
+    private static final Pattern EXPORTED = Pattern.compile("exports brakewright\\.(\\w+);");
 
     private static final Pattern EXAMPLE =
             Pattern.compile("(?s)<pre>\\{@code\n(.*?)\n \\* }</pre>");
@@ -46,7 +35,7 @@ class PackagePagesTest {
         StringBuilder source = new StringBuilder("package riding;\n\n");
         List<String> calls = new ArrayList<>();
         StringBuilder methods = new StringBuilder();
-        for (Path each : PACKAGES) {
+        for (Path each : exported()) {
             String name = each.getFileName().toString();
             source.append("import brakewright.").append(name).append(".*;\n");
             calls.add("        " + name + "(bytes, board, defaults);\n");
@@ -63,6 +52,7 @@ class PackagePagesTest {
                 import brakewright.recording.Quantity;
                 import java.util.List;
                 import java.util.Map;
+                import java.util.Optional;
 
                 public class Pages {
                     public static void main(String[] names) throws Exception {
@@ -79,6 +69,19 @@ class PackagePagesTest {
         List<String> printed =
                 EmbeddingTest.java(List.of("-cp", path, "riding.Pages", BOARD.toString()));
         assertThat(printed).last().isEqualTo("all ran");
+    }
+
+    /** The packages that every program sees, none forgotten. */
+    private static List<Path> exported() throws IOException {
+        List<Path> packages = new ArrayList<>();
+        for (Path module : MODULES) {
+            Matcher found = EXPORTED.matcher(Files.readString(module.resolve("module-info.java")));
+            while (found.find()) {
+                packages.add(module.resolve(Path.of("brakewright", found.group(1))));
+            }
+        }
+        assertThat(packages).hasSizeGreaterThan(20);
+        return packages;
     }
 
     private static String example(Path folder) throws IOException {
