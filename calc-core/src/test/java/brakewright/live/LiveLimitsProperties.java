@@ -15,7 +15,10 @@ import brakewright.spec.Builds;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.Curve;
 import brakewright.spec.Joined;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
@@ -207,5 +210,129 @@ class LiveLimitsProperties {
         }
         assertThatThrownBy(() -> live.charge(40.0, Double.NaN, 20.0))
                 .hasMessageContaining("current");
+    }
+
+    private static final double[] ABSURD = {
+        Double.NaN,
+        Double.NEGATIVE_INFINITY,
+        -Double.MAX_VALUE,
+        -274.0,
+        -Double.MIN_VALUE,
+        -0.0,
+        0.0,
+        Double.MIN_VALUE,
+        1.0,
+        1e6,
+        1e200,
+        Double.MAX_VALUE,
+        Double.POSITIVE_INFINITY
+    };
+
+    /** What a call is asked with, and which values it takes. */
+    private enum Argument {
+        CHARGE("charge state", 0.0, 1.0),
+        CELLS("cell temperature", LiveLimits.COLDEST_C, LiveLimits.WARMEST_C),
+        SPEED("speed", 0.0, Double.MAX_VALUE),
+        VOLTAGE("voltage at the terminals", 0.0, Double.MAX_VALUE),
+        MEASURED("voltage at the terminals", -Double.MAX_VALUE, Double.MAX_VALUE),
+        CURRENT("current of the packs", -Double.MAX_VALUE, Double.MAX_VALUE);
+
+        private final String name;
+        private final double low;
+        private final double high;
+
+        Argument(String name, double low, double high) {
+            this.name = name;
+            this.low = low;
+            this.high = high;
+        }
+
+        boolean takes(double value) {
+            return value >= low && value <= high;
+        }
+    }
+
+    private interface Call {
+        double of(double... arguments);
+    }
+
+    /** Each value is refused by name where it is none of the argument's, and else answered. */
+    @Example
+    void whateverIsAskedIsAnsweredOrRefusedByName() {
+        MeasuringDoubt doubt = new MeasuringDoubt(0.1, 0.5, 0.2);
+        for (Build build : new Build[] {Builds.trailBoard(), Builds.parcelTrike()}) {
+            LiveLimits live = LiveLimits.of(build);
+            Argument[] ofCells = {Argument.CHARGE, Argument.CELLS};
+            check(a -> live.permittedRegenA(a[0], a[1]), ofCells);
+            checkOrZero(a -> live.permittedRegenOrZeroA(a[0], a[1]), ofCells);
+            check(a -> live.permittedDrawA(a[0], a[1]), ofCells);
+            checkOrZero(a -> live.permittedDrawOrZeroA(a[0], a[1]), ofCells);
+            Argument[] ofSpeed = {Argument.SPEED, Argument.CHARGE, Argument.CELLS};
+            check(a -> live.permittedBrakeA(a[0], a[1], a[2]), ofSpeed);
+            checkOrZero(a -> live.permittedBrakeOrZeroA(a[0], a[1], a[2]), ofSpeed);
+            for (Horizon each : Horizon.values()) {
+                Argument[] ofVoltage = {Argument.VOLTAGE, Argument.CELLS};
+                check(a -> live.furtherRegenA(a[0], a[1], each), ofVoltage);
+                checkOrZero(a -> live.furtherRegenOrZeroA(a[0], a[1], each), ofVoltage);
+                check(a -> live.furtherDrawA(a[0], a[1], each), ofVoltage);
+                checkOrZero(a -> live.furtherDrawOrZeroA(a[0], a[1], each), ofVoltage);
+            }
+            Argument[] measured = {Argument.MEASURED, Argument.CURRENT, Argument.CELLS};
+            check(a -> live.charge(a[0], a[1], a[2]), measured);
+            check(a -> live.leastCharge(a[0], a[1], a[2], doubt), measured);
+            check(a -> live.greatestCharge(a[0], a[1], a[2], doubt), measured);
+        }
+    }
+
+    private static void check(Call call, Argument... arguments) {
+        each(
+                arguments,
+                (values, wrong) -> {
+                    if (wrong.isEmpty()) {
+                        assertAnswered(call, values);
+                        return;
+                    }
+                    assertThatThrownBy(() -> call.of(values))
+                            .as(Arrays.toString(values))
+                            .isExactlyInstanceOf(IllegalArgumentException.class)
+                            .satisfies(
+                                    refused ->
+                                            assertThat(wrong)
+                                                    .anyMatch(refused.getMessage()::startsWith));
+                });
+    }
+
+    private static void checkOrZero(Call call, Argument... arguments) {
+        each(
+                arguments,
+                (values, wrong) -> {
+                    if (wrong.isEmpty()) {
+                        assertAnswered(call, values);
+                    } else {
+                        assertThat(call.of(values)).as(Arrays.toString(values)).isEqualTo(0.0);
+                    }
+                });
+    }
+
+    private static void assertAnswered(Call call, double... values) {
+        assertThat(call.of(values)).as(Arrays.toString(values)).isFinite().isNotNegative();
+    }
+
+    /** Every combination of the values, with the names of those arguments that cannot be so. */
+    private static void each(Argument[] arguments, BiConsumer<double[], List<String>> examination) {
+        int combinations = (int) Math.pow(ABSURD.length, arguments.length);
+        for (int number = 0; number < combinations; number++) {
+            double[] values = new double[arguments.length];
+            List<String> wrong = new ArrayList<>();
+            int left = number;
+            for (int i = 0; i < values.length; i++) {
+                values[i] = ABSURD[left % ABSURD.length];
+                left /= ABSURD.length;
+                if (!arguments[i].takes(values[i])) {
+                    wrong.add(arguments[i].name);
+                }
+            }
+            examination.accept(values, wrong);
+        }
     }
 }
