@@ -1,10 +1,13 @@
 package brakewright.bench;
 
+import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.limit.PackLimit;
 import brakewright.live.Horizon;
 import brakewright.live.LiveLimits;
 import brakewright.live.MeasuringDoubt;
+import brakewright.powertrain.PackState;
+import brakewright.powertrain.Powertrain;
 import brakewright.spec.Build;
 import brakewright.spec.Builds;
 import java.util.concurrent.TimeUnit;
@@ -24,7 +27,12 @@ public class LiveBenchmark {
     private static final MeasuringDoubt DOUBT = new MeasuringDoubt(0.1, 0.5, 0.2);
 
     private final Build board = Builds.trailBoard();
-    private final PackLimit model = Limits.of(board).packRegen();
+    private final Limits limits = Limits.of(board);
+    private final PackLimit model = limits.packRegen();
+    private final PackLimit drawModel = limits.packDischarge();
+    private final BatteryModel pack = limits.battery();
+    private final Powertrain train = Powertrain.of(board);
+    private final double motorBrake = limits.motorBrake().value();
     private final LiveLimits live = LiveLimits.of(board);
 
     private double charge = 0.05;
@@ -92,6 +100,54 @@ public class LiveBenchmark {
     }
 
     /**
+     * Asks the full model what may be drawn.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double modelDraw() {
+        move();
+        return drawModel.valueAt(charge, cellsC);
+    }
+
+    /**
+     * Asks what may be drawn where a wrong argument is answered with nothing.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveDrawOrZero() {
+        move();
+        return live.permittedDrawOrZeroA(charge, cellsC);
+    }
+
+    /**
+     * Asks the full model what each motor may brake with.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double modelBrake() {
+        move();
+        return train.limitedBrakeCurrent(
+                motorBrake,
+                8.0,
+                PackState.of(pack, charge, cellsC)
+                        .powerReturnedBy(model.valueAt(charge, cellsC)));
+    }
+
+    /**
+     * Asks what each motor may brake with, and nothing where an argument is wrong.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveBrakeOrZero() {
+        move();
+        return live.permittedBrakeOrZeroA(8.0, charge, cellsC);
+    }
+
+    /**
      * Asks what each motor may brake with.
      *
      * @return the current [A]
@@ -133,6 +189,39 @@ public class LiveBenchmark {
     public double liveFurtherOrZero() {
         move();
         return live.furtherRegenOrZeroA(40.0 + 8.0 * charge, cellsC, Horizon.TEN_SECONDS);
+    }
+
+    /**
+     * Asks what a voltage alone leaves to be drawn.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveFurtherDraw() {
+        move();
+        return live.furtherDrawA(34.0 + 8.0 * charge, cellsC, Horizon.TEN_SECONDS);
+    }
+
+    /**
+     * Asks the same, and nothing where the argument is wrong.
+     *
+     * @return the current [A]
+     */
+    @Benchmark
+    public double liveFurtherDrawOrZero() {
+        move();
+        return live.furtherDrawOrZeroA(34.0 + 8.0 * charge, cellsC, Horizon.TEN_SECONDS);
+    }
+
+    /**
+     * Asks for the emptier end of what measurements leave.
+     *
+     * @return the charge state [1]
+     */
+    @Benchmark
+    public double liveLeastCharge() {
+        move();
+        return live.leastCharge(40.0 + 8.0 * charge, -10.0, cellsC, DOUBT);
     }
 
     /**
