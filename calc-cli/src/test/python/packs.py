@@ -12,6 +12,7 @@ BENDS = (
     "cell.open_circuit_voltage",
     "cell.resistance_by_charge",
     "cell.resistance_into_by_charge",
+    "cell.resistance_cold_by_charge",
     "cell.sustained_rise_by_charge",
 )
 
@@ -73,11 +74,20 @@ class Pack:
         points = self.values.get("cell.resistance_by_temperature")
         return 1.0 if points is None else arrhenius_through(points, temperature)
 
+    @staticmethod
+    def coldness(celsius):
+        """0 from 25 degC on, 1 at 10 degC, straight over 1/T."""
+        mild, cold = 1 / (25 + 273.15), 1 / (10 + 273.15)
+        return max(0.0, (1 / (celsius + 273.15) - mild) / (cold - mild))
+
     def cell_resistance(self, charge, temperature, seconds=PULSE, into=False):
         """r(s,T): more into the cell; an ohmic share at once, the rest up to 10 s, then a slow rise."""
         factor = self.by_charge("cell.resistance_by_charge", charge, 1.0)
         if into:
             factor += self.by_charge("cell.resistance_into_by_charge", charge, 0.0)
+        cold = self.coldness(temperature)
+        if cold:
+            factor += cold * self.by_charge("cell.resistance_cold_by_charge", charge, 0.0)
         factor *= self.onset(seconds)
         if seconds > PULSE:
             passed = 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))

@@ -31,6 +31,7 @@ final class InputForm {
                     Input.CELL_OPEN_CIRCUIT_VOLTAGE,
                     Input.CELL_RESISTANCE_BY_CHARGE,
                     Input.CELL_RESISTANCE_INTO_BY_CHARGE,
+                    Input.CELL_RESISTANCE_COLD_BY_CHARGE,
                     Input.CELL_RESISTANCE_BY_TEMPERATURE,
                     Input.CELL_SUSTAINED_RISE_BY_CHARGE);
 

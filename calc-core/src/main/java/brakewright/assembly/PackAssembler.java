@@ -3,6 +3,7 @@ package brakewright.assembly;
 import brakewright.spec.ArrheniusCurve;
 import brakewright.spec.Cell;
 import brakewright.spec.ChargingWindow;
+import brakewright.spec.Curve;
 import brakewright.spec.DischargingWindow;
 import brakewright.spec.FuseBreaking;
 import brakewright.spec.GroupSpread;
@@ -74,7 +75,8 @@ final class PackAssembler {
                 values.curve(Input.CELL_OPEN_CIRCUIT_VOLTAGE),
                 new ResistanceByCharge(
                         values.curve(Input.CELL_RESISTANCE_BY_CHARGE),
-                        values.curve(Input.CELL_RESISTANCE_INTO_BY_CHARGE)),
+                        values.curve(Input.CELL_RESISTANCE_INTO_BY_CHARGE),
+                        moreInTheCold()),
                 ArrheniusCurve.through(values.curve(Input.CELL_RESISTANCE_BY_TEMPERATURE)),
                 new Relaxation(
                         values.number(Input.CELL_SUSTAINED_RISE),
@@ -89,6 +91,12 @@ final class PackAssembler {
                 pulse(),
                 values.optional(Input.CELL_TAPER_FLOOR)
                         .orElse(values.number(Input.CELL_VOLTAGE_MIN)));
+    }
+
+    private Curve moreInTheCold() {
+        return values.has(Input.CELL_RESISTANCE_COLD_BY_CHARGE)
+                ? values.curve(Input.CELL_RESISTANCE_COLD_BY_CHARGE)
+                : Curve.constant(0.0);
     }
 
     private OptionalDouble heatCapacity() {

@@ -35,6 +35,9 @@ public final class BatteryModel {
 
     private static final int MOST_PIECES = 8;
 
+    /** Where resistances change most over the charge that were measured [°C]. */
+    private static final double COLD_C = 10.0;
+
     private final Battery battery;
     private final Direction direction;
     private final List<PackModel> packs;
@@ -423,11 +426,15 @@ public final class BatteryModel {
         double change = 0.0;
         for (int k = 0; k < packs.size(); k++) {
             PackModel pack = packs.get(k);
-            double one = pack.factorByCharge(chargeOf(k, low));
-            double other = pack.factorByCharge(chargeOf(k, high));
+            double one = factorInTheCold(pack, chargeOf(k, low));
+            double other = factorInTheCold(pack, chargeOf(k, high));
             change = Math.max(change, Math.abs(other - one) / Math.min(one, other));
         }
         return (int) Math.max(1.0, Math.min(MOST_PIECES, Math.ceil(change / CHANGE)));
+    }
+
+    private static double factorInTheCold(PackModel pack, double charge) {
+        return pack.factorByCharge(charge) + pack.moreInTheCold(charge, COLD_C);
     }
 
     /**
@@ -479,7 +486,11 @@ public final class BatteryModel {
     /** Whatever makes the resistance of a cell bend over its charge. */
     private static List<Curve> resistances(Cell cell) {
         ResistanceByCharge pulse = cell.resistanceByCharge();
-        return List.of(pulse.drawn(), pulse.moreCharged(), cell.relaxation().byCharge());
+        return List.of(
+                pulse.drawn(),
+                pulse.moreCharged(),
+                pulse.moreInTheCold(),
+                cell.relaxation().byCharge());
     }
 
     /**

@@ -4,6 +4,8 @@ import brakewright.spec.Cell;
 import brakewright.spec.Curve;
 import brakewright.spec.Pack;
 import brakewright.spec.Relaxation;
+import brakewright.spec.ResistanceByCharge;
+import java.util.Arrays;
 
 /**
  * One pack as a voltage behind a resistance.
@@ -25,6 +27,8 @@ public final class PackModel {
     private final Curve drawn;
     private final Curve charged;
     private final Curve ownWay;
+    private final Curve inTheCold;
+    private final boolean isWorseInTheCold;
     private final WorstGroup fullest;
     private final WorstGroup emptiest;
 
@@ -32,7 +36,7 @@ public final class PackModel {
     private Elapsed elapsed = new Elapsed(Cell.PULSE, 1.0, 0.0);
 
     /** The last found, likewise. */
-    private Warmth warmth = new Warmth(Double.NaN, Double.NaN);
+    private Warmth warmth = new Warmth(Double.NaN, Double.NaN, 0.0);
 
     /**
      * What share of the pulse resistance a current meets that has flowed for a time, and by what
@@ -40,8 +44,11 @@ public final class PackModel {
      */
     private record Elapsed(double seconds, double share, double rise) {}
 
-    /** By how much the resistance of a cell changes with its temperature. */
-    private record Warmth(double temperatureC, double factor) {}
+    /**
+     * By how much the resistance of a cell changes with its temperature, and how cold it is for
+     * what it resists more at some charges then.
+     */
+    private record Warmth(double temperatureC, double factor, double coldness) {}
 
     /**
      * Makes the model of a pack that is drawn from.
@@ -63,6 +70,8 @@ public final class PackModel {
         this.cell = pack.cell();
         this.drawn = cell.resistanceByCharge().drawn();
         this.charged = cell.resistanceByCharge().charged();
+        this.inTheCold = cell.resistanceByCharge().moreInTheCold();
+        this.isWorseInTheCold = Arrays.stream(inTheCold.ordinates()).anyMatch(more -> more > 0.0);
         this.ownWay = direction == Direction.OUT ? drawn : charged;
         this.fullest = new WorstGroup(pack, WorstGroup.End.FULLEST);
         this.emptiest = new WorstGroup(pack, WorstGroup.End.EMPTIEST);
@@ -95,20 +104,26 @@ public final class PackModel {
      * @return r(s,T) [Ω]
      */
     public double cellResistance(double charge, double temperatureC) {
-        return cell.resistance() * ownWay.at(charge) * factorByTemperature(temperatureC);
+        return cell.resistance()
+                * (ownWay.at(charge) + moreInTheCold(charge, temperatureC))
+                * warmth(temperatureC).factor();
     }
 
-    private double factorByTemperature(double temperatureC) {
+    private Warmth warmth(double temperatureC) {
         Warmth found = warmth;
         if (found.temperatureC() != temperatureC) {
-            found = new Warmth(temperatureC, cell.resistanceByTemperature().at(temperatureC));
+            found =
+                    new Warmth(
+                            temperatureC,
+                            cell.resistanceByTemperature().at(temperatureC),
+                            isWorseInTheCold ? ResistanceByCharge.coldness(temperatureC) : 0.0);
             warmth = found;
         }
-        return found.factor();
+        return found;
     }
 
     /**
-     * Returns the factor that a charge state gives the pulse resistance of a cell.
+     * Returns the factor that a charge state gives the pulse resistance of a cell in mild weather.
      *
      * @param charge the charge state [1]
      * @return f_s [1]
@@ -118,8 +133,8 @@ public final class PackModel {
     }
 
     /**
-     * Returns the factor that a charge state gives the pulse resistance of the cells of a group:
-     * the fullest is charged, the emptiest drawn from.
+     * Returns the factor that a charge state gives the pulse resistance of the cells of a group in
+     * mild weather: the fullest is charged, the emptiest drawn from.
      *
      * @param end which group
      * @param groupCharge its own charge state [1]
@@ -127,6 +142,19 @@ public final class PackModel {
      */
     public double factorByCharge(WorstGroup.End end, double groupCharge) {
         return way(end).at(groupCharge);
+    }
+
+    /**
+     * Returns what a charge state adds to that factor in the cold.
+     *
+     * @param charge the charge state [1]
+     * @param temperatureC the cell temperature [°C]
+     * @return {@code c_s = c·e_s} [1]; 0 from 25 °C on
+     * @see ResistanceByCharge
+     */
+    public double moreInTheCold(double charge, double temperatureC) {
+        double coldness = warmth(temperatureC).coldness();
+        return coldness > 0.0 ? coldness * inTheCold.at(charge) : 0.0;
     }
 
     private Curve way(WorstGroup.End end) {
@@ -138,7 +166,8 @@ public final class PackModel {
      *
      * @param charge the charge state [1]
      * @param factorByCharge of the 10 s resistance there [1]
-     * @return {@code x_r = x·h_s/f_s}, with the rise x at mid charge and its factor h_s [1]
+     * @return {@code x_r = x·h_s/f}, with the rise x at mid charge, its factor h_s and that factor
+     *     f [1]
      */
     public double rise(double charge, double factorByCharge) {
         Relaxation relaxation = cell.relaxation();
@@ -170,10 +199,11 @@ public final class PackModel {
     /**
      * Returns the resistance of the pack at its terminals after a current has flowed for a time.
      *
-     * <p>{@code S/P·r·(f_s + x·h_s·(1 − e^(−(t − 10 s)/τ)))·f_T + Rj} beyond 10 s, and the share of
-     * the pulse resistance that its {@link brakewright.spec.Onset} leaves up to then: an ohmic
-     * resistance that is there at once, a fast part that is there after 10 s, and a slow one that
-     * diffusion adds, most of it near empty.
+     * <p>{@code S/P·r·(f_s + c_s + x·h_s·(1 − e^(−(t − 10 s)/τ)))·f_T + Rj} beyond 10 s, with what
+     * it resists {@linkplain #moreInTheCold more in the cold}, and the share of the pulse
+     * resistance that its {@link brakewright.spec.Onset} leaves up to then: an ohmic resistance
+     * that is there at once, a fast part that is there after 10 s, and a slow one that diffusion
+     * adds, most of it near empty.
      *
      * <p>Source: equivalent circuit of two resistances with capacitors, e.g. Plett, Battery
      * Management Systems, vol. 1 (2015), chapter 2.
@@ -202,11 +232,11 @@ public final class PackModel {
 
     private double cellResistance(Curve way, double charge, double temperatureC, double seconds) {
         Elapsed time = elapsed(seconds);
-        double factor = way.at(charge) * time.share();
+        double factor = (way.at(charge) + moreInTheCold(charge, temperatureC)) * time.share();
         if (time.rise() > 0.0) {
             factor += time.rise() * cell.relaxation().byCharge().at(charge);
         }
-        return cell.resistance() * factor * factorByTemperature(temperatureC);
+        return cell.resistance() * factor * warmth(temperatureC).factor();
     }
 
     private Elapsed elapsed(double seconds) {

@@ -49,9 +49,8 @@ public final class SustainedBattery {
         Relaxation relaxation = cell.relaxation();
         ResistanceByCharge byCharge = cell.resistanceByCharge();
         return cell.withResistanceByCharge(
-                        new ResistanceByCharge(
-                                byCharge.drawn().plus(relaxation.byCharge(), relaxation.rise()),
-                                byCharge.moreCharged()))
+                        byCharge.withDrawn(
+                                byCharge.drawn().plus(relaxation.byCharge(), relaxation.rise())))
                 .withRelaxation(new Relaxation(0.0, relaxation.timeConstant()))
                 .withPulse(Optional.empty());
     }

@@ -141,7 +141,7 @@ final class WorkingFirstStop {
                         + ")/("
                         + current.symbol()
                         + "·"
-                        + group.resistanceFormula("")
+                        + group.resistanceFormula(charge, stop.cellsC(), "")
                         + "))",
                 "Ohm's law",
                 terms);

@@ -146,7 +146,7 @@ final class WorkingHardPull {
                         + " − u_trip)/("
                         + current.symbol()
                         + "·"
-                        + group.resistanceFormula("")
+                        + group.resistanceFormula(charge, opened.cellsC(), "")
                         + ")",
                 "Ohm's law",
                 terms);
@@ -165,7 +165,9 @@ final class WorkingHardPull {
                                 pulse)
                         : List.of(
                                 multiple,
-                                given(Input.CELL_SUSTAINED_RISE, group.rise(charge)),
+                                given(
+                                        Input.CELL_SUSTAINED_RISE,
+                                        group.rise(charge, opened.cellsC())),
                                 given(Input.CELL_RELAXATION_TIME, relaxation.timeConstant()),
                                 pulse);
         return steps.add(

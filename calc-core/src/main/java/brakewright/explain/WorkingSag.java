@@ -141,7 +141,7 @@ final class WorkingSag {
                         "loaded cell of that group",
                         model.lowestCellVoltage(left.value(), charge, cells, Cell.PULSE),
                         Unit.VOLT),
-                atRest.symbol() + " − I_p·" + group.resistanceFormula("") + "/P",
+                atRest.symbol() + " − I_p·" + group.resistanceFormula(charge, cells, "") + "/P",
                 "Ohm's law",
                 terms.toArray(Term[]::new));
     }

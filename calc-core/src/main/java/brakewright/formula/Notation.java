@@ -104,6 +104,8 @@ record Notation(String symbol, String meaning, Unit unit) {
             case CELL_RESISTANCE -> new Notation("r", "of a cell, 10 s pulse", Unit.OHM);
             case CELL_RESISTANCE_BY_CHARGE ->
                     new Notation("f_s", "its factor at that charge", Unit.RATIO);
+            case CELL_RESISTANCE_COLD_BY_CHARGE ->
+                    new Notation("c_s", "more there, so cold", Unit.RATIO);
             case CELL_RESISTANCE_BY_TEMPERATURE ->
                     new Notation("f_T", "its factor at that temperature", Unit.RATIO);
             case CELL_SUSTAINED_RISE ->

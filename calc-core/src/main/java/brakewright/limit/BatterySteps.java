@@ -133,16 +133,20 @@ public final class BatterySteps {
         PackModel pack = model.packs().get(place);
         double ownCharge = model.chargeOf(place, charge);
         double factor = pack.factorByCharge(ownCharge);
+        double more = pack.moreInTheCold(ownCharge, temperatureC);
         List<Term> terms = new ArrayList<>();
         terms.add(PackTerms.series(pack));
-        terms.addAll(PackTerms.cellResistance(pack.pack().cell(), factor, temperatureC));
-        terms.addAll(lasting.terms(steps, pack.pack().cell(), pack.rise(ownCharge, factor)));
+        terms.addAll(PackTerms.cellResistance(pack, factor, more, temperatureC));
+        terms.addAll(lasting.terms(steps, pack.pack().cell(), pack.rise(ownCharge, factor + more)));
         terms.add(PackTerms.parallel(pack));
         terms.add(Term.given(Input.PACK_JOINT_RESISTANCE, pack.pack().jointResistance()));
         return steps.add(
                 battery.which(place),
                 result,
-                "S·r·f_s·f_T" + lasting.formula(pack.pack().cell()) + "/P + R_j",
+                "S·"
+                        + PackTerms.resistanceFormula(more)
+                        + lasting.formula(pack.pack().cell())
+                        + "/P + R_j",
                 MODEL + lasting.source(pack.pack().cell()),
                 terms);
     }

@@ -57,7 +57,7 @@ record CellCeiling(
         terms.add(rest);
         Steps steps = new Steps();
         terms.addAll(group.resistance(charge, temperatureC));
-        terms.addAll(lasting.terms(steps, model.pack().cell(), group.rise(charge)));
+        terms.addAll(lasting.terms(steps, model.pack().cell(), group.rise(charge, temperatureC)));
         Constraint constraint =
                 new Constraint(
                         id,
@@ -72,6 +72,8 @@ record CellCeiling(
                                         + rest.symbol()
                                         + ")/"
                                         + group.resistanceFormula(
+                                                charge,
+                                                temperatureC,
                                                 lasting.formula(model.pack().cell()))
                                         + ")",
                                 PackTerms.PULSE_POWER,

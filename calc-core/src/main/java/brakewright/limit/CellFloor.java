@@ -61,7 +61,7 @@ record CellFloor(ConstraintId id, PackModel model, double voltage, double margin
                                         + " − "
                                         + floor.symbol()
                                         + ")/"
-                                        + group.resistanceFormula("")
+                                        + group.resistanceFormula(charge, temperatureC, "")
                                         + ")",
                                 PackTerms.PULSE_POWER,
                                 terms));

@@ -5,7 +5,6 @@ import brakewright.battery.WorstGroup;
 import brakewright.formula.Reading;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
-import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Input;
 import brakewright.spec.Unit;
@@ -126,9 +125,13 @@ public final class GroupTerms {
      * @return the factors
      */
     public List<Term> resistance(double charge, double temperatureC) {
-        Cell cell = model.pack().cell();
         List<Term> terms =
-                new ArrayList<>(PackTerms.cellResistance(cell, factor(charge), temperatureC));
+                new ArrayList<>(
+                        PackTerms.cellResistance(
+                                model,
+                                factor(charge),
+                                moreInTheCold(charge, temperatureC),
+                                temperatureC));
         if (spread.resistance() > 0.0) {
             terms.add(Term.given(Input.PACK_GROUP_RESISTANCE, spread.resistance()));
         }
@@ -139,10 +142,16 @@ public final class GroupTerms {
      * Returns by what share an endless current exceeds the pulse resistance of its cells.
      *
      * @param charge of the pack [1]
+     * @param temperatureC of the cells [°C]
      * @return x_r [1]
      */
-    public double rise(double charge) {
-        return model.rise(group.chargeAt(charge), factor(charge));
+    public double rise(double charge, double temperatureC) {
+        return model.rise(
+                group.chargeAt(charge), factor(charge) + moreInTheCold(charge, temperatureC));
+    }
+
+    private double moreInTheCold(double charge, double temperatureC) {
+        return model.moreInTheCold(group.chargeAt(charge), temperatureC);
     }
 
     private double factor(double charge) {
@@ -152,11 +161,17 @@ public final class GroupTerms {
     /**
      * Returns the resistance of its cells as formulas write it.
      *
+     * @param charge of the pack [1]
+     * @param temperatureC of the cells [°C]
      * @param lasting what follows for a current that lasts; empty for a pulse
      * @return the formula, in brackets
      */
-    public String resistanceFormula(String lasting) {
-        return "(r·f_s·f_T" + (spread.resistance() > 0.0 ? "·(1 + x_g)" : "") + lasting + ")";
+    public String resistanceFormula(double charge, double temperatureC, String lasting) {
+        return "("
+                + PackTerms.resistanceFormula(moreInTheCold(charge, temperatureC))
+                + (spread.resistance() > 0.0 ? "·(1 + x_g)" : "")
+                + lasting
+                + ")";
     }
 
     private String word() {

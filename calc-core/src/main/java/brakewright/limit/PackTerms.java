@@ -57,14 +57,26 @@ public final class PackTerms {
         return Term.given(Input.CELL_OPEN_CIRCUIT_VOLTAGE, model.cellOpenCircuitVoltage(charge));
     }
 
-    /** What makes up the resistance of a cell, in the order {@code r·f_s·f_T}. */
-    static List<Term> cellResistance(Cell cell, double factorByCharge, double temperatureC) {
-        return List.of(
-                Term.given(Input.CELL_RESISTANCE, cell.resistance()),
-                Term.given(Input.CELL_RESISTANCE_BY_CHARGE, factorByCharge),
+    /** What makes up the resistance of a cell, see {@link #resistanceFormula}. */
+    static List<Term> cellResistance(
+            PackModel model, double factorByCharge, double moreInTheCold, double temperatureC) {
+        Cell cell = model.pack().cell();
+        List<Term> terms = new ArrayList<>();
+        terms.add(Term.given(Input.CELL_RESISTANCE, cell.resistance()));
+        terms.add(Term.given(Input.CELL_RESISTANCE_BY_CHARGE, factorByCharge));
+        if (moreInTheCold > 0.0) {
+            terms.add(Term.given(Input.CELL_RESISTANCE_COLD_BY_CHARGE, moreInTheCold));
+        }
+        terms.add(
                 Term.given(
                         Input.CELL_RESISTANCE_BY_TEMPERATURE,
                         cell.resistanceByTemperature().at(temperatureC)));
+        return terms;
+    }
+
+    /** How formulas write it. */
+    static String resistanceFormula(double moreInTheCold) {
+        return moreInTheCold > 0.0 ? "r·(f_s + c_s)·f_T" : "r·f_s·f_T";
     }
 
     /** The share of the strongest of unequal cells. */

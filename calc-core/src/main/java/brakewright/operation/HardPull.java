@@ -273,6 +273,9 @@ public final class HardPull {
                 .relaxation()
                 .reaches(
                         multiple,
-                        pack.rise(own, pack.factorByCharge(WorstGroup.End.EMPTIEST, own)));
+                        pack.rise(
+                                own,
+                                pack.factorByCharge(WorstGroup.End.EMPTIEST, own)
+                                        + pack.moreInTheCold(own, cellsC)));
     }
 }

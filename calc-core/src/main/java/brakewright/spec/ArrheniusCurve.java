@@ -49,7 +49,8 @@ public final class ArrheniusCurve {
         return new ArrheniusCurve(points);
     }
 
-    private static double reciprocal(double temperatureC) {
+    /** Of the absolute temperature [1/K]. */
+    static double reciprocal(double temperatureC) {
         return 1.0 / (temperatureC - ABSOLUTE_ZERO_C);
     }
 

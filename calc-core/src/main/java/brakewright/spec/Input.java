@@ -140,6 +140,8 @@ public enum Input {
     CELL_RESISTANCE_BY_CHARGE("pack.cell.resistance_by_charge", Unit.RATIO),
     /** {@code pack.cell.resistance_into_by_charge}. */
     CELL_RESISTANCE_INTO_BY_CHARGE("pack.cell.resistance_into_by_charge", Unit.RATIO),
+    /** {@code pack.cell.resistance_cold_by_charge}. */
+    CELL_RESISTANCE_COLD_BY_CHARGE("pack.cell.resistance_cold_by_charge", Unit.RATIO),
     /** {@code pack.cell.resistance_by_temperature}. */
     CELL_RESISTANCE_BY_TEMPERATURE("pack.cell.resistance_by_temperature", Unit.RATIO),
     /** {@code pack.cell.sustained_rise}. */

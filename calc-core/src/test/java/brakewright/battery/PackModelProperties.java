@@ -9,6 +9,7 @@ import brakewright.spec.Battery;
 import brakewright.spec.Cell;
 import brakewright.spec.GroupSpread;
 import brakewright.spec.Pack;
+import brakewright.spec.ResistanceByCharge;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -178,6 +179,30 @@ class PackModelProperties {
                 .isGreaterThanOrEqualTo(warm * (1.0 - ROUNDING));
     }
 
+    /** By what its table says for 10 °C, straight over 1/T, beside one factor for all charges. */
+    @Property
+    void nearlyEmptyThePackResistsStillMoreInTheCold(
+            @ForAll Pack pack,
+            @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge,
+            @ForAll @Scale(6) @DoubleRange(min = -40.0, max = 60.0) double temperature) {
+        PackModel model = new PackModel(pack);
+        ResistanceByCharge byCharge = pack.cell().resistanceByCharge();
+        double mild = model.cellResistance(charge, 25.0);
+        double factor = pack.cell().resistanceByTemperature().at(temperature);
+        double cold = model.cellResistance(charge, temperature);
+        double atTen =
+                model.cellResistance(charge, 10.0) / pack.cell().resistanceByTemperature().at(10.0);
+        double share =
+                Math.max(0.0, 1.0 / (temperature + 273.15) - 1.0 / 298.15)
+                        / (1.0 / 283.15 - 1.0 / 298.15);
+        assertThat(cold).isCloseTo(factor * (mild + share * (atTen - mild)), within(1e-10 * cold));
+        assertThat(atTen - mild)
+                .isCloseTo(
+                        byCharge.moreInTheCold().at(charge) * pack.cell().resistance(),
+                        within(ROUNDING * atTen));
+        assertThat(model.moreInTheCold(charge, Math.max(25.0, temperature))).isZero();
+    }
+
     /** Where the cells of a pack are charged or drawn from, its worst groups resist likewise. */
     @Property
     void theGroupsResistAsTheirCellsDo(
@@ -205,7 +230,10 @@ class PackModelProperties {
             @ForAll Pack pack, @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0) double charge) {
         PackModel model = new PackModel(pack);
         double temperature = pack.temperatureC();
-        double rise = model.rise(charge, model.factorByCharge(charge));
+        double rise =
+                model.rise(
+                        charge,
+                        model.factorByCharge(charge) + model.moreInTheCold(charge, temperature));
         double cells = model.resistance(charge, temperature) - pack.jointResistance();
         double endless = model.resistance(charge, temperature, Double.POSITIVE_INFINITY);
         assertThat(endless - pack.jointResistance())

@@ -29,11 +29,18 @@ public final class EmptiestGroup {
                                                 / cell.relaxation().timeConstant()));
         double resistance =
                 cell.resistance()
-                        * (come(cell, seconds) * cell.resistanceByCharge().drawn().at(left)
+                        * (come(cell, seconds) * factor(cell, left, cellsC)
                                 + longer * cell.relaxation().byCharge().at(left))
                         * cell.resistanceByTemperature().at(cellsC)
                         * (1.0 + spread.resistance());
         return rest - current / pack.parallel() * resistance;
+    }
+
+    /** Straight over the reciprocal temperature from 25 °C to what is told for 10 °C, and on. */
+    private static double factor(Cell cell, double charge, double cellsC) {
+        double more = cell.resistanceByCharge().moreInTheCold().at(charge);
+        double cold = (1.0 / (cellsC + 273.15) - 1.0 / 298.15) / (1.0 / 283.15 - 1.0 / 298.15);
+        return cell.resistanceByCharge().drawn().at(charge) + Math.max(0.0, cold) * more;
     }
 
     /** What of the pulse resistance is there. */

@@ -92,6 +92,11 @@ public class AnyBattery extends DomainContextBase {
                                                                 new double[] {0.1, 0.4, 1.0},
                                                                 new double[] {
                                                                     0.1 * coldShare, 0.0, 0.1
+                                                                }),
+                                                        Curve.of(
+                                                                new double[] {0.1, 0.3, 1.0},
+                                                                new double[] {
+                                                                    emptyFactor - 1.0, 0.0, 0.0
                                                                 })),
                                                 ArrheniusCurve.through(
                                                         Curve.of(

@@ -8,6 +8,7 @@ package brakewright.tables;
  * @param openCircuitVoltage id of its curve
  * @param resistanceByCharge id of its curve
  * @param resistanceIntoByCharge id of its curve
+ * @param resistanceColdByCharge id of its curve
  * @param sustainedRiseByCharge id of its curve
  * @param resistanceByTemperature id of its curve
  * @param source id of the {@link Source} of this choice
@@ -20,6 +21,7 @@ public record ChemistryEntry(
         String openCircuitVoltage,
         String resistanceByCharge,
         String resistanceIntoByCharge,
+        String resistanceColdByCharge,
         String sustainedRiseByCharge,
         String resistanceByTemperature,
         String source,

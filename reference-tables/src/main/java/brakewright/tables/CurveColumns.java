@@ -21,6 +21,11 @@ final class CurveColumns {
                 row, "resistance_into_by_charge", CurveQuantity.RESISTANCE_INTO_BY_CHARGE, curves);
     }
 
+    static String resistanceColdByCharge(TableRow row, Map<String, CurveEntry> curves) {
+        return id(
+                row, "resistance_cold_by_charge", CurveQuantity.RESISTANCE_COLD_BY_CHARGE, curves);
+    }
+
     static String sustainedRiseByCharge(TableRow row, Map<String, CurveEntry> curves) {
         return id(row, "sustained_rise_by_charge", CurveQuantity.SUSTAINED_RISE_BY_CHARGE, curves);
     }

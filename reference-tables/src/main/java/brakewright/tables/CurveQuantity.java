@@ -10,6 +10,8 @@ public enum CurveQuantity {
     RESISTANCE_BY_CHARGE("resistance-by-charge"),
     /** Further share of the mid-charge resistance into a cell [1] over charge fraction [1]. */
     RESISTANCE_INTO_BY_CHARGE("resistance-into-by-charge"),
+    /** Further share of the mid-charge resistance at 10 °C [1] over charge fraction [1]. */
+    RESISTANCE_COLD_BY_CHARGE("resistance-cold-by-charge"),
     /** Factor of the rise of resistance in a long pull [1] over charge fraction [1]. */
     SUSTAINED_RISE_BY_CHARGE("sustained-rise-by-charge"),
     /** Share of the charge current [1] over charge fraction [1]. */
@@ -34,6 +36,11 @@ public enum CurveQuantity {
 
     boolean isOverCharge() {
         return this != RESISTANCE_BY_TEMPERATURE;
+    }
+
+    /** Whether it tells how much more there is, which may be nothing. */
+    boolean isFurtherShare() {
+        return this == RESISTANCE_INTO_BY_CHARGE || this == RESISTANCE_COLD_BY_CHARGE;
     }
 
     static Optional<CurveQuantity> parse(String text) {

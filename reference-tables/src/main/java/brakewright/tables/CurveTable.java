@@ -55,7 +55,7 @@ final class CurveTable {
             if (quantity.isOverCharge() && !(abscissas[i] >= 0.0 && abscissas[i] <= 1.0)) {
                 throw row.fault("x", "a charge fraction from 0 to 1");
             }
-            ordinates[i] = row.positive("y");
+            ordinates[i] = quantity.isFurtherShare() ? row.notNegative("y") : row.positive("y");
             if (i > 0) {
                 checkStep(row, quantity, abscissas, ordinates, i);
             }

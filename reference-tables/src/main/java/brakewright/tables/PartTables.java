@@ -26,6 +26,7 @@ final class PartTables {
                             CurveColumns.openCircuitVoltage(row, curves),
                             CurveColumns.resistanceByCharge(row, curves),
                             CurveColumns.resistanceIntoByCharge(row, curves),
+                            CurveColumns.resistanceColdByCharge(row, curves),
                             CurveColumns.sustainedRiseByCharge(row, curves),
                             CurveColumns.resistanceByTemperature(row, curves),
                             source,

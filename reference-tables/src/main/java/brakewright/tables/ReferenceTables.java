@@ -45,7 +45,7 @@ public final class ReferenceTables implements Defaults {
                         TableFile.read(
                                 files,
                                 "chemistries.csv",
-                                "id,name,open_circuit_voltage,resistance_by_charge,resistance_into_by_charge,sustained_rise_by_charge,resistance_by_temperature,source,kind,note"),
+                                "id,name,open_circuit_voltage,resistance_by_charge,resistance_into_by_charge,resistance_cold_by_charge,sustained_rise_by_charge,resistance_by_temperature,source,kind,note"),
                         curves,
                         sources);
         cells =

@@ -59,6 +59,14 @@ final class TableRow {
         return value;
     }
 
+    double notNegative(String column) {
+        double value = number(column);
+        if (!(value >= 0.0)) {
+            throw fault(column, "zero or a number above");
+        }
+        return value;
+    }
+
     OptionalDouble positiveIfGiven(String column) {
         return text(column).isEmpty()
                 ? OptionalDouble.empty()

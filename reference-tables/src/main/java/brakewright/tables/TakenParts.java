@@ -59,6 +59,7 @@ record TakenParts(Map<String, CurveEntry> curves) {
         all.put(Input.CELL_OPEN_CIRCUIT_VOLTAGE, curve(chemistry.openCircuitVoltage()));
         all.put(Input.CELL_RESISTANCE_BY_CHARGE, curve(chemistry.resistanceByCharge()));
         all.put(Input.CELL_RESISTANCE_INTO_BY_CHARGE, curve(chemistry.resistanceIntoByCharge()));
+        all.put(Input.CELL_RESISTANCE_COLD_BY_CHARGE, curve(chemistry.resistanceColdByCharge()));
         all.put(Input.CELL_SUSTAINED_RISE_BY_CHARGE, curve(chemistry.sustainedRiseByCharge()));
         all.put(Input.CELL_RESISTANCE_BY_TEMPERATURE, curve(chemistry.resistanceByTemperature()));
         return all;

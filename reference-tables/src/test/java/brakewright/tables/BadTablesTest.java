@@ -48,6 +48,8 @@ class BadTablesTest {
             curves.csv|nmc-p42a,open-circuit-voltage,0.1,|nmc-p42a,weight,0.1,|quantity|open-circuit-voltage,
             curves.csv|nmc-p42a,open-circuit-voltage,0.1,|lone,open-circuit-voltage,0.1,|curve|at least two points
             curves.csv|by-temperature,25,1,|by-temperature,25,2,|y|does not rise
+            curves.csv|nmc-p42a,open-circuit-voltage,0,2.506|nmc-p42a,open-circuit-voltage,0,0|y|above zero
+            curves.csv|cold-by-charge,0.2,0.09|cold-by-charge,0.2,-0.09|y|zero or a number above
             curves.csv|charge-current-by-charge,0.8,0.25|charge-current-by-charge,0.8,1.25|y|does not rise
             cells.csv|fast-charge-to-80-percent|nmc-resistance-by-charge|charge_current_by_charge|charge-current-by-charge
             sources.csv|samsung-30q-spec,|samsung-25r-spec,|id|no earlier row

@@ -112,10 +112,9 @@ class MeasuredCellTest {
     }
 
     /**
-     * Tolerance: 2 % too low at most, half the last digit of two factors; 8 % below mid charge in
-     * the cold, where one factor of the temperature stands for all charges, and as little as that
-     * leaves of what a cold cell meets that is nearly empty. Too high by what it resists less into
-     * it below mid charge, and out of it above.
+     * Tolerance: 2 % too low at most, half the last digit of two factors. Too high by what it
+     * resists less into it than out of it below mid charge, most of all in the cold, which is not
+     * counted on, and out of it above.
      */
     @ParameterizedTest(name = "{0}, {1} °C, {2}: {3} mΩ")
     @CsvFileSource(resources = "lfp-cell-pulses.csv", useHeadersInDisplayName = true)
@@ -123,8 +122,8 @@ class MeasuredCellTest {
             String direction, double celsius, double charge, double published, String seen) {
         BatteryModel way = direction.equals("into") ? LFP.into() : LFP;
         double got = 1e3 * way.resistance(charge, celsius);
-        double least = celsius >= 25.0 || charge > 0.45 ? 0.98 : charge > 0.15 ? 0.92 : 0.45;
-        assertThat(got).isGreaterThan(least * published);
+        assertThat(got).isGreaterThan(0.98 * published);
+        boolean isCountedOn = direction.equals("out") || charge > 0.45;
         OutsideChecks.check(
                 String.join("-", "lfp", direction, celsius + "C", "" + charge),
                 "resistance of a pulse",
@@ -132,8 +131,29 @@ class MeasuredCellTest {
                 seen,
                 published,
                 got,
-                0.75 * published,
+                (isCountedOn ? 0.17 : celsius > 15.0 ? 0.75 : 3.0) * published,
                 "mohm");
+    }
+
+    /**
+     * What a cell of yet another maker resisted at 5 °C over its resistance at mid charge and that
+     * temperature, after 10 s. Tolerance: 2.5 % too low at most, what 0.2 mΩ of its 11.5 mΩ make
+     * (its tables have a tenth of a milliohm); 20 % too high, as it is milder when it is full.
+     */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvFileSource(resources = "nmc-cold-cell.csv", useHeadersInDisplayName = true)
+    void aColdCellResistsOverTheChargeAsAnotherDid(double charge, double published, String seen) {
+        double got = POUCH.resistance(charge, 5.0) / POUCH.resistance(0.5, 5.0);
+        assertThat(got).isGreaterThan(0.975 * published);
+        OutsideChecks.check(
+                "nmc-cold-" + charge,
+                "resistance at 5 degC over that at mid charge",
+                "T. Huria and others",
+                seen,
+                published,
+                got,
+                0.2 * published,
+                "1");
     }
 
     /**
@@ -321,7 +341,8 @@ class MeasuredCellTest {
                         Curve.constant(3.7),
                         new ResistanceByCharge(
                                 curve(chemistry + "-resistance-by-charge"),
-                                curve(chemistry + "-resistance-into-by-charge")),
+                                curve(chemistry + "-resistance-into-by-charge"),
+                                curve(chemistry + "-resistance-cold-by-charge")),
                         ArrheniusCurve.through(curve(chemistry + "-resistance-by-temperature")),
                         new Relaxation(
                                 rise,

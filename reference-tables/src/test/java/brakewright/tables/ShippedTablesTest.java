@@ -18,7 +18,7 @@ class ShippedTablesTest {
 
     @Test
     void nameTheirEdition() {
-        assertThat(TABLES.version()).isEqualTo("2026-11.9");
+        assertThat(TABLES.version()).isEqualTo("2026-11.10");
     }
 
     @Test
@@ -126,7 +126,7 @@ class ShippedTablesTest {
                         case OPEN_CIRCUIT_VOLTAGE -> 1.0;
                         case RESISTANCE_BY_CHARGE, SUSTAINED_RISE_BY_CHARGE ->
                                 entry.curve().at(0.5);
-                        case RESISTANCE_INTO_BY_CHARGE -> 1.0;
+                        case RESISTANCE_INTO_BY_CHARGE, RESISTANCE_COLD_BY_CHARGE -> 1.0;
                         case CHARGE_CURRENT_BY_CHARGE -> entry.curve().at(0.0);
                         case RESISTANCE_BY_TEMPERATURE -> entry.curve().at(25.0);
                     };

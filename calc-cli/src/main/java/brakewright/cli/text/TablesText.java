@@ -253,6 +253,7 @@ public final class TablesText {
         page.paragraph("  name", LABEL, entry.name());
         page.paragraph("  rest voltage", LABEL, entry.openCircuitVoltage());
         page.paragraph("  resistance by charge", LABEL, entry.resistanceByCharge());
+        page.paragraph("  more in the cold", LABEL, entry.resistanceColdByCharge());
         page.paragraph("  and by temperature", LABEL, entry.resistanceByTemperature());
         page.paragraph("  why these", LABEL, cited(entry.source(), entry.kind(), entry.note()));
         return page.text();
