@@ -332,6 +332,15 @@ def close(one, other):
     return all(a == b or abs(a - b) <= 1e-9 * max(abs(a), abs(b)) for a, b in zip(one, other))
 
 
+def with_idle(v, drawn, s, cells, seconds):
+    """That and what electronics and lights draw beside it; no more than at the greatest power."""
+    u, r = v.battery.open_circuit(s), v.battery.resistance(s, cells, seconds)
+    if drawn == 0 or 2 * drawn * r >= u:
+        return drawn
+    both = pulse_draw(u, r, drawn * (u - drawn * r) + v["use.idle_power"])
+    return u / (2 * r) if both is None else both
+
+
 def most_drawn(v, draw, taper, asked, s, cells, seconds):
     """What the motors draw at most, as far as the draw and its taper let them."""
     u, r = v.battery.open_circuit(s), v.battery.resistance(s, cells, seconds)
@@ -359,6 +368,7 @@ def hard_pulls(c, v, told):
         def beyond(trip, i, after):
             pack = battery.packs[i]
             drawn = most_drawn(v, draw, taper, asked, s, cells, after)
+            drawn = with_idle(v, drawn, s, cells, after)
             if trip == "discharge-trip":
                 own = drawn * battery.share(i, s, cells)
                 return own - pack.get("protection.discharge_trip", math.inf)

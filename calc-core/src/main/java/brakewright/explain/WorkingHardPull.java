@@ -114,7 +114,7 @@ final class WorkingHardPull {
 
     private Term current() {
         Term whole =
-                searched("I_p", "drawn as the trip is passed", opened.packCurrent(), Unit.AMPERE);
+                searched("I_p", "drawn then, with idle power", opened.packCurrent(), Unit.AMPERE);
         return build.battery().isOnePack()
                 ? whole
                 : trip.share(whole, "of that, out of this pack", opened.current());

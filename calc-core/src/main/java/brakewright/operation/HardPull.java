@@ -17,8 +17,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * A pull at the set draw that lasts as long as the hardest in use, at any charge in use: what the
- * protection sees of it, and how soon it opens.
+ * A pull at the set draw that lasts as long as the hardest in use, at any charge in use, with what
+ * electronics and lights draw beside it: what the protection sees of it, and how soon it opens.
  *
  * <p>A trip opens once what it watches has been beyond it for as long as it waits. While the pull
  * lasts the resistance of the cells grows, so that their voltage falls; a current that no taper
@@ -48,7 +48,8 @@ public final class HardPull {
                         build,
                         battery,
                         operation,
-                        new Sag.Draw(operation.drive().packCurrent(), true, cellsC, lasts));
+                        new Sag.Draw(operation.drive().packCurrent(), true, cellsC, lasts),
+                        build.use().riding().idlePower());
     }
 
     /** What interrupts the pack, and how soon such a device typically acts. */
@@ -91,7 +92,7 @@ public final class HardPull {
      * @param place of its pack, from 0
      * @param charge at which it does, of all packs [1]
      * @param cellsC cell temperature [°C]
-     * @param packCurrent out of all packs together as it is passed [A]
+     * @param packCurrent out of all packs together as it is passed, idle power included [A]
      * @param current out of that pack [A]
      * @param multiple what of the pulse resistance must be there for it [1]; 0 or less where cells
      *     are below it at rest, and for a current trip

@@ -21,9 +21,16 @@ final class SagCourse {
     private final ElectricDrive drive;
     private final double topSpeed;
     private final Sag.Draw drawn;
+    private final double beside;
     private final ChargeSearch search;
 
+    /** The draw alone. */
     SagCourse(Build build, BatteryModel model, Operation operation, Sag.Draw drawn) {
+        this(build, model, operation, drawn, 0.0);
+    }
+
+    /** The draw, and a power [W] that is drawn beside it as long as it lasts. */
+    SagCourse(Build build, BatteryModel model, Operation operation, Sag.Draw drawn, double beside) {
         this.model = model;
         ElectricDrive set = operation.drive();
         this.drive =
@@ -31,6 +38,7 @@ final class SagCourse {
                         set.powertrain(), set.motorCurrent(), drawn.current(), set.taper());
         this.topSpeed = operation.topSpeed();
         this.drawn = drawn;
+        this.beside = beside;
         ChargeSearch charges = ChargeSearch.over(build.use(), model);
         this.search = charges.with(lastOfTaper(charges));
     }
@@ -120,10 +128,17 @@ final class SagCourse {
     }
 
     /**
-     * What the motors draw at most after a time [s], as far as the draw and the taper let them [A].
+     * What flows at most after a time [s], as far as the draw and the taper let the motors [A]; no
+     * more than at the greatest power, and nothing where the motors draw nothing.
      */
     double flowing(double charge, double seconds) {
-        return drive.greatestDraw(topSpeed, PackState.of(model, charge, drawn.cellsC(), seconds));
+        PackState pack = PackState.of(model, charge, drawn.cellsC(), seconds);
+        double motors = drive.greatestDraw(topSpeed, pack);
+        if (beside == 0.0 || motors == 0.0 || pack.isBeyondGreatestPower(motors)) {
+            return motors;
+        }
+        double all = -pack.currentInto(-(pack.powerDrawnBy(motors) + beside));
+        return Double.isInfinite(all) ? pack.voltage() / (2.0 * pack.resistance()) : all;
     }
 
     /** Of that, out of one pack [A]. */

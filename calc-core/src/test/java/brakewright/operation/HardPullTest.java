@@ -13,6 +13,8 @@ import brakewright.spec.Onset;
 import brakewright.spec.Protection;
 import brakewright.spec.Relaxation;
 import brakewright.spec.RoundFigures;
+import brakewright.spec.Taper;
+import brakewright.spec.Use;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
@@ -81,6 +83,37 @@ class HardPullTest {
         assertThat(current.current()).isCloseTo(10.0, within(1e-9));
         HardPull.Opened voltage = opened(10.0, both(of(6.0))).orElseThrow();
         assertThat(voltage.opening()).isEqualTo(HardPull.Opening.UNDERVOLTAGE_TRIP);
+    }
+
+    /** 10 A at 32.5 V and 25 W of lights, at once behind 0.3 Ω: {@code 35.5·I − 0.3·I² = 350}. */
+    @Test
+    void lightsAndElectronicsPullToo() {
+        Protection trip =
+                both(UNKNOWN).withDischargeTrip(of(10.5)).withCellUndervoltageTrip(UNKNOWN);
+        assertThat(opened(10.0, trip)).isEmpty();
+        Build dark = pulling(10.0, trip);
+        Use use = dark.use();
+        Build lit = dark.withUse(use.withRiding(use.riding().withIdlePower(25.0)));
+        HardPull.Opened opened = pull(lit).opensFirst(CHARGE).orElseThrow();
+        assertThat(opened.opening()).isEqualTo(HardPull.Opening.DISCHARGE_TRIP);
+        assertThat(opened.passedAfter()).isZero();
+        assertThat(opened.packCurrent())
+                .isCloseTo((35.5 - Math.sqrt(35.5 * 35.5 - 420.0)) / 0.6, within(1e-9));
+    }
+
+    /** Nothing is left of the draw where a taper has ended: that is no pull, whatever is lit. */
+    @Test
+    void lightsAloneAreNoPull() {
+        Protection trip = undervoltage(3.6, UNKNOWN);
+        Build dark = pulling(10.0, trip);
+        Use use = dark.use();
+        Build lit =
+                dark.withUse(use.withRiding(use.riding().withIdlePower(25.0)))
+                        .withSettings(
+                                dark.settings()
+                                        .withLowVoltageTaper(Optional.of(new Taper(46.0, 36.0))));
+        assertThat(pull(lit).opensFirst(CHARGE)).isEmpty();
+        assertThat(pull(lit).nearestToTrip(CHARGE).cell()).isInfinite();
     }
 
     /** Below 0.45 the trip at 3.15 V is passed at once: at the fullest of those it is told. */
