@@ -18,7 +18,8 @@ class HardPullTripTest {
     void withoutADelayOfItsOwnTheTypicalOneIsTold(@TempDir Path folder) throws IOException {
         assertThat(words(shown(folder, "")))
                 .contains("In a pull of 25 s, cells at 20 °C, the protection's under-voltage trip")
-                .contains("opens soonest at 11.3 % charge: typically after 38 ms.")
+                .contains("opens soonest at 11.3 % charge: typically after 38 ms. Drive and")
+                .contains("electric brake are gone then, typically until a charger is connected.")
                 .contains("the protection disconnects at");
     }
 
@@ -36,7 +37,21 @@ class HardPullTripTest {
                 .contains("opens soonest at 11.3 % charge: after 2.0 s.");
         assertThat(words(CommandRun.of("explain", file.toString(), "hard-pull-trip")))
                 .contains("Protection opens after: 2 s.")
-                .contains("t_d for which that trip waits 2 s");
+                .contains("t_d for which that trip waits 2 s")
+                .contains("such a trip closes again when a charger is connected");
+    }
+
+    /** Pulling takes the load that keeps a current trip open; braking does not close its own. */
+    @Test
+    void whatATripWaitsForBeforeItClosesIsTold(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("board.toml");
+        Files.writeString(file, Files.readString(VEHICLE).replace("\"80 A\"", "\"5 A\""));
+        assertThat(words(CommandRun.of("worksheet", file.toString(), "--show", "sag")))
+                .contains("gone then, typically until the load is off.");
+        assertThat(words(CommandRun.of("explain", file.toString(), "hard-pull-trip")))
+                .contains("such a trip closes again once the load is off");
+        assertThat(words(CommandRun.of("explain", VEHICLE.toString(), "first-stop-trip")))
+                .contains("taken to stay open to the end of the stop");
     }
 
     private static String words(CommandRun run) {

@@ -38,6 +38,7 @@ import brakewright.limit.Standing;
 import brakewright.limit.TaperLimit;
 import brakewright.operation.FirstStop;
 import brakewright.operation.HardPull;
+import brakewright.operation.Recovery;
 import brakewright.operation.RegenOvershoot;
 import brakewright.operation.Sag;
 import brakewright.operation.Sharing;
@@ -127,6 +128,7 @@ class ViewsTest {
         FirstStop.class,
         HardPull.Opened.class,
         HardPull.Opening.class,
+        Recovery.class,
         RegenOvershoot.class,
         Review.class,
         Sag.class,

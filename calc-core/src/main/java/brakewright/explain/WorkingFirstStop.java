@@ -82,7 +82,8 @@ final class WorkingFirstStop {
                 stop.opensAfter(),
                 times,
                 "Counted from when that current began. The current is held at what it is at the"
-                        + " beginning of the stop, so that nothing opens later than is told.");
+                        + " beginning of the stop, so that nothing opens later than is told.",
+                stop.opening().recovery());
         return Working.of(
                 ResultId.FIRST_STOP_TRIP,
                 "How soon the protection opens in the first stop with the fullest pack in use, from"

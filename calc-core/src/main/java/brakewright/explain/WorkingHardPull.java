@@ -96,7 +96,8 @@ final class WorkingHardPull {
                 opened.after(),
                 times,
                 "Counted from when the set draw began, at the charge in use at which it is soonest;"
-                        + " the current is the one that flows as the trip is passed.");
+                        + " the current is the one that flows as the trip is passed.",
+                opened.opening().recovery());
         return Working.of(
                 ResultId.HARD_PULL_TRIP,
                 "How soon the protection opens in a pull at the set draw that lasts as long as the"

@@ -71,25 +71,27 @@ public record FirstStop(
     /** What interrupts the pack, and how soon such a device typically acts. */
     public enum Opening {
         /** Nothing opens. */
-        NOTHING(Double.POSITIVE_INFINITY),
+        NOTHING(Double.POSITIVE_INFINITY, Recovery.NONE),
         /**
          * The charge over-current trip.
          *
          * <p>Source of the delay: ABLIC S-8211C data sheet rev. 5.0, table 14, charge over-current
          * detection, typical; others are set from milliseconds to seconds.
          */
-        CHARGE_TRIP(9e-3),
+        CHARGE_TRIP(9e-3, Recovery.DRAWN_FROM),
         /**
          * The cell over-voltage trip.
          *
          * <p>Source of the delay: ABLIC S-8211C data sheet rev. 5.0, overcharge detection, typical.
          */
-        OVERVOLTAGE_TRIP(1.2);
+        OVERVOLTAGE_TRIP(1.2, Recovery.DRAWN_FROM_OR_LOWER);
 
         private final double typicalDelay;
+        private final Recovery recovery;
 
-        Opening(double typicalDelay) {
+        Opening(double typicalDelay, Recovery recovery) {
             this.typicalDelay = typicalDelay;
+            this.recovery = recovery;
         }
 
         /**
@@ -99,6 +101,15 @@ public record FirstStop(
          */
         public double typicalDelay() {
             return typicalDelay;
+        }
+
+        /**
+         * Returns what it typically waits for before it closes again.
+         *
+         * @return what must happen
+         */
+        public Recovery recovery() {
+            return recovery;
         }
     }
 

@@ -60,19 +60,21 @@ public final class HardPull {
          * <p>Source of the delay: ABLIC S-8211C data sheet rev. 5.0, table 14, discharge
          * over-current detection, typical; the same series is sold with 4.5 and 18 ms.
          */
-        DISCHARGE_TRIP(9e-3),
+        DISCHARGE_TRIP(9e-3, Recovery.LOAD_OFF),
         /**
          * The cell under-voltage trip.
          *
          * <p>Source of the delay: ABLIC S-8211C data sheet rev. 5.0, table 14, overdischarge
          * detection, typical; the shortest of the series, which is sold with 150 and 300 ms, too.
          */
-        UNDERVOLTAGE_TRIP(38e-3);
+        UNDERVOLTAGE_TRIP(38e-3, Recovery.CHARGER);
 
         private final double typicalDelay;
+        private final Recovery recovery;
 
-        Opening(double typicalDelay) {
+        Opening(double typicalDelay, Recovery recovery) {
             this.typicalDelay = typicalDelay;
+            this.recovery = recovery;
         }
 
         /**
@@ -82,6 +84,15 @@ public final class HardPull {
          */
         public double typicalDelay() {
             return typicalDelay;
+        }
+
+        /**
+         * Returns what it typically waits for before it closes again.
+         *
+         * @return what must happen
+         */
+        public Recovery recovery() {
+            return recovery;
         }
     }
 

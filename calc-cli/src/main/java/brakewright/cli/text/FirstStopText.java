@@ -20,6 +20,10 @@ final class FirstStopText {
     /** Our own choice: what rolls on for longer is not told as a stop [m]. */
     private static final double OUT_OF_REASON = 1000.0;
 
+    private static final String CLOSES =
+            "The trip is taken to stay open to the end of the stop: typically it closes again only"
+                    + " once the pack is drawn from.";
+
     private final Worksheet sheet;
     private final UnitSystem units;
     private final Page page;
@@ -45,6 +49,9 @@ final class FirstStopText {
         for (FirstStop stop : stops) {
             page.paragraph(
                     "  cells at " + Numbers.nearest(stop.cellsC(), 0) + " °C", LABEL, told(stop));
+        }
+        if (stops.stream().anyMatch(stop -> stop.opened().isPresent())) {
+            page.paragraph("  once it opened", LABEL, CLOSES);
         }
         String help = helpInFull(sheet.firstStopHelp());
         if (!help.isEmpty()) {

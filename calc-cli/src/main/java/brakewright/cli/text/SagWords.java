@@ -6,6 +6,7 @@ import brakewright.formula.Term;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.TaperLimit;
 import brakewright.operation.HardPull;
+import brakewright.operation.Recovery;
 import brakewright.operation.Sag;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
@@ -92,7 +93,10 @@ final class SagWords {
                             + (opened.isDelayTypical() ? "typically " : "")
                             + "after "
                             + Numbers.time(opened.after())
-                            + ". Drive and electric brake are gone then.");
+                            + ". Drive and electric brake are gone then, "
+                            + (opened.opening().recovery() == Recovery.CHARGER
+                                    ? "typically until a charger is connected."
+                                    : "typically until the load is off."));
         }
     }
 

@@ -43,8 +43,8 @@ public final class Cautions {
                             + " cold or cut off.",
                     "Try every change at walking pace, level, with helmet, gloves, pads; then in"
                             + " small steps.",
-                    "A protection that opens takes the brake at once, and may destroy the"
-                            + " controller.",
+                    "A protection that opens takes the brake at once, for that stop, and may destroy"
+                            + " the controller.",
                     "Lithium cells burn: charge them in their window; disconnect the pack before"
                             + " you work on it.");
 

@@ -27,7 +27,8 @@ class FirstStopTextTest {
                         Numbers.down(stop.leftDeceleration(), 2)
                                 + " m/s² are left of all braking at 32.0 km/h, "
                                 + Numbers.down(stop.leftSlow(), 2)
-                                + " m/s² at a crawl");
+                                + " m/s² at a crawl")
+                .contains("closes again only once the pack is drawn from");
     }
 
     @Test
@@ -36,7 +37,7 @@ class FirstStopTextTest {
         assertThat(printed.sheet().firstStops().get(0).opened()).isEmpty();
         assertThat(printed.prose(HEADING))
                 .contains("If nothing opens, it stops within", "All within limits.")
-                .doesNotContain("at a crawl");
+                .doesNotContain("at a crawl", "closes again");
     }
 
     @Test
