@@ -17,9 +17,10 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>The verdict is taken at the unfavourable corner: the values within the tolerances at which the
  * outcome is worst, and among those a sum in which the safe charge counts most and the severity of
- * the worst check less; {@link CornerSearch} tells how it is found. Where the outcome changes
- * within the tolerances, the sum is the greatest to which moving one input at a time leads. Every
- * result is told at its own worst and best corner.
+ * the worst check less; {@link CornerSearch} tells how it is found. Of corners at which nothing is
+ * left of either, the one counts at which all checks are exceeded most in the mean. Where the
+ * outcome changes within the tolerances, the sum is the greatest to which moving one input at a
+ * time leads. Every result is told at its own worst and best corner.
  *
  * @param inputs that are not known exactly
  * @param nominal the verdict at nominal values
@@ -48,6 +49,9 @@ public record Tolerances(
                     Quantity.CLIMB,
                     Quantity.HOTTEST_WINDING,
                     Quantity.RANGE);
+
+    /** The badness of what is outside of limits, safe at no charge, and by nothing permitted. */
+    private static final double UTTER = 10.0 * Verdict.Outcome.OUTSIDE_LIMITS.ordinal() + 6.0;
 
     /** Copies the lists. */
     public Tolerances {
@@ -141,7 +145,7 @@ public record Tolerances(
      */
     public static Corner unfavourable(List<Uncertain> inputs, Variation variation) {
         Work work = new Work(inputs, variation);
-        return work.corner(work.search.greatest(work::badness));
+        return work.corner(work.unfavourable());
     }
 
     /**
@@ -172,7 +176,7 @@ public record Tolerances(
 
         Tolerances tolerances() {
             double[] nominal = search.nominal();
-            Corner worst = corner(search.greatest(this::badness));
+            Corner worst = corner(unfavourable());
             return new Tolerances(
                     inputs,
                     results(nominal).evaluation(),
@@ -180,6 +184,17 @@ public record Tolerances(
                     corner(search.greatest(values -> -badness(values))),
                     spreads(nominal),
                     influences(worst));
+        }
+
+        private double[] unfavourable() {
+            double[] worst = search.greatest(this::badness);
+            return badness(worst) < UTTER
+                    ? worst
+                    : search.greatest(
+                            values ->
+                                    badness(values) < UTTER
+                                            ? -UTTER
+                                            : results(values).evaluation().meanSeverity());
         }
 
         private double badness(double[] values) {

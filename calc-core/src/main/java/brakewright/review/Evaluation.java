@@ -26,6 +26,7 @@ import java.util.Set;
  * @param charge the charge state where it is worst; empty where it does not depend on it [1]
  * @param safeCharge up to which braking in full or in part is safe for the packs; 0 where it is at
  *     no charge in use [1]
+ * @param meanSeverity of all checks [1], from −1 to 1; tells apart what the worst check does not
  */
 public record Evaluation(
         Verdict.Outcome outcome,
@@ -33,7 +34,8 @@ public record Evaluation(
         ConstraintId worst,
         WhichPack pack,
         OptionalDouble charge,
-        double safeCharge) {
+        double safeCharge,
+        double meanSeverity) {
 
     /**
      * Evaluates a vehicle.
@@ -88,10 +90,12 @@ public record Evaluation(
         double safeCharge = checks.safeCharge();
         Check worst = null;
         boolean outside = false;
+        double sum = 0.0;
         for (Check check : checks.list()) {
             if (worst == null || check.severity() > worst.severity()) {
                 worst = check;
             }
+            sum += check.severity();
             outside |= check.isExceeded() && check.isNever();
         }
         if (worst == null) {
@@ -101,7 +105,8 @@ public record Evaluation(
                     ConstraintId.CELL_CHARGE_RATING,
                     WhichPack.WHOLE,
                     OptionalDouble.empty(),
-                    safeCharge);
+                    safeCharge,
+                    -1.0);
         }
         return new Evaluation(
                 outside
@@ -113,6 +118,7 @@ public record Evaluation(
                 worst.held().against(),
                 worst.held().pack(),
                 worst.charge(),
-                safeCharge);
+                safeCharge,
+                sum / checks.list().size());
     }
 }

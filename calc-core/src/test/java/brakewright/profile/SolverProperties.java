@@ -105,7 +105,8 @@ class SolverProperties {
                 ConstraintId.GRIP,
                 WhichPack.WHOLE,
                 OptionalDouble.empty(),
-                1.0);
+                1.0,
+                severity);
     }
 
     @Example
@@ -133,7 +134,8 @@ class SolverProperties {
                                 ConstraintId.GRIP,
                                 WhichPack.WHOLE,
                                 OptionalDouble.empty(),
-                                1.0);
+                                1.0,
+                                0.0);
         Solution solution = Solver.highest(verdict, 0.0, 5000.0);
         assertThat(((Solution.Found) solution).value()).isCloseTo(limit, within(2e-9));
     }
