@@ -6,6 +6,7 @@ import brakewright.limit.Signal;
 import brakewright.machine.WindingHeat;
 import brakewright.operation.Operation;
 import brakewright.spec.Build;
+import brakewright.spec.Climate;
 import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,15 @@ final class FactReview {
         }
         if (!build.battery().isWiringKnown()) {
             findings.add(Finding.of(Topic.WIRING_UNKNOWN, Signal.CAUTION).build());
+        }
+        double own = build.battery().temperatureC();
+        Climate climate = build.use().climate();
+        double nearest = Math.max(climate.coldestPackC(), Math.min(climate.warmestPackC(), own));
+        if (own != nearest) {
+            findings.add(
+                    Finding.of(Topic.CELLS_BEYOND_USE, Signal.NOTICE)
+                            .valued(own, nearest, Unit.CELSIUS)
+                            .build());
         }
         Optional<WindingHeat> heat = MotorHeatBalance.of(build);
         if (heat.isEmpty()) {

@@ -93,7 +93,9 @@ public enum Topic {
     /** Trips of the protection are not given. */
     PROTECTION_UNKNOWN("protection-unknown"),
     /** A part of the wiring is not given. */
-    WIRING_UNKNOWN("wiring-unknown");
+    WIRING_UNKNOWN("wiring-unknown"),
+    /** The cells' own temperature lies beyond those in use. */
+    CELLS_BEYOND_USE("cells-beyond-use");
 
     private final String key;
 

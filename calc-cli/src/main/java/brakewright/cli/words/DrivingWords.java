@@ -66,7 +66,7 @@ final class DrivingWords {
                             + " predicted to come from "
                             + Numbers.nearest(finding.temperatureC().orElseThrow(), 0)
                             + " to "
-                            + Numbers.nearest(finding.value().orElseThrow(), 0)
+                            + beyond(finding.value().orElseThrow(), finding.limit().orElseThrow())
                             + " °C; charging is permitted to "
                             + Numbers.down(finding.limit().orElseThrow(), 0)
                             + " °C, and an even ride stays below that. Measure their temperature;"
@@ -92,6 +92,11 @@ final class DrivingWords {
         };
     }
 
+    /** To the degree, or as finely as it takes to read that it lies beyond. */
+    private static String beyond(double celsius, double limitC) {
+        return Math.round(celsius) > limitC ? Numbers.nearest(celsius, 0) : Numbers.up(celsius, 1);
+    }
+
     private String warmed(Finding finding) {
         Condition.RiddenUpTo ridden = (Condition.RiddenUpTo) finding.condition().orElseThrow();
         return "Charging"
@@ -107,7 +112,7 @@ final class DrivingWords {
                 + " °C in air of "
                 + Numbers.nearest(build.use().climate().ambientC(), 0)
                 + " °C, and they come to "
-                + Numbers.nearest(ridden.highestC(), 0)
+                + beyond(ridden.highestC(), ridden.limitC())
                 + " °C. From then on nothing may be braked into them; measure their"
                 + " temperature on such a ride.";
     }

@@ -207,6 +207,13 @@ public final class FindingWords {
             case MOTOR_HEAT_UNKNOWN ->
                     "The motor's thermal figures are not given, so no limit keeps its winding from"
                             + " overheating. Measure its temperature on the first rides.";
+            case CELLS_BEYOND_USE ->
+                    "The cells' own temperature, "
+                            + Numbers.nearest(finding.value().orElseThrow(), 0)
+                            + " °C, lies beyond the "
+                            + Numbers.nearest(finding.limit().orElseThrow(), 0)
+                            + " °C of use.pack_temperature. It is looked at like those in use;"
+                            + " where pack.temperature is not told it is that of the air.";
             case PROTECTION_UNKNOWN ->
                     "Trips of the pack's protection are not given ("
                             + missingTrips()
