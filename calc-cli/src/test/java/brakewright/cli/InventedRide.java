@@ -5,6 +5,7 @@ import brakewright.replay.RidePoint;
 import brakewright.replay.Route;
 import brakewright.replay.RouteRide;
 import brakewright.spec.Build;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -67,10 +68,37 @@ final class InventedRide {
                 Math.ceil(1000.0 * charge) / 10.0);
     }
 
+    /**
+     * A row with its noise.
+     *
+     * @param time [s]
+     * @param distance from the beginning of the route, without noise [m]
+     * @param speed [m/s]
+     * @param voltage [V]
+     * @param current out of the pack [A]
+     * @param charge [1]
+     */
+    record Row(
+            double time,
+            double distance,
+            double speed,
+            double voltage,
+            double current,
+            double charge) {}
+
     static String rows(RouteRide ride, double spacing, long seed, Style style) {
+        StringBuilder text = new StringBuilder();
+        for (Row row : sampled(ride, spacing, seed)) {
+            text.append(
+                    style.row(row.time(), row.speed(), row.voltage(), row.current(), row.charge()));
+        }
+        return text.toString();
+    }
+
+    static List<Row> sampled(RouteRide ride, double spacing, long seed) {
         List<RidePoint> course = ride.course();
         Random random = new Random(seed);
-        StringBuilder text = new StringBuilder();
+        List<Row> rows = new ArrayList<>();
         double end = course.get(course.size() - 1).state().time();
         int next = 1;
         for (int row = 0; row * spacing < end; row++) {
@@ -82,20 +110,20 @@ final class InventedRide {
             RidePoint behind = course.get(next);
             double span = behind.state().time() - before.state().time();
             double share = span > 0.0 ? (time - before.state().time()) / span : 1.0;
-            double speed =
-                    before.state().speed()
-                            + share * (behind.state().speed() - before.state().speed());
-            double charge =
-                    before.state().charge()
-                            + share * (behind.state().charge() - before.state().charge());
-            text.append(
-                    style.row(
+            double speed = between(before.state().speed(), behind.state().speed(), share);
+            rows.add(
+                    new Row(
                             time,
+                            between(before.state().distance(), behind.state().distance(), share),
                             speed > 0.5 ? speed + SPEED_NOISE * random.nextGaussian() : speed,
                             behind.packVoltage() + VOLTAGE_NOISE * random.nextGaussian(),
                             behind.packCurrent() + CURRENT_NOISE * random.nextGaussian(),
-                            charge));
+                            between(before.state().charge(), behind.state().charge(), share)));
         }
-        return text.toString();
+        return rows;
+    }
+
+    private static double between(double from, double to, double share) {
+        return from + share * (to - from);
     }
 }

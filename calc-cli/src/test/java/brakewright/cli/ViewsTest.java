@@ -48,6 +48,7 @@ import brakewright.powertrain.TopSpeed;
 import brakewright.profile.Situation;
 import brakewright.profile.Solver;
 import brakewright.profile.Variation;
+import brakewright.recording.BothWays;
 import brakewright.recording.ChargeBand;
 import brakewright.recording.CurrentSign;
 import brakewright.recording.Energy;
@@ -149,6 +150,7 @@ class ViewsTest {
         StopAndGo.class,
         StopOutcome.class,
         WarmRide.class,
+        BothWays.class,
         ChargeBand.class,
         CurrentSign.class,
         Energy.class,

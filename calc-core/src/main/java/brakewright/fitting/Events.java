@@ -26,8 +26,11 @@ final class Events {
     /** Assumption: our own choice; less is the scatter of a speed that is none [m/s]. */
     private static final double STANDING = 0.1;
 
-    /** Assumption: our own choice; over less the scatter of positions counts too much [m]. */
-    private static final double LEAST_WAY = 200.0;
+    /**
+     * Assumption: our own choice; over less the scatter of positions counts too much. By the wheels
+     * a quarter more than {@link Speeds} asks for by positions, as the two may differ so far [m].
+     */
+    private static final double LEAST_WAY = 250.0;
 
     /** Assumption: our own choice; a braking that comes so near to the highest is held there. */
     private static final double NEAR = 0.95;
@@ -95,7 +98,7 @@ final class Events {
         return mean(
                 Fitted.WHEEL_DIAMETER,
                 diameters,
-                "positions beside a wheel speed do not reach over three times 200 m");
+                "positions beside a wheel speed do not reach over three times 250 m");
     }
 
     static Fit regenPlateau(List<Stretch> stretches) {

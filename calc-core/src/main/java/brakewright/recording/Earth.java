@@ -27,4 +27,13 @@ final class Earth {
                 halfUp * halfUp + Math.cos(south) * Math.cos(north) * halfAcross * halfAcross;
         return 2.0 * RADIUS * Math.asin(Math.min(1.0, Math.sqrt(share)));
     }
+
+    /** Returns where a position lies from another, both in degrees. */
+    static Track.Spot spot(
+            double fromLatitude, double fromLongitude, double latitude, double longitude) {
+        double turn = Math.IEEEremainder(longitude - fromLongitude, 360.0);
+        return new Track.Spot(
+                RADIUS * Math.toRadians(turn) * Math.cos(Math.toRadians(fromLatitude)),
+                RADIUS * Math.toRadians(latitude - fromLatitude));
+    }
 }

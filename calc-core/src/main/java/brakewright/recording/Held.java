@@ -23,7 +23,7 @@ final class Held {
     }
 
     /** The rows of a window that may still be its lowest stand in a queue, ascending. */
-    private static void each(
+    static void each(
             Piece piece, Quantity quantity, double longestStep, double seconds, Taker taker) {
         int[] queue = new int[piece.rows()];
         int first = 0;

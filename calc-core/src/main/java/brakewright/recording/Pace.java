@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
  * @param meanOverall the distance over the recorded time [m/s]; 0 where that is none
  * @param hold how long a speed must last to count as held [s]
  * @param held the highest speed that was held; empty where no piece is that long
+ * @param bothWays the highest speeds that were held on one stretch in both directions; empty where
+ *     none was ridden so, or no positions tell it
  * @param stops how often it came to a standstill out of a ride
  */
 public record Pace(
@@ -23,6 +25,7 @@ public record Pace(
         double meanOverall,
         double hold,
         Optional<Moment> held,
+        Optional<BothWays> bothWays,
         int stops) {
 
     /** Assumption: our own choice; who was not faster did not ride on since the last stop [m/s]. */
@@ -54,6 +57,7 @@ public record Pace(
                 all > 0.0 ? way / all : 0.0,
                 hold,
                 held(recording, speed, hold),
+                BothWays.of(recording, speed, hold),
                 stops);
     }
 

@@ -114,6 +114,15 @@ public final class RideJson {
         json.number("mean_overall_m_per_s", pace.meanOverall());
         json.number("hold_s", pace.hold());
         pace.held().ifPresent(moment -> moment("held", "held_m_per_s", moment));
+        pace.bothWays()
+                .ifPresent(
+                        ways -> {
+                            json.startObject("both_ways");
+                            json.number("mean_m_per_s", ways.mean());
+                            moment("faster", "held_m_per_s", ways.faster());
+                            moment("slower", "held_m_per_s", ways.slower());
+                            json.endObject();
+                        });
         json.number("stops", pace.stops());
         json.number("stops_per_km", pace.stopsPerKilometre());
         json.endObject();

@@ -67,10 +67,16 @@ final class FitsTable {
                     + ", from "
                     + found.events()
                     + " events"
-                    + (found.what() == Fitted.JOINT_RESISTANCE
-                            ? ", if its cells resist as described"
-                            : "");
+                    + condition(found.what());
         }
         return "not told: " + ((Fit.Refused) fit).reason();
+    }
+
+    private static String condition(Fitted what) {
+        return switch (what) {
+            case JOINT_RESISTANCE -> ", if its cells resist as described";
+            case WHEEL_DIAMETER -> ", if the recorder counts with the one described";
+            default -> "";
+        };
     }
 }

@@ -7,6 +7,7 @@ import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
 import brakewright.fitting.Fits;
 import brakewright.limit.ConstraintId;
+import brakewright.recording.BothWays;
 import brakewright.recording.ChargeBand;
 import brakewright.recording.Energy;
 import brakewright.recording.Exceeded;
@@ -203,6 +204,7 @@ public final class RideText {
                                 row(
                                         "held for " + Numbers.time(pace.hold()),
                                         units.speedText(top.value()) + ", " + where(top)));
+        pace.bothWays().ifPresent(this::bothWays);
         Optional.ofNullable(ride.extremes().get(Extreme.HIGHEST_SPEED))
                 .ifPresent(top -> row("highest of any row", units.speedText(top.value())));
         row("mean while moving", units.speedText(pace.meanMoving()));
@@ -215,6 +217,20 @@ public final class RideText {
                                 .mapToObj(each -> ", " + Numbers.nearest(each, 1) + " each km")
                                 .collect(Collectors.joining()));
         page.blank();
+    }
+
+    private void bothWays(BothWays ways) {
+        row(
+                "mean of both directions",
+                units.speedText(ways.mean())
+                        + ": "
+                        + units.speedText(ways.faster().value())
+                        + ", "
+                        + place(ways.faster().place())
+                        + ", and back "
+                        + units.speedText(ways.slower().value())
+                        + ", "
+                        + place(ways.slower().place()));
     }
 
     private void energy(Energy energy) {
