@@ -315,10 +315,8 @@ final class RideCommand implements Callable<Integer> {
             return;
         }
         Map<String, String> values = new LinkedHashMap<>();
-        for (Fit fit : fits.all()) {
-            if (fit instanceof Fit.Found found) {
-                FitWords.key(fit.what()).ifPresent(key -> values.put(key, FitWords.literal(found)));
-            }
+        for (Fit.Found fit : fits.preferred()) {
+            FitWords.key(fit.what()).ifPresent(key -> values.put(key, FitWords.literal(fit)));
         }
         if (values.isEmpty()) {
             throw new Unusable(

@@ -24,6 +24,7 @@ import brakewright.driving.StopAndGo;
 import brakewright.fitting.Fit;
 import brakewright.fitting.Fits;
 import brakewright.fitting.Fitted;
+import brakewright.fitting.WarmResistance;
 import brakewright.heat.DoubtedHeat;
 import brakewright.heat.PackHeat;
 import brakewright.heat.RepeatedStops;
@@ -175,6 +176,7 @@ class ViewsTest {
         Fit.Refused.class,
         Fits.class,
         Fitted.class,
+        WarmResistance.class,
         AgainstModel.class,
         BeyondLimit.class,
         Compared.class,

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 final class Events {
 
     /** Assumption: our own choice; fewer say nothing of how far they differ from each other. */
-    private static final int LEAST = 3;
+    static final int LEAST = 3;
 
     /** Assumption: our own choice; shorter stands tell little [s]. */
     private static final double LEAST_STAND = 3.0;
@@ -124,7 +124,7 @@ final class Events {
                 "fewer than three brakings reach one and the same current for a second");
     }
 
-    private static Fit mean(Fitted what, List<Double> events, String tooFew) {
+    static Fit mean(Fitted what, List<Double> events, String tooFew) {
         int count = events.size();
         if (count < LEAST) {
             return new Fit.Refused(what, tooFew);

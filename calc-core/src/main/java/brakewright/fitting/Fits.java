@@ -15,12 +15,20 @@ import java.util.OptionalDouble;
  * All that a recorded ride tells of its vehicle.
  *
  * @param all one for each value, found or refused
+ * @param byWarmth the resistance of the pack where its temperature varied, from cold to warm; empty
+ *     where it did not, or was not recorded
  */
-public record Fits(List<Fit> all) {
+public record Fits(List<Fit> all, List<WarmResistance> byWarmth) {
 
-    /** Copies the list. */
+    private static final List<Fitted> BY_ENERGY =
+            List.of(Fitted.ROLLING_RESISTANCE, Fitted.DRAG_AREA);
+    private static final List<Fitted> BY_COASTING =
+            List.of(Fitted.COASTING_ROLLING, Fitted.COASTING_DRAG);
+
+    /** Copies the lists. */
     public Fits {
         all = List.copyOf(all);
+        byWarmth = List.copyOf(byWarmth);
     }
 
     /**
@@ -41,11 +49,43 @@ public record Fits(List<Fit> all) {
         all.add(resistance(Fitted.PULL_RESISTANCE, pull));
         all.add(joints(build, stretches, pull));
         all.add(CapacityFit.of(ride.recording()));
-        all.add(Events.idlePower(stretches));
+        Fit idle = Events.idlePower(stretches);
+        all.add(idle);
         all.add(Events.wheelDiameter(build, ride));
         all.addAll(RoadFit.of(build, ride, stretches));
+        all.addAll(CoastingFit.of(build, stretches, idlePower(build, idle)));
+        all.add(SpeedConstantFit.of(build, stretches));
         all.add(Events.regenPlateau(stretches));
-        return new Fits(all.stream().map(Fits::unlessLost).toList());
+        return new Fits(
+                all.stream().map(Fits::unlessLost).toList(), WarmResistance.all(ride.recording()));
+    }
+
+    private static double idlePower(Build build, Fit idle) {
+        return idle instanceof Fit.Found found ? found.value() : build.use().riding().idlePower();
+    }
+
+    /**
+     * Returns what was found, each value once: of tyres and air, which go together, those by the
+     * surer of two ways.
+     *
+     * @return in the order of {@link Fitted}
+     */
+    public List<Fit.Found> preferred() {
+        List<Fitted> left = doubt(BY_COASTING) < doubt(BY_ENERGY) ? BY_ENERGY : BY_COASTING;
+        return all.stream()
+                .filter(fit -> !left.contains(fit.what()))
+                .filter(Fit.Found.class::isInstance)
+                .map(Fit.Found.class::cast)
+                .toList();
+    }
+
+    /** Of themselves, a refused one in full. */
+    private double doubt(List<Fitted> values) {
+        return all.stream()
+                .filter(fit -> values.contains(fit.what()))
+                .mapToDouble(
+                        fit -> fit instanceof Fit.Found found ? found.doubt() / found.value() : 1.0)
+                .sum();
     }
 
     private static Fit unlessLost(Fit fit) {
@@ -54,7 +94,7 @@ public record Fits(List<Fit> all) {
                 : fit;
     }
 
-    private static Fit resistance(Fitted what, StepResistance found) {
+    static Fit resistance(Fitted what, StepResistance found) {
         return found instanceof StepResistance.Measured measured
                 ? new Fit.Found(what, measured.resistance(), measured.doubt(), measured.events())
                 : new Fit.Refused(what, ((StepResistance.Refused) found).reason().meaning());

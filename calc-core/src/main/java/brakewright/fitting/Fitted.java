@@ -21,6 +21,12 @@ public enum Fitted {
     ROLLING_RESISTANCE(Unit.RATIO),
     /** Drag coefficient times frontal area. */
     DRAG_AREA(Unit.SQUARE_METRE),
+    /** Coefficient of rolling resistance, by rolls without drive and brake alone. */
+    COASTING_ROLLING(Unit.RATIO),
+    /** Drag coefficient times frontal area, likewise. */
+    COASTING_DRAG(Unit.SQUARE_METRE),
+    /** Speed of the motors per volt. */
+    SPEED_CONSTANT(Unit.RPM_PER_VOLT),
     /** The current into the packs at which the controllers hold, all together. */
     REGEN_PLATEAU(Unit.AMPERE);
 

@@ -2,6 +2,7 @@ package brakewright.cli.json;
 
 import brakewright.fitting.Fit;
 import brakewright.fitting.Fits;
+import brakewright.fitting.WarmResistance;
 import brakewright.spec.Unit;
 
 /** Writes what a ride says of its vehicle. */
@@ -28,6 +29,19 @@ final class FitsJson {
             json.endObject();
         }
         json.endArray();
+        json.startArray("resistance_by_temperature");
+        for (WarmResistance each : fits.byWarmth()) {
+            json.startObject();
+            json.number("from_C", each.fromC());
+            json.number("to_C", each.toC());
+            json.number("value_ohm", each.found().value());
+            json.number("doubt_ohm", each.found().doubt());
+            json.number("events", each.found().events());
+            json.endObject();
+        }
+        json.endArray();
+        json.texts(
+                "for_build_file", fits.preferred().stream().map(fit -> fit.what().key()).toList());
     }
 
     private static String unit(Fit fit) {

@@ -1,9 +1,11 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.FitWords;
+import brakewright.cli.words.Numbers;
 import brakewright.fitting.Fit;
 import brakewright.fitting.Fits;
 import brakewright.fitting.Fitted;
+import brakewright.fitting.WarmResistance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,11 +28,12 @@ final class FitsTable {
         page.line(ink.heading("what the ride says of the vehicle"));
         for (Fit fit : fits.all()) {
             page.paragraph("  " + FitWords.name(fit.what()), LABEL, told(fit));
+            if (fit.what() == Fitted.PULL_RESISTANCE) {
+                fits.byWarmth().forEach(this::warm);
+            }
         }
         List<Fit.Found> lines =
-                fits.all().stream()
-                        .filter(Fit.Found.class::isInstance)
-                        .map(Fit.Found.class::cast)
+                fits.preferred().stream()
                         .filter(fit -> FitWords.key(fit.what()).isPresent())
                         .toList();
         if (!lines.isEmpty()) {
@@ -43,6 +46,17 @@ final class FitsTable {
                         + " and air. A shown charge that is counted finds the capacity it counts"
                         + " with.");
         page.blank();
+    }
+
+    private void warm(WarmResistance each) {
+        page.paragraph(
+                "    at "
+                        + Numbers.nearest(each.fromC(), 0)
+                        + " to "
+                        + Numbers.nearest(each.toC(), 0)
+                        + " °C",
+                LABEL,
+                FitWords.told(each.found()) + ", from " + each.found().events() + " events");
     }
 
     /** Keys stand below the name of their table. */
@@ -75,6 +89,7 @@ final class FitsTable {
     private static String condition(Fitted what) {
         return switch (what) {
             case JOINT_RESISTANCE -> ", if its cells resist as described";
+            case COASTING_ROLLING, COASTING_DRAG -> ", if nobody braked meanwhile";
             case WHEEL_DIAMETER -> ", if the recorder counts with the one described";
             default -> "";
         };

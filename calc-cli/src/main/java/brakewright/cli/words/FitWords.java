@@ -31,6 +31,9 @@ public final class FitWords {
             case WHEEL_DIAMETER -> "wheel diameter";
             case ROLLING_RESISTANCE -> "rolling resistance";
             case DRAG_AREA -> "drag area";
+            case COASTING_ROLLING -> "rolling, by coasting";
+            case COASTING_DRAG -> "drag area, by coasting";
+            case SPEED_CONSTANT -> "motor kv";
             case REGEN_PLATEAU -> "regen current held";
         };
     }
@@ -61,8 +64,9 @@ public final class FitWords {
         return switch (what) {
             case IDLE_POWER -> Optional.of("use.idle_power");
             case WHEEL_DIAMETER -> Optional.of("vehicle.wheel_diameter");
-            case ROLLING_RESISTANCE -> Optional.of("vehicle.rolling_resistance");
-            case DRAG_AREA -> Optional.of("vehicle.drag_area");
+            case ROLLING_RESISTANCE, COASTING_ROLLING -> Optional.of("vehicle.rolling_resistance");
+            case DRAG_AREA, COASTING_DRAG -> Optional.of("vehicle.drag_area");
+            case SPEED_CONSTANT -> Optional.of("motor.kv");
             case INSTANT_RESISTANCE, PULL_RESISTANCE, JOINT_RESISTANCE, CAPACITY, REGEN_PLATEAU ->
                     Optional.empty();
         };
@@ -109,8 +113,9 @@ public final class FitWords {
             case CAPACITY -> " Ah";
             case IDLE_POWER -> " W";
             case WHEEL_DIAMETER -> " mm";
-            case ROLLING_RESISTANCE -> "";
-            case DRAG_AREA -> " m²";
+            case ROLLING_RESISTANCE, COASTING_ROLLING -> "";
+            case DRAG_AREA, COASTING_DRAG -> " m²";
+            case SPEED_CONSTANT -> " rpm/V";
             case REGEN_PLATEAU -> " A";
         };
     }

@@ -5,12 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.BuildFileException;
+import brakewright.fitting.Fit;
+import brakewright.fitting.Fits;
+import brakewright.fitting.Fitted;
 import brakewright.recording.CurrentSign;
 import brakewright.recording.Energy;
 import brakewright.recording.Quantity;
 import brakewright.recording.Repair;
 import brakewright.recording.Ride;
+import brakewright.spec.Build;
+import brakewright.tables.ReferenceTables;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,6 +46,20 @@ class PublishedRecordingsTest {
 
     private static Recordings read(String file, ColumnChoice choice) throws Exception {
         return Recordings.read(List.of(FOLDER.resolve(file)), choice, Optional.empty());
+    }
+
+    /** Whatever the vehicle is: nothing of it is asked for a capacity. */
+    private static Fit capacity(Ride ride) throws Exception {
+        Build any =
+                BuildFile.read(
+                                Files.readAllBytes(
+                                        Path.of("examples", "vineyard-trail-board.toml")),
+                                ReferenceTables.load())
+                        .build();
+        return Fits.of(any, ride).all().stream()
+                .filter(fit -> fit.what() == Fitted.CAPACITY)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Ride ride(Recordings read) {
@@ -80,6 +100,13 @@ class PublishedRecordingsTest {
         assertThat(energy.wholeChargeAh().orElseThrow()).isCloseTo(61.5, within(0.615));
         assertThat(3.6 * ride.pace().held().orElseThrow().value())
                 .isBetween(held - 0.2, held + 0.05);
+        assertThat(capacity(ride))
+                .isInstanceOfSatisfying(
+                        Fit.Found.class,
+                        found -> {
+                            assertThat(found.value()).isCloseTo(61.5, within(0.615));
+                            assertThat(found.doubt()).isLessThan(0.615);
+                        });
         assertThat(ride.extremes().values()).isNotEmpty();
         assertThat(ride.repairs()).isEmpty();
     }
