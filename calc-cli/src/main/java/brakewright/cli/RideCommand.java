@@ -9,6 +9,7 @@ import brakewright.cli.json.InspectJson;
 import brakewright.cli.json.RideJson;
 import brakewright.cli.json.RouteJson;
 import brakewright.cli.recording.ColumnChoice;
+import brakewright.cli.recording.Inspection;
 import brakewright.cli.recording.Recordings;
 import brakewright.cli.recording.RouteFile;
 import brakewright.cli.recording.SeriesFile;
@@ -246,13 +247,15 @@ final class RideCommand implements Callable<Integer> {
     }
 
     private int inspected() {
-        StringBuilder text = new StringBuilder();
-        Recordings read = recordings(files, told().choice());
-        text.append(
-                form.isJson()
-                        ? new InspectJson(read).text()
-                        : new InspectText(read, output.ink(page)).text());
-        output.write(text.toString(), spec.commandLine().getOut());
+        Inspection found = inspected(files, told().choice());
+        if (found.read().isPresent() || output.file == null) {
+            output.write(
+                    form.isJson()
+                            ? new InspectJson(found).text()
+                            : new InspectText(found, output.ink(page)).text(),
+                    spec.commandLine().getOut());
+        }
+        usable(found, files);
         return ExitStatus.FINE;
     }
 
@@ -265,7 +268,7 @@ final class RideCommand implements Callable<Integer> {
         BuildFile file = situation.applied(BuildArgument.read(files.get(0)));
         Told told = told();
         claim();
-        Recordings read = recordings(files.subList(1, files.size()), told.choice());
+        Recordings read = recordings(files.subList(1, files.size()), choice(file, told));
         Ride ride =
                 Ride.of(
                                 CellVolts.leftOut(
@@ -405,18 +408,47 @@ final class RideCommand implements Callable<Integer> {
         }
     }
 
+    /** What options tell goes before what the build file tells. */
+    private ColumnChoice choice(BuildFile file, Told told) {
+        if (sign == null) {
+            sign =
+                    Optional.ofNullable(file.recording().get("current_sign"))
+                            .map(
+                                    word ->
+                                            Sign.valueOf(
+                                                    word.replace('-', '_')
+                                                            .toUpperCase(Locale.ROOT)))
+                            .orElse(null);
+        }
+        try {
+            return ColumnChoice.ofBuild(file.recording()).overlaidBy(told.choice());
+        } catch (BuildFileException wrong) {
+            throw new Unusable(files.get(0) + ", [recording]", wrong);
+        }
+    }
+
     private Recordings recordings(List<Path> paths, ColumnChoice choice) {
+        return usable(inspected(paths, choice), paths);
+    }
+
+    private static Recordings usable(Inspection found, List<Path> paths) {
+        try {
+            return found.usable();
+        } catch (BuildFileException wrong) {
+            throw new Unusable(
+                    paths.size() == 1 ? paths.get(0).toString() : "the recordings", wrong);
+        }
+    }
+
+    private Inspection inspected(List<Path> paths, ColumnChoice choice) {
         paths.forEach(RideCommand::requireFile);
         try {
-            return Recordings.read(
+            return Inspection.of(
                     paths,
                     choice,
                     Optional.ofNullable(sign).map(Sign.OUT_OF_PACK_POSITIVE::equals));
         } catch (IOException unreadable) {
             throw new Unusable("the recording cannot be read", unreadable);
-        } catch (BuildFileException wrong) {
-            throw new Unusable(
-                    paths.size() == 1 ? paths.get(0).toString() : "the recordings", wrong);
         }
     }
 }

@@ -112,6 +112,16 @@ public record BuildFile(
     }
 
     /**
+     * Returns what the table {@code recording} says of how rides are recorded.
+     *
+     * @return by what stands behind the name of the table, as {@code columns.time}; empty where the
+     *     file has none
+     */
+    public Map<String, String> recording() {
+        return variations.recording();
+    }
+
+    /**
      * Writes the file anew: what was given in its own words and with its own comments, and as
      * comments that begin with {@code #:} what is taken where nothing was given, each with where it
      * is from. Read again it is the same vehicle. Comments of a file of JSON there are none.

@@ -89,6 +89,7 @@ record FileKeys(
 
         private boolean isTakenApart(String key, List<String> path) {
             return known.contains(PackPlace.schemaKey(key))
+                    || RecordingKeys.TABLES.contains(key)
                     || isProposal(path)
                     || isUseOfProposal(path);
         }

@@ -115,6 +115,8 @@ final class GivenReader {
                                     place.table(), each -> new EnumMap<>(Input.class))
                             : values;
             read(input.get(), key, entry, target);
+        } else if (RecordingKeys.holds(key)) {
+            RecordingKeys.problem(key, entry).ifPresent(problems::add);
         } else if (FileKeys.knownTables().contains(schemaKey)) {
             problems.add(
                     new Problem(

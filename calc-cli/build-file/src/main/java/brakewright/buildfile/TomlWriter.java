@@ -53,6 +53,7 @@ final class TomlWriter {
             }
         }
         given.proposals().forEach(this::proposal);
+        recording();
         rest();
         return text.toString();
     }
@@ -181,6 +182,19 @@ final class TomlWriter {
                                                             Schema.of(input), change.value())
                                                     : TomlLiteral.ofRaw(said)));
                         });
+    }
+
+    private void recording() {
+        String last = "";
+        for (String key : RecordingKeys.inOrder(given.source().raw())) {
+            String table = table(key);
+            if (!table.equals(last)) {
+                text.append('\n');
+                commented(table, "[" + table + "]");
+            }
+            last = table;
+            said(key, name(key), String.valueOf(given.source().raw().get(key)));
+        }
     }
 
     /** Comments of what is not written any more are kept, too. */

@@ -28,6 +28,7 @@ final class UnknownKeys {
         Schema.all().forEach(entry -> candidates.add(entry.key()));
         candidates.add("title");
         candidates.add("notes");
+        candidates.addAll(RecordingKeys.TABLES);
         candidates.add(PackPlace.SEVERAL);
         candidates.add(GivenPack.CELL);
         tell(key, line, Nearest.key(schemaKey, candidates).map(place::key));

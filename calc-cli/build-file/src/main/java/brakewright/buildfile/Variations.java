@@ -33,6 +33,11 @@ public final class Variations {
         this.tables = tables;
     }
 
+    /** What is told of recordings. */
+    Map<String, String> recording() {
+        return RecordingKeys.told(given.source().raw());
+    }
+
     /**
      * Finds a number by the key of its input.
      *

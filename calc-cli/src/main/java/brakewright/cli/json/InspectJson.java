@@ -1,19 +1,20 @@
 package brakewright.cli.json;
 
-import brakewright.cli.recording.Recordings;
+import brakewright.buildfile.Problem;
+import brakewright.cli.recording.Inspection;
 
 /** Writes what the columns of recordings were taken for, as JSON. */
 public final class InspectJson {
 
-    private final Recordings read;
+    private final Inspection found;
 
     /**
      * Takes what was read.
      *
-     * @param read the files
+     * @param found in the files
      */
-    public InspectJson(Recordings read) {
-        this.read = read;
+    public InspectJson(Inspection found) {
+        this.found = found;
     }
 
     /**
@@ -25,8 +26,16 @@ public final class InspectJson {
         JsonText json = new JsonText();
         json.startObject();
         json.text("schema", "brakewright.ride/1");
-        RecordingJson.write(json, read);
-        RecordingJson.repairs(json, read.repairs().all());
+        RecordingJson.files(json, found.files());
+        found.read()
+                .ifPresent(
+                        read -> {
+                            RecordingJson.joined(json, read);
+                            RecordingJson.repairs(json, read.repairs().all());
+                        });
+        if (!found.problems().isEmpty()) {
+            json.texts("problems", found.problems().stream().map(Problem::told).toList());
+        }
         json.endObject();
         return json.finish();
     }

@@ -14,14 +14,21 @@ final class RecordingJson {
     private RecordingJson() {}
 
     static void write(JsonText json, Recordings read) {
+        files(json, read.files());
+        joined(json, read);
+    }
+
+    static void files(JsonText json, List<FileNotes> files) {
         json.startArray("files");
-        for (FileNotes file : read.files()) {
+        for (FileNotes file : files) {
             json.startObject();
             json.text("file", file.source());
             json.text("encoding", file.charset());
             json.text("separator", file.separator());
             json.text("decimal_mark", file.decimalMark());
-            json.number("rows", file.rows());
+            if (file.rows() >= 0) {
+                json.number("rows", file.rows());
+            }
             json.startArray("columns");
             for (ColumnNote column : file.columns()) {
                 json.startObject();
@@ -39,6 +46,9 @@ final class RecordingJson {
             json.endObject();
         }
         json.endArray();
+    }
+
+    static void joined(JsonText json, Recordings read) {
         read.sign()
                 .ifPresent(
                         sign -> {

@@ -17,11 +17,16 @@ import java.util.Optional;
  *
  * @param columns the head of the column of a quantity
  * @param units the unit of a quantity
+ * @param timeFormat how times are written: number, clock or date; empty where that is found out
  */
-public record ColumnChoice(Map<Quantity, String> columns, Map<Quantity, String> units) {
+public record ColumnChoice(
+        Map<Quantity, String> columns, Map<Quantity, String> units, Optional<String> timeFormat) {
 
     /** Nothing was told. */
-    public static final ColumnChoice NONE = new ColumnChoice(Map.of(), Map.of());
+    public static final ColumnChoice NONE = new ColumnChoice(Map.of(), Map.of(), Optional.empty());
+
+    private static final String COLUMNS = "columns.";
+    private static final String UNITS = "units.";
 
     /** Copies the maps. */
     public ColumnChoice {
@@ -56,7 +61,46 @@ public record ColumnChoice(Map<Quantity, String> columns, Map<Quantity, String> 
         if (!problems.isEmpty()) {
             throw new BuildFileException(problems);
         }
-        return new ColumnChoice(heads, told);
+        return new ColumnChoice(heads, told, Optional.empty());
+    }
+
+    /**
+     * Reads what the table {@code recording} of a build file says.
+     *
+     * @param told by key, as {@code columns.time}
+     * @return the choice
+     * @throws BuildFileException with every unit that is none of its quantity
+     */
+    public static ColumnChoice ofBuild(Map<String, String> told) throws BuildFileException {
+        List<String> columns = new ArrayList<>();
+        List<String> units = new ArrayList<>();
+        told.forEach(
+                (key, text) -> {
+                    if (key.startsWith(COLUMNS)) {
+                        columns.add(key.substring(COLUMNS.length()) + "=" + text);
+                    } else if (key.startsWith(UNITS)) {
+                        units.add(key.substring(UNITS.length()) + "=" + text);
+                    }
+                });
+        ColumnChoice choice = read(columns, units);
+        return new ColumnChoice(
+                choice.columns, choice.units, Optional.ofNullable(told.get("time_format")));
+    }
+
+    /**
+     * Puts what else was told over this.
+     *
+     * @param over what goes first
+     * @return both
+     */
+    public ColumnChoice overlaidBy(ColumnChoice over) {
+        Map<Quantity, String> heads = new EnumMap<>(Quantity.class);
+        heads.putAll(columns);
+        heads.putAll(over.columns);
+        Map<Quantity, String> told = new EnumMap<>(Quantity.class);
+        told.putAll(units);
+        told.putAll(over.units);
+        return new ColumnChoice(heads, told, over.timeFormat.or(() -> timeFormat));
     }
 
     private static Map<Quantity, String> pairs(

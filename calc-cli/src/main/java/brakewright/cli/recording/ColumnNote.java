@@ -11,4 +11,9 @@ import java.util.Optional;
  * @param unit in which its numbers are written; empty where it is not used
  * @param why a clause
  */
-public record ColumnNote(String heading, Optional<Quantity> quantity, String unit, String why) {}
+public record ColumnNote(String heading, Optional<Quantity> quantity, String unit, String why) {
+
+    static ColumnNote unused(String heading) {
+        return new ColumnNote(heading, Optional.empty(), "", "no name that is known");
+    }
+}

@@ -17,13 +17,22 @@ record Heading(String text, String name, Optional<String> unit) {
     private static final Pattern BRACKETS = Pattern.compile("^(.*?)[\\[(]([^\\])]*)[\\])]?\\s*$");
     private static final Pattern BEHIND =
             Pattern.compile(
-                    "^(.+)[_ ](V|mV|A|mA|C|degC|km/h|kmh|kph|m/s|mps|mph|km|m|s|ms|pct|%)$");
+                    "^(.+)[_ ](V|mV|A|mA|C|degC|km/h|kmh|kph|m/s|mps|mi/h|mph|KMH|KPH|MPH|km|m|s|ms|pct|%)$");
+
+    /** As files of this program have it, where a stroke is none. */
+    private static final Pattern PER =
+            Pattern.compile("^(.+)[_ ](km|m|mi)[_ ]per[_ ](h|s)$", Pattern.CASE_INSENSITIVE);
 
     static Heading of(String text) {
         String bare = text.strip();
         Matcher inBrackets = BRACKETS.matcher(bare);
         if (inBrackets.matches()) {
             return new Heading(bare, name(inBrackets.group(1)), unit(inBrackets.group(2)));
+        }
+        Matcher per = PER.matcher(bare);
+        if (per.matches()) {
+            String unit = (per.group(2) + "/" + per.group(3)).toLowerCase(Locale.ROOT);
+            return new Heading(bare, name(per.group(1)), unit(unit));
         }
         Matcher behind = BEHIND.matcher(bare);
         return behind.matches()

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -54,6 +55,8 @@ final class RecordingFile {
         List<Taken> taken = TakenColumns.of(layout, choice);
         RecordingFile reading =
                 new RecordingFile(String.valueOf(file.getFileName()), layout, taken, repairs);
+        reading.format =
+                choice.timeFormat().map(word -> TimeFormat.valueOf(word.toUpperCase(Locale.ROOT)));
         return reading.rows(file);
     }
 

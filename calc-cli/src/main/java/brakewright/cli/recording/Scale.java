@@ -72,7 +72,7 @@ record Scale(String unit, double factor, double offset) {
                 put(all, of(Input.USE_HARD_BRAKE, "h"), "h");
             }
             case WHEEL_SPEED, SATELLITE_SPEED, WIND_SPEED -> {
-                put(all, KILOMETRES_PER_HOUR, "km/h", "kmh", "kph", "KPH", "Km/h");
+                put(all, KILOMETRES_PER_HOUR, "km/h", "kmh", "kph", "KPH", "KMH", "Km/h");
                 put(all, METRES_PER_SECOND, "m/s", "mps");
                 put(all, MILES_PER_HOUR, "mi/h", "mph", "MPH");
             }

@@ -79,9 +79,7 @@ final class Scaled {
         }
         for (int column = 0; column < file.layout().headings().size(); column++) {
             Heading heading = file.layout().headings().get(column);
-            ColumnNote unused =
-                    new ColumnNote(heading.text(), Optional.empty(), "", "no name that is known");
-            notes.add(byColumn.getOrDefault(column, unused));
+            notes.add(byColumn.getOrDefault(column, ColumnNote.unused(heading.text())));
         }
     }
 

@@ -25,7 +25,39 @@ final class TakenColumns {
         return new TakenColumns(layout, choice).all();
     }
 
+    /** What each column of a file that cannot be used would be taken for. */
+    static List<ColumnNote> notes(Layout layout, ColumnChoice choice) {
+        TakenColumns columns = new TakenColumns(layout, choice);
+        columns.find();
+        List<ColumnNote> notes = new ArrayList<>();
+        for (int column = 0; column < layout.headings().size(); column++) {
+            int here = column;
+            String heading = layout.headings().get(column).text();
+            notes.add(
+                    columns.taken.stream()
+                            .filter(each -> each.column() == here)
+                            .findFirst()
+                            .map(
+                                    each ->
+                                            new ColumnNote(
+                                                    heading,
+                                                    Optional.of(each.quantity()),
+                                                    each.scale().map(Scale::unit).orElse(""),
+                                                    each.why()))
+                            .orElse(ColumnNote.unused(heading)));
+        }
+        return notes;
+    }
+
     private List<Taken> all() throws BuildFileException {
+        find();
+        if (!problems.isEmpty()) {
+            throw new BuildFileException(problems);
+        }
+        return taken;
+    }
+
+    private void find() {
         for (Quantity quantity : choice.columns().keySet()) {
             told(quantity);
         }
@@ -45,10 +77,6 @@ final class TakenColumns {
                         || (has(Quantity.LATITUDE) && has(Quantity.LONGITUDE)),
                 "no column is known for a speed, a position or a distance",
                 "--columns \"wheel_speed=HEAD\", HEAD being one of " + heads());
-        if (!problems.isEmpty()) {
-            throw new BuildFileException(problems);
-        }
-        return taken;
     }
 
     private void require(boolean isFine, String wrong, String expected) {
@@ -69,7 +97,7 @@ final class TakenColumns {
         String head = choice.columns().getOrDefault(quantity, "");
         for (int column = 0; column < layout.headings().size(); column++) {
             if (layout.headings().get(column).isMeantBy(head)) {
-                take(quantity, column, "told by --columns");
+                take(quantity, column, "as told");
                 return;
             }
         }
@@ -114,7 +142,7 @@ final class TakenColumns {
                             quantity,
                             column,
                             Scale.named(quantity, option),
-                            why + "; unit told by --column-units"));
+                            why + "; unit as told"));
             return;
         }
         Optional<String> unit = heading.unit();

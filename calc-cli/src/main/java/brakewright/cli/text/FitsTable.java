@@ -38,7 +38,9 @@ final class FitsTable {
                         .toList();
         if (!lines.isEmpty()) {
             page.blank();
-            page.note("For the build file, in place of what it says there:");
+            page.note(
+                    "For the build file: each line below the heading that stands there already, in"
+                            + " place of its own key; no heading may stand twice.");
             lines(lines);
         }
         page.note(

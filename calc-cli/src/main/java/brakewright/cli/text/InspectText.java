@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.cli.recording.ColumnNote;
 import brakewright.cli.recording.FileNotes;
+import brakewright.cli.recording.Inspection;
 import brakewright.cli.recording.Recordings;
 
 /** Writes what the columns of recordings were taken for. */
@@ -9,17 +10,17 @@ public final class InspectText {
 
     private static final int LABEL = 34;
 
-    private final Recordings read;
+    private final Inspection found;
     private final Ink ink;
 
     /**
      * Takes what was read.
      *
-     * @param read the files
+     * @param found in the files
      * @param ink how the page looks
      */
-    public InspectText(Recordings read, Ink ink) {
-        this.read = read;
+    public InspectText(Inspection found, Ink ink) {
+        this.found = found;
         this.ink = ink;
     }
 
@@ -30,13 +31,13 @@ public final class InspectText {
      */
     public String text() {
         Page page = new Page(ink);
-        for (FileNotes file : read.files()) {
+        for (FileNotes file : found.files()) {
             page.line(file.source());
             page.paragraph(
                     "",
                     2,
-                    file.rows()
-                            + " rows; "
+                    (file.rows() < 0 ? "rows not read" : file.rows() + " rows")
+                            + "; "
                             + file.charset()
                             + "; fields parted by a "
                             + file.separator()
@@ -47,6 +48,11 @@ public final class InspectText {
             }
             page.blank();
         }
+        found.read().ifPresent(read -> readable(page, read));
+        return page.text();
+    }
+
+    private void readable(Page page, Recordings read) {
         read.sign()
                 .ifPresent(
                         sign ->
@@ -57,7 +63,6 @@ public final class InspectText {
                                                 + sign.proof().meaning()
                                                 + "."));
         RepairLines.write(page, ink, read.repairs().all());
-        return page.text();
     }
 
     private static String told(ColumnNote column) {

@@ -142,7 +142,10 @@ class PublishedRecordingsTest {
                 ride(
                         read(
                                 "scooter/trip_5.csv",
-                                new ColumnChoice(Map.of(), Map.of(Quantity.WHEEL_SPEED, "km/h"))));
+                                new ColumnChoice(
+                                        Map.of(),
+                                        Map.of(Quantity.WHEEL_SPEED, "km/h"),
+                                        Optional.empty())));
 
         assertThat(ride.repairs())
                 .anySatisfy(
