@@ -27,6 +27,7 @@ import brakewright.recording.HeldLimits;
 import brakewright.recording.Quantity;
 import brakewright.recording.Ride;
 import brakewright.replay.AgainstModel;
+import brakewright.replay.RecordedRoad;
 import brakewright.replay.Route;
 import brakewright.replay.RouteEnd;
 import brakewright.replay.RouteRide;
@@ -143,7 +144,8 @@ final class RideCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description =
                     "Predict a ride instead: a CSV file with columns distance, altitude, speed and"
-                            + " perhaps stop, their units in brackets.")
+                            + " perhaps stop, their units in brackets; or a recording, whose own"
+                            + " speeds are then allowed.")
     @Nullable Path route;
 
     @Option(
@@ -161,7 +163,8 @@ final class RideCommand implements Callable<Integer> {
     @Option(
             names = "--series",
             paramLabel = "FILE",
-            description = "Write the cleaned and joined recording as CSV.")
+            description =
+                    "Write the cleaned and joined recording as CSV; with --route the predicted ride.")
     @Nullable Path series;
 
     @Option(
@@ -197,14 +200,18 @@ final class RideCommand implements Callable<Integer> {
     }
 
     private int predicted(Path road) {
-        if (inspect || series != null || write != null || !pieces.isEmpty() || files.size() != 1) {
+        if (inspect || write != null || !pieces.isEmpty() || files.size() != 1) {
             throw new Unusable(
                     "--route takes a build file alone, for example brakewright ride board.toml"
-                            + " --route road.csv: no recording, --inspect, --series, --write or --piece");
+                            + " --route road.csv: no recording, --inspect, --write or --piece");
         }
         BuildFile file = situation.applied(BuildArgument.read(files.get(0)));
-        output.claim();
-        RouteRide ride = RouteRide.of(changed(file.build()), route(road));
+        claim();
+        RouteRide ride = RouteRide.of(changed(file.build()), route(file, road));
+        Path target = series;
+        if (target != null) {
+            output.write(target, draft -> SeriesFile.write(ride, draft));
+        }
         output.write(
                 form.isJson()
                         ? new RouteJson(file.title(), ride).text()
@@ -235,15 +242,25 @@ final class RideCommand implements Callable<Integer> {
         return changed;
     }
 
-    private static Route route(Path road) {
+    private Route route(BuildFile file, Path road) {
         requireFile(road);
+        ColumnChoice choice = choice(file, told());
         try {
-            return RouteFile.read(road);
+            return RouteFile.isRecording(road, choice)
+                    ? recorded(road, choice)
+                    : RouteFile.read(road);
         } catch (IOException unreadable) {
             throw new Unusable(road + ": the file cannot be read", unreadable);
         } catch (BuildFileException wrong) {
             throw new Unusable(road.toString(), wrong);
         }
+    }
+
+    private Route recorded(Path road, ColumnChoice choice) {
+        Recordings read = recordings(List.of(road), choice);
+        return Ride.of(read.recording(), told().hold(), 0.0, read.repairs())
+                .flatMap(RecordedRoad::of)
+                .orElseThrow(() -> new Unusable(road + ": nothing was ridden there"));
     }
 
     private int inspected() {

@@ -1,6 +1,7 @@
 package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -75,6 +76,65 @@ class RouteCommandTest {
         assertThat(JsonMaps.text(light, "schema")).isEqualTo("brakewright.route/1");
         assertThat(JsonMaps.number(heavy, "consumption_Wh_per_km"))
                 .isGreaterThan(JsonMaps.number(light, "consumption_Wh_per_km"));
+    }
+
+    @Test
+    void aSpeedOfNothingIsToldWithWhatIsPossible() throws IOException {
+        assertThat(ridden(HEAD + "0,0,0,\n500,0,20,\n").err())
+                .contains("line 2", "above 0 up to 100 m/s")
+                .doesNotContain("from 0 to 100");
+    }
+
+    /** Twenty in a hundred are more than the motors pull. */
+    @Test
+    void whereItStandsWhatIsTooWeakIsNamed() throws IOException {
+        CommandRun run = ridden(HEAD + "0,0,20,\n100,0,20,\n600,300,0,\n");
+
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("it stands on the way")
+                .doesNotContain("HELD BACK nowhere")
+                .contains("down to 0.0 km/h where");
+    }
+
+    /** A recorder without a fault: what is read of it again is what was predicted. */
+    @Test
+    void aPredictedRideIsWrittenAsARecording() throws IOException {
+        Path series = folder.resolve("predicted.csv");
+        CommandRun run =
+                ridden(
+                        HEAD + "0,0,20,\n900,9,20,5\n1500,9,0,\n",
+                        "--charge",
+                        "60%",
+                        "--series",
+                        series.toString());
+        CommandRun again = CommandRun.of("ride", BOARD, series.toString());
+
+        assertThat(run.status()).isZero();
+        assertThat(again.err()).isEmpty();
+        assertThat(again.out())
+                .contains("LEFT OUT OR REPAIRED\n  nothing", "1.500 km, by the wheels");
+    }
+
+    /** Its own speeds, stands and heights are the route: it takes as long again. */
+    @Test
+    void aRecordingIsARoute() throws IOException {
+        Map<String, Object> again =
+                JsonMaps.read(
+                        CommandRun.of(
+                                        "ride",
+                                        BOARD,
+                                        "--route",
+                                        "guide/straight.csv",
+                                        "--charge",
+                                        "80%",
+                                        "--format",
+                                        "json")
+                                .out());
+
+        assertThat(JsonMaps.text(again, "end")).isEqualTo("arrives");
+        assertThat(JsonMaps.number(again, "distance_m")).isCloseTo(4500.0, within(10.0));
+        assertThat(JsonMaps.number(again, "time_s")).isCloseTo(908.5, within(0.05 * 908.5));
     }
 
     /** Windings of which nothing is known are not told as cool. */

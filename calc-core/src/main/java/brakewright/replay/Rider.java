@@ -151,6 +151,7 @@ final class Rider {
                     return RouteEnd.CHARGE_USED;
                 }
                 if (tried.length() < 2.0 * SHORTEST) {
+                    remember(stuck(leg, tried.steps().get(0), road.length() - done));
                     return RouteEnd.STUCK;
                 }
                 next = tried.length() / 4.0;
@@ -310,6 +311,18 @@ final class Rider {
                 ? Optional.of(
                         new HeldBack(Holder.SPEED_CAP, false, from, to, plan.allowed(leg), wished))
                 : Optional.empty();
+    }
+
+    /** What lets it stand there. */
+    private HeldBack stuck(int leg, Step step, double left) {
+        Holder holder =
+                Double.isFinite(step.flow().packCurrent())
+                        ? forces.get(leg)
+                                .withWindings(now.windingC())
+                                .pulling(step.speed(), step.pack())
+                        : Holder.PACK_POWER;
+        return new HeldBack(
+                holder, false, now.distance(), now.distance(), 0.0, plan.ceiling(leg, left));
     }
 
     private RouteEnd stand(int leg, double seconds) {

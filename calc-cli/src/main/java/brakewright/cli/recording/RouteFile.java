@@ -56,6 +56,22 @@ public final class RouteFile {
         return new Route(legs);
     }
 
+    /**
+     * Tells a route from a recording, which has a time.
+     *
+     * @param file that may be either
+     * @param choice what is told about columns of recordings
+     * @return true for a recording
+     * @throws IOException if the file cannot be read
+     * @throws BuildFileException if it has no columns
+     */
+    public static boolean isRecording(Path file, ColumnChoice choice)
+            throws IOException, BuildFileException {
+        return choice.columns().containsKey(Quantity.TIME)
+                || Layout.of(file).headings().stream()
+                        .anyMatch(head -> UsualNames.of(Quantity.TIME).contains(head.name()));
+    }
+
     private void check() throws BuildFileException {
         if (!problems.isEmpty()) {
             throw new BuildFileException(problems);
@@ -146,7 +162,7 @@ public final class RouteFile {
             } else if (!(Math.abs(rise) < length)) {
                 problem(line, "altitude", "so steep is no road", "less rise than way");
             } else if (!(here[2] > 0.0 && here[2] <= FASTEST)) {
-                problem(lines.get(row), "speed", "it is out of its range", range(FASTEST, "m/s"));
+                problem(lines.get(row), "speed", "it is out of its range", above(FASTEST, "m/s"));
             } else if (!(next[3] >= 0.0 && next[3] <= LONGEST_STAND)) {
                 problem(line, "stop", "it is out of its range", range(LONGEST_STAND, "s"));
             } else {
@@ -154,6 +170,10 @@ public final class RouteFile {
             }
         }
         return legs;
+    }
+
+    private static String above(double most, String unit) {
+        return String.format(Locale.ROOT, "above 0 up to %.0f %s", most, unit);
     }
 
     private static String range(double most, String unit) {
