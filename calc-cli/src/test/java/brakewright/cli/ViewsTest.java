@@ -66,6 +66,7 @@ import brakewright.recording.Recording;
 import brakewright.recording.Repair;
 import brakewright.recording.Repairs;
 import brakewright.recording.Ride;
+import brakewright.recording.Satellites;
 import brakewright.recording.SpeedSource;
 import brakewright.recording.Untold;
 import brakewright.recording.Ways;
@@ -152,6 +153,7 @@ class ViewsTest {
         StopOutcome.class,
         WarmRide.class,
         BothWays.class,
+        Satellites.class,
         ChargeBand.class,
         CurrentSign.class,
         Energy.class,

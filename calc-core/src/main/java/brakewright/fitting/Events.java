@@ -32,6 +32,9 @@ final class Events {
      */
     private static final double LEAST_WAY = 250.0;
 
+    /** Assumption: our own choice; a wheel may be measured better by hand [1]. */
+    private static final double MOST_DOUBT = 0.05;
+
     /** Assumption: our own choice; a braking that comes so near to the highest is held there. */
     private static final double NEAR = 0.95;
 
@@ -95,10 +98,16 @@ final class Events {
                 }
             }
         }
-        return mean(
-                Fitted.WHEEL_DIAMETER,
-                diameters,
-                "positions beside a wheel speed do not reach over three times 250 m");
+        Fit mean =
+                mean(
+                        Fitted.WHEEL_DIAMETER,
+                        diameters,
+                        "positions beside a wheel speed do not reach over three times 250 m");
+        return mean instanceof Fit.Found found && found.doubt() > MOST_DOUBT * found.value()
+                ? new Fit.Refused(
+                        Fitted.WHEEL_DIAMETER,
+                        "it may be off by more than a twentieth, which a tape does better")
+                : mean;
     }
 
     static Fit regenPlateau(List<Stretch> stretches) {

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param recording with the speed that was settled on
  * @param speed which of its quantities that is
  * @param ways how far it went
+ * @param satellites how well they were received; empty where nothing is from them
  * @param pace how fast
  * @param energy what that took; empty where no current was recorded
  * @param stops the hard ones, in order
@@ -28,6 +29,7 @@ public record Ride(
         Recording recording,
         Quantity speed,
         Ways ways,
+        Optional<Satellites> satellites,
         Pace pace,
         Optional<Energy> energy,
         List<HardChange> stops,
@@ -61,12 +63,17 @@ public record Ride(
             Recording recording, double hold, double unrecorded, Repairs repairs) {
         Require.positive("time that a speed is held", hold, Unit.SECOND);
         Require.notNegative("distance that was not recorded", unrecorded, Unit.METRE);
+        Optional<Satellites> satellites = Satellites.of(recording);
         return Speeds.of(recording, repairs)
-                .map(settled -> told(settled, hold, unrecorded, repairs));
+                .map(settled -> told(settled, satellites, hold, unrecorded, repairs));
     }
 
     private static Ride told(
-            Speeds.Settled settled, double hold, double unrecorded, Repairs repairs) {
+            Speeds.Settled settled,
+            Optional<Satellites> satellites,
+            double hold,
+            double unrecorded,
+            Repairs repairs) {
         Recording recording = settled.recording();
         Quantity speed = settled.quantity();
         Pace pace = Pace.of(settled, hold);
@@ -74,6 +81,7 @@ public record Ride(
                 recording,
                 speed,
                 Ways.of(settled, unrecorded),
+                satellites,
                 pace,
                 recording.has(Quantity.PACK_CURRENT)
                         ? Optional.of(Energy.of(settled))

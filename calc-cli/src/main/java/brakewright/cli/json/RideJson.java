@@ -13,6 +13,7 @@ import brakewright.recording.HeldLimits;
 import brakewright.recording.Moment;
 import brakewright.recording.Pace;
 import brakewright.recording.Ride;
+import brakewright.recording.Satellites;
 import brakewright.recording.Untold;
 import brakewright.recording.Ways;
 import brakewright.replay.AgainstModel;
@@ -68,6 +69,7 @@ public final class RideJson {
         RecordingJson.repairs(json, ride.repairs());
         json.texts("untold", ride.untold().stream().map(Untold::key).toList());
         ways(ride.ways());
+        ride.satellites().ifPresent(this::satellites);
         pace(ride.pace());
         ride.energy().ifPresent(this::energy);
         changes("hard_stops", ride.stops());
@@ -103,6 +105,15 @@ public final class RideJson {
         json.number("least_across_gaps_m", ways.acrossGaps());
         json.number("not_recorded_m", ways.unrecorded());
         json.number("in_all_at_least_m", ways.atLeast());
+        json.endObject();
+    }
+
+    private void satellites(Satellites received) {
+        json.startObject("satellites");
+        json.number("lag_s", received.lag());
+        json.number("drop_outs", received.dropOuts());
+        json.number("longest_drop_out_s", received.longestDropOut());
+        json.number("missing_s", received.missing());
         json.endObject();
     }
 

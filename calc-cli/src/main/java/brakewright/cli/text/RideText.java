@@ -20,6 +20,7 @@ import brakewright.recording.Pace;
 import brakewright.recording.Place;
 import brakewright.recording.Recording;
 import brakewright.recording.Ride;
+import brakewright.recording.Satellites;
 import brakewright.recording.Untold;
 import brakewright.recording.Ways;
 import brakewright.replay.AgainstModel;
@@ -180,6 +181,7 @@ public final class RideText {
                                                 + held.impliedWheel().stream()
                                                         .mapToObj(RideText::wheel)
                                                         .collect(Collectors.joining())));
+        ride.satellites().ifPresent(this::satellites);
         if (ways.acrossGaps() > 0.0) {
             row("across gaps at least", units.distanceMeasured(ways.acrossGaps()));
         }
@@ -190,6 +192,26 @@ public final class RideText {
             row("in all at least", units.distanceMeasured(ways.atLeast()));
         }
         page.blank();
+    }
+
+    private void satellites(Satellites received) {
+        received.lag()
+                .ifPresent(
+                        lag ->
+                                row(
+                                        "satellites' speed",
+                                        lag == 0.0
+                                                ? "in step with the wheels"
+                                                : Numbers.nearest(Math.abs(lag), 1)
+                                                        + (lag > 0.0 ? " s behind" : " s ahead of")
+                                                        + " the wheels"));
+        if (received.dropOuts() > 0) {
+            row(
+                    "satellites lost",
+                    received.dropOuts()
+                            + (received.dropOuts() == 1 ? " time, " : " times, the longest ")
+                            + Numbers.time(received.longestDropOut()));
+        }
     }
 
     private static String wheel(double metres) {
