@@ -32,6 +32,7 @@ class LayersTest {
                             "brakewright.cli.text..",
                             "brakewright.cli.json..",
                             "brakewright.cli.doubt..",
+                            "brakewright.cli.chart..",
                             "brakewright.buildfile..")
                     .should()
                     .dependOnClassesThat()
@@ -73,6 +74,15 @@ class LayersTest {
                             "brakewright.cli.words..",
                             "brakewright.cli.text..",
                             "brakewright.cli.json..");
+
+    @ArchTest
+    static final ArchRule CHARTS_KNOW_NUMBERS_AND_NAMES_ALONE =
+            classes()
+                    .that()
+                    .resideInAPackage("brakewright.cli.chart..")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage("brakewright.cli.chart..", "java..", "org.jspecify..");
 
     @ArchTest
     static final ArchRule ONLY_THE_COMMANDS_END_THE_PROCESS =
