@@ -5,10 +5,12 @@ module brakewright.cli {
     requires brakewright.tables;
     requires com.fasterxml.jackson.core;
     requires de.siegmar.fastcsv;
+    requires gg.jte.runtime;
     requires info.picocli;
     requires me.tongfei.progressbar;
     requires org.jline.reader;
     requires org.jline.terminal;
+    requires static java.compiler;
     requires static org.jspecify;
 
     opens brakewright.cli to

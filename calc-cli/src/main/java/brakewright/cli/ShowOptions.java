@@ -85,7 +85,8 @@ abstract class ShowOptions<S> {
     /** Finds the sections that are named. */
     void settle(boolean isText) {
         if (!isText && !isNone()) {
-            throw new Unusable("--show chooses sections of the text; the JSON always holds all");
+            throw new Unusable(
+                    "--show chooses sections of the text; any other form always holds all");
         }
         for (String name : names()) {
             if (!name.equalsIgnoreCase(ALL)) {

@@ -6,6 +6,8 @@ import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.json.WorksheetJson;
+import brakewright.cli.report.RecordBox;
+import brakewright.cli.report.SheetReport;
 import brakewright.cli.text.SheetSection;
 import brakewright.cli.text.WorksheetText;
 import brakewright.profile.Entry;
@@ -46,7 +48,7 @@ final class WorksheetCommand implements Callable<Integer> {
                     "The build file; - is standard input; left out, a built-in example is used.")
     @Nullable Path build;
 
-    @Mixin FormatOption form = new FormatOption();
+    @Mixin DocumentOption form = new DocumentOption();
 
     @Mixin StrictOption strict = new StrictOption();
 
@@ -74,6 +76,8 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Mixin ShowOptions.OfSheet show = new ShowOptions.OfSheet();
 
+    @Mixin RecordOptions notes = new RecordOptions();
+
     @Mixin SituationOptions situation = new SituationOptions();
 
     @Mixin OutputOptions output = new OutputOptions();
@@ -84,14 +88,20 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        show.settle(!form.isJson());
+        show.settle(form.isText());
+        RecordBox record = notes.box(form);
         BuildFile file =
                 situation.applied(
                         build == null ? BuildArgument.example() : BuildArgument.read(build));
         Optional<Tolerated> tolerated = tolerated(file);
         AskedSheet asked =
                 new AskedSheet(file, tolerated, form.isJson() ? Entry.METRIC : page.units.entry());
-        output.write(form.isJson() ? json(asked) : text(asked), spec.commandLine().getOut());
+        output.write(
+                form.told(
+                        () -> text(asked),
+                        () -> json(asked),
+                        () -> new SheetReport(asked, page.units, doubts, record).report()),
+                spec.commandLine().getOut());
         Judged judged = asked.judged();
         return strict.status(judged.review().verdict().outcome(), judged.brake().word());
     }

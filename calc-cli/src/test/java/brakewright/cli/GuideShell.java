@@ -25,7 +25,8 @@ final class GuideShell {
                     "(?:COLUMNS=(\\d+) )?(?:calc-cli/bin/)?brakewright(.*?)(?: < (\\S+))?(; echo \\$\\?)?");
 
     private static final Pattern WORD = Pattern.compile("(?:\"[^\"]*\"|[^\\s\"])+");
-    private static final Pattern OWN_FILE = Pattern.compile("[\\w-]+\\.(toml|txt|csv|json)");
+    private static final Pattern OWN_FILE =
+            Pattern.compile("[\\w-]+\\.(toml|txt|html|md|csv|json)");
 
     private final Path folder;
 

@@ -106,7 +106,12 @@ import org.junit.jupiter.api.Test;
 class ViewsTest {
 
     private static final String[] VIEWS = {
-        "brakewright.cli.words..", "brakewright.cli.text..", "brakewright.cli.json.."
+        "brakewright.cli.words..",
+        "brakewright.cli.text..",
+        "brakewright.cli.json..",
+        "brakewright.cli.report..",
+        "brakewright.cli.html..",
+        "brakewright.cli.markdown.."
     };
 
     /** What sheets, profiles and findings hold: records, and the names of things. */

@@ -73,7 +73,7 @@ public record RiddenCharges(List<Double> charges, double lowest, double safeChar
      *
      * @return the highest of them at which braking is safe; empty where it is at none
      */
-    OptionalDouble highestSafe() {
+    public OptionalDouble highestSafe() {
         return charges.stream().filter(this::isSafe).mapToDouble(Double::doubleValue).findFirst();
     }
 }

@@ -10,6 +10,7 @@ import brakewright.operation.Sharing;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.review.Review;
+import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -292,6 +293,55 @@ public final class Worksheet {
                                         limits.packRegen().valueAt(charge, cellsC),
                                         speeds))
                 .toList();
+    }
+
+    /**
+     * Computes what braking in full sends into the pack, as it is judged.
+     *
+     * @param charges the charge states [1]
+     * @param speeds the speeds [m/s]
+     * @return the map, both in the order given
+     */
+    public ReturnMap returnMap(double[] charges, double[] speeds) {
+        return ReturnMap.of(
+                operation.trusted(limits).brake(),
+                limits.battery(),
+                limits.packRegen(),
+                build.battery().temperatureC(),
+                charges,
+                speeds);
+    }
+
+    /**
+     * Computes stops at one charge state, and what they would be at the wanted deceleration.
+     *
+     * @param charge the charge state at their beginning [1]
+     * @param speeds at which they begin [m/s]
+     * @return the stops, in the order of the speeds
+     */
+    public StopCourse stopsAt(double charge, double... speeds) {
+        return StopCourse.of(build, operation, charge, speeds);
+    }
+
+    /**
+     * Computes how a winding warms at the drive current that is set.
+     *
+     * @return its course; empty where the motor's thermal figures are not known
+     */
+    public Optional<PullCourse> pullCourse() {
+        return PullCourse.of(build, operation);
+    }
+
+    /**
+     * Computes what a slope takes in calm air.
+     *
+     * @param slope rise over run [1]
+     * @param speeds the speeds [m/s]
+     * @return the force, in their order [N]
+     */
+    public double[] roadTakes(double slope, double... speeds) {
+        RoadLoad load = RoadLoad.of(build);
+        return Arrays.stream(speeds).map(speed -> load.force(speed, slope, 0.0)).toArray();
     }
 
     /**

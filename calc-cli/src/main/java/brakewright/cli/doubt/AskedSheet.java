@@ -24,6 +24,7 @@ public final class AskedSheet {
     private final Situation situation;
     private @Nullable Judged judged;
     private @Nullable Recommendation recommended;
+    private @Nullable Worksheet entered;
     private @Nullable WetRoad wet;
     private @Nullable Optional<Unmeasured> unmeasured;
     private @Nullable Measurements measurements;
@@ -128,6 +129,18 @@ public final class AskedSheet {
             measurements = Measurements.of(file, tolerated, sheet);
         }
         return measurements;
+    }
+
+    /**
+     * Returns the worksheet of the vehicle with the set that holds together.
+     *
+     * @return with nominal inputs
+     */
+    public Worksheet entered() {
+        if (entered == null) {
+            entered = Worksheet.of(recommended().build());
+        }
+        return entered;
     }
 
     /**

@@ -5,7 +5,6 @@ import brakewright.assembly.Value;
 import brakewright.buildfile.BuildFile;
 import brakewright.cli.words.Numbers;
 import brakewright.spec.Input;
-import java.util.Locale;
 import java.util.Map;
 
 /** What the build file does not say, and where it was taken from instead. */
@@ -26,13 +25,7 @@ final class AssumedText {
         for (Map.Entry<String, Resolved> entry : file.named().entrySet()) {
             Resolved resolved = entry.getValue();
             if (resolved.from() == Resolved.From.ASSUMED) {
-                page.line(
-                        String.format(
-                                Locale.ROOT,
-                                "  %-36s %-20s %s",
-                                entry.getKey(),
-                                value(resolved),
-                                origin(resolved)));
+                page.row("  %-36s %-20s %s", entry.getKey(), value(resolved), origin(resolved));
             }
         }
         page.paragraph(

@@ -5,6 +5,8 @@ import brakewright.cli.words.UnitSystem;
 import brakewright.worksheet.BrakeRow;
 import brakewright.worksheet.SettingsInEffect;
 import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** The brake over speed and charge, as a small map. */
@@ -57,10 +59,14 @@ final class BrakeTable {
                     String.format(
                             Locale.ROOT, "%8s", ShownSpeeds.head(units, speed, set.topSpeed())));
         }
-        page.line(head + "  " + units.speedUnit());
+        List<String> heads = new ArrayList<>(List.of("charge", "may take"));
+        for (double speed : speeds) {
+            heads.add(ShownSpeeds.head(units, speed, set.topSpeed()) + " " + units.speedUnit());
+        }
+        page.row(head + "  " + units.speedUnit(), heads);
         sheet.brakeAt(ShownCharges.with(sheet.build().use(), CHARGES), speeds)
-                .forEach(each -> page.line(row(each, "  ", 7)));
-        page.line(deceleration());
+                .forEach(each -> page.row(row(each, "  ", 7), cells(each)));
+        deceleration();
         page.note("!  more than the pack may take     ~  held back by pack limit or taper");
         page.note(
                 "-  drawn from the pack             decel.: electric brake and road, all in m/s2");
@@ -85,27 +91,48 @@ final class BrakeTable {
                                 Numbers.down(brake.mayTake(), 1) + " A",
                                 gap));
         for (int i = 0; i < brake.current().length; i++) {
-            String mark = brake.isExceeded()[i] ? "!" : brake.isHeldBack()[i] ? "~" : " ";
             row.append(
                     String.format(
                             Locale.ROOT,
                             "%" + width + "s%s",
                             Numbers.nearest(brake.current()[i], 1),
-                            mark));
+                            mark(brake, i)));
         }
         return row.toString();
     }
 
-    private String deceleration() {
+    private static List<String> cells(BrakeRow brake) {
+        List<String> cells =
+                new ArrayList<>(
+                        List.of(
+                                Numbers.percent(brake.charge()),
+                                Numbers.down(brake.mayTake(), 1) + " A"));
+        for (int i = 0; i < brake.current().length; i++) {
+            cells.add(Numbers.nearest(brake.current()[i], 1) + " " + mark(brake, i));
+        }
+        return cells;
+    }
+
+    private static String mark(BrakeRow brake, int column) {
+        return brake.isExceeded()[column] ? "!" : brake.isHeldBack()[column] ? "~" : " ";
+    }
+
+    private void deceleration() {
         StringBuilder row =
                 new StringBuilder(
                         String.format(
                                 Locale.ROOT,
                                 "  %-17s|",
                                 "decel. at " + Numbers.percent(sheet.build().use().chargeFrom())));
+        List<String> cells =
+                new ArrayList<>(
+                        List.of(
+                                "decel. at " + Numbers.percent(sheet.build().use().chargeFrom()),
+                                ""));
         for (double slowing : sheet.brakeForce(speeds).deceleration()) {
+            cells.add(Numbers.nearest(slowing, 2));
             row.append(String.format(Locale.ROOT, "%7s ", Numbers.nearest(slowing, 2)));
         }
-        return row.toString();
+        page.row(row.toString(), cells);
     }
 }

@@ -1,7 +1,6 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** The rows in which a check puts the present settings beside the proposal. */
@@ -22,14 +21,12 @@ final class CheckRows {
     }
 
     void row(String name, String present, String proposed, String other) {
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        ink.settle(name),
-                        ink.settle(present),
-                        ink.settle(proposed),
-                        ink.settle(other)));
+        page.row(
+                ROW,
+                ink.settle(name),
+                ink.settle(present),
+                ink.settle(proposed),
+                ink.settle(other));
     }
 
     /** A pack current, and whether it is more than the pack may take. */

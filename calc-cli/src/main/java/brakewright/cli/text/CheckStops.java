@@ -9,7 +9,6 @@ import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.CheckedStop;
 import brakewright.worksheet.LeftBraking;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** How the vehicle stops: dry and wet, first after a full charge, and where the pack refuses. */
@@ -66,7 +65,7 @@ final class CheckStops {
         for (int i = 0; i < cells.length; i++) {
             settled[i] = ink.settle(cells[i]);
         }
-        page.line(String.format(Locale.ROOT, ROW, settled));
+        page.row(ROW, settled);
     }
 
     void printFirst() {

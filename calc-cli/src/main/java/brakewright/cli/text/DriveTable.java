@@ -40,30 +40,26 @@ final class DriveTable {
                         + " cells at "
                         + Numbers.nearest(sheet.build().battery().temperatureC(), 0)
                         + " °C");
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        "",
-                        "",
-                        "",
-                        "time to",
-                        "top speed",
-                        "",
-                        "",
-                        ink.isNarrow() ? "max." : "steepest"));
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        "charge",
-                        "launch",
-                        "held down by",
-                        units.speedText(use.riding().cruiseSpeed()),
-                        "for 10 s",
-                        "lasting",
-                        "held down by",
-                        "climb"));
+        page.row(
+                ROW,
+                "",
+                "",
+                "",
+                "time to",
+                "top speed",
+                "",
+                "",
+                ink.isNarrow() ? "max." : "steepest");
+        page.row(
+                ROW,
+                "charge",
+                "launch",
+                "held down by",
+                units.speedText(use.riding().cruiseSpeed()),
+                "for 10 s",
+                "lasting",
+                "held down by",
+                "climb");
         rows.forEach(this::row);
         cap(rows);
         ground(rows);
@@ -83,20 +79,16 @@ final class DriveTable {
     }
 
     private void row(DriveSheet row) {
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        Numbers.percent(row.charge()),
-                        MeasureWords.acceleration(units, row.launch()),
-                        LimitWords.brief(row.launchBoundBy()),
-                        row.toCruise().isPresent()
-                                ? Numbers.time(row.toCruise().get().time())
-                                : "never",
-                        units.speedText(row.topSpeedFlat().speed()),
-                        units.speedText(row.lastingFlat().speed()),
-                        holder(row.lastingFlat().holder()),
-                        steepest(row.climb().steepest())));
+        page.row(
+                ROW,
+                Numbers.percent(row.charge()),
+                MeasureWords.acceleration(units, row.launch()),
+                LimitWords.brief(row.launchBoundBy()),
+                row.toCruise().isPresent() ? Numbers.time(row.toCruise().get().time()) : "never",
+                units.speedText(row.topSpeedFlat().speed()),
+                units.speedText(row.lastingFlat().speed()),
+                holder(row.lastingFlat().holder()),
+                steepest(row.climb().steepest()));
     }
 
     static String steepest(double slope) {

@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * How text is put on the page: with or without colour, with all letters or plain ones, how wide.
@@ -8,8 +9,9 @@ import java.util.Locale;
  * @param colour whether signal words may be coloured
  * @param plain whether only ASCII may be used
  * @param columns how many letters a line may have
+ * @param manuscript that collects what is said instead; empty where lines are written
  */
-public record Ink(boolean colour, boolean plain, int columns) {
+public record Ink(boolean colour, boolean plain, int columns, Optional<Manuscript> manuscript) {
 
     /** Where no terminal tells its width. */
     public static final int USUAL_COLUMNS = 100;
@@ -33,6 +35,22 @@ public record Ink(boolean colour, boolean plain, int columns) {
      */
     public Ink(boolean colour, boolean plain) {
         this(colour, plain, USUAL_COLUMNS);
+    }
+
+    /**
+     * Writes lines.
+     *
+     * @param colour whether signal words may be coloured
+     * @param plain whether only ASCII may be used
+     * @param columns how many letters a line may have
+     */
+    public Ink(boolean colour, boolean plain, int columns) {
+        this(colour, plain, columns, Optional.empty());
+    }
+
+    /** Writes no lines. */
+    Ink(Manuscript manuscript) {
+        this(false, false, MOST_COLUMNS, Optional.of(manuscript));
     }
 
     private static final String RESET = "\u001b[0m";
@@ -70,9 +88,21 @@ public record Ink(boolean colour, boolean plain, int columns) {
         return isNarrow() ? ", " : ",";
     }
 
+    /** Whether a settled line is a heading of a manuscript. */
+    boolean isHeading(String line) {
+        return manuscript.isPresent() && line.startsWith(Tone.HEADING.code);
+    }
+
+    /** The words of such a heading. */
+    String words(String heading) {
+        return heading.substring(Tone.HEADING.code.length());
+    }
+
     /** Writes a heading. */
     String heading(String text) {
-        return paint(Tone.HEADING, text.toUpperCase(Locale.ROOT));
+        return manuscript.isPresent()
+                ? Tone.HEADING.code + text
+                : paint(Tone.HEADING, text.toUpperCase(Locale.ROOT));
     }
 
     /**

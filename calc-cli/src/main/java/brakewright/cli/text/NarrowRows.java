@@ -53,6 +53,31 @@ final class NarrowRows {
         return joined(columns, rows.size());
     }
 
+    /**
+     * Returns what stands in each column of each row.
+     *
+     * @param rows without colours
+     * @return the cells without blanks around them; a bar between columns is left out
+     */
+    static List<List<String>> cells(List<String> rows) {
+        List<Column> columns =
+                columns(rows).stream()
+                        .filter(
+                                column ->
+                                        column.cells().stream()
+                                                .anyMatch(cell -> !cell.text().matches("\\|?")))
+                        .toList();
+        List<List<String>> cells = new ArrayList<>();
+        for (int row = 0; row < rows.size(); row++) {
+            List<String> line = new ArrayList<>();
+            for (Column column : columns) {
+                line.add(column.cells().get(row).text().replace("|", "").strip());
+            }
+            cells.add(line);
+        }
+        return cells;
+    }
+
     /** Where the widest gap of two blanks or more is, the indent apart; 0 where there is none. */
     private static int widestGap(List<Column> columns) {
         int best = 0;

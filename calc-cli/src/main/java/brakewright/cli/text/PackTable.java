@@ -5,7 +5,6 @@ import brakewright.cli.words.Numbers;
 import brakewright.worksheet.PackRow;
 import brakewright.worksheet.TimedAnswer;
 import brakewright.worksheet.Worksheet;
-import java.util.Locale;
 
 /** The pack over its charge. */
 final class PackTable {
@@ -33,17 +32,15 @@ final class PackTable {
                         + lasts(TimedAnswer.MAY_TAKE)
                         + "; currents of all controllers together");
         String holder = ink.isNarrow() ? "held by" : "held down by";
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        "charge",
-                        "at rest",
-                        "loaded",
-                        ink.isNarrow() ? "gives" : "may give",
-                        holder,
-                        ink.isNarrow() ? "takes" : "may take",
-                        holder));
+        page.row(
+                ROW,
+                "charge",
+                "at rest",
+                "loaded",
+                ink.isNarrow() ? "gives" : "may give",
+                holder,
+                ink.isNarrow() ? "takes" : "may take",
+                holder);
         for (PackRow row : sheet.packAt(charges())) {
             print(row);
         }
@@ -61,18 +58,16 @@ final class PackTable {
     }
 
     private void print(PackRow row) {
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        Numbers.percent(row.charge()),
-                        Numbers.nearest(row.openCircuitVoltage(), 1) + " V",
-                        row.loadedVoltage().isPresent()
-                                ? Numbers.nearest(row.loadedVoltage().getAsDouble(), 1) + " V"
-                                : "gone",
-                        Numbers.down(row.mayGive(), 1) + " A",
-                        LimitWords.brief(row.giveBoundBy()),
-                        Numbers.down(row.mayTake(), 1) + " A",
-                        LimitWords.brief(row.takeBoundBy())));
+        page.row(
+                ROW,
+                Numbers.percent(row.charge()),
+                Numbers.nearest(row.openCircuitVoltage(), 1) + " V",
+                row.loadedVoltage().isPresent()
+                        ? Numbers.nearest(row.loadedVoltage().getAsDouble(), 1) + " V"
+                        : "gone",
+                Numbers.down(row.mayGive(), 1) + " A",
+                LimitWords.brief(row.giveBoundBy()),
+                Numbers.down(row.mayTake(), 1) + " A",
+                LimitWords.brief(row.takeBoundBy()));
     }
 }

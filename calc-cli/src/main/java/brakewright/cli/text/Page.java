@@ -2,7 +2,9 @@ package brakewright.cli.text;
 
 import brakewright.buildfile.internal.Printable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -19,6 +21,8 @@ final class Page {
 
     private final List<String> lines = new ArrayList<>();
     private final List<String> rows = new ArrayList<>();
+    private final List<List<String>> cellRows = new ArrayList<>();
+    private final List<Piece> pieces = new ArrayList<>();
     private final Ink ink;
     private final int width;
 
@@ -32,11 +36,37 @@ final class Page {
         String settled = settled(line).stripTrailing();
         if (!settled.startsWith(" ") || settled.indexOf(ESCAPE) >= 0) {
             endTable();
+            told(settled);
             wrapped(settled);
         } else {
+            if (!cellRows.isEmpty()) {
+                endTable();
+            }
             rows.add(settled);
         }
         return this;
+    }
+
+    /** Adds a row of a table whose columns may stand close together. */
+    Page row(String line, List<String> cells) {
+        if (ink.manuscript().isEmpty()) {
+            return line(line);
+        }
+        if (!rows.isEmpty() || (!cellRows.isEmpty() && cellRows.get(0).size() != cells.size())) {
+            endTable();
+        }
+        List<String> row =
+                new ArrayList<>(cells.stream().map(cell -> settled(cell).strip()).toList());
+        row.set(0, settled(cells.get(0)).stripTrailing());
+        cellRows.add(row);
+        return this;
+    }
+
+    /** Adds a row by the format of its table. */
+    Page row(String format, Object... cells) {
+        return row(
+                String.format(Locale.ROOT, format, cells),
+                Arrays.stream(cells).map(String::valueOf).toList());
     }
 
     private void wrapped(String line) {
@@ -51,7 +81,29 @@ final class Page {
         }
     }
 
+    private void told(String line) {
+        if (ink.isHeading(line)) {
+            pieces.add(new Piece.Heading(ink.words(line)));
+        } else if (ink.manuscript().isPresent()) {
+            List<String> lines = new ArrayList<>();
+            if (!pieces.isEmpty()
+                    && pieces.get(pieces.size() - 1) instanceof Piece.Verbatim before) {
+                lines.addAll(before.lines());
+                pieces.remove(pieces.size() - 1);
+            }
+            lines.add(line);
+            pieces.add(new Piece.Verbatim(lines));
+        }
+    }
+
     private void endTable() {
+        if (!cellRows.isEmpty()) {
+            pieces.add(new Piece.Rows(List.copyOf(cellRows)));
+            cellRows.clear();
+        }
+        if (ink.manuscript().isPresent() && !rows.isEmpty()) {
+            pieces.add(new Piece.Rows(NarrowRows.cells(rows)));
+        }
         List<String> table = NarrowRows.of(rows, width);
         rows.clear();
         table.forEach(this::wrapped);
@@ -76,6 +128,11 @@ final class Page {
 
     /** Adds sentences, each behind a dash. */
     Page list(List<String> sentences) {
+        if (ink.manuscript().isPresent()) {
+            endTable();
+            pieces.add(new Piece.Items(sentences.stream().map(this::settled).toList()));
+            return this;
+        }
         sentences.forEach(each -> paragraph("  -", 4, each));
         return this;
     }
@@ -92,6 +149,10 @@ final class Page {
     Page paragraph(String heading, int labelWidth, String paragraph) {
         endTable();
         String label = settled(heading);
+        if (ink.manuscript().isPresent()) {
+            paragraph(label.strip(), settled(paragraph).strip());
+            return this;
+        }
         boolean isApart = label.isEmpty() || label.endsWith(" ");
         int begin = Math.max(labelWidth, visibleLength(label) + (isApart ? 0 : 1));
         String start = label + " ".repeat(begin - visibleLength(label));
@@ -106,10 +167,19 @@ final class Page {
         return this;
     }
 
+    private void paragraph(String label, String paragraph) {
+        if (ink.isHeading(paragraph)) {
+            pieces.add(new Piece.Heading(ink.words(paragraph)));
+        } else if (!label.isEmpty() || !paragraph.isEmpty()) {
+            pieces.add(new Piece.Paragraph(label, paragraph));
+        }
+    }
+
     /** Adds what another page has collected. */
     Page all(Page other) {
         endTable();
         other.endTable();
+        pieces.addAll(other.pieces);
         lines.addAll(other.lines);
         return this;
     }
@@ -126,6 +196,7 @@ final class Page {
 
     String text() {
         endTable();
+        ink.manuscript().ifPresent(each -> each.add(pieces));
         StringBuilder text = new StringBuilder();
         lines.forEach(line -> text.append(line).append('\n'));
         return text.toString();

@@ -12,7 +12,6 @@ import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /** How far the vehicle goes, and what one change each does to that. */
 final class RangeTable {
@@ -57,17 +56,15 @@ final class RangeTable {
                         + Numbers.nearest(riding.idlePower(), 0)
                         + " W for electronics and lights; resistance that of a draw that lasts");
         boolean miles = units == UnitSystem.IMPERIAL;
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        "speed",
-                        "",
-                        miles ? "Wh/mi" : "Wh/km",
-                        miles ? "Wh/km" : "Wh/mi",
-                        "range",
-                        "",
-                        ""));
+        page.row(
+                ROW,
+                "speed",
+                "",
+                miles ? "Wh/mi" : "Wh/km",
+                miles ? "Wh/km" : "Wh/mi",
+                "range",
+                "",
+                "");
         for (Cruise each : shown(range)) {
             row(each, each.speed() == range.cruise().speed());
         }
@@ -109,17 +106,15 @@ final class RangeTable {
                 ride.isHeld() ? Numbers.nearest(Travel.perKilometre(ride.consumption()), 1) : "-";
         String perMile =
                 ride.isHeld() ? Numbers.nearest(Travel.perMile(ride.consumption()), 1) : "-";
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        units.speedText(ride.speed()),
-                        cruise ? "cruise" : "",
-                        miles ? perMile : perKilometre,
-                        miles ? perKilometre : perMile,
-                        far ? "endless" : Travel.distance(units, ride.distance()),
-                        far ? "" : Travel.otherDistance(units, ride.distance()),
-                        remark(ride)));
+        page.row(
+                ROW,
+                units.speedText(ride.speed()),
+                cruise ? "cruise" : "",
+                miles ? perMile : perKilometre,
+                miles ? perKilometre : perMile,
+                far ? "endless" : Travel.distance(units, ride.distance()),
+                far ? "" : Travel.otherDistance(units, ride.distance()),
+                remark(ride));
     }
 
     private String remark(Cruise ride) {
@@ -222,18 +217,14 @@ final class RangeTable {
         if (!(range.cruise().distance() > 0.0) || !Double.isFinite(range.cruise().distance())) {
             return;
         }
-        page.line(
-                String.format(
-                        Locale.ROOT, EFFECT, "one change each, cruise speed", "range", "change"));
+        page.row(EFFECT, "one change each, cruise speed", "range", "change");
         for (RangeSheet.Effect effect : range.effects()) {
             boolean far = !Double.isFinite(effect.distance());
-            page.line(
-                    String.format(
-                            Locale.ROOT,
-                            EFFECT,
-                            name(effect.change()),
-                            far ? "endless" : Travel.distance(units, effect.distance()),
-                            far ? "" : change(range.change(effect))));
+            page.row(
+                    EFFECT,
+                    name(effect.change()),
+                    far ? "endless" : Travel.distance(units, effect.distance()),
+                    far ? "" : change(range.change(effect)));
         }
     }
 

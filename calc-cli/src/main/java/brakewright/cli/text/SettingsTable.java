@@ -21,7 +21,6 @@ import brakewright.worksheet.LimitSheet;
 import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -212,11 +211,11 @@ final class SettingsTable {
 
     private void row(
             String name, String enter, String current, String mark, String alone, String holder) {
-        page.line(
-                extent != Extent.FULL
-                        ? String.format(Locale.ROOT, BRIEF, name, enter, current, mark, holder)
-                        : String.format(
-                                Locale.ROOT, ROW, name, enter, current, mark, alone, holder));
+        if (extent == Extent.FULL) {
+            page.row(ROW, name, enter, current, mark, alone, holder);
+        } else {
+            page.row(BRIEF, name, enter, current, mark, holder);
+        }
     }
 
     /** What is borne at the pack's own temperature alone is no plain yes. */

@@ -7,7 +7,6 @@ import brakewright.spec.Joining;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** How several packs share the current, how to join them, and what happens when one is lost. */
 final class SharingTable {
@@ -36,18 +35,16 @@ final class SharingTable {
                         + ", cells at "
                         + Numbers.nearest(sheet.build().battery().temperatureC(), 0)
                         + " °C; the most that driving draws and braking returns");
-        page.line(
-                String.format(
-                        Locale.ROOT,
-                        ROW,
-                        "all at",
-                        "pack",
-                        "itself at",
-                        "",
-                        "current",
-                        "may carry",
-                        "use",
-                        "held down by"));
+        page.row(
+                ROW,
+                "all at",
+                "pack",
+                "itself at",
+                "",
+                "current",
+                "may carry",
+                "use",
+                "held down by");
         row(sharing.loads(), true);
         row(sharing.loads(), false);
         sharing.hardest(true).ifPresent(this::first);
@@ -59,18 +56,16 @@ final class SharingTable {
     private void row(List<Sharing.Load> loads, boolean draw) {
         for (Sharing.Load load : loads) {
             if (load.isDraw() == draw) {
-                page.line(
-                        String.format(
-                                Locale.ROOT,
-                                ROW,
-                                Numbers.percent(load.charge()),
-                                load.pack(),
-                                Numbers.percent(load.ownCharge()),
-                                draw ? "drawn" : "returned",
-                                Numbers.nearest(load.current(), 1) + " A",
-                                Numbers.down(load.limit(), 1) + " A",
-                                use(load),
-                                LimitWords.brief(load.boundBy())));
+                page.row(
+                        ROW,
+                        Numbers.percent(load.charge()),
+                        load.pack(),
+                        Numbers.percent(load.ownCharge()),
+                        draw ? "drawn" : "returned",
+                        Numbers.nearest(load.current(), 1) + " A",
+                        Numbers.down(load.limit(), 1) + " A",
+                        use(load),
+                        LimitWords.brief(load.boundBy()));
             }
         }
     }

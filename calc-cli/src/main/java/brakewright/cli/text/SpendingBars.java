@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
+import brakewright.cli.words.SpendingWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.driving.Cruise;
 import brakewright.powertrain.Spending;
@@ -10,7 +11,6 @@ import java.util.Locale;
 final class SpendingBars {
 
     private static final int COLUMNS_FOR_ALL = 50;
-    private static final double NOTHING = 5e-4;
 
     private final UnitSystem units;
     private final Page page;
@@ -32,24 +32,10 @@ final class SpendingBars {
                         + (held
                                 ? "at the cruise speed, " + units.speedText(cruise.speed())
                                 : "on the way, slower than the cruise speed"));
-        Spending shares = spent.shares();
-        bar("air", shares.air());
-        bar("rolling", shares.rolling());
-        bar("climbing", shares.climbing());
-        bar("gaining speed", shares.moving());
-        bar("belt, chain or gears", shares.drive());
-        bar("motor drag", shares.motorDrag());
-        bar("copper of the motor", shares.copper());
-        bar("controller", shares.controller());
-        bar("electronics, lights", shares.idle());
-        bar("inside the pack", shares.pack());
+        SpendingWords.parts(spent).forEach(this::bar);
     }
 
-    /** What is next to nothing is left out. */
     private void bar(String name, double share) {
-        if (Math.abs(share) < NOTHING) {
-            return;
-        }
         int length = (int) Math.round(Math.max(0.0, Math.min(1.0, share)) * COLUMNS_FOR_ALL);
         page.line(
                 String.format(

@@ -68,23 +68,44 @@ public final class WorksheetText {
         notes();
         page.blank();
         new SettingsTable(showing).print();
-        sections(
-                Arrays.stream(SheetSection.values())
-                        .filter(each -> each != SheetSection.PACKS || !isOnePack())
-                        .filter(
-                                each ->
-                                        each != SheetSection.DOUBTS
-                                                || asked.tolerated().isPresent()
-                                                || (doubts && asked.unmeasured().isPresent()))
-                        .toList());
+        sections(sections(asked, doubts));
         page.blank();
         page.line(ink.heading("Cautions"));
         page.list(Cautions.all());
         return page.text();
     }
 
-    private boolean isOnePack() {
-        return asked.sheet().build().battery().isOnePack();
+    /**
+     * Returns the sections that tell something of a vehicle.
+     *
+     * @param asked the worksheet
+     * @param doubts whether to tell what to measure first where the file states no tolerance
+     * @return in the order in which they are told
+     */
+    public static List<SheetSection> sections(AskedSheet asked, boolean doubts) {
+        return Arrays.stream(SheetSection.values())
+                .filter(
+                        each ->
+                                each != SheetSection.PACKS
+                                        || !asked.sheet().build().battery().isOnePack())
+                .filter(
+                        each ->
+                                each != SheetSection.DOUBTS
+                                        || asked.tolerated().isPresent()
+                                        || (doubts && asked.unmeasured().isPresent()))
+                .toList();
+    }
+
+    /**
+     * Writes what to enter, and what to measure or look up first.
+     *
+     * @return lines no wider than the ink says
+     */
+    public String settingsAndMeasures() {
+        new SettingsTable(showing).print();
+        page.blank();
+        new MeasureLines(showing).print();
+        return page.text();
     }
 
     private void sections(List<SheetSection> chosen) {

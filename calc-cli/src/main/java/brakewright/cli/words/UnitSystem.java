@@ -121,6 +121,25 @@ public enum UnitSystem {
     }
 
     /**
+     * Returns the unit of a length on the road.
+     *
+     * @return its symbol
+     */
+    public String lengthUnit() {
+        return lengthUnit;
+    }
+
+    /**
+     * Converts a length on the road.
+     *
+     * @param metres [m]
+     * @return the length in the unit of this system
+     */
+    public double length(double metres) {
+        return metres * lengthFactor;
+    }
+
+    /**
      * Returns how finely settings are entered in these units.
      *
      * @return speeds to a whole unit

@@ -1,0 +1,92 @@
+package brakewright.cli.html;
+
+import brakewright.buildfile.Printable;
+import brakewright.cli.chart.Chart;
+import brakewright.cli.chart.Theme;
+import brakewright.cli.html.generated.JtereportGenerated;
+import brakewright.cli.report.Report;
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a document as HTML. */
+public final class HtmlText {
+
+    private static final Pattern NUMBER =
+            Pattern.compile("[-−+]?[0-9].{0,15}|-|gone|not set|any|never");
+
+    private int charts;
+
+    private HtmlText() {}
+
+    /**
+     * Writes a document.
+     *
+     * @param report the document
+     * @return a file that needs nothing beside it
+     */
+    public static String of(Report report) {
+        StringOutput page = new StringOutput();
+        JtereportGenerated.render(
+                new OwaspHtmlTemplateOutput(page), null, report, new HtmlText(), style());
+        return page.toString();
+    }
+
+    /**
+     * Draws a chart.
+     *
+     * @param chart the chart
+     * @return an element whose parts have names that no other chart of the page has
+     */
+    public String drawn(Chart chart) {
+        charts++;
+        return chart.svg("chart-" + charts);
+    }
+
+    /**
+     * Replaces what cannot be shown.
+     *
+     * @param text any text
+     * @return the text without what moves a cursor or turns the direction of reading
+     */
+    public String shown(String text) {
+        return Printable.shownBut(text, "\n");
+    }
+
+    /**
+     * Returns how a column stands.
+     *
+     * @param rows of the table
+     * @param column which one
+     * @return at its right where every cell that is not empty is short and has a digit at its
+     *     beginning; null for the usual way, so that nothing is written
+     */
+    public @Nullable String columnStyle(List<List<String>> rows, int column) {
+        boolean areNumbers =
+                column > 0
+                        && rows.stream()
+                                .map(row -> row.get(column))
+                                .filter(cell -> !cell.isEmpty())
+                                .allMatch(cell -> NUMBER.matcher(cell).matches());
+        return areNumbers ? "n" : null;
+    }
+
+    private static String style() {
+        try (InputStream sheet = HtmlText.class.getResourceAsStream("report.css")) {
+            if (sheet == null) {
+                throw new IllegalStateException("report.css is missing from the program");
+            }
+            return Theme.css()
+                    + new String(sheet.readAllBytes(), StandardCharsets.UTF_8)
+                            .replaceAll("\\s*\\n\\s*", "");
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

@@ -1,0 +1,146 @@
+package brakewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * A document is one file that runs nothing, fetches nothing and can be followed by its headings.
+ */
+class DocumentTest {
+
+    private static final int MOST_BYTES = 200_000;
+
+    private static final Pattern HEADING = Pattern.compile("<h([1-6])");
+
+    @ParameterizedTest
+    @EnumSource
+    void aWorksheetIsOneSmallFileThatNeedsNothing(Example example) {
+        CommandRun run = CommandRun.of("worksheet", example.path(), "--format", "html");
+        assertThat(run.status()).isEqualTo(example.status());
+        assertThat(run.err()).isEmpty();
+        assertAlone(run.out());
+        assertThat(run.out().getBytes(StandardCharsets.UTF_8).length).isLessThan(MOST_BYTES);
+        assertThat(count(run.out(), "<figure>")).isBetween(6L, 9L);
+        assertThat(count(run.out(), "<svg ")).isEqualTo(count(run.out(), "<figure>"));
+    }
+
+    private static void assertAlone(String html) {
+        assertThat(html)
+                .startsWith("<!doctype html>\n<html lang=\"en\">")
+                .contains("<meta name=\"viewport\"")
+                .contains("default-src 'none'")
+                .doesNotContain(
+                        "<script", "http://", "https://", " src=", "@import", "javascript:");
+        List<Integer> levels =
+                HEADING.matcher(html)
+                        .results()
+                        .map(heading -> Integer.valueOf(heading.group(1)))
+                        .toList();
+        assertThat(levels.get(0)).isEqualTo(1);
+        assertThat(levels.subList(1, levels.size())).isNotEmpty().containsOnly(2);
+        assertThat(count(html, "<table>")).isEqualTo(count(html, "<caption"));
+        assertThat(Pattern.compile("<th(?! scope=\"(?:row|col)\")[ >]").matcher(html).find())
+                .isFalse();
+    }
+
+    private static long count(String text, String part) {
+        return Pattern.compile(Pattern.quote(part)).matcher(text).results().count();
+    }
+
+    /** The same numbers stand in the text. */
+    @Test
+    void tellsTheNumbersOfTheText() {
+        String html = CommandRun.of("worksheet", "--format", "html").out();
+        String text =
+                unspaced(
+                        CommandRun.of("worksheet").out()
+                                + CommandRun.of("worksheet", "--show", "all").out());
+        List<String> cells =
+                Pattern.compile("<td[^>]*>([^<]+)</td>")
+                        .matcher(html.replaceAll("(?s)<details>.*?</details>", ""))
+                        .results()
+                        .map((MatchResult cell) -> unspaced(cell.group(1).replace("&#39;", "'")))
+                        .filter(cell -> !cell.isEmpty())
+                        .toList();
+        assertThat(cells).hasSizeGreaterThan(200).allMatch(text::contains);
+    }
+
+    /** A mark stands right behind its number in a line. */
+    private static String unspaced(String text) {
+        return text.replaceAll("\\s", "");
+    }
+
+    @Test
+    void theRecordIsBlankUnlessItIsFilled() {
+        String blank = CommandRun.of("worksheet", "--format", "html").out();
+        assertThat(blank).contains("Entered by</b>\n<i></i>");
+        String filled =
+                CommandRun.of(
+                                "worksheet",
+                                "--format",
+                                "html",
+                                "--note",
+                                "brakes well <wet>",
+                                "--note",
+                                "by=R. & S.",
+                                "--note",
+                                "a second line")
+                        .out();
+        assertThat(filled)
+                .contains("<p>brakes well &lt;wet&gt;\na second line</p>")
+                .contains("<p>R. &amp; S.</p>")
+                .contains("Next check</b>\n<i></i>");
+    }
+
+    @Test
+    void aNoteWithoutARecordOrAFieldIsRefused() {
+        assertThat(CommandRun.of("worksheet", "--note", "any").err())
+                .contains("--note fills in the record of --format html or markdown");
+        assertThat(CommandRun.of("worksheet", "--format", "html", "--note", "rides=any").err())
+                .contains("the record has no \"rides\"; did you mean ride?");
+    }
+
+    @Test
+    void hostileTitlesAndNotesAreText() throws Exception {
+        String evil = "</title></p><script>alert(1)</script><img src=x onerror=alert(2)>${1+1}";
+        String board =
+                Files.readString(Path.of(Example.TRAIL_BOARD.path()))
+                        .replaceFirst(
+                                "title = .*",
+                                Matcher.quoteReplacement("title = '''" + evil + "'''"))
+                        .replaceFirst("(?m)^notes = .*$", "");
+        CommandRun html = CommandRun.worksheet(board, "--format", "html", "--note", evil);
+        assertThat(html.err()).isEmpty();
+        assertThat(html.out()).doesNotContain("<script", "<img", " src=x>").contains("${1+1}");
+        CommandRun markdown = CommandRun.worksheet(board, "--format", "markdown", "--note", evil);
+        assertThat(markdown.out()).doesNotContain("<script", "<img").contains("&lt;script&gt;");
+    }
+
+    @Test
+    void markdownTellsTheSameChapters() {
+        String markdown = CommandRun.of("worksheet", "--format", "markdown").out();
+        String html = CommandRun.of("worksheet", "--format", "html").out();
+        List<String> chapters =
+                Pattern.compile("(?m)^## (.*)$")
+                        .matcher(markdown)
+                        .results()
+                        .map(each -> each.group(1))
+                        .toList();
+        assertThat(chapters)
+                .hasSizeGreaterThan(10)
+                .allMatch(each -> html.contains("<h2>" + each + "</h2>"));
+        for (String line : markdown.lines().filter(each -> each.startsWith("|")).toList()) {
+            assertThat(line).endsWith("|");
+        }
+    }
+}
