@@ -7,6 +7,8 @@ import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Vehicles;
 import brakewright.cli.json.CheckJson;
+import brakewright.cli.report.CheckReport;
+import brakewright.cli.report.RecordBox;
 import brakewright.cli.text.CheckText;
 import brakewright.profile.Headrooms;
 import brakewright.profile.Situation;
@@ -31,11 +33,13 @@ final class CheckCommand implements Callable<Integer> {
 
     @Mixin BuildArgument build = new BuildArgument();
 
-    @Mixin FormatOption form = new FormatOption();
+    @Mixin DocumentOption form = new DocumentOption();
 
     @Mixin StrictOption strict = new StrictOption();
 
     @Mixin ShowOptions.OfCheck show = new ShowOptions.OfCheck();
+
+    @Mixin RecordOptions notes = new RecordOptions();
 
     @Mixin SituationOptions situation = new SituationOptions();
 
@@ -47,7 +51,8 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        show.settle(!form.isJson());
+        show.settle(form.isText());
+        RecordBox record = notes.box(form);
         BuildFile file = build.read();
         if (situation.isNone()) {
             throw new Unusable(
@@ -67,16 +72,26 @@ final class CheckCommand implements Callable<Integer> {
                         check.proposed().build().settings());
         Judged judged = Judged.of(vehicle, check.proposed(), tolerated);
         output.write(
-                form.isJson()
-                        ? CheckJson.of(proposed, check, headrooms, judged)
-                        : text(
-                                new CheckText(
-                                        proposed,
-                                        check,
-                                        headrooms,
-                                        judged,
-                                        page.units,
-                                        output.ink(page))),
+                form.told(
+                        () ->
+                                text(
+                                        new CheckText(
+                                                proposed,
+                                                check,
+                                                headrooms,
+                                                judged,
+                                                page.units,
+                                                output.ink(page))),
+                        () -> CheckJson.of(proposed, check, headrooms, judged),
+                        () ->
+                                new CheckReport(
+                                                proposed,
+                                                check,
+                                                headrooms,
+                                                judged,
+                                                page.units,
+                                                record)
+                                        .report()),
                 spec.commandLine().getOut());
         return strict.status(judged.review().verdict().outcome(), judged.brake().word());
     }

@@ -7,19 +7,26 @@ import brakewright.buildfile.InputNumber;
 import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.doubt.Vehicles;
+import brakewright.cli.html.HtmlText;
 import brakewright.cli.json.ComparisonJson;
+import brakewright.cli.report.SetsReport;
 import brakewright.cli.text.CompareSheet;
 import brakewright.cli.text.CompareText;
+import brakewright.cli.text.Ink;
+import brakewright.cli.text.Manuscript;
 import brakewright.cli.words.MeasureWords;
 import brakewright.profile.Comparison;
 import brakewright.profile.JudgedProfile;
 import brakewright.profile.Measure;
 import brakewright.profile.Profile;
 import brakewright.spec.Input;
+import brakewright.worksheet.Worksheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -50,6 +57,7 @@ final class CompareCommand implements Callable<Integer> {
         TEXT,
         JSON,
         MARKDOWN,
+        HTML,
         CSV
     }
 
@@ -134,15 +142,18 @@ final class CompareCommand implements Callable<Integer> {
         output.write(
                 switch (format) {
                     case TEXT ->
-                            new CompareText(
-                                            file.title(),
-                                            comparison,
-                                            judged,
-                                            changes,
-                                            stopCharge,
-                                            page.units,
-                                            output.ink(page))
-                                    .text();
+                            text(file, comparison, judged, changes, stopCharge, output.ink(page));
+                    case HTML -> {
+                        Manuscript written = new Manuscript();
+                        text(file, comparison, judged, changes, stopCharge, written.ink());
+                        yield HtmlText.of(
+                                SetsReport.of(
+                                        file.title(),
+                                        "Profiles side by side",
+                                        written.pieces(),
+                                        sheets(comparison.profiles()),
+                                        page.units));
+                    }
                     case JSON -> ComparisonJson.of(file.title(), comparison, judged, changes);
                     case MARKDOWN ->
                             output.ink(page).settle(CompareSheet.markdown(comparison, page.units));
@@ -150,6 +161,31 @@ final class CompareCommand implements Callable<Integer> {
                 },
                 spec.commandLine().getOut());
         return status(columns);
+    }
+
+    private String text(
+            BuildFile file,
+            Comparison comparison,
+            List<JudgedProfile> judged,
+            List<Changes> changes,
+            OptionalDouble stopCharge,
+            Ink ink) {
+        return new CompareText(
+                        file.title(), comparison, judged, changes, stopCharge, page.units, ink)
+                .text();
+    }
+
+    /** As they are drawn, each by a name of its own. */
+    private static Map<String, Worksheet> sheets(List<Profile> profiles) {
+        Map<String, Worksheet> sheets = new LinkedHashMap<>();
+        for (Profile profile : profiles) {
+            String name = profile.name();
+            while (sheets.containsKey(name)) {
+                name += "'";
+            }
+            sheets.put(name, Worksheet.of(profile.build()));
+        }
+        return sheets;
     }
 
     /**

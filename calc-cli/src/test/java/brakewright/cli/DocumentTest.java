@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A document is one file that runs nothing, fetches nothing and can be followed by its headings.
@@ -32,6 +33,24 @@ class DocumentTest {
         assertThat(run.out().getBytes(StandardCharsets.UTF_8).length).isLessThan(MOST_BYTES);
         assertThat(count(run.out(), "<figure>")).isBetween(6L, 9L);
         assertThat(count(run.out(), "<svg ")).isEqualTo(count(run.out(), "<figure>"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "check examples/vineyard-trail-board.toml --with motor_brake_current=38A",
+                "compare examples/vineyard-trail-board.toml",
+                "propose examples/vineyard-trail-board.toml",
+            })
+    void whatIsAskedOfSettingsIsADocumentToo(String command) {
+        CommandRun run = CommandRun.of((command + " --format html").split(" "));
+        assertThat(run.status()).isLessThan(ExitStatus.UNUSABLE);
+        assertThat(run.err()).isEmpty();
+        assertAlone(run.out());
+        assertThat(run.out().getBytes(StandardCharsets.UTF_8).length).isLessThan(MOST_BYTES);
+        assertThat(count(run.out(), "<svg ")).isGreaterThanOrEqualTo(2);
+        assertThat(CommandRun.of((command + " --format markdown").split(" ")).out())
+                .containsPattern("(?m)^\\|( ?-{3} ?\\|)+$");
     }
 
     private static void assertAlone(String html) {

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 public final class HtmlText {
 
     private static final Pattern NUMBER =
-            Pattern.compile("[-−+]?[0-9].{0,15}|-|gone|not set|any|never");
+            Pattern.compile("[-−+]?[0-9].{0,15}|-|none|gone|not set|any|never");
 
     private int charts;
 

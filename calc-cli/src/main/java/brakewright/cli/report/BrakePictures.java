@@ -19,34 +19,55 @@ import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
-/** The brake in pictures: as it is, and as it would be. */
+/** The brake in pictures: as it is, and as it would be with other settings. */
 final class BrakePictures {
 
-    private final Worksheet present;
-    private final Worksheet other;
-    private final String name;
+    /** Our own choice: a bound that is far off is not shown. */
+    private static final double NEAR = 0.8;
+
+    /** Our own choice: more courses are not told apart. */
+    private static final int MOST = 4;
+
+    private static final List<Role> ROLES =
+            List.of(Role.PRESENT, Role.PROPOSED, Role.OTHER, Role.MEASURED);
+
+    private final List<Shown> shown;
     private final UnitSystem units;
     private final double charge;
 
     /**
+     * One course of a picture.
+     *
+     * @param name what it is called
+     * @param sheet with its settings
+     */
+    record Shown(String name, Worksheet sheet) {}
+
+    /**
      * Takes what is shown.
      *
-     * @param present the settings as they are
-     * @param other the settings as they would be
-     * @param name what these are called
+     * @param all the present settings first; of many some
      * @param units for speeds and lengths
      */
-    BrakePictures(Worksheet present, Worksheet other, String name, UnitSystem units) {
-        this.present = present;
-        this.other = other;
-        this.name = name;
+    BrakePictures(List<Shown> all, UnitSystem units) {
+        this.shown = all.subList(0, Math.min(MOST, all.size()));
         this.units = units;
+        Worksheet first = shown.get(0).sheet();
         this.charge =
                 Math.min(
-                        present.ridden().highestSafe().orElse(present.build().use().chargeFrom()),
-                        other.build().use().chargeFrom());
+                        first.ridden().highestSafe().orElse(first.build().use().chargeFrom()),
+                        shown.stream()
+                                .mapToDouble(each -> each.sheet().build().use().chargeFrom())
+                                .min()
+                                .orElseThrow());
+    }
+
+    private double top() {
+        return shown.stream()
+                .mapToDouble(each -> each.sheet().inEffect().topSpeed())
+                .max()
+                .orElseThrow();
     }
 
     private Axis speeds(double top) {
@@ -89,20 +110,24 @@ final class BrakePictures {
         return Arrays.stream(values).flatMapToDouble(Arrays::stream).anyMatch(each -> each > 0.0);
     }
 
-    /** How hard both brake. */
+    /** How hard each brakes. */
     Chart deceleration() {
-        double top = Math.max(present.inEffect().topSpeed(), other.inEffect().topSpeed());
-        double[] speeds = Places.speeds(top);
-        double[] now = present.brakeForceAt(charge, speeds).deceleration();
-        double[] then = other.brakeForceAt(charge, speeds).deceleration();
-        Criteria criteria = present.build().criteria();
-        double most =
-                DoubleStream.concat(Arrays.stream(now), Arrays.stream(then)).max().orElse(0.0);
+        double[] speeds = Places.speeds(top());
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < shown.size(); i++) {
+            lines.add(
+                    new Line(
+                            shown.get(i).name(),
+                            ROLES.get(i),
+                            shown.get(i).sheet().brakeForceAt(charge, speeds).deceleration()));
+        }
+        Criteria criteria = shown.get(0).sheet().build().criteria();
+        double most = greatest(lines);
         List<Bound> bounds = new ArrayList<>();
         bounds.add(
                 Bound.level(
                         "wanted", Role.WANTED, criteria.decelerationMin(), Bound.Beyond.NEITHER));
-        if (most > 0.8 * criteria.riderDecelerationMax()) {
+        if (most > NEAR * criteria.riderDecelerationMax()) {
             bounds.add(
                     Bound.level(
                             "what a rider bears",
@@ -113,7 +138,7 @@ final class BrakePictures {
         return new Plot(
                 "Deceleration by the electric brake, level road",
                 fading(),
-                speeds(top),
+                speeds(top()),
                 Axis.holding(
                         "deceleration",
                         "m/s²",
@@ -121,15 +146,15 @@ final class BrakePictures {
                         most,
                         bounds.stream().mapToDouble(Bound::at).max().orElse(0.0)),
                 Places.shown(units, speeds),
-                List.of(
-                        new Line("set now", Role.PRESENT, now),
-                        new Line(name, Role.PROPOSED, then)),
+                lines,
                 bounds);
     }
 
     private String fading() {
         String at = "At " + Numbers.percent(charge) + " charge ";
+        Worksheet present = shown.get(0).sheet();
         return present.fading()
+                .filter(each -> each.charge() == charge)
                 .filter(each -> each.speed() > 0.0)
                 .map(
                         each ->
@@ -139,50 +164,61 @@ final class BrakePictures {
                                         + ", where "
                                         + (each.isHeldByTaper() ? "the taper" : "the pack limit")
                                         + " decides, not the brake current.")
-                .orElse(at + "the pack holds the brake as set now back at no speed in use.");
+                .orElse(
+                        at
+                                + "and "
+                                + units.speedText(present.inEffect().topSpeed())
+                                + " it reaches "
+                                + Numbers.nearest(
+                                        present.brakeForceAt(charge, present.inEffect().topSpeed())
+                                                .deceleration()[0],
+                                        2)
+                                + " m/s² as set now.");
     }
 
-    /** How far both need to stop. */
+    /** How far each needs to stop. */
     Chart stops() {
-        double top = Math.max(present.inEffect().topSpeed(), other.inEffect().topSpeed());
-        double[] speeds = Places.speeds(top);
+        double[] speeds = Places.speeds(top());
         double[] from = Arrays.copyOfRange(speeds, 1, speeds.length);
-        StopCourse now = present.stopsAt(charge, from);
-        StopCourse then = other.stopsAt(charge, from);
-        double[] wanted = length(now.wanted());
-        double[] before = distances(now);
-        double[] after = distances(then);
+        List<StopCourse> courses =
+                shown.stream().map(each -> each.sheet().stopsAt(charge, from)).toList();
+        List<Line> lines = new ArrayList<>();
+        lines.add(
+                new Line(
+                        "at the wanted deceleration",
+                        Role.WANTED,
+                        length(courses.get(0).wanted())));
+        for (int i = 0; i < shown.size(); i++) {
+            lines.add(new Line(shown.get(i).name(), ROLES.get(i), distances(courses.get(i))));
+        }
         return new Plot(
                 "Way to stop, level dry road",
-                stopped(now, then),
-                Axis.exact("speed at the beginning", units.speedUnit(), 0.0, units.speed(top)),
-                Axis.holding(
-                        "way, reaction apart",
-                        units.lengthUnit(),
-                        DoubleStream.of(0.0, greatest(wanted), greatest(before), greatest(after))
-                                .toArray()),
+                stopped(courses),
+                Axis.exact("speed at the beginning", units.speedUnit(), 0.0, units.speed(top())),
+                Axis.holding("way, reaction apart", units.lengthUnit(), 0.0, greatest(lines)),
                 Places.shown(units, from),
-                List.of(
-                        new Line("at the wanted deceleration", Role.WANTED, wanted),
-                        new Line("set now", Role.PRESENT, before),
-                        new Line(name, Role.PROPOSED, after)),
+                lines,
                 List.of());
     }
 
-    private String stopped(StopCourse now, StopCourse then) {
-        int last = now.speeds().length - 1;
+    private String stopped(List<StopCourse> courses) {
+        int last = courses.get(0).speeds().length - 1;
+        StringBuilder ways = new StringBuilder();
+        for (int i = 0; i < shown.size(); i++) {
+            ways.append(i == 0 ? "" : i == shown.size() - 1 ? " and " : ", ")
+                    .append(told(courses.get(i).outcomes().get(last)))
+                    .append(" (")
+                    .append(shown.get(i).name())
+                    .append(')');
+        }
         return "From "
-                + units.speedText(now.speeds()[last])
+                + units.speedText(courses.get(0).speeds()[last])
                 + " at "
                 + Numbers.percent(charge)
                 + " charge it takes "
-                + told(now.outcomes().get(last))
-                + " as set now and "
-                + told(then.outcomes().get(last))
-                + " "
-                + name
+                + ways
                 + "; the wanted deceleration would take "
-                + units.lengthText(now.wanted()[last])
+                + units.lengthText(courses.get(0).wanted()[last])
                 + ".";
     }
 
@@ -207,7 +243,11 @@ final class BrakePictures {
         return Arrays.stream(metres).map(units::length).toArray();
     }
 
-    private static double greatest(double[] values) {
-        return Arrays.stream(values).filter(Double::isFinite).max().orElse(0.0);
+    private static double greatest(List<Line> lines) {
+        return lines.stream()
+                .flatMapToDouble(line -> Arrays.stream(line.values()))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0.0);
     }
 }

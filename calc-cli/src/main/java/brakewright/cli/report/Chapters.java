@@ -1,5 +1,6 @@
 package brakewright.cli.report;
 
+import brakewright.cli.chart.Chart;
 import brakewright.cli.text.Piece;
 import brakewright.cli.words.Initial;
 import java.util.ArrayList;
@@ -28,6 +29,16 @@ final class Chapters {
         return chapters;
     }
 
+    /** The pictures of the first chapter stand before all else of it. */
+    static List<Chapter> pictured(List<Chapter> chapters, List<Chart> charts) {
+        List<Chapter> pictured = new ArrayList<>(chapters);
+        List<Block> blocks = new ArrayList<>();
+        charts.forEach(each -> blocks.add(new Block.Picture(each)));
+        blocks.addAll(chapters.get(0).blocks());
+        pictured.set(0, new Chapter(chapters.get(0).heading(), blocks));
+        return pictured;
+    }
+
     private static void add(List<Chapter> chapters, String heading, List<Piece> within) {
         if (!heading.isEmpty() || !within.isEmpty()) {
             chapters.add(new Chapter(heading, blocks(heading, within)));
@@ -42,10 +53,12 @@ final class Chapters {
         List<Block> blocks = new ArrayList<>();
         List<Block.Entry> entries = new ArrayList<>();
         for (Piece piece : pieces) {
-            if (piece instanceof Piece.Paragraph labelled && !labelled.label().isEmpty()) {
+            if (piece instanceof Piece.Paragraph labelled
+                    && !labelled.label().isEmpty()
+                    && !labelled.text().isEmpty()) {
                 entries.add(
                         new Block.Entry(
-                                labelled.label(),
+                                labelled.label().replaceFirst(":$", ""),
                                 Gravity.ofLabel(labelled.label()),
                                 labelled.text()));
                 continue;
@@ -55,7 +68,7 @@ final class Chapters {
                 entries = new ArrayList<>();
             }
             if (piece instanceof Piece.Paragraph plain) {
-                blocks.add(new Block.Sentences(plain.text()));
+                blocks.add(new Block.Sentences(plain.label() + plain.text()));
             } else if (piece instanceof Piece.Items items) {
                 blocks.add(new Block.Items(items.sentences()));
             } else if (piece instanceof Piece.Verbatim lines) {
@@ -78,6 +91,15 @@ final class Chapters {
         }
         String caption = heading;
         int last = blocks.size() - 1;
+        if (last >= 0
+                && blocks.get(last) instanceof Block.Table before
+                && before.heads().size() == cells.get(0).size()
+                && !namesItself(cells.get(0))) {
+            List<List<String>> more = new ArrayList<>(before.rows());
+            more.addAll(cells);
+            blocks.set(last, new Block.Table(before.caption(), before.heads(), more));
+            return;
+        }
         if (last >= 0 && blocks.get(last) instanceof Block.Sentences before) {
             caption = before.text();
             blocks.remove(last);
@@ -106,9 +128,11 @@ final class Chapters {
      */
     private static boolean isHead(List<List<String>> cells, int row) {
         List<String> line = cells.get(row);
-        return line.get(0).startsWith("charge")
-                || (hasNoNumber(line)
-                        && (line.get(0).isEmpty() || !hasNoNumber(cells.get(row + 1))));
+        return namesItself(line) || (hasNoNumber(line) && !hasNoNumber(cells.get(row + 1)));
+    }
+
+    private static boolean namesItself(List<String> line) {
+        return line.get(0).startsWith("charge") || (hasNoNumber(line) && line.get(0).isEmpty());
     }
 
     private static boolean hasNoNumber(List<String> line) {

@@ -103,14 +103,8 @@ public final class SheetReport {
         return chapters.subList(1, chapters.size());
     }
 
-    /** The pictures of a section stand before its table. */
     private List<Chapter> pictured(SheetSection section) {
-        List<Chapter> chapters = new ArrayList<>(section(section));
-        List<Block> blocks = new ArrayList<>();
-        pictures(section).forEach(each -> blocks.add(new Block.Picture(each)));
-        blocks.addAll(chapters.get(0).blocks());
-        chapters.set(0, new Chapter(chapters.get(0).heading(), blocks));
-        return chapters;
+        return Chapters.pictured(section(section), pictures(section));
     }
 
     private List<Chart> pictures(SheetSection section) {
@@ -127,7 +121,11 @@ public final class SheetReport {
 
     private List<Chart> brake() {
         BrakePictures pictures =
-                new BrakePictures(asked.sheet(), asked.entered(), "as to be entered", units);
+                new BrakePictures(
+                        List.of(
+                                new BrakePictures.Shown("set now", asked.sheet()),
+                                new BrakePictures.Shown("as to be entered", asked.entered())),
+                        units);
         return List.of(
                 pictures.map(asked.sheet(), "What braking in full asks of the pack, as set now"),
                 pictures.map(asked.entered(), "The same, entered as above"),

@@ -106,6 +106,17 @@ public final class CheckText {
     }
 
     /**
+     * Writes the answer alone.
+     *
+     * @return lines no wider than the ink says
+     */
+    public String spoken() {
+        use();
+        new SpokenAnswer(file, check, headrooms, judged, units, page, ink).print();
+        return page.text();
+    }
+
+    /**
      * Writes some sections.
      *
      * @param chosen which, in the order in which they are printed

@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Profiles side by side, as text. */
 public final class CompareText {
@@ -140,6 +141,10 @@ public final class CompareText {
     /** As many columns as fit, the first profile again before each further table. */
     private void tables() {
         int count = comparison.profiles().size();
+        if (ink.manuscript().isPresent()) {
+            table(IntStream.range(0, count).boxed().toList());
+            return;
+        }
         int from = 1;
         while (from == 1 || from < count) {
             List<Integer> places = new ArrayList<>(List.of(0));
@@ -202,6 +207,10 @@ public final class CompareText {
             Columns columns, String label, List<Integer> places, IntFunction<String> entry) {
         List<String> cells = new ArrayList<>(List.of(label));
         places.forEach(place -> cells.add(ink.settle(entry.apply(place))));
+        if (ink.manuscript().isPresent()) {
+            page.row("", cells.stream().map(cell -> cell.strip().replace("\n", ", ")).toList());
+            return;
+        }
         columns.row(cells).forEach(line -> page.line(INDENT + line));
     }
 

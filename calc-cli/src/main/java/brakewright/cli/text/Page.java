@@ -25,6 +25,7 @@ final class Page {
     private final List<Piece> pieces = new ArrayList<>();
     private final Ink ink;
     private final int width;
+    private boolean isApart;
 
     Page(Ink ink) {
         this.ink = ink;
@@ -86,13 +87,15 @@ final class Page {
             pieces.add(new Piece.Heading(ink.words(line)));
         } else if (ink.manuscript().isPresent()) {
             List<String> lines = new ArrayList<>();
-            if (!pieces.isEmpty()
+            if (!isApart
+                    && !pieces.isEmpty()
                     && pieces.get(pieces.size() - 1) instanceof Piece.Verbatim before) {
                 lines.addAll(before.lines());
                 pieces.remove(pieces.size() - 1);
             }
             lines.add(line);
             pieces.add(new Piece.Verbatim(lines));
+            isApart = false;
         }
     }
 
@@ -122,6 +125,7 @@ final class Page {
 
     Page blank() {
         endTable();
+        isApart = true;
         put("");
         return this;
     }
