@@ -5,6 +5,7 @@ import brakewright.cli.words.SpendingWords;
 import brakewright.cli.words.UnitSystem;
 import brakewright.driving.Cruise;
 import brakewright.powertrain.Spending;
+import java.util.List;
 import java.util.Locale;
 
 /** Where the charge is spent at the cruise speed. */
@@ -37,12 +38,10 @@ final class SpendingBars {
 
     private void bar(String name, double share) {
         int length = (int) Math.round(Math.max(0.0, Math.min(1.0, share)) * COLUMNS_FOR_ALL);
-        page.line(
+        String percent = Numbers.nearest(100.0 * share, 1);
+        page.row(
                 String.format(
-                        Locale.ROOT,
-                        "    %-20s %6s %%  %s",
-                        name,
-                        Numbers.nearest(100.0 * share, 1),
-                        "#".repeat(length)));
+                        Locale.ROOT, "    %-20s %6s %%  %s", name, percent, "#".repeat(length)),
+                List.of(name, percent + " %"));
     }
 }
