@@ -14,7 +14,10 @@ import brakewright.cli.recording.Recordings;
 import brakewright.cli.recording.RouteFile;
 import brakewright.cli.recording.SeriesFile;
 import brakewright.cli.recording.WrittenNumber;
+import brakewright.cli.report.RideReport;
+import brakewright.cli.text.Ink;
 import brakewright.cli.text.InspectText;
+import brakewright.cli.text.Manuscript;
 import brakewright.cli.text.RideText;
 import brakewright.cli.text.RouteText;
 import brakewright.cli.words.FitWords;
@@ -35,6 +38,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Settings;
 import brakewright.tables.ReferenceTables;
+import brakewright.worksheet.Worksheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -175,7 +179,7 @@ final class RideCommand implements Callable<Integer> {
                             + " was read stays as it is.")
     @Nullable Path write;
 
-    @Mixin FormatOption form = new FormatOption();
+    @Mixin DocumentOption form = new DocumentOption();
 
     @Mixin SituationOptions situation = new SituationOptions();
 
@@ -207,15 +211,28 @@ final class RideCommand implements Callable<Integer> {
         }
         BuildFile file = situation.applied(BuildArgument.read(files.get(0)));
         claim();
-        RouteRide ride = RouteRide.of(changed(file.build()), route(file, road));
+        Build build = changed(file.build());
+        RouteRide ride = RouteRide.of(build, route(file, road));
         Path target = series;
         if (target != null) {
             output.write(target, draft -> SeriesFile.write(ride, draft));
         }
         output.write(
-                form.isJson()
-                        ? new RouteJson(file.title(), ride).text()
-                        : new RouteText(file.title(), ride, page.units, output.ink(page)).text(),
+                form.told(
+                        () ->
+                                new RouteText(file.title(), ride, page.units, output.ink(page))
+                                        .text(),
+                        () -> new RouteJson(file.title(), ride).text(),
+                        () -> {
+                            Manuscript written = new Manuscript();
+                            new RouteText(file.title(), ride, page.units, written.ink()).text();
+                            return RideReport.predicted(
+                                    file.title(),
+                                    written.pieces(),
+                                    ride,
+                                    Worksheet.of(build),
+                                    page.units);
+                        }),
                 spec.commandLine().getOut());
         return ride.end() == RouteEnd.ARRIVES && ride.beyond().isEmpty()
                 ? ExitStatus.FINE
@@ -264,6 +281,9 @@ final class RideCommand implements Callable<Integer> {
     }
 
     private int inspected() {
+        if (!form.isText() && !form.isJson()) {
+            throw new Unusable("--inspect is told as text or json");
+        }
         Inspection found = inspected(files, told().choice());
         if (found.read().isPresent() || output.file == null) {
             output.write(
@@ -310,22 +330,34 @@ final class RideCommand implements Callable<Integer> {
             output.write(target, draft -> SeriesFile.write(ride.recording(), draft));
         }
         output.write(
-                form.isJson()
-                        ? new RideJson(file.title(), read, ride, held, model, fits).text()
-                        : new RideText(
-                                        file.title(),
-                                        read,
-                                        ride,
-                                        held,
-                                        model,
-                                        fits,
-                                        page.units,
-                                        output.ink(page))
-                                .text(),
+                form.told(
+                        () -> text(file, read, ride, held, model, fits, output.ink(page)),
+                        () -> new RideJson(file.title(), read, ride, held, model, fits).text(),
+                        () -> {
+                            Manuscript written = new Manuscript();
+                            text(file, read, ride, held, model, fits, written.ink());
+                            return RideReport.recorded(
+                                    file.title(),
+                                    written.pieces(),
+                                    ride,
+                                    Worksheet.of(file.build()),
+                                    page.units);
+                        }),
                 spec.commandLine().getOut());
         return held.exceeded().stream().anyMatch(RideCommand::isOutside)
                 ? ExitStatus.OUTSIDE
                 : ExitStatus.FINE;
+    }
+
+    private String text(
+            BuildFile file,
+            Recordings read,
+            Ride ride,
+            HeldLimits held,
+            Optional<AgainstModel> model,
+            Fits fits,
+            Ink ink) {
+        return new RideText(file.title(), read, ride, held, model, fits, page.units, ink).text();
     }
 
     /** Nothing is written where the ride says nothing that a build file holds. */

@@ -41,6 +41,8 @@ class DocumentTest {
                 "check examples/vineyard-trail-board.toml --with motor_brake_current=38A",
                 "compare examples/vineyard-trail-board.toml",
                 "propose examples/vineyard-trail-board.toml",
+                "ride examples/vineyard-trail-board.toml guide/straight.csv",
+                "ride examples/vineyard-trail-board.toml --route guide/route.csv",
             })
     void whatIsAskedOfSettingsIsADocumentToo(String command) {
         CommandRun run = CommandRun.of((command + " --format html").split(" "));

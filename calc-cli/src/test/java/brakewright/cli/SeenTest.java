@@ -40,7 +40,9 @@ class SeenTest {
                     "worksheet examples/salt-flat-tour-board.toml",
                     CHECK,
                     "compare examples/vineyard-trail-board.toml",
-                    "propose examples/vineyard-trail-board.toml");
+                    "propose examples/vineyard-trail-board.toml",
+                    "ride examples/vineyard-trail-board.toml guide/straight.csv",
+                    "ride examples/vineyard-trail-board.toml --route guide/route.csv");
 
     @Test
     void everyDocumentIsReadOnAnyScreenAndOnPaper() throws IOException {

@@ -60,6 +60,7 @@ import brakewright.recording.HardChange;
 import brakewright.recording.HeldLimits;
 import brakewright.recording.Moment;
 import brakewright.recording.Pace;
+import brakewright.recording.Piece;
 import brakewright.recording.Place;
 import brakewright.recording.Quantity;
 import brakewright.recording.Recording;
@@ -169,6 +170,7 @@ class ViewsTest {
         HeldLimits.class,
         Moment.class,
         Pace.class,
+        Piece.class,
         Place.class,
         Quantity.class,
         Recording.class,

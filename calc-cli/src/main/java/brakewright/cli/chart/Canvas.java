@@ -39,7 +39,7 @@ final class Canvas {
         }
         this.frame = new Box(EDGE + widest + 7.0, TOP, RIGHT, TOP + HIGH);
         this.places = new Places(frame);
-        this.foot = frame.bottom() + 40.0;
+        this.foot = frame.bottom() + 42.0;
     }
 
     double x(double value) {
@@ -95,7 +95,7 @@ final class Canvas {
             double at = Math.max(half + EDGE, Math.min(WIDTH - EDGE - half, x(tick)));
             svg.line("c-base", x(tick), frame.bottom(), x(tick), frame.bottom() + 4.0);
             if (at - half > free) {
-                svg.anchored("c-tick", "middle", at, frame.bottom() + 18.0, text);
+                svg.anchored("c-tick", "middle", at, frame.bottom() + 20.0, text);
                 free = at + half + 3.0;
             }
         }
@@ -103,7 +103,7 @@ final class Canvas {
                 "c-axis",
                 "end",
                 frame.right(),
-                frame.bottom() + 35.0,
+                frame.bottom() + 37.0,
                 Lettering.fitted(across.title(), WIDTH - 2.0 * EDGE));
     }
 

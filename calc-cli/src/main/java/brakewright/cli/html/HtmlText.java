@@ -21,6 +21,9 @@ public final class HtmlText {
     private static final Pattern NUMBER =
             Pattern.compile("[-−+]?[0-9].{0,15}|-|none|gone|not set|any|never");
 
+    /** Our own choice: what is longer is broken rather than scrolled for. */
+    private static final int SHORT = 22;
+
     private int charts;
 
     private HtmlText() {}
@@ -65,16 +68,16 @@ public final class HtmlText {
      * @param rows of the table
      * @param column which one
      * @return at its right where every cell that is not empty is short and has a digit at its
-     *     beginning; null for the usual way, so that nothing is written
+     *     beginning, on one line where each is short; null for the usual way, so that nothing is
+     *     written
      */
     public @Nullable String columnStyle(List<List<String>> rows, int column) {
-        boolean areNumbers =
-                column > 0
-                        && rows.stream()
-                                .map(row -> row.get(column))
-                                .filter(cell -> !cell.isEmpty())
-                                .allMatch(cell -> NUMBER.matcher(cell).matches());
-        return areNumbers ? "n" : null;
+        List<String> cells =
+                rows.stream().map(row -> row.get(column)).filter(cell -> !cell.isEmpty()).toList();
+        if (column > 0 && cells.stream().allMatch(cell -> NUMBER.matcher(cell).matches())) {
+            return "n";
+        }
+        return cells.stream().allMatch(cell -> cell.length() <= SHORT) ? "s" : null;
     }
 
     private static String style() {

@@ -68,7 +68,7 @@ final class Chapters {
                 entries = new ArrayList<>();
             }
             if (piece instanceof Piece.Paragraph plain) {
-                blocks.add(new Block.Sentences(plain.label() + plain.text()));
+                blocks.add(new Block.Sentences(Initial.capital(plain.label() + plain.text())));
             } else if (piece instanceof Piece.Items items) {
                 blocks.add(new Block.Items(items.sentences()));
             } else if (piece instanceof Piece.Verbatim lines) {
@@ -91,15 +91,6 @@ final class Chapters {
         }
         String caption = heading;
         int last = blocks.size() - 1;
-        if (last >= 0
-                && blocks.get(last) instanceof Block.Table before
-                && before.heads().size() == cells.get(0).size()
-                && !namesItself(cells.get(0))) {
-            List<List<String>> more = new ArrayList<>(before.rows());
-            more.addAll(cells);
-            blocks.set(last, new Block.Table(before.caption(), before.heads(), more));
-            return;
-        }
         if (last >= 0 && blocks.get(last) instanceof Block.Sentences before) {
             caption = before.text();
             blocks.remove(last);

@@ -193,7 +193,7 @@ public final class CompareText {
         for (Comparison.Row row : comparison.rows()) {
             if (settings && !row.measure().quantity().isSetting()) {
                 settings = false;
-                page.blank();
+                page.gap();
             }
             line(
                     columns,

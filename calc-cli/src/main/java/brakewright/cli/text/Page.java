@@ -130,6 +130,11 @@ final class Page {
         return this;
     }
 
+    /** Parts the rows of one table. */
+    Page gap() {
+        return ink.manuscript().isPresent() ? this : blank();
+    }
+
     /** Adds sentences, each behind a dash. */
     Page list(List<String> sentences) {
         if (ink.manuscript().isPresent()) {

@@ -112,7 +112,7 @@ public final class ProposeText {
                 "cells not colder than",
                 sets,
                 each -> Numbers.up(each.build().use().climate().coldestPackC(), 0) + " °C");
-        page.blank();
+        page.gap();
         row("pack and parts", sets, each -> each.evaluation().outcome().key().replace('-', ' '));
         row("brake", sets, each -> each.brake().word().key());
         wet(sets);
