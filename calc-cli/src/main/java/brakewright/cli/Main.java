@@ -24,6 +24,7 @@ public final class Main {
                     "sweep",
                     "explain",
                     "ride",
+                    "history",
                     "keys",
                     "tables",
                     "help");
@@ -127,6 +128,7 @@ public final class Main {
             case "sweep" -> new SweepCommand();
             case "explain" -> new ExplainCommand();
             case "ride" -> new RideCommand();
+            case "history" -> new HistoryCommand();
             case "keys" -> new KeysCommand();
             case "tables" -> new TablesCommand();
             case "help" -> new CommandLine.HelpCommand();

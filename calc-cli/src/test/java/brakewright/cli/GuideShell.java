@@ -96,6 +96,9 @@ final class GuideShell {
 
     /** Where a file is that a reader names from the top of the project. */
     private String found(String word) {
+        if (word.equals(".")) {
+            return folder.toString();
+        }
         return OWN_FILE.matcher(word).matches()
                 ? folder.resolve(word).toString()
                 : word.replaceFirst("^calc-cli/", "");

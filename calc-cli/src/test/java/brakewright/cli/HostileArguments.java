@@ -32,7 +32,10 @@ final class HostileArguments {
                     .filter(key -> key.startsWith("settings."))
                     .toList();
 
-    private static final List<String> WITHOUT_BUILD = List.of("new", "keys", "tables", "help");
+    private static final List<String> DOCUMENTS = List.of("text", "json", "html", "markdown");
+
+    private static final List<String> WITHOUT_BUILD =
+            List.of("new", "keys", "tables", "history", "help");
     private static final List<String> WITHOUT_OUTPUT = List.of("new", "explain", "keys", "tables");
 
     private final SplittableRandom random;
@@ -65,13 +68,17 @@ final class HostileArguments {
             case "new" -> describe();
             case "check" -> check();
             case "compare" -> compare();
-            case "propose" -> page(List.of("text", "json"));
+            case "propose" -> page(DOCUMENTS);
             case "solve" -> solve();
             case "sweep" -> sweep();
             case "explain" -> explain();
             case "ride" -> ride();
             case "keys" -> keys();
             case "tables" -> tables();
+            case "history" -> {
+                all.add(one(2) ? "." : text());
+                page(DOCUMENTS);
+            }
             case "help" -> all.add(odd(2) ? text() : any(Main.COMMANDS, random));
             default -> throw new AssertionError("draw arguments for " + command + " too");
         }
@@ -150,7 +157,7 @@ final class HostileArguments {
     }
 
     private void worksheet() {
-        page(List.of("text", "json"));
+        page(DOCUMENTS);
         show();
         strict();
         if (one(10)) {
@@ -168,7 +175,7 @@ final class HostileArguments {
     }
 
     private void check() {
-        page(List.of("text", "json"));
+        page(DOCUMENTS);
         show();
         strict();
         for (int i = random.nextInt(4); i >= 0; i--) {
@@ -199,7 +206,7 @@ final class HostileArguments {
     }
 
     private void compare() {
-        page(List.of("text", "json", "csv", "markdown"));
+        page(List.of("text", "json", "csv", "markdown", "html"));
         strict();
         if (odd(4)) {
             all.add(proposal());
@@ -305,7 +312,7 @@ final class HostileArguments {
         } else {
             all.add(OTHER);
         }
-        page(List.of("text", "json"));
+        page(DOCUMENTS);
         if (one(4)) {
             all.add("--inspect");
         }

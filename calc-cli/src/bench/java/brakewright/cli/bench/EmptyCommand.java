@@ -16,6 +16,7 @@ import picocli.CommandLine.HelpCommand;
             EmptyCommand.Fifth.class,
             EmptyCommand.Sixth.class,
             EmptyCommand.Seventh.class,
+            EmptyCommand.Eighth.class,
             HelpCommand.class
         })
 public final class EmptyCommand implements Runnable {
@@ -65,6 +66,13 @@ public final class EmptyCommand implements Runnable {
     /** Does nothing. */
     @Command(name = "ride", mixinStandardHelpOptions = true)
     public static final class Seventh implements Runnable {
+        @Override
+        public void run() {}
+    }
+
+    /** Does nothing. */
+    @Command(name = "history", mixinStandardHelpOptions = true)
+    public static final class Eighth implements Runnable {
         @Override
         public void run() {}
     }

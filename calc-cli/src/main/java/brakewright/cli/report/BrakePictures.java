@@ -1,6 +1,7 @@
 package brakewright.cli.report;
 
 import brakewright.braking.StopOutcome;
+import brakewright.buildfile.Printable;
 import brakewright.cli.chart.Axis;
 import brakewright.cli.chart.Bound;
 import brakewright.cli.chart.Chart;
@@ -42,7 +43,13 @@ final class BrakePictures {
      * @param name what it is called
      * @param sheet with its settings
      */
-    record Shown(String name, Worksheet sheet) {}
+    record Shown(String name, Worksheet sheet) {
+
+        /** A name may be that of a file, which may hold anything. */
+        Shown {
+            name = Printable.shown(name);
+        }
+    }
 
     /**
      * Takes what is shown.

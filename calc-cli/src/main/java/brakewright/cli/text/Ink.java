@@ -98,6 +98,11 @@ public record Ink(boolean colour, boolean plain, int columns, Optional<Manuscrip
         return heading.substring(Tone.HEADING.code.length());
     }
 
+    /** Writes a name as a heading, spelled as it is. */
+    String nameHeading(String name) {
+        return manuscript.isPresent() ? heading(name) : paint(Tone.HEADING, name);
+    }
+
     /** Writes a heading. */
     String heading(String text) {
         return manuscript.isPresent()
