@@ -73,6 +73,43 @@ final class BrakeTable {
         page.note(
                 "Braking lightly still returns a little where braking in full draws: so what the pack"
                         + " may take can be passed at a lower speed than the first of this map.");
+        TextPlot plot = new TextPlot(ink, page);
+        if (plot.isShown()) {
+            picture(plot);
+        }
+    }
+
+    /** The same map as a picture, from the fullest pack down. */
+    private void picture(TextPlot plot) {
+        double[] charges = ShownCharges.tens(sheet.build().use());
+        char[][] cells = TextPlot.blank(charges.length);
+        String[] side = new String[charges.length];
+        List<BrakeRow> rows = sheet.brakeAt(charges, TextPlot.columns(0.0, set.topSpeed()));
+        for (int row = 0; row < charges.length; row++) {
+            side[row] = Numbers.percent(charges[row]);
+            for (int column = 0; column < TextPlot.COLUMNS; column++) {
+                cells[row][column] = cell(rows.get(row), column);
+            }
+        }
+        plot.map(
+                "the same as a picture: charge over speed",
+                side,
+                cells,
+                new String[] {"0", units.speedText(set.topSpeed())},
+                List.of(
+                        (ink.plain() ? '!' : '█') + " more than it may take",
+                        (ink.plain() ? '~' : '▒') + " held back",
+                        (ink.plain() ? '.' : '·') + " as asked"));
+    }
+
+    private char cell(BrakeRow brake, int column) {
+        if (brake.isExceeded()[column]) {
+            return ink.plain() ? '!' : '█';
+        }
+        if (brake.isHeldBack()[column]) {
+            return ink.plain() ? '~' : '▒';
+        }
+        return brake.current()[column] < 0.0 ? ' ' : ink.plain() ? '.' : '·';
     }
 
     /**

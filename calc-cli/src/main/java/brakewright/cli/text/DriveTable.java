@@ -65,7 +65,7 @@ final class DriveTable {
         ground(rows);
         wind(rows);
         slope(rows);
-        new ThrustTable(sheet, units, page).print(rows);
+        new ThrustTable(sheet, units, ink, page).print(rows);
     }
 
     /** Who holds a drive down, in few letters. */

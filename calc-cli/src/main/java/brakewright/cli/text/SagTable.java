@@ -2,8 +2,12 @@ package brakewright.cli.text;
 
 import brakewright.cli.words.Numbers;
 import brakewright.operation.Sag;
+import brakewright.spec.Use;
+import brakewright.worksheet.PackRow;
 import brakewright.worksheet.SagSheet;
 import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -42,6 +46,56 @@ final class SagTable {
             words.meetings(recommended, false);
         }
         words.print();
+        TextPlot plot = new TextPlot(ink, page);
+        if (plot.isShown()) {
+            picture(plot, set);
+        }
+    }
+
+    /** The voltage of all at rest, in a pulse and in a pull without end. */
+    private void picture(TextPlot plot, List<Sag.Case> set) {
+        Use use = sheet.build().use();
+        double[] charges = TextPlot.columns(use.chargeTo(), use.chargeFrom());
+        List<TextPlot.Course> courses = new ArrayList<>();
+        courses.add(
+                new TextPlot.Course(
+                        "at rest",
+                        '·',
+                        '.',
+                        sheet.packAt(charges).stream()
+                                .mapToDouble(PackRow::openCircuitVoltage)
+                                .toArray()));
+        sheet.inEffect()
+                .lowVoltageTaper()
+                .ifPresent(
+                        taper -> {
+                            courses.add(level("taper begins", taper.begins()));
+                            courses.add(level("ends", taper.ends()));
+                        });
+        char[] marks = {'•', '◦'};
+        char[] plain = {'*', 'o'};
+        for (int i = 0; i < Math.min(marks.length, set.size()); i++) {
+            Sag.Draw draw = set.get(i).draw();
+            courses.add(
+                    new TextPlot.Course(
+                            SagWords.name(draw),
+                            marks[i],
+                            plain[i],
+                            Arrays.stream(charges)
+                                    .map(charge -> sag.loaded(draw, charge).pack())
+                                    .map(volts -> volts > 0.0 ? volts : Double.NaN)
+                                    .toArray()));
+        }
+        plot.courses(
+                "the voltage of all over the charge [V]",
+                new String[] {Numbers.percent(use.chargeTo()), Numbers.percent(use.chargeFrom())},
+                courses);
+    }
+
+    private static TextPlot.Course level(String name, double volts) {
+        double[] level = new double[TextPlot.COLUMNS];
+        Arrays.fill(level, volts);
+        return new TextPlot.Course(name, '╌', '-', level);
     }
 
     /** What the marks mean, before they are met. */

@@ -20,11 +20,13 @@ final class ThrustTable {
 
     private final Worksheet sheet;
     private final UnitSystem units;
+    private final Ink ink;
     private final Page page;
 
-    ThrustTable(Worksheet sheet, UnitSystem units, Page page) {
+    ThrustTable(Worksheet sheet, UnitSystem units, Ink ink, Page page) {
         this.sheet = sheet;
         this.units = units;
+        this.ink = ink;
         this.page = page;
     }
 
@@ -47,6 +49,31 @@ final class ThrustTable {
         }
         page.line(row("road takes", speeds, i -> Numbers.nearest(map.resistance()[i], 0) + " "));
         page.note("m  motor current     p  pack current, taper included     v  pack voltage");
+        TextPlot plot = new TextPlot(ink, page);
+        if (plot.isShown()) {
+            picture(plot, map.charges(), top);
+        }
+    }
+
+    /** The thrust with the fullest and with the emptiest pack, against level road. */
+    private void picture(TextPlot plot, double[] charges, double top) {
+        double[] ends = {charges[0], charges[charges.length - 1]};
+        ThrustMap map = sheet.thrustAt(ends, TextPlot.columns(0.0, top));
+        plot.courses(
+                "the same as a picture [N]",
+                new String[] {"0", units.speedText(top)},
+                List.of(
+                        new TextPlot.Course("level road takes", '·', '.', map.resistance()),
+                        course(map, 1, '◦', 'o'),
+                        course(map, 0, '•', '*')));
+    }
+
+    private static TextPlot.Course course(ThrustMap map, int place, char mark, char plain) {
+        return new TextPlot.Course(
+                "thrust at " + Numbers.percent(map.charges()[place]),
+                mark,
+                plain,
+                Arrays.stream(map.pulls()[place]).mapToDouble(DriveState::thrust).toArray());
     }
 
     private static String row(String label, double[] speeds, IntFunction<String> entry) {
