@@ -1,6 +1,6 @@
 package brakewright.cli;
 
-import brakewright.buildfile.Nearest;
+import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.report.RecordBox;
 import java.util.ArrayList;
 import java.util.Arrays;

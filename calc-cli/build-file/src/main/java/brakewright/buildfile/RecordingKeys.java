@@ -1,5 +1,6 @@
 package brakewright.buildfile;
 
+import brakewright.buildfile.internal.Printable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

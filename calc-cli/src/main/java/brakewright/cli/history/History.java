@@ -1,6 +1,6 @@
 package brakewright.cli.history;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

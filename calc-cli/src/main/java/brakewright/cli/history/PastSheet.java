@@ -1,6 +1,6 @@
 package brakewright.cli.history;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;

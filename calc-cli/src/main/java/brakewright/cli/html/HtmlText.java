@@ -1,6 +1,6 @@
 package brakewright.cli.html;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import brakewright.cli.chart.Chart;
 import brakewright.cli.chart.Theme;
 import brakewright.cli.html.generated.JtereportGenerated;

@@ -1,6 +1,6 @@
 package brakewright.cli.markdown;
 
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import brakewright.cli.chart.Grid;
 import brakewright.cli.report.Block;
 import brakewright.cli.report.Chapter;

@@ -1,7 +1,7 @@
 package brakewright.cli.report;
 
 import brakewright.braking.StopOutcome;
-import brakewright.buildfile.Printable;
+import brakewright.buildfile.internal.Printable;
 import brakewright.cli.chart.Axis;
 import brakewright.cli.chart.Bound;
 import brakewright.cli.chart.Chart;
