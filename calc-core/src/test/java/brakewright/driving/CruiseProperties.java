@@ -7,6 +7,7 @@ import brakewright.battery.BatteryModel;
 import brakewright.powertrain.AnyDriven;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
+import brakewright.powertrain.Powertrain;
 import brakewright.powertrain.Spending;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
@@ -113,8 +114,33 @@ class CruiseProperties {
         Assume.that(Double.isFinite(cruise.spent().pack()));
         Assume.that(possible(build, Road.LEVEL, build.use().chargeTo()) > 0.06);
         Assume.that(possible(build, Road.LEVEL, build.use().chargeFrom()) > 0.06);
+        Assume.that(feedsACrawl(build, build.use().chargeTo()));
+        Assume.that(feedsACrawl(build, build.use().chargeFrom()));
         double given = given(build, build.use().chargeFrom(), build.use().chargeTo());
         assertThat(cruise.spent().sum()).isCloseTo(given, within(ROUNDING * given));
+    }
+
+    /** Whether the pack gives what electronics and a crawl draw together. */
+    private static boolean feedsACrawl(Build build, double charge) {
+        Powertrain powertrain = AnyDriven.drive(build).powertrain();
+        double current = powertrain.thrustCurrent(RoadLoad.of(build).force(0.06, 0.0, 0.0), 0.06);
+        return endless(build, charge).greatestPower()
+                > powertrain.drawnPower(current, 0.06) + build.use().riding().idlePower();
+    }
+
+    @Example
+    void aRideEndsWhereThePackNoLongerFeedsTheElectronics() {
+        Build board = Builds.trailBoard();
+        double last = 0.3;
+        Build lit =
+                idling(
+                        board,
+                        endless(board, last).greatestPower() - board.use().riding().idlePower());
+        double spent = cruise(lit, Road.LEVEL, 6.0).spent().sum();
+        double full = board.use().chargeFrom();
+        assertThat(spent).isBetween(given(board, full, last + 0.01), given(board, full, last));
+        assertThat(feedsACrawl(lit, last + 0.01)).isTrue();
+        assertThat(feedsACrawl(lit, last)).isFalse();
     }
 
     @Property(tries = 300)
