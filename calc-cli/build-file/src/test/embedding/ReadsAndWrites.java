@@ -42,7 +42,11 @@ public final class ReadsAndWrites {
     /** A key, which form its value has, and the value; not what only build files look up. */
     private static List<String> told(BuildFile file) {
         Set<Input> lookedUp =
-                Set.of(Input.WIRING_WIRE, Input.WIRING_PLUG, Input.WIRING_FUSE_FAMILY);
+                Set.of(
+                        Input.WIRING_WIRE,
+                        Input.WIRING_LENGTH,
+                        Input.WIRING_PLUG,
+                        Input.WIRING_FUSE_FAMILY);
         return file.inputs().entrySet().stream()
                 .filter(each -> !lookedUp.contains(each.getKey()))
                 .map(each -> each.getKey().key() + " " + told(each.getValue().value()))
