@@ -322,6 +322,26 @@ class MeasuredCellTest {
                 "V");
     }
 
+    /**
+     * Tolerance: 30 mV, what cells of one chemistry differ by; near full never lower by more than
+     * half the last digit, which would promise room that is not there.
+     */
+    @ParameterizedTest(name = "{0}: {1} V")
+    @CsvFileSource(resources = "lco-rest-voltages.csv", useHeadersInDisplayName = true)
+    void anotherLcoCellRestsAsTheTableHasIt(double charge, double published, String seen) {
+        double got = curve("lco-graphite").at(charge);
+        assertThat(got).isGreaterThan(published - (charge < 0.75 ? 0.03 : 0.0006));
+        OutsideChecks.check(
+                "lco-rest-" + charge,
+                "rest voltage",
+                "B. Rieger and others",
+                seen,
+                published,
+                got,
+                0.03,
+                "V");
+    }
+
     /** Volts that the rest voltage falls for an ampere-hour, half a pulse apart on either side. */
     private static double fallOfRest(double charge) {
         double drawn = (1.0 - charge) * AMPERE_HOURS;
