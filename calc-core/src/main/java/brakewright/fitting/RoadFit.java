@@ -5,6 +5,9 @@ import brakewright.numeric.Student;
 import brakewright.recording.Ride;
 import brakewright.recording.Stretch;
 import brakewright.replay.Retraced;
+import brakewright.road.Gravity;
+import brakewright.road.RoadLoad;
+import brakewright.road.Slope;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +17,9 @@ import java.util.Optional;
  * Rolling resistance and drag area from the energy balance: those with which the model takes as
  * much as was measured, block by block.
  *
- * <p>Source: Gauss-Newton, the slopes of the model's power by finite differences. A block is one
- * event; what electronics draw is fitted beside them.
+ * <p>Source: Gauss-Newton, the slope of the model's power by the force by a finite difference, kept
+ * once a round moves the values by less than their errors. A block is one event; what electronics
+ * draw is fitted beside them.
  */
 final class RoadFit {
 
@@ -47,7 +51,10 @@ final class RoadFit {
     private static final int VALUES = 3;
     private static final int ROUNDS = 4;
     private static final double ROLLING_STEP = 1e-3;
-    private static final double AREA_STEP = 0.02;
+
+    /** Assumption: our own choice; a round that moves a value by less of its error is the last. */
+    private static final double SETTLED = 0.01;
+
     private static final double LEAST_ROLLING = 1e-4;
     private static final double LEAST_AREA = 1e-3;
     private static final double MOST_ROLLING = 0.3;
@@ -82,13 +89,15 @@ final class RoadFit {
         double rollingError = 0.0;
         double areaError = 0.0;
         int blocks = 0;
-        for (int round = 0; round < ROUNDS; round++) {
-            double[] own = powers(rolling, area);
-            double[] byRolling = powers(rolling + ROLLING_STEP, area);
-            double[] byArea = powers(rolling, area + AREA_STEP);
+        double[] byForce = {};
+        boolean isFar = true;
+        boolean isSettled = false;
+        for (int round = 0; round < ROUNDS && !isSettled; round++) {
             List<double[]> columns = new ArrayList<>();
             List<Double> values = new ArrayList<>();
-            gather(own, byRolling, byArea, columns, values);
+            double[] own = powers(rolling, area);
+            byForce = isFar ? byForce(own, rolling, area) : byForce;
+            gather(own, byForce, columns, values);
             blocks = values.size();
             if (blocks < LEAST_BLOCKS) {
                 return refused(
@@ -108,6 +117,10 @@ final class RoadFit {
             area = within(area + change[1], LEAST_AREA, MOST_AREA);
             rollingError = solved.get().errors()[0];
             areaError = solved.get().errors()[1];
+            double moved =
+                    Math.max(Math.abs(change[0]) / rollingError, Math.abs(change[1]) / areaError);
+            isFar = moved > 1.0;
+            isSettled = moved <= SETTLED;
         }
         double errors = Student.factor(blocks - VALUES);
         return List.of(
@@ -138,20 +151,31 @@ final class RoadFit {
                 stretches);
     }
 
+    /** By how much the power rises with the force, stretch by stretch [m/s]. */
+    private double[] byForce(double[] own, double rolling, double area) {
+        double[] slopes = powers(rolling + ROLLING_STEP, area);
+        for (int i = 0; i < slopes.length; i++) {
+            slopes[i] = (slopes[i] - own[i]) / (ROLLING_STEP * weight(stretches.get(i)));
+        }
+        return slopes;
+    }
+
+    private double weight(Stretch stretch) {
+        return build.mass() * Gravity.STANDARD * Slope.cosine(stretch.slope());
+    }
+
     /** A block ends with its length, with a gap, and where the model has no answer. */
     private void gather(
-            double[] own,
-            double[] byRolling,
-            double[] byArea,
-            List<double[]> columns,
-            List<Double> values) {
+            double[] own, double[] byForce, List<double[]> columns, List<Double> values) {
+        RoadLoad load = RoadLoad.of(build);
+        RoadLoad perArea = new RoadLoad(load.mass(), 0.0, 1.0, load.airDensity());
+        double headwind = build.use().riding().headwind();
         double[] sums = new double[2];
         double lacking = 0.0;
         double seconds = 0.0;
         for (int i = 0; i < own.length; i++) {
             Stretch each = stretches.get(i);
-            boolean isWhole =
-                    each.drawn().isPresent() && !Double.isNaN(own[i] + byRolling[i] + byArea[i]);
+            boolean isWhole = each.drawn().isPresent() && !Double.isNaN(own[i] + byForce[i]);
             if (!isWhole || !each.follows()) {
                 sums = new double[2];
                 lacking = 0.0;
@@ -161,8 +185,9 @@ final class RoadFit {
                 continue;
             }
             Stretch.Drawn drawn = each.drawn().get();
-            sums[0] += (byRolling[i] - own[i]) / ROLLING_STEP * each.seconds();
-            sums[1] += (byArea[i] - own[i]) / AREA_STEP * each.seconds();
+            double speed = each.length() / each.seconds();
+            sums[0] += byForce[i] * weight(each) * each.seconds();
+            sums[1] += byForce[i] * perArea.airForce(speed + headwind) * each.seconds();
             lacking += drawn.outJoules() - drawn.backJoules() - own[i] * each.seconds();
             seconds += each.seconds();
             if (seconds >= BLOCK) {

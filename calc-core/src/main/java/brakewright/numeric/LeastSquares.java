@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DecompositionSolver;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -47,13 +48,18 @@ public record LeastSquares(double[] coefficients, double[] errors) {
         }
         double[] solution = solver.solve(new ArrayRealVector(values)).toArray();
         double[] residuals = rows.operate(solution);
-        RealMatrix inverse = solver.getInverse();
+        RealMatrix inverse =
+                new LUDecomposition(rows.transpose().multiply(rows)).getSolver().getInverse();
         double factor = columns.length / (double) (columns.length - count);
         double[] errors = new double[count];
         for (int column = 0; column < count; column++) {
             double sum = 0.0;
             for (int row = 0; row < columns.length; row++) {
-                double part = inverse.getEntry(column, row) * (values[row] - residuals[row]);
+                double weight = 0.0;
+                for (int other = 0; other < count; other++) {
+                    weight += inverse.getEntry(column, other) * rows.getEntry(row, other);
+                }
+                double part = weight * (values[row] - residuals[row]);
                 sum += part * part;
             }
             errors[column] = Math.sqrt(factor * sum) / scales[column];
