@@ -20,6 +20,9 @@ final class HostileArguments {
     /** Stands for the path of another build file, with a name that is no help. */
     static final String OTHER = "OTHER";
 
+    /** Stands for the path of a recording. */
+    static final String RECORDING = "RECORDING";
+
     /** Stands for the path of a file to be written. */
     static final String OUTPUT = "OUTPUT";
 
@@ -98,7 +101,7 @@ final class HostileArguments {
     /** Nothing is written but where a test may write. */
     private void keepToItsFolder() {
         for (int i = all.size() - 1; i >= 0; i--) {
-            if (all.get(i).equals("--output")
+            if (List.of("--output", "--series", "--write").contains(all.get(i))
                     && (i + 1 == all.size() || !all.get(i + 1).equals(OUTPUT))) {
                 all.remove(i);
             }
@@ -299,10 +302,9 @@ final class HostileArguments {
         }
     }
 
-    /** No build file is a recording, so that only the reading of it is tried. */
     private void ride() {
         if (one(4)) {
-            option("--route", OTHER);
+            option("--route", one(3) ? OTHER : RECORDING);
             if (one(2)) {
                 option("--charge", number() + any(List.of("%", "A", ""), random));
             }
@@ -310,10 +312,13 @@ final class HostileArguments {
                 option("--rider", number() + any(List.of("kg", "g", "km", ""), random));
             }
         } else {
-            all.add(OTHER);
+            all.add(one(5) ? OTHER : RECORDING);
         }
         page(DOCUMENTS);
-        if (one(4)) {
+        if (one(8)) {
+            option(one(2) ? "--series" : "--write", OUTPUT);
+        }
+        if (one(6)) {
             all.add("--inspect");
         }
         if (one(3)) {

@@ -24,8 +24,9 @@ import java.util.regex.Pattern;
  * @param seed from which it was drawn
  * @param build the text of the build file
  * @param arguments with words in place of paths
+ * @param recording the text of a recording
  */
-record HostileCase(long seed, String build, List<String> arguments) {
+record HostileCase(long seed, String build, List<String> arguments, String recording) {
 
     /** Longer than this nobody waits for one answer [s]. */
     private static final double LONGEST = 2.0;
@@ -57,7 +58,8 @@ record HostileCase(long seed, String build, List<String> arguments) {
         SplittableRandom random = new SplittableRandom(seed);
         boolean sane = random.nextInt(3) > 0;
         String build = HostileBuild.text(random, sane);
-        return new HostileCase(seed, build, HostileArguments.draw(random, sane));
+        List<String> arguments = HostileArguments.draw(random, sane);
+        return new HostileCase(seed, build, arguments, HostileRecording.text(random));
     }
 
     /** Runs it, however long it takes. */
@@ -142,6 +144,7 @@ record HostileCase(long seed, String build, List<String> arguments) {
             if (!Files.exists(other)) {
                 Files.writeString(other, Example.TRIKE.text());
             }
+            Path ride = Files.writeString(folder.resolve("ride.csv"), recording());
             Path output = folder.resolve("output");
             Files.deleteIfExists(output);
             return arguments.stream()
@@ -149,6 +152,7 @@ record HostileCase(long seed, String build, List<String> arguments) {
                             each ->
                                     each.replaceFirst("BUILD$", build.toString())
                                             .replaceFirst("OTHER$", other.toString())
+                                            .replaceFirst("RECORDING$", ride.toString())
                                             .replaceFirst("OUTPUT$", output.toString()))
                     .toArray(String[]::new);
         } catch (IOException problem) {
@@ -169,7 +173,9 @@ record HostileCase(long seed, String build, List<String> arguments) {
         if (run.status() == 2) {
             return run.err().isBlank()
                     ? Optional.of("refused without a message")
-                    : run.out().isEmpty() ? Optional.empty() : Optional.of("refused, but printed");
+                    : run.out().isEmpty() || arguments.contains("--inspect")
+                            ? Optional.empty()
+                            : Optional.of("refused, but printed");
         }
         if (!run.err().isEmpty() && !arguments.get(0).equals("sweep")) {
             return Optional.of("answered, with a message: " + run.err());
@@ -239,14 +245,24 @@ record HostileCase(long seed, String build, List<String> arguments) {
                 fewer.remove(i + 1);
             }
             fewer.remove(i);
-            all.add(new HostileCase(seed, build, fewer));
+            all.add(new HostileCase(seed, build, fewer, recording));
         }
         List<String> lines = build.lines().toList();
         for (int count = lines.size() / 2; count > 0; count /= 2) {
             for (int from = 0; from < lines.size(); from += count) {
                 List<String> fewer = new ArrayList<>(lines);
                 fewer.subList(from, Math.min(fewer.size(), from + count)).clear();
-                all.add(new HostileCase(seed, String.join("\n", fewer) + "\n", arguments));
+                all.add(
+                        new HostileCase(
+                                seed, String.join("\n", fewer) + "\n", arguments, recording));
+            }
+        }
+        List<String> rows = recording.lines().toList();
+        for (int count = rows.size() / 2; count > 0; count /= 2) {
+            for (int from = 0; from < rows.size(); from += count) {
+                List<String> fewer = new ArrayList<>(rows);
+                fewer.subList(from, Math.min(fewer.size(), from + count)).clear();
+                all.add(new HostileCase(seed, build, arguments, String.join("\n", fewer) + "\n"));
             }
         }
         return all;
@@ -268,6 +284,7 @@ record HostileCase(long seed, String build, List<String> arguments) {
                 + ")\narguments "
                 + arguments
                 + "\n"
-                + text;
+                + text
+                + (arguments.contains(HostileArguments.RECORDING) ? "\n" + recording : "");
     }
 }

@@ -15,6 +15,9 @@ class HostileInputTest {
     private static final long SEED = 20_261_101L;
     private static final int CASES = 150;
 
+    /** So many of them with a recording or a route. */
+    private static final int RIDES = Integer.getInteger("brakewright.fuzz.rides", 60);
+
     @TempDir Path folder = Path.of("");
 
     @Test
@@ -23,6 +26,18 @@ class HostileInputTest {
             HostileCase each = HostileCase.draw(SEED + i);
             HostileCase.Outcome outcome = each.run(folder);
             assertThat(outcome.fault()).as(each.told()).isEmpty();
+        }
+    }
+
+    @Test
+    void spoiledRecordingsAreAnsweredOrRefused() {
+        int ridden = 0;
+        for (long seed = SEED; ridden < RIDES; seed++) {
+            HostileCase each = HostileCase.draw(seed);
+            if (each.arguments().get(0).equals("ride")) {
+                ridden++;
+                assertThat(each.run(folder).fault()).as(each.told()).isEmpty();
+            }
         }
     }
 }
