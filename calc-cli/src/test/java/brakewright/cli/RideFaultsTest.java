@@ -59,6 +59,17 @@ class RideFaultsTest {
                 .contains("0.495 km, by the wheels", "LEFT OUT OR REPAIRED\n  nothing");
     }
 
+    /** Behind a last separator there is no column, and nothing but marks names none. */
+    @Test
+    void aMarkNamesNoColumn() throws IOException {
+        Path file = Files.writeString(folder.resolve("ride.csv"), HEAD + ",\n" + rows(100));
+
+        CommandRun run = CommandRun.of("ride", BOARD, file.toString(), "--columns", "time='");
+
+        assertThat(run.status()).isEqualTo(ExitStatus.UNUSABLE);
+        assertThat(run.err()).contains("there is no column \"'\"");
+    }
+
     @Test
     void oneRowIsNoRide() throws IOException {
         CommandRun run = ride(HEAD + "\n" + rows(1));

@@ -52,6 +52,6 @@ record Heading(String text, String name, Optional<String> unit) {
     boolean isMeantBy(String option) {
         Heading meant = of(option);
         return text.equalsIgnoreCase(option.strip())
-                || (meant.unit().isEmpty() && meant.name().equals(name));
+                || (meant.unit().isEmpty() && !name.isEmpty() && meant.name().equals(name));
     }
 }
