@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import brakewright.battery.BatteryModel;
 import brakewright.buildfile.BuildFile;
+import brakewright.cli.recording.ColumnChoice;
+import brakewright.cli.recording.Recordings;
+import brakewright.fitting.Fit;
+import brakewright.fitting.Fits;
+import brakewright.fitting.Fitted;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limit;
 import brakewright.limit.PackLimit;
@@ -15,6 +20,16 @@ import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
 import brakewright.profile.Solution;
 import brakewright.profile.Solver;
+import brakewright.recording.Cleaning;
+import brakewright.recording.Exceeded;
+import brakewright.recording.HeldLimits;
+import brakewright.recording.Joining;
+import brakewright.recording.Piece;
+import brakewright.recording.Quantity;
+import brakewright.recording.Recording;
+import brakewright.recording.Repairs;
+import brakewright.recording.Ride;
+import brakewright.replay.AgainstModel;
 import brakewright.review.Evaluation;
 import brakewright.spec.Build;
 import brakewright.spec.Settings;
@@ -26,6 +41,11 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -40,7 +60,11 @@ class GuideSnippetsTest {
                 .filteredOn(block -> block.language().equals("java"))
                 .extracting(GuidePage.Block::mark)
                 .containsExactlyInAnyOrder(
-                        "snippet: steps", "snippet: library", "snippet: compare", "snippet: live");
+                        "snippet: steps",
+                        "snippet: library",
+                        "snippet: compare",
+                        "snippet: live",
+                        "snippet: ride");
     }
 
     @Test
@@ -97,6 +121,46 @@ class GuideSnippetsTest {
         assertThat(brake).isPositive();
         assertThat(further).isNotNegative();
         assertThat(squeezed(snippet("live"))).isEqualTo(ownSource("live"));
+    }
+
+    @Test
+    void theRideSnippetRuns() throws Exception {
+        Path path = Path.of("examples", "vineyard-trail-board.toml");
+        Piece recorded =
+                Recordings.read(
+                                List.of(Path.of("guide", "straight.csv")),
+                                ColumnChoice.NONE,
+                                Optional.empty())
+                        .recording()
+                        .pieces()
+                        .get(0);
+        double[] time = recorded.column(Quantity.TIME);
+        double[] speed = recorded.column(Quantity.WHEEL_SPEED);
+        double[] voltage = recorded.column(Quantity.PACK_VOLTAGE);
+        double[] charge = recorded.column(Quantity.CHARGE);
+        double[] current = recorded.column(Quantity.PACK_CURRENT);
+        int[] lines = IntStream.range(0, time.length).toArray();
+        // snippet ride begins
+        Build board = BuildFile.read(Files.readAllBytes(path), ReferenceTables.load()).build();
+        Map<Quantity, double[]> columns = new EnumMap<>(Quantity.class);
+        columns.put(Quantity.TIME, time); // s
+        columns.put(Quantity.WHEEL_SPEED, speed); // m/s
+        columns.put(Quantity.PACK_VOLTAGE, voltage); // V
+        columns.put(Quantity.CHARGE, charge); // 0 to 1; else counted from use.charge_from
+        columns.put(Quantity.PACK_CURRENT, current); // A, positive out of the pack
+        Repairs repairs = new Repairs(); // what is not taken as it stands
+        Recording ridden =
+                Joining.join(Cleaning.of("my logger", lines, columns, repairs), true, repairs);
+        Ride ride = Ride.of(ridden, 3.0, 0.0, repairs).orElseThrow(); // a speed is held for 3 s
+        List<Exceeded> beyond = HeldLimits.of(board, ride).exceeded();
+        Optional<AgainstModel> predicted = AgainstModel.of(board, ride);
+        List<Fit.Found> better = Fits.of(board, ride).preferred(); // what the ride says of it
+        // snippet ride ends
+
+        assertThat(beyond).isEmpty();
+        assertThat(predicted).isPresent();
+        assertThat(better).extracting(Fit.Found::what).contains(Fitted.ROLLING_RESISTANCE);
+        assertThat(squeezed(snippet("ride"))).isEqualTo(ownSource("ride"));
     }
 
     @Test
