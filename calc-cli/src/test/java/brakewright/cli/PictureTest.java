@@ -5,19 +5,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 import brakewright.buildfile.BuildFile;
 import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.doubt.Tolerated;
+import brakewright.cli.report.Block;
+import brakewright.cli.report.RecordBox;
+import brakewright.cli.report.SheetReport;
 import brakewright.cli.text.Ink;
 import brakewright.cli.text.WorksheetText;
 import brakewright.cli.words.UnitSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** README's picture is the page as it is printed now; {@code bin/picture} draws it. */
+/**
+ * README's pictures are what is printed now: the page in a terminal, the map of the brake, and the
+ * document that it leads to; {@code bin/picture} draws them.
+ */
 class PictureTest {
 
     private static final Path PICTURE = GuidePage.FOLDER.resolve("worksheet.svg");
@@ -59,6 +67,47 @@ class PictureTest {
         assertThat(picture.keptFor(new GuidePage(PICTURE, "")).text())
                 .as("drawn anew by bin/picture")
                 .isEqualTo(drawn());
+    }
+
+    /** The first picture of a worksheet's document. */
+    private static String map() throws Exception {
+        BuildFile file =
+                BuildFile.read(
+                        Files.readAllBytes(Path.of(Example.TRAIL_BOARD.path())), Ahead.tables());
+        return new SheetReport(
+                        new AskedSheet(file, Optional.empty(), UnitSystem.SI.entry()),
+                        UnitSystem.SI,
+                        false,
+                        new RecordBox(Map.of()))
+                .report().chapters().stream()
+                        .flatMap(chapter -> chapter.blocks().stream())
+                        .filter(Block.Picture.class::isInstance)
+                        .map(block -> ((Block.Picture) block).chart().document())
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    @Test
+    @Tag("frozen")
+    void theCommittedMapAndDocumentAreThoseThatAreMade() throws Exception {
+        for (Map.Entry<String, String> made :
+                Map.of(
+                                "brake.svg",
+                                map(),
+                                "board.html",
+                                CommandRun.of(
+                                                "worksheet",
+                                                Example.TRAIL_BOARD.path(),
+                                                "--format",
+                                                "html")
+                                        .out())
+                        .entrySet()) {
+            Path path = GuidePage.FOLDER.resolve(made.getKey());
+            GuidePage kept = new GuidePage(path, made.getValue()).keptFor(new GuidePage(path, ""));
+            assertThat(kept.text().equals(made.getValue()))
+                    .as(made.getKey() + " is as bin/picture makes it")
+                    .isTrue();
+        }
     }
 
     @Test

@@ -45,7 +45,7 @@ public sealed interface Chart permits Plot, FieldChart, Bars {
                         .replace("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")
                 + "<style>"
                 + Theme.css()
-                + "</style>"
+                + "svg.c{width:560px;background:var(--ground)}</style>"
                 + drawn.substring(body)
                 + "\n";
     }
