@@ -340,6 +340,7 @@ final class RideCommand implements Callable<Integer> {
                                     file.title(),
                                     written.pieces(),
                                     ride,
+                                    model,
                                     Worksheet.of(file.build()),
                                     page.units);
                         }),

@@ -147,6 +147,36 @@ class DocumentTest {
         assertThat(markdown.out()).doesNotContain("<script", "<img").contains("&lt;script&gt;");
     }
 
+    /** The name of a file stands beside what was found in it. */
+    @Test
+    void hostileNamesOfFilesAndColumnsAreText() throws Exception {
+        Path recording = Files.createTempFile("<script>\u202e[x](y)", ".csv");
+        try {
+            StringBuilder rows =
+                    new StringBuilder(
+                            "time [s],speed [km/h],<script>alert(1)</script> \u202e[x]\n");
+            for (int row = 0; row < 60; row++) {
+                rows.append(row).append(',').append(10 + row % 7).append(",1\n");
+            }
+            Files.writeString(recording, rows);
+            for (String form : List.of("html", "markdown")) {
+                CommandRun run =
+                        CommandRun.of(
+                                "ride",
+                                Example.TRAIL_BOARD.path(),
+                                recording.toString(),
+                                "--format",
+                                form);
+                assertThat(run.err()).isEmpty();
+                assertThat(run.out())
+                        .contains("&lt;script&gt;")
+                        .doesNotContain("<script", "\u202e");
+            }
+        } finally {
+            Files.delete(recording);
+        }
+    }
+
     @Test
     void markdownTellsTheSameChapters() {
         String markdown = CommandRun.of("worksheet", "--format", "markdown").out();

@@ -82,6 +82,7 @@ import brakewright.replay.RideTotals;
 import brakewright.replay.Route;
 import brakewright.replay.RouteEnd;
 import brakewright.replay.RouteRide;
+import brakewright.replay.Traced;
 import brakewright.replay.Underway;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Condition;
@@ -197,6 +198,7 @@ class ViewsTest {
         Route.class,
         RouteEnd.class,
         RouteRide.class,
+        Traced.class,
         Underway.class,
     };
 

@@ -26,6 +26,8 @@ import java.util.OptionalDouble;
  * @param voltageOff likewise the voltage [V]
  * @param isHeightKnown whether a height was recorded; else the road counts as level
  * @param isChargeKnown whether a charge was recorded; else the ride begins at the fullest in use
+ * @param course measured and predicted current and voltage, stretch by stretch where they were
+ *     recorded
  */
 public record AgainstModel(
         List<Compared> figures,
@@ -35,11 +37,13 @@ public record AgainstModel(
         OptionalDouble currentOff,
         OptionalDouble voltageOff,
         boolean isHeightKnown,
-        boolean isChargeKnown) {
+        boolean isChargeKnown,
+        List<Traced> course) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public AgainstModel {
         figures = List.copyOf(figures);
+        course = List.copyOf(course);
     }
 
     /**
@@ -103,7 +107,8 @@ public record AgainstModel(
                         nominal.currentOff(),
                         nominal.voltageOff(),
                         nominal.isHeightKnown(),
-                        nominal.isChargeKnown()));
+                        nominal.isChargeKnown(),
+                        nominal.course()));
     }
 
     private static Build alone(

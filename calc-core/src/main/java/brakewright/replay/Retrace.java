@@ -12,6 +12,7 @@ import brakewright.recording.Ride;
 import brakewright.recording.Stretch;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,7 @@ final class Retrace {
     private final Motion motion;
     private final Map<Figure, Double> measured = new EnumMap<>(Figure.class);
     private final Map<Figure, Double> predicted = new EnumMap<>(Figure.class);
+    private final List<Traced> course = new ArrayList<>();
     private final double[] powers;
     private final boolean hasDrawn;
     private final boolean hasCharge;
@@ -131,6 +133,14 @@ final class Retrace {
         if (stretch.drawn().isPresent()) {
             metresDrawn += stretch.length();
             drawn(stretch.drawn().get(), step);
+            course.add(
+                    new Traced(
+                            seconds,
+                            stretch.follows(),
+                            stretch.drawn().get().current(),
+                            step.flow().packCurrent(),
+                            stretch.drawn().get().voltage(),
+                            step.flow().packVoltage()));
         } else if (!hasDrawn) {
             metresDrawn += stretch.length();
             predicted(step);
@@ -195,6 +205,11 @@ final class Retrace {
         predicted.merge(Figure.CURRENT_OUT, Math.max(0.0, current), Math::max);
         predicted.merge(Figure.CURRENT_BACK, Math.max(0.0, -current), Math::max);
         predicted.merge(Figure.LOWEST_VOLTAGE, step.flow().packVoltage(), Math::min);
+    }
+
+    /** What was measured and predicted, stretch by stretch where it was recorded. */
+    List<Traced> course() {
+        return List.copyOf(course);
     }
 
     private static void add(Map<Figure, Double> sums, Figure figure, double value) {

@@ -93,6 +93,26 @@ class AgainstModelProperties {
         }
     }
 
+    /** The course that is drawn is the one of which the mean square is told. */
+    @Example
+    void theCourseIsOffByWhatIsTold() {
+        AgainstModel found =
+                AgainstModel.of(
+                                Builds.trailBoard(),
+                                RecordedRoute.of(RouteRide.of(Builds.parcelTrike(), TOWN), 0.1))
+                        .orElseThrow();
+        double before = 0.0;
+        double squares = 0.0;
+        for (Traced each : found.course()) {
+            double off = each.predictedCurrent() - each.measuredCurrent();
+            squares += off * off * (each.time() - before);
+            before = each.time();
+        }
+        double told = found.currentOff().orElseThrow();
+        assertThat(told).isGreaterThan(1.0);
+        assertThat(Math.sqrt(squares / before)).isCloseTo(told, within(1e-9 * told));
+    }
+
     /** A vehicle that is heavier than described takes more, and the tolerance says how much. */
     @Example
     void aStatedToleranceExplainsWhatItCauses() {

@@ -50,6 +50,16 @@ final class Canvas {
         return frame.bottom() - frame.height() * up.share(value);
     }
 
+    /** How much of the foot lies left of a place [1]. */
+    double shareAcross(double x) {
+        return (x - frame.left()) / frame.width();
+    }
+
+    /** How much of the side lies below a place [1]. */
+    double shareUp(double y) {
+        return (frame.bottom() - y) / frame.height();
+    }
+
     /** A place on the drawing; what lies beyond the frame is put on its edge. */
     double[] point(double x, double y) {
         return new double[] {
@@ -195,10 +205,15 @@ final class Canvas {
 
     /** Remembers a label; it is placed once all strokes are known. */
     void label(String text, Role role, List<double[]> course) {
+        label(text, role, course, (x, y) -> true);
+    }
+
+    /** Likewise, best within what it names. */
+    void label(String text, Role role, List<double[]> course, Places.Inside inside) {
         String shown = Lettering.fitted(text, 0.72 * frame.width());
         labels.add(
                 () -> {
-                    Optional<Places.Spot> spot = places.along(shown, course);
+                    Optional<Places.Spot> spot = places.within(shown, course, inside);
                     if (spot.isPresent()) {
                         svg.text(
                                 "c-label " + role.style(),

@@ -85,7 +85,32 @@ public record FieldChart(
             canvas.svg.path("c-line " + region.role().style(), Stroke.course(line, false));
             canvas.avoid(line);
         }
-        longest(edges).forEach(line -> canvas.label(region.label(), region.role(), line));
+        longest(edges)
+                .forEach(
+                        line ->
+                                canvas.label(
+                                        region.label(),
+                                        region.role(),
+                                        line,
+                                        (x, y) ->
+                                                region.values()[nearest(ys, up, canvas.shareUp(y))][
+                                                                nearest(
+                                                                        xs,
+                                                                        across,
+                                                                        canvas.shareAcross(x))]
+                                                        >= region.from()));
+    }
+
+    /** The place that is nearest to a share of an axis. */
+    private static int nearest(double[] places, Axis axis, double share) {
+        int nearest = 0;
+        for (int i = 1; i < places.length; i++) {
+            if (Math.abs(axis.share(places[i]) - share)
+                    < Math.abs(axis.share(places[nearest]) - share)) {
+                nearest = i;
+            }
+        }
+        return nearest;
     }
 
     /** One of them, or none. */

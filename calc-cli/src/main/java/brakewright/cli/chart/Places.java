@@ -57,6 +57,10 @@ final class Places {
 
     /** Places a label along its stroke, best near its end; empty where there is no room. */
     Optional<Spot> along(String text, List<double[]> points) {
+        return best(text, spots(text, points));
+    }
+
+    private static List<Spot> spots(String text, List<double[]> points) {
         List<Spot> spots = new ArrayList<>();
         double wide = Lettering.width(text);
         double above = OFF + Lettering.BELOW * Lettering.SIZE;
@@ -73,7 +77,31 @@ final class Places {
             spots.add(new Spot(point[0] + OFF + 2.0, middle, cost + 0.7));
             spots.add(new Spot(point[0] - OFF - 2.0 - wide, middle, cost + 0.7));
         }
-        return best(text, spots);
+        return spots;
+    }
+
+    /** Likewise, best where its middle stands within what it names. */
+    Optional<Spot> within(String text, List<double[]> points, Inside inside) {
+        double wide = Lettering.width(text);
+        return best(
+                text,
+                spots(text, points).stream()
+                        .map(
+                                spot ->
+                                        inside.holds(
+                                                        spot.left() + wide / 2.0,
+                                                        spot.line() - 0.35 * Lettering.SIZE)
+                                                ? spot
+                                                : new Spot(
+                                                        spot.left(),
+                                                        spot.line(),
+                                                        spot.cost() + 9.0))
+                        .toList());
+    }
+
+    /** Whether a place of the drawing is within something. */
+    interface Inside {
+        boolean holds(double x, double y);
     }
 
     /** Takes the best of some places; empty where there is no room at any. */

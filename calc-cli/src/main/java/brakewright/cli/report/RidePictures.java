@@ -12,14 +12,17 @@ import brakewright.limit.Constraint;
 import brakewright.recording.Piece;
 import brakewright.recording.Quantity;
 import brakewright.recording.Ride;
+import brakewright.replay.AgainstModel;
 import brakewright.replay.RidePoint;
 import brakewright.replay.RouteRide;
+import brakewright.replay.Traced;
 import brakewright.worksheet.PackLimitSheet;
 import brakewright.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -102,6 +105,72 @@ final class RidePictures {
                             CURRENTS));
         }
         return charts;
+    }
+
+    /**
+     * Current and voltage measured and as the model has them; none where they were not recorded.
+     */
+    List<Chart> against(AgainstModel model) {
+        List<Traced> course = model.course();
+        if (course.isEmpty()) {
+            return List.of();
+        }
+        double[] minutes = course.stream().mapToDouble(each -> each.time() / MINUTE).toArray();
+        Axis time = Axis.exact("time ridden", "min", 0.0, minutes[minutes.length - 1]);
+        return List.of(
+                beside(
+                        "Current, measured and predicted",
+                        "A",
+                        time,
+                        minutes,
+                        traced(course, Traced::measuredCurrent),
+                        traced(course, Traced::predictedCurrent),
+                        model.currentOff()),
+                beside(
+                        "Voltage, measured and predicted",
+                        "V",
+                        time,
+                        minutes,
+                        traced(course, Traced::measuredVoltage),
+                        traced(course, Traced::predictedVoltage),
+                        model.voltageOff()));
+    }
+
+    /** A stretch behind a gap begins a new course. */
+    private static double[] traced(List<Traced> course, ToDoubleFunction<Traced> what) {
+        return course.stream()
+                .mapToDouble(each -> each.follows() ? what.applyAsDouble(each) : Double.NaN)
+                .toArray();
+    }
+
+    private static Plot beside(
+            String title,
+            String unit,
+            Axis time,
+            double[] minutes,
+            double[] measured,
+            double[] predicted,
+            OptionalDouble off) {
+        return new Plot(
+                title,
+                off.isPresent()
+                        ? "The model is off by "
+                                + Numbers.significant(off.getAsDouble())
+                                + " "
+                                + unit
+                                + " on the whole (root of the mean square)."
+                        : "How far both are apart is not computed.",
+                time,
+                Axis.holding(
+                        title.substring(0, title.indexOf(',')).toLowerCase(Locale.ROOT),
+                        unit,
+                        DoubleStream.concat(Arrays.stream(measured), Arrays.stream(predicted))
+                                .toArray()),
+                minutes,
+                List.of(
+                        new Line("predicted", Role.PROPOSED, predicted),
+                        new Line("measured", Role.MEASURED, measured)),
+                List.of());
     }
 
     /** What is predicted along a route. */
