@@ -3,7 +3,9 @@ package brakewright.cli;
 import brakewright.buildfile.BuildFile;
 import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.text.ExplainText;
+import brakewright.cli.text.RideWordText;
 import brakewright.cli.text.WorkingText;
+import brakewright.cli.words.RideWord;
 import brakewright.explain.ResultId;
 import brakewright.explain.Workings;
 import brakewright.limit.LimitId;
@@ -36,7 +38,12 @@ final class ExplainCommand implements Callable<Integer> {
                 "Or a result: top-speed, launch, climb, time-to-cruise, sag, range, town-range,"
                         + " consumption, continuous-current, pull-time, recovery, pack-warming,"
                         + " pack-sharing, joining, first-stop-trip, hard-pull-trip,"
-                        + " short-circuit-current."
+                        + " short-circuit-current.",
+                "Or what a recorded ride tells, in words: ride-held-speed, ride-both-ways,"
+                        + " ride-energy, ride-hard-changes, ride-limits-exceeded,"
+                        + " ride-against-model, ride-pack-resistance, ride-capacity,"
+                        + " ride-idle-power, ride-wheel-diameter, ride-rolling-and-drag,"
+                        + " ride-coasting, ride-motor-kv, ride-regen-plateau."
             })
     String subject = "";
 
@@ -51,6 +58,12 @@ final class ExplainCommand implements Callable<Integer> {
         String key = subject.replace('_', '-');
         Optional<LimitId> limit = LimitId.ofKey(key);
         Optional<ResultId> result = ResultId.ofKey(key);
+        Optional<RideWord> ridden = RideWord.ofKey(key);
+        if (ridden.isPresent()) {
+            build.read();
+            spec.commandLine().getOut().print(new RideWordText(page.ink()).text(ridden.get()));
+            return ExitStatus.FINE;
+        }
         if (limit.isEmpty() && result.isEmpty()) {
             throw new Unusable(
                     "\""

@@ -2,6 +2,7 @@ package brakewright.cli;
 
 import brakewright.cli.text.Ink;
 import brakewright.cli.text.TablesText;
+import brakewright.cli.words.RideWord;
 import brakewright.explain.ResultId;
 import brakewright.limit.LimitId;
 import brakewright.profile.Quantity;
@@ -62,9 +63,11 @@ final class Offered {
     static final class Explained extends Words {
         @Override
         Stream<String> words() {
-            return Stream.concat(
-                    Arrays.stream(LimitId.values()).map(LimitId::key),
-                    Arrays.stream(ResultId.values()).map(ResultId::key));
+            return Stream.of(
+                            Arrays.stream(LimitId.values()).map(LimitId::key),
+                            Arrays.stream(ResultId.values()).map(ResultId::key),
+                            Arrays.stream(RideWord.values()).map(RideWord::key))
+                    .flatMap(words -> words);
         }
     }
 
