@@ -211,9 +211,10 @@ final class Canvas {
     /** Likewise, best within what it names. */
     void label(String text, Role role, List<double[]> course, Places.Inside inside) {
         String shown = Lettering.fitted(text, 0.72 * frame.width());
+        List<double[]> beside = Stroke.filled(course);
         labels.add(
                 () -> {
-                    Optional<Places.Spot> spot = places.within(shown, course, inside);
+                    Optional<Places.Spot> spot = places.within(shown, beside, inside);
                     if (spot.isPresent()) {
                         svg.text(
                                 "c-label " + role.style(),

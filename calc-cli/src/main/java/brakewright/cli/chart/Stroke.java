@@ -12,11 +12,35 @@ final class Stroke {
     /** Of many points in a stretch so wide its first, lowest, highest and last tell all. */
     private static final double STRETCH = 1.5;
 
+    /** A course of fewer points is filled. */
+    private static final int FEW = 20;
+
     private Stroke() {}
 
     /** Thins points whose x does not fall: first by stretches, then on straight lines. */
     static List<double[]> thinned(List<double[]> points) {
         return straightened(points.size() > 300 ? stretches(points) : points);
+    }
+
+    /** Points between those of a course that has few, so that a label finds its place beside it. */
+    static List<double[]> filled(List<double[]> points) {
+        if (points.size() >= FEW) {
+            return points;
+        }
+        List<double[]> filled = new ArrayList<>();
+        for (int i = 0; i + 1 < points.size(); i++) {
+            double[] from = points.get(i);
+            double[] to = points.get(i + 1);
+            for (int part = 0; part < FEW; part++) {
+                double share = (double) part / FEW;
+                filled.add(
+                        new double[] {
+                            from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])
+                        });
+            }
+        }
+        filled.add(points.get(points.size() - 1));
+        return filled;
     }
 
     private static List<double[]> stretches(List<double[]> points) {

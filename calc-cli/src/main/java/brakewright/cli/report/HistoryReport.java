@@ -12,6 +12,7 @@ import brakewright.cli.words.HistoryWords;
 import brakewright.cli.words.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** Past worksheets as a document. */
 public final class HistoryReport {
@@ -62,7 +63,11 @@ public final class HistoryReport {
                         + told(words, sheets.get(sheets.size() - 1))
                         + ".",
                 new Axis("sheet", "", 1.0, places.length, Math.max(1.0, places.length / 6)),
-                Axis.holding("deceleration", "m/s²", weakest),
+                Axis.holding(
+                        "deceleration",
+                        "m/s²",
+                        DoubleStream.concat(DoubleStream.of(0.0), DoubleStream.of(weakest))
+                                .toArray()),
                 places,
                 List.of(new Line("weakest brake", Role.PRESENT, weakest)),
                 List.of());

@@ -83,6 +83,24 @@ class ChartTest {
                 .isGreaterThan(new Drawn(plot("few", List.of(1.0))).frame().height());
     }
 
+    /** Its name stands beside it, not on it. */
+    @Test
+    void aCourseOfTwoPointsIsNotCoveredByItsName() {
+        Plot plot =
+                new Plot(
+                        "Two",
+                        "",
+                        Axis.exact("sheet", "", 1.0, 2.0),
+                        Axis.holding("deceleration", "m/s²", 0.0, 2.0),
+                        new double[] {1.0, 2.0},
+                        List.of(new Line("weakest brake", Role.PRESENT, new double[] {1.1, 1.1})),
+                        List.of());
+        Drawn drawn = new Drawn(plot);
+        Box label = drawn.boxes().get(drawn.texts().indexOf("weakest brake"));
+        double line = new Canvas("c", plot.across(), plot.up()).y(1.1);
+        assertThat(label.top() < line && label.bottom() > line).isFalse();
+    }
+
     @Test
     void aGapIsNotDrawnAcross() {
         double[] values = {1.0, 2.0, Double.NaN, 2.0, 1.0};
