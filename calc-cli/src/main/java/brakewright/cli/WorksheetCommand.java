@@ -7,6 +7,7 @@ import brakewright.cli.doubt.Judged;
 import brakewright.cli.doubt.Tolerated;
 import brakewright.cli.json.WorksheetJson;
 import brakewright.cli.report.RecordBox;
+import brakewright.cli.report.Report;
 import brakewright.cli.report.SheetReport;
 import brakewright.cli.text.SheetSection;
 import brakewright.cli.text.WorksheetText;
@@ -97,10 +98,7 @@ final class WorksheetCommand implements Callable<Integer> {
         AskedSheet asked =
                 new AskedSheet(file, tolerated, form.isJson() ? Entry.METRIC : page.units.entry());
         output.write(
-                form.told(
-                        () -> text(asked),
-                        () -> json(asked),
-                        () -> new SheetReport(asked, page.units, doubts, record).report()),
+                form.told(() -> text(asked), () -> json(asked), () -> report(asked, record)),
                 spec.commandLine().getOut());
         Judged judged = asked.judged();
         return strict.status(judged.review().verdict().outcome(), judged.brake().word());
@@ -118,6 +116,11 @@ final class WorksheetCommand implements Callable<Integer> {
                         asked.recommended(),
                         asked.wet())
                 .text();
+    }
+
+    private Report report(AskedSheet asked, RecordBox record) {
+        Report report = new SheetReport(asked, page.units, doubts, record).report();
+        return build == null ? report.saying(EXAMPLE.strip()) : report;
     }
 
     /** What was asked for in particular stands below the page. */

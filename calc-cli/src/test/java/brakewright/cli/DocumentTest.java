@@ -102,6 +102,15 @@ class DocumentTest {
     }
 
     @Test
+    void nobodyTakesTheExampleForTheirOwn() {
+        String said = "this is the built-in example, an invented board.";
+        assertThat(CommandRun.of("worksheet", "--format", "html").out()).contains(said);
+        assertThat(CommandRun.of("worksheet", "--format", "markdown").out()).contains(said);
+        assertThat(CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--format", "html").out())
+                .doesNotContain(said);
+    }
+
+    @Test
     void theRecordIsBlankUnlessItIsFilled() {
         String blank = CommandRun.of("worksheet", "--format", "html").out();
         assertThat(blank).contains("Entered by</b>\n<i></i>");

@@ -1,6 +1,7 @@
 package brakewright.cli.report;
 
 import brakewright.cli.words.Cautions;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -40,6 +41,18 @@ public record Report(
         lead = List.copyOf(lead);
         banners = List.copyOf(banners);
         chapters = List.copyOf(chapters);
+    }
+
+    /**
+     * Says something before all else.
+     *
+     * @param sentence what is said
+     * @return a changed copy
+     */
+    public Report saying(String sentence) {
+        List<String> before = new ArrayList<>(List.of(sentence));
+        before.addAll(lead);
+        return new Report(title, kind, before, banners, chapters);
     }
 
     /** What everyone who acts on a document should know. */
