@@ -35,7 +35,9 @@ final class HostileArguments {
                     .filter(key -> key.startsWith("settings."))
                     .toList();
 
-    private static final List<String> DOCUMENTS = List.of("text", "json", "html", "markdown");
+    /** Documents take longest, and are asked for less often. */
+    private static final List<String> DOCUMENTS =
+            List.of("text", "json", "text", "json", "html", "markdown");
 
     private static final List<String> WITHOUT_BUILD =
             List.of("new", "keys", "tables", "history", "help");
