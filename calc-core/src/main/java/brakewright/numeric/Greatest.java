@@ -34,7 +34,7 @@ public final class Greatest {
                 .optimize(
                         new MaxEval(MOST_EVALUATIONS),
                         GoalType.MAXIMIZE,
-                        new UnivariateObjectiveFunction(quantity::applyAsDouble),
+                        new UnivariateObjectiveFunction(new Quantity(quantity)),
                         new SearchInterval(low, high))
                 .getPoint();
     }

@@ -88,7 +88,7 @@ public final class Root {
             double relative,
             double absolute) {
         return new BrentSolver(relative, absolute)
-                .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high);
+                .solve(MOST_EVALUATIONS, new Quantity(quantity), low, high);
     }
 
     /**
@@ -107,10 +107,11 @@ public final class Root {
                         accuracy.size(), accuracy.size(), HOWEVER_SMALL, ORDER)
                 .solve(
                         MOST_EVALUATIONS,
-                        place -> {
-                            double here = quantity.applyAsDouble(place);
-                            return here == 0.0 ? BELOW : here;
-                        },
+                        new Quantity(
+                                place -> {
+                                    double here = quantity.applyAsDouble(place);
+                                    return here == 0.0 ? BELOW : here;
+                                }),
                         low,
                         high,
                         Side.NOT_POSITIVE.allowed);
@@ -130,6 +131,6 @@ public final class Root {
     public static double onSide(
             DoubleUnaryOperator quantity, double low, double high, Accuracy accuracy, Side side) {
         return new BracketingNthOrderBrentSolver(accuracy.size(), accuracy.size(), ORDER)
-                .solve(MOST_EVALUATIONS, quantity::applyAsDouble, low, high, side.allowed);
+                .solve(MOST_EVALUATIONS, new Quantity(quantity), low, high, side.allowed);
     }
 }
