@@ -59,11 +59,12 @@ public final class SheetReport {
         chapters.add(firstTold.get(0));
         chapters.addAll(section(SheetSection.FIRST_STOP));
         chapters.add(Findings.grave(findings.get(0)));
+        chapters.addAll(pictured(SheetSection.BRAKE));
         chapters.add(Report.cautions());
         chapters.add(record.chapter());
         for (SheetSection section : WorksheetText.sections(asked, doubts)) {
             switch (section) {
-                case FIRST_STOP -> {}
+                case FIRST_STOP, BRAKE -> {}
                 case FINDINGS -> {
                     chapters.add(firstTold.get(1));
                     chapters.add(Findings.others(findings.get(0)));

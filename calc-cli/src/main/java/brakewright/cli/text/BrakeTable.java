@@ -67,8 +67,8 @@ final class BrakeTable {
         sheet.brakeAt(ShownCharges.with(sheet.build().use(), CHARGES), speeds)
                 .forEach(each -> page.row(row(each, "  ", 7), cells(each)));
         deceleration();
-        page.note("!  more than the pack may take     ~  held back by pack limit or taper");
-        page.note(
+        page.legend("!  more than the pack may take     ~  held back by pack limit or taper");
+        page.legend(
                 "-  drawn from the pack             decel.: electric brake and road, all in m/s2");
         page.note(
                 "Braking lightly still returns a little where braking in full draws: so what the pack"

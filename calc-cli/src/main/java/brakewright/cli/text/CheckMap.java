@@ -50,7 +50,7 @@ final class CheckMap {
         }
         narrow(check.present(), "set at present");
         narrow(check.proposed(), "proposed");
-        page.note("!  sent, and more than the pack may take     -  drawn from the pack");
+        page.legend("!  sent, and more than the pack may take     -  drawn from the pack");
     }
 
     /** A taper too narrow to hold is taken as the worse of what it may do. */

@@ -152,6 +152,29 @@ final class Page {
     }
 
     /**
+     * Adds signs and what they mean, a little indented.
+     *
+     * @param text a sign of one letter, its meaning, the next sign and so on, parted by two spaces
+     *     or more; what has no sign before it stands for itself
+     */
+    Page legend(String text) {
+        if (ink.manuscript().isEmpty()) {
+            return note(text);
+        }
+        endTable();
+        String sign = "";
+        for (String part : settled(text).split(" {2,}", -1)) {
+            if (part.length() == 1) {
+                sign = part;
+            } else {
+                pieces.add(new Piece.Paragraph(sign, part));
+                sign = "";
+            }
+        }
+        return this;
+    }
+
+    /**
      * Adds a paragraph behind a label, further lines indented alike. A line feed in it begins a new
      * line. A label wider than its column takes room from the first line.
      */

@@ -100,9 +100,9 @@ final class SagTable {
 
     /** What the marks mean, before they are met. */
     private void legend(List<Sag.Case> set, List<Sag.Case> recommended) {
-        page.note("!  below the lowest voltage that the maker of the cells permits");
+        page.legend("!  below the lowest voltage that the maker of the cells permits");
         if (sheet.inEffect().lowVoltageTaper().isPresent()) {
-            page.note("~  by then the low-voltage taper lets less flow: the voltage is higher");
+            page.legend("~  by then the low-voltage taper lets less flow: the voltage is higher");
         }
         double lowest = sheet.build().use().chargeTo();
         if (Stream.concat(set.stream(), recommended.stream())

@@ -48,7 +48,7 @@ final class ThrustTable {
             page.line(row(Numbers.percent(map.charges()[place]), speeds, i -> pulled(pulls[i])));
         }
         page.line(row("road takes", speeds, i -> Numbers.nearest(map.resistance()[i], 0) + " "));
-        page.note("m  motor current     p  pack current, taper included     v  pack voltage");
+        page.legend("m  motor current     p  pack current, taper included     v  pack voltage");
         TextPlot plot = new TextPlot(ink, page);
         if (plot.isShown()) {
             picture(plot, map.charges(), top);
