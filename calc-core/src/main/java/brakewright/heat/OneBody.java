@@ -34,7 +34,12 @@ public record OneBody(double capacity, OptionalDouble toAir, double airC) {
             return startC + power * seconds / capacity;
         }
         double settled = settledC(power);
-        return settled + (startC - settled) * Math.exp(-seconds / (toAir.getAsDouble() * capacity));
+        return settled + (startC - settled) * Math.exp(-seconds / timeConstant());
+    }
+
+    /** {@code Rth·C}, the time in which it follows its heat; infinite where no heat leaves [s]. */
+    double timeConstant() {
+        return toAir.orElse(Double.POSITIVE_INFINITY) * capacity;
     }
 
     /** The time until a temperature that it passes on its way [s]. */

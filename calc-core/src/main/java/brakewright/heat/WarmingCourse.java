@@ -13,7 +13,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Within a step the heat is that of its middle, at the temperature that the cells have there; so
  * much heat in and what leaves to the air are then solved exactly. Between two knots of the pack's
- * curves as many steps are taken as keep each below {@link #STEP_K}.
+ * curves as many steps are taken as keep each below {@link #STEP_K} and below the time in which the
+ * cells follow their heat.
  *
  * <p>Source: heat balance of one body; the exponential midpoint rule.
  */
@@ -24,6 +25,9 @@ final class WarmingCourse {
 
     /** No step is longer than this part of the charge [1]. */
     private static final double STEP_CHARGE = 0.025;
+
+    /** No step is longer than this part of the time in which the cells follow their heat [1]. */
+    private static final double STEP_TIME = 0.25;
 
     /** What is beyond all sense is not followed more finely. */
     private static final int MOST_STEPS = 400;
@@ -114,7 +118,12 @@ final class WarmingCourse {
                 (int)
                         Math.min(
                                 MOST_STEPS,
-                                1.0 + Math.max(change / STEP_K, (upper - lower) / STEP_CHARGE));
+                                1.0
+                                        + Math.max(
+                                                Math.max(
+                                                        change / STEP_K,
+                                                        (upper - lower) / STEP_CHARGE),
+                                                duration / (STEP_TIME * body.timeConstant())));
         double width = (upper - lower) / steps;
         for (int step = 0; step < steps; step++) {
             double middle = upper - (step + 0.5) * width;

@@ -234,6 +234,27 @@ class PackHeatProperties {
         }
     }
 
+    /**
+     * Cells that resist several times as much when nearly empty, so near to the air and so little
+     * drawn from that they are as warm as the heat of the last minutes makes them.
+     */
+    @Example
+    void cellsThatFollowTheirHeatAtOnceAreAsWarmAsItsEndMakesThem() {
+        Curve steep = Curve.of(new double[] {0.1, 0.2, 1.0}, new double[] {8.0, 1.0, 1.0});
+        Build board =
+                Builds.withCells(
+                        Builds.trailBoard(),
+                        cell ->
+                                cell.withResistanceByCharge(
+                                                cell.resistanceByCharge().withDrawn(steep))
+                                        .withHeatCapacity(OptionalDouble.of(20.0)));
+        Pack airy = Builds.pack(board).withToAir(OptionalDouble.of(0.1));
+        Build build =
+                board.withBattery(new Battery(List.of(airy), Joining.PARALLEL, Wiring.NONE, 0.0))
+                        .withUse(board.use().withChargeTo(0.1).withChargeFrom(0.5));
+        agreesWithManySmallSteps(build, PackHeat.atCurrent(build, 10.0).orElseThrow(), 10.0);
+    }
+
     private static void agreesWithManySmallSteps(Build build, PackHeat heat, double current) {
         double warmest = Double.NEGATIVE_INFINITY;
         for (int place = 0; place < build.battery().packs().size(); place++) {

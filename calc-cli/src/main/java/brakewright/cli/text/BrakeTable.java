@@ -69,7 +69,7 @@ final class BrakeTable {
         deceleration();
         page.legend("!  more than the pack may take     ~  held back by pack limit or taper");
         page.legend(
-                "-  drawn from the pack             decel.: electric brake and road, all in m/s2");
+                "-  drawn from the pack             decel.: electric brake and road, all in m/s²");
         page.note(
                 "Braking lightly still returns a little where braking in full draws: so what the pack"
                         + " may take can be passed at a lower speed than the first of this map.");
