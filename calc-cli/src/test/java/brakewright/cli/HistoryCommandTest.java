@@ -31,6 +31,18 @@ class HistoryCommandTest {
         return file;
     }
 
+    private void keepAnother(String name) {
+        CommandRun run =
+                CommandRun.of(
+                        "worksheet",
+                        Example.SCOOTER.path(),
+                        "--format",
+                        "json",
+                        "--output",
+                        folder.resolve(name).toString());
+        assertThat(run.status()).as(run.err()).isIn(0, 1);
+    }
+
     private CommandRun history(String... options) {
         String[] all = new String[options.length + 2];
         all[0] = "history";
@@ -64,6 +76,16 @@ class HistoryCommandTest {
                 .containsPattern("pack and parts +conditional +within limits")
                 .contains("nothing changed");
         assertThat(told).doesNotContain("motor drive current");
+    }
+
+    /** A curve is no list of all its numbers, and they stand in its order. */
+    @Test
+    void aCurveIsToldByItsEnds() {
+        keep("a.json");
+        keepAnother("b.json");
+        assertThat(history().out())
+                .containsPattern("pack.cell.open_circuit_voltage +\\d+ points, 2.52 to 4.175 V")
+                .containsPattern("use.pack_temperature +12.0, 38.0 degC");
     }
 
     @Test

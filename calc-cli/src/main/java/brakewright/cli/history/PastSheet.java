@@ -9,9 +9,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * What stands in a worksheet that was kept.
@@ -57,7 +57,7 @@ public record PastSheet(
         if (Files.size(file) > MOST) {
             return Optional.empty();
         }
-        Map<String, Object> flat = new TreeMap<>();
+        Map<String, Object> flat = new LinkedHashMap<>();
         JsonFactory factory =
                 JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
         try (JsonParser parser = factory.createParser(Files.readAllBytes(file))) {

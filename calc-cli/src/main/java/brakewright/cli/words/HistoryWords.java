@@ -1,9 +1,13 @@
 package brakewright.cli.words;
 
 import brakewright.cli.history.Watched;
+import java.util.Locale;
 
 /** Names what is followed through past worksheets, and writes it. */
 public final class HistoryWords {
+
+    /** So many numbers, abscissas among them, are a curve. */
+    private static final int CURVE = 4;
 
     private final UnitSystem units;
 
@@ -73,14 +77,24 @@ public final class HistoryWords {
     /**
      * Writes an input.
      *
-     * @param value a number or a word
+     * @param value a number, a word, or the numbers of a list or a curve parted by commas
      * @param unit in which it is; empty for none
-     * @return the text
+     * @return the text; of a curve how many points it has, and its first and last value
      */
     public static String input(Object value, String unit) {
-        return (value instanceof Double number
-                        ? Numbers.significant(number)
-                        : String.valueOf(value))
-                + (unit.isEmpty() ? "" : " " + unit);
+        String behind = unit.isEmpty() ? "" : " " + unit;
+        if (value instanceof Double number) {
+            return Numbers.significant(number) + behind;
+        }
+        String[] all = String.valueOf(value).split(", ", -1);
+        return all.length < CURVE
+                ? value + behind
+                : String.format(
+                        Locale.ROOT,
+                        "%d points, %s to %s%s",
+                        all.length / 2,
+                        all[1],
+                        all[all.length - 1],
+                        behind);
     }
 }
