@@ -85,6 +85,29 @@ class RouteCommandTest {
                 .doesNotContain("from 0 to 100");
     }
 
+    /**
+     * Motors that turn against more than the current set: nothing is divided by no way, no time.
+     */
+    @Test
+    void whereItDoesNotSetOffAPageSaysSo() throws IOException {
+        BuildText idle = BuildText.of(Example.TRAIL_BOARD);
+        idle.replace("motor", "no_load_current", "no_load_current = \"50 A\"");
+        Path board = Files.writeString(folder.resolve("idle.toml"), idle.text());
+        Path road = Files.writeString(folder.resolve("flat.csv"), HEAD + "0,0,20,\n500,0,20,\n");
+        for (String format : new String[] {"text", "html", "markdown", "json"}) {
+            CommandRun run =
+                    CommandRun.of(
+                            "ride",
+                            board.toString(),
+                            "--route",
+                            road.toString(),
+                            "--format",
+                            format);
+            assertThat(run.status()).as(run.err()).isEqualTo(1);
+            assertThat(run.out()).doesNotContain("NaN").doesNotContain("Infinity");
+        }
+    }
+
     /** Twenty in a hundred are more than the motors pull. */
     @Test
     void whereItStandsWhatIsTooWeakIsNamed() throws IOException {

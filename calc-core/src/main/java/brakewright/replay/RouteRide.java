@@ -118,16 +118,16 @@ public record RouteRide(
     /**
      * Returns the mean speed, standing included.
      *
-     * @return [m/s]
+     * @return [m/s]; 0 where it does not set off
      */
     public double meanSpeed() {
-        return distance() / time();
+        return time() > 0.0 ? distance() / time() : 0.0;
     }
 
     /**
      * Returns what it took at the terminals for its way.
      *
-     * @return energy per distance [J/m]
+     * @return energy per distance [J/m]; NaN where it does not set off
      */
     public double consumption() {
         return totals.net() / distance();

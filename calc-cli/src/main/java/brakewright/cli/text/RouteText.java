@@ -82,7 +82,9 @@ public final class RouteText {
         row("out of the pack", Numbers.nearest(totals.drawn() / HOUR, 1) + " Wh");
         row("back into it", Numbers.nearest(totals.returned() / HOUR, 1) + " Wh");
         row("returned", Numbers.percent(totals.returnedShare()));
-        row("consumption", Numbers.nearest(ride.consumption() / 3.6, 1) + " Wh/km");
+        if (ride.distance() > 0.0) {
+            row("consumption", Numbers.nearest(ride.consumption() / 3.6, 1) + " Wh/km");
+        }
         row("charge at the end", Numbers.percent(ride.last().charge()));
         row(
                 "lowest voltage",
