@@ -20,8 +20,7 @@ final class Flow {
     private final ElectricDrive drive;
     private final BatteryModel model;
     private final double cellsC;
-    private final double powerReturned;
-    private final double powerDrawn;
+    private final double topSpeed;
     private final double[] charges;
     private final PackState[] states;
     private final double[] returnAsked;
@@ -34,8 +33,7 @@ final class Flow {
         this.drive = operation.drive();
         this.model = model;
         this.cellsC = cellsC;
-        this.powerReturned = brake.greatestReturnedPower(operation.topSpeed());
-        this.powerDrawn = drive.greatestDrawnPower(operation.topSpeed());
+        this.topSpeed = operation.topSpeed();
         this.charges = charges;
         this.states = new PackState[charges.length];
         this.returnAsked = new double[charges.length];
@@ -45,9 +43,9 @@ final class Flow {
         for (int i = 0; i < charges.length; i++) {
             PackState state = at(charges[i]);
             states[i] = state;
-            returnAsked[i] = returnAsked(state);
+            returnAsked[i] = brake.greatestAsked(topSpeed, state);
             returnPermitted[i] = brake.settledPackLimit(state);
-            drawAsked[i] = drawAsked(state);
+            drawAsked[i] = drive.greatestAsked(topSpeed, state);
             drawPermitted[i] = drive.settledPackLimit(state);
         }
     }
@@ -67,14 +65,6 @@ final class Flow {
         return states;
     }
 
-    private double returnAsked(PackState state) {
-        return state.currentInto(powerReturned);
-    }
-
-    private double drawAsked(PackState state) {
-        return -state.currentInto(-powerDrawn);
-    }
-
     /** By how much the motors ask to return more than is let in, at one of the charge states. */
     double returnHeldBack(int place) {
         return returnAsked[place] - returnPermitted[place];
@@ -82,7 +72,7 @@ final class Flow {
 
     /** The same between them. */
     double returnHeldBack(PackState state) {
-        return returnAsked(state) - brake.settledPackLimit(state);
+        return brake.greatestAsked(topSpeed, state) - brake.settledPackLimit(state);
     }
 
     /** By how much the motors ask to draw more than is let out, at one of the charge states. */
@@ -92,25 +82,18 @@ final class Flow {
 
     /** The same between them. */
     double drawHeldBack(PackState state) {
-        return drawAsked(state) - drive.settledPackLimit(state);
+        return drive.greatestAsked(topSpeed, state) - drive.settledPackLimit(state);
     }
 
     /** The current into the packs at these and further charge states, all ascending [A]. */
     double[] returned(double[] all) {
         return held(
-                all,
-                returnAsked,
-                returnPermitted,
-                state -> Math.min(returnAsked(state), brake.settledPackLimit(state)));
+                all, returnAsked, returnPermitted, state -> brake.greatestReturn(topSpeed, state));
     }
 
     /** The current out of the packs at these and further charge states, all ascending [A]. */
     double[] drawn(double[] all) {
-        return held(
-                all,
-                drawAsked,
-                drawPermitted,
-                state -> Math.min(drawAsked(state), drive.settledPackLimit(state)));
+        return held(all, drawAsked, drawPermitted, state -> drive.greatestDraw(topSpeed, state));
     }
 
     private double[] held(

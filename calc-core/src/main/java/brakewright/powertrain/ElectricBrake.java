@@ -210,19 +210,8 @@ public record ElectricBrake(
      * @return the pack current, not negative [A]
      */
     public double greatestAsked(double topSpeed, PackState pack) {
-        return pack.currentInto(greatestReturnedPower(topSpeed));
-    }
-
-    /**
-     * Returns the highest power that the motors would return at any speed up to one, braking in
-     * full or in part, if nothing held them back.
-     *
-     * @param topSpeed the highest speed [m/s]
-     * @return into the pack, not negative [W]
-     */
-    public double greatestReturnedPower(double topSpeed) {
         double most = powertrain.mostReturningCurrent(motorCurrentAt(topSpeed), topSpeed);
-        return powertrain.returnedPower(most, topSpeed);
+        return pack.currentInto(powertrain.returnedPower(most, topSpeed));
     }
 
     /**

@@ -62,18 +62,7 @@ public record ElectricDrive(
      * @return the pack current; infinite where the pack cannot give so much power [A]
      */
     public double greatestAsked(double topSpeed, PackState pack) {
-        return -pack.currentInto(-greatestDrawnPower(topSpeed));
-    }
-
-    /**
-     * Returns the highest power that the motors would draw at any speed up to one, if nothing held
-     * them back.
-     *
-     * @param topSpeed the highest speed [m/s]
-     * @return out of the pack, not negative [W]
-     */
-    public double greatestDrawnPower(double topSpeed) {
-        return powertrain.drawnPower(motorCurrent, topSpeed);
+        return -pack.currentInto(-powertrain.drawnPower(motorCurrent, topSpeed));
     }
 
     /**
