@@ -137,20 +137,22 @@ public record Cruise(
      */
     public static Cruise of(Build build, ElectricDrive drive, Road road, double speed) {
         Require.positive("cruise speed", speed, Unit.METRE_PER_SECOND);
-        return new Ride(build, drive, road).at(speed);
+        return new Ride(build, new BatteryModel(build.battery()), drive, road).at(speed);
     }
 
     /**
      * Returns whether the fullest pack in use holds a speed.
      *
      * @param build the vehicle
+     * @param model its packs
      * @param drive its drive as it is set
      * @param road the way ahead
      * @param speed [m/s]
      * @return false where the ride would be slower from the beginning
      */
-    public static boolean isHeldAtFirst(Build build, ElectricDrive drive, Road road, double speed) {
-        return new Ride(build, drive, road).isHeld(speed, build.use().chargeFrom());
+    public static boolean isHeldAtFirst(
+            Build build, BatteryModel model, ElectricDrive drive, Road road, double speed) {
+        return new Ride(build, model, drive, road).isHeld(speed, build.use().chargeFrom());
     }
 
     private static final class Ride {
@@ -161,10 +163,10 @@ public record Cruise(
         private final Propulsion propulsion;
         private final ReserveWalk walk;
 
-        Ride(Build build, ElectricDrive drive, Road road) {
+        Ride(Build build, BatteryModel model, ElectricDrive drive, Road road) {
             this.use = build.use();
             this.cellsC = build.battery().temperatureC();
-            this.model = new BatteryModel(build.battery());
+            this.model = model;
             this.propulsion = new Propulsion(build, drive, road);
             this.walk = new ReserveWalk(model.knots());
         }

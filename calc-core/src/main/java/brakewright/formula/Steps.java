@@ -37,7 +37,12 @@ public final class Steps {
      * @return the result, to be put into later steps
      */
     public Term add(WhichPack pack, Term result, String formula, String source, List<Term> terms) {
-        List<Term> once = terms.stream().distinct().toList();
+        List<Term> once = new ArrayList<>(terms.size());
+        for (Term term : terms) {
+            if (!once.contains(term)) {
+                once.add(term);
+            }
+        }
         all.add(new Step(result, new Derivation(formula, source, once), "", pack));
         return result;
     }

@@ -34,7 +34,7 @@ public record WarmRide(double speed, PackHeat heat) {
      *     pack, the heat capacity of no pack is known, or the power cannot be drawn throughout
      */
     public static Optional<WarmRide> of(Build build, ElectricDrive drive) {
-        return ofEach(build, drive).stream()
+        return ofEach(build, new BatteryModel(build.battery()), drive).stream()
                 .reduce((nearest, own) -> nearest.heat.isBetterToCharge(own.heat) ? own : nearest);
     }
 
@@ -42,17 +42,17 @@ public record WarmRide(double speed, PackHeat heat) {
      * Predicts the temperature of every pack.
      *
      * @param build the vehicle
+     * @param model its packs
      * @param drive its drive as it is set
      * @return the same ride for each pack whose heat capacity is known, in their order; none where
      *     the settings do not reach the cruise speed with the fullest pack, or the power cannot be
      *     drawn throughout
      */
-    public static List<WarmRide> ofEach(Build build, ElectricDrive drive) {
+    public static List<WarmRide> ofEach(Build build, BatteryModel model, ElectricDrive drive) {
         double speed = build.use().riding().cruiseSpeed();
-        BatteryModel model = new BatteryModel(build.battery());
         Road road = Road.ofUse(build);
         double power = power(build, drive.powertrain());
-        if (power <= 0.0 || !Cruise.isHeldAtFirst(build, drive, road, speed)) {
+        if (power <= 0.0 || !Cruise.isHeldAtFirst(build, model, drive, road, speed)) {
             return List.of();
         }
         double start = startC(build);

@@ -12,6 +12,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.MotorHeat;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.List;
 
 /**
@@ -39,7 +40,7 @@ final class HeatSteps {
     private final Term current;
     private final Steps steps = new Steps();
 
-    HeatSteps(Build build, MotorSteps motor, double time, Input timeInput, double current) {
+    private HeatSteps(Build build, MotorSteps motor, double time, Input timeInput, double current) {
         this.build = build;
         this.inputs = new Inputs(build);
         this.motor = motor;
@@ -49,8 +50,27 @@ final class HeatSteps {
         this.current = Term.searched("I", "this limit, found by search", current, Unit.AMPERE);
     }
 
-    /** The constraint, from a winding and a case at the temperature of the air. */
-    Constraint constraint() {
+    /**
+     * The constraint, from a winding and a case at the temperature of the air.
+     *
+     * @param build the vehicle
+     * @param motor the steps about its motors
+     * @param time how long the current flows [s]
+     * @param timeInput where that was given
+     * @param current that was found [A]
+     */
+    static Constraint constraint(
+            Build build, MotorSteps motor, double time, Input timeInput, double current) {
+        return new Constraint(
+                ConstraintId.WINDING_HEAT,
+                current,
+                Input.MOTOR_WINDING_LIMIT,
+                List.of(Reading.COLD_MOTOR.of(build.use().climate().ambientC())),
+                Working.when(() -> new HeatSteps(build, motor, time, timeInput, current).words()),
+                WhichPack.WHOLE);
+    }
+
+    private Working.Words words() {
         Term atAir = lossResistance("R_a", "R_20·(1 + 0.00393·(T_a − 20))");
         Term drag = dragLoss();
         WindingRates rates =
@@ -62,20 +82,16 @@ final class HeatSteps {
         Term fast = fast(rates.fast(), a, d, slow);
         Term perWatt = perWatt(rates, a, slow, fast);
         Term byDrag = byDrag(rates, drag, slow, fast);
-        return new Constraint(
-                        ConstraintId.WINDING_HEAT,
-                        current.value(),
-                        Input.MOTOR_WINDING_LIMIT,
-                        steps.all(),
-                        new Derivation(
-                                "√(max(0, T_lim − T_a − y_d)/(R_a·q))",
-                                NETWORK,
-                                inputs.of(Input.MOTOR_WINDING_LIMIT),
-                                inputs.of(Input.USE_AMBIENT),
-                                byDrag,
-                                atAir,
-                                perWatt))
-                .under(Reading.COLD_MOTOR.of(build.use().climate().ambientC()));
+        return new Working.Words(
+                steps,
+                new Derivation(
+                        "√(max(0, T_lim − T_a − y_d)/(R_a·q))",
+                        NETWORK,
+                        inputs.of(Input.MOTOR_WINDING_LIMIT),
+                        inputs.of(Input.USE_AMBIENT),
+                        byDrag,
+                        atAir,
+                        perWatt));
     }
 
     private Term lossResistance(String symbol, String terminals) {

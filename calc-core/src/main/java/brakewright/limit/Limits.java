@@ -70,7 +70,7 @@ public final class Limits {
     public Limit motorBrake() {
         Limit found = motorBrake;
         if (found == null) {
-            found = new MotorConstraints(build).braking(packRegen());
+            found = new MotorConstraints(build).braking(packRegen(), model.into());
             motorBrake = found;
         }
         return found;

@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.battery.BatteryModel;
 import brakewright.formula.Derivation;
 import brakewright.formula.Inputs;
 import brakewright.formula.Step;
@@ -12,6 +13,7 @@ import brakewright.spec.Input;
 import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Collects what limits the current of one motor, driving and braking.
@@ -49,8 +51,6 @@ final class MotorConstraints {
     private final MotorSteps motor;
     private final Step usableGrip;
     private final GroundSteps ground;
-    private final Step mass;
-    private final Step torqueConstant;
 
     MotorConstraints(Build build) {
         this.build = build;
@@ -59,11 +59,15 @@ final class MotorConstraints {
         this.motor = new MotorSteps(build);
         this.usableGrip = GroundSteps.usableGrip(build);
         this.ground = new GroundSteps(build, usableGrip.result());
-        this.mass = motor.mass();
-        this.torqueConstant = motor.torqueConstant();
     }
 
-    Limit braking(PackLimit regen) {
+    /**
+     * Collects what limits the brake current.
+     *
+     * @param regen what the packs may take
+     * @param model the packs, for a current into them
+     */
+    Limit braking(PackLimit regen, BatteryModel model) {
         List<Constraint> all = common(build.use().effort().hardBrake(), Input.USE_HARD_BRAKE);
         Braking braking = new Braking();
         all.add(
@@ -83,7 +87,7 @@ final class MotorConstraints {
                             ground.riderTip("z")));
         }
         all.add(braking.tolerated());
-        all.addAll(new Overshoot(build, motor).constraints(regen.brief()));
+        all.addAll(new Overshoot(build, motor, model).constraints(regen.brief()));
         return new Limit(LimitId.MOTOR_BRAKE_CURRENT, all);
     }
 
@@ -133,7 +137,7 @@ final class MotorConstraints {
                         Input.CONTROLLER_MOTOR_CURRENT_RATING));
         MotorHeatBalance.of(build)
                 .map(heat -> heat.highestCurrentFor(heat.cold(), time))
-                .map(found -> new HeatSteps(build, motor, time, timeInput, found).constraint())
+                .map(found -> HeatSteps.constraint(build, motor, time, timeInput, found))
                 .ifPresent(all::add);
         return all;
     }
@@ -163,73 +167,68 @@ final class MotorConstraints {
     /** What a drive current is held to, where the vehicle pulls away. */
     private final class Driving {
 
-        private final Step drag = motor.dragAtRest();
-        private final Step ofDrag = motor.currentOfDrag(drag.result(), torqueConstant.result());
-        private final Step perNewton = motor.currentForForce(torqueConstant.result(), false);
-        private final List<Step> machine =
-                List.of(mass, motor.voltageConstant(), torqueConstant, drag, ofDrag, perNewton);
-
         /** Bounds the thrust by an acceleration, which the last of the steps finds. */
         Constraint borne(ConstraintId id, Input decisive, Step... bounds) {
             Term multiple = bounds[bounds.length - 1].result();
-            Steps steps = new Steps().with(machine).with(List.of(bounds));
+            double newton = newton(multiple);
+            return new Constraint(
+                    id,
+                    powertrain.thrustCurrent(newton, 0.0),
+                    decisive,
+                    Working.when(() -> words(List.of(bounds), multiple, newton)));
+        }
+
+        private Working.Words words(List<Step> bounds, Term multiple, double newton) {
+            Step mass = motor.mass();
+            Step torqueConstant = motor.torqueConstant();
+            Step drag = motor.dragAtRest();
+            Step ofDrag = motor.currentOfDrag(drag.result(), torqueConstant.result());
+            Step perNewton = motor.currentForForce(torqueConstant.result(), false);
+            Steps steps = new Steps();
+            steps.with(List.of(mass, motor.voltageConstant(), torqueConstant));
+            steps.with(List.of(drag, ofDrag, perNewton)).with(bounds);
             Term force =
                     steps.add(
-                            Term.computed(
-                                    "F",
-                                    "thrust that is borne",
-                                    build.mass() * MotorSteps.GRAVITY.value() * multiple.value(),
-                                    Unit.NEWTON),
+                            Term.computed("F", "thrust that is borne", newton, Unit.NEWTON),
                             "m·g·z",
                             MotorSteps.NEWTON,
                             mass.result(),
                             MotorSteps.GRAVITY,
                             multiple);
-            return new Constraint(
-                    id,
-                    powertrain.thrustCurrent(force.value(), 0.0),
-                    decisive,
-                    steps.all(),
+            return new Working.Words(
+                    steps,
                     new Derivation(
                             "F·c + I_d", BALANCE, force, perNewton.result(), ofDrag.result()));
         }
     }
 
+    /** The force that gives the vehicle a multiple of g [N]. */
+    private double newton(Term multiple) {
+        return build.mass() * MotorSteps.GRAVITY.value() * multiple.value();
+    }
+
     /** What a brake current is held to, at the highest speed that is met. */
     private final class Braking {
 
-        private final Term speed = inputs.highestSpeed();
-        private final List<Step> machine = new ArrayList<>();
-        private final List<Step> road = motor.road(mass.result(), speed);
-        private final Step perNewton = motor.currentForForce(torqueConstant.result(), true);
-        private final Step ofDrag;
-        private final double roadLoad = RoadLoad.of(build).force(speed.value(), 0.0, 0.0);
-
-        Braking() {
-            machine.add(mass);
-            machine.add(motor.voltageConstant());
-            machine.add(torqueConstant);
-            machine.addAll(motor.dragAt(speed));
-            ofDrag =
-                    motor.currentOfDrag(
-                            machine.get(machine.size() - 1).result(), torqueConstant.result());
-            machine.add(ofDrag);
-            machine.add(perNewton);
-        }
+        private final double speed = build.highestSpeed();
+        private final double roadLoad = RoadLoad.of(build).force(speed, 0.0, 0.0);
 
         /** Bounds the force between tyres and road. */
         Constraint onTheRoad(ConstraintId id, Step bound) {
-            Steps steps = new Steps().with(machine).with(List.of(usableGrip, bound));
-            Term multiple = bound.result();
-            Term force =
-                    steps.add(
-                            force(build.mass() * MotorSteps.GRAVITY.value() * multiple.value()),
-                            "m·g·z",
-                            MotorSteps.NEWTON,
-                            mass.result(),
-                            MotorSteps.GRAVITY,
-                            multiple);
-            return constraint(id, Input.VEHICLE_GRIP, steps, force);
+            double newton = newton(bound.result());
+            return constraint(
+                    id,
+                    Input.VEHICLE_GRIP,
+                    newton,
+                    machine -> {
+                        machine.steps.with(List.of(usableGrip, bound));
+                        return machine.force(
+                                newton,
+                                "m·g·z",
+                                machine.mass.result(),
+                                MotorSteps.GRAVITY,
+                                bound.result());
+                    });
         }
 
         /**
@@ -237,68 +236,99 @@ final class MotorConstraints {
          * parts take theirs.
          */
         Constraint felt(ConstraintId id, Input decisive, Step bound) {
-            Steps steps = new Steps().with(machine).with(road).with(List.of(bound));
-            Term multiple = bound.result();
-            Term force =
-                    steps.add(
-                            left(MotorSteps.GRAVITY.value() * multiple.value()),
-                            "max(0, m·(1 + j)·g·z − F_r)",
-                            MotorSteps.NEWTON,
-                            mass.result(),
-                            turning(),
-                            MotorSteps.GRAVITY,
-                            multiple,
-                            roadTerm());
-            return constraint(id, decisive, steps, force);
+            double newton = left(MotorSteps.GRAVITY.value() * bound.result().value());
+            return constraint(
+                    id,
+                    decisive,
+                    newton,
+                    machine -> {
+                        Term road = machine.road();
+                        machine.steps.with(List.of(bound));
+                        return machine.force(
+                                newton,
+                                "max(0, m·(1 + j)·g·z − F_r)",
+                                machine.mass.result(),
+                                inputs.of(Input.VEHICLE_ROTATING_SHARE),
+                                MotorSteps.GRAVITY,
+                                bound.result(),
+                                road);
+                    });
         }
 
         Constraint tolerated() {
-            double deceleration = build.criteria().riderDecelerationMax();
-            Steps steps = new Steps().with(machine).with(road);
-            Term force =
-                    steps.add(
-                            left(deceleration),
-                            "max(0, m·(1 + j)·a − F_r)",
-                            MotorSteps.NEWTON,
-                            mass.result(),
-                            turning(),
-                            inputs.of(Input.CRITERIA_RIDER_DECELERATION_MAX),
-                            roadTerm());
+            double newton = left(build.criteria().riderDecelerationMax());
             return constraint(
                     ConstraintId.RIDER_TOLERANCE,
                     Input.CRITERIA_RIDER_DECELERATION_MAX,
-                    steps,
-                    force);
+                    newton,
+                    machine -> {
+                        Term road = machine.road();
+                        return machine.force(
+                                newton,
+                                "max(0, m·(1 + j)·a − F_r)",
+                                machine.mass.result(),
+                                inputs.of(Input.VEHICLE_ROTATING_SHARE),
+                                inputs.of(Input.CRITERIA_RIDER_DECELERATION_MAX),
+                                road);
+                    });
         }
 
-        private Constraint constraint(ConstraintId id, Input decisive, Steps steps, Term force) {
+        private double left(double deceleration) {
+            return Math.max(0.0, build.inertia() * deceleration - roadLoad);
+        }
+
+        private Constraint constraint(
+                ConstraintId id, Input decisive, double newton, Function<Machine, Term> force) {
             return new Constraint(
                     id,
-                    powertrain.brakeCurrent(force.value(), speed.value()),
+                    powertrain.brakeCurrent(newton, speed),
                     decisive,
-                    steps.all(),
-                    new Derivation(
-                            "max(0, F·c − I_d)",
-                            BALANCE,
-                            force,
-                            perNewton.result(),
-                            ofDrag.result()));
+                    Working.when(() -> new Machine().words(force)));
+        }
+    }
+
+    /** The steps from a brake force to a current, at the highest speed that is met. */
+    private final class Machine {
+
+        private final Term speed = inputs.highestSpeed();
+        private final Step mass = motor.mass();
+        private final Step torqueConstant = motor.torqueConstant();
+        private final Step perNewton = motor.currentForForce(torqueConstant.result(), true);
+        private final Step ofDrag;
+        private final Steps steps = new Steps();
+
+        Machine() {
+            List<Step> drag = motor.dragAt(speed);
+            ofDrag =
+                    motor.currentOfDrag(
+                            drag.get(drag.size() - 1).result(), torqueConstant.result());
+            steps.with(List.of(mass, motor.voltageConstant(), torqueConstant)).with(drag);
+            steps.with(List.of(ofDrag, perNewton));
         }
 
-        private Term left(double deceleration) {
-            return force(Math.max(0.0, build.inertia() * deceleration - roadLoad));
-        }
-
-        private Term force(double newton) {
-            return Term.computed("F", "brake force that is borne", newton, Unit.NEWTON);
-        }
-
-        private Term roadTerm() {
+        Term road() {
+            List<Step> road = motor.road(mass.result(), speed);
+            steps.with(road);
             return road.get(road.size() - 1).result();
         }
 
-        private Term turning() {
-            return inputs.of(Input.VEHICLE_ROTATING_SHARE);
+        Term force(double newton, String formula, Term... terms) {
+            return steps.add(
+                    Term.computed("F", "brake force that is borne", newton, Unit.NEWTON),
+                    formula,
+                    MotorSteps.NEWTON,
+                    terms);
+        }
+
+        Working.Words words(Function<Machine, Term> force) {
+            Derivation derivation =
+                    new Derivation(
+                            "max(0, F·c − I_d)",
+                            BALANCE,
+                            force.apply(this),
+                            perNewton.result(),
+                            ofDrag.result());
+            return new Working.Words(steps, derivation);
         }
     }
 }

@@ -37,11 +37,18 @@ final class Overshoot {
     private final MotorSteps motor;
     private final BatteryModel model;
 
-    Overshoot(Build build, MotorSteps motor) {
+    /**
+     * Sets out.
+     *
+     * @param build the vehicle
+     * @param motor the steps about its motors
+     * @param model its packs, for a current into them
+     */
+    Overshoot(Build build, MotorSteps motor, BatteryModel model) {
         this.build = build;
         this.inputs = new Inputs(build);
         this.motor = motor;
-        this.model = new BatteryModel(build.battery()).into();
+        this.model = model;
     }
 
     /** One for every pack with a trip that is known to be quicker than the limiter. */

@@ -74,14 +74,14 @@ public record Operation(ElectricBrake brake, ElectricDrive drive, double topSpee
         ElectricBrake brake =
                 new ElectricBrake(
                         powertrain,
-                        settings.motorBrakeCurrent().orElseGet(limits.motorBrake()::value),
+                        settings.motorBrakeCurrent().orElseGet(() -> limits.motorBrake().value()),
                         limits.packRegenInEffect(),
                         settings.highVoltageTaper(),
                         build.controllers().brakeEndsBelow());
         ElectricDrive drive =
                 new ElectricDrive(
                         powertrain,
-                        settings.motorDriveCurrent().orElseGet(limits.motorDrive()::value),
+                        settings.motorDriveCurrent().orElseGet(() -> limits.motorDrive().value()),
                         limits.packDischargeInEffect(),
                         settings.lowVoltageTaper());
         return new Operation(brake, drive, build.highestSpeed());

@@ -104,7 +104,8 @@ final class SagCourse {
     /** The cells in danger of the trip: by then it has waited as long as it is told to. */
     HardPull.Loaded nearestToTrip(double charge) {
         HardPull.Loaded worst = new HardPull.Loaded(0.0, Double.POSITIVE_INFINITY);
-        if (flowing(charge, drawn.seconds()) == 0.0) {
+        double atLast = flowing(charge, drawn.seconds());
+        if (atLast == 0.0) {
             return worst;
         }
         for (int place = 0; place < model.packs().size(); place++) {
@@ -112,7 +113,8 @@ final class SagCourse {
             OptionalDouble trip = protection.cellUndervoltageTrip();
             double passedBy = drawn.seconds() - protection.undervoltageTripDelay().orElse(0.0);
             if (trip.isPresent() && passedBy >= 0.0) {
-                double cell = Math.max(0.0, cellVoltage(place, charge, passedBy));
+                double all = passedBy == drawn.seconds() ? atLast : flowing(charge, passedBy);
+                double cell = Math.max(0.0, cellVoltage(place, all, charge, passedBy));
                 if (Severity.of(trip.getAsDouble(), cell)
                         > Severity.of(worst.trip(), worst.cell())) {
                     worst = new HardPull.Loaded(trip.getAsDouble(), cell);
@@ -148,10 +150,14 @@ final class SagCourse {
 
     /** The emptiest group of a pack while that flows [V]. */
     double cellVoltage(int place, double charge, double seconds) {
+        return cellVoltage(place, flowing(charge, seconds), charge, seconds);
+    }
+
+    private double cellVoltage(int place, double all, double charge, double seconds) {
         return model.packs()
                 .get(place)
                 .lowestCellVoltage(
-                        flowing(place, charge, seconds),
+                        all * model.share(place, charge, drawn.cellsC()),
                         model.chargeOf(place, charge),
                         drawn.cellsC(),
                         seconds);

@@ -53,7 +53,7 @@ final class Checks {
     static Checks all(Build build, Limits limits, Operation set) {
         Checks checks = new Checks(build, limits, set, EnumSet.allOf(LimitId.class));
         checks.packs();
-        checks.all.addAll(WarmthCheck.of(build, checks.operation));
+        checks.all.addAll(WarmthCheck.of(build, limits.battery(), checks.operation));
         checks.settings(id -> id.signal() != Signal.CAUTION);
         checks.restingVoltage();
         checks.all.addAll(new FuseReview(build).checks());

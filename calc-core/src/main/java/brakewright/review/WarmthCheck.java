@@ -1,5 +1,6 @@
 package brakewright.review;
 
+import brakewright.battery.BatteryModel;
 import brakewright.heat.PackHeat;
 import brakewright.heat.WarmRide;
 import brakewright.limit.ConstraintId;
@@ -33,16 +34,17 @@ final class WarmthCheck extends Check {
      * Makes the checks of all packs.
      *
      * @param build the vehicle
+     * @param model its packs
      * @param operation its settings in effect
      * @return a check for each pack, the one that is too warm first before the others; none where
      *     nothing is sent back, for a pack whose temperature cannot be predicted, or whose cells
      *     are too warm before they are ridden: then what is stated tells it
      */
-    static List<Check> of(Build build, Operation operation) {
+    static List<Check> of(Build build, BatteryModel model, Operation operation) {
         if (operation.brake().motorCurrent() <= 0.0 || operation.brake().packCurrent() <= 0.0) {
             return List.of();
         }
-        return WarmRide.ofEach(build, operation.drive()).stream()
+        return WarmRide.ofEach(build, model, operation.drive()).stream()
                 .filter(ride -> ride.heat().startC() <= ride.heat().chargeLimitC())
                 .sorted(Comparator.comparingDouble(WarmthCheck::warmAfter))
                 .<Check>map(ride -> new WarmthCheck(held(build, ride.heat()), ride))
