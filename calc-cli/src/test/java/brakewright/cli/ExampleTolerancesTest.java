@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +35,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is told of the tolerances of the example vehicles, held against many drawn by lot. */
 class ExampleTolerancesTest {
 
-    private static final int VERDICTS = PropertyRuns.tries(2_500);
+    private static final int VERDICTS = PropertyRuns.tries(1_000);
+    private static final int LOTS = PropertyRuns.tries(4_000);
     private static final int READINGS = PropertyRuns.tries(150);
 
     /** Charge states are sought to 1e-9 each, and count five times in an order of verdicts. */
@@ -47,6 +49,7 @@ class ExampleTolerancesTest {
             EnumSet.of(Quantity.STOP_DRY, Quantity.TOP_SPEED, Quantity.RANGE, Quantity.SAFE_CHARGE);
 
     private static final Map<Doubted, Tolerances> KNOWN = new IdentityHashMap<>();
+    private static final Map<Doubted, List<Evaluation>> DRAWN = new IdentityHashMap<>();
     private static final List<Named<Doubted>> VEHICLES = made();
 
     static List<Named<Doubted>> vehicles() {
@@ -55,6 +58,17 @@ class ExampleTolerancesTest {
 
     private static Tolerances tolerances(Doubted doubted) {
         return KNOWN.computeIfAbsent(doubted, each -> Tolerances.of(each.inputs(), each));
+    }
+
+    /** Verdicts within the tolerances, all values equally likely. */
+    private static List<Evaluation> lots(Doubted doubted) {
+        return DRAWN.computeIfAbsent(
+                doubted,
+                each ->
+                        LongStream.range(0, LOTS)
+                                .parallel()
+                                .mapToObj(seed -> Evaluation.of(each.with(each.evenSample(seed))))
+                                .toList());
     }
 
     private static List<Named<Doubted>> made() {
@@ -79,12 +93,13 @@ class ExampleTolerancesTest {
                                                 .mapToDouble(Double::doubleValue)
                                                 .toArray())));
         double drawn =
-                LongStream.range(0, VERDICTS)
-                        .parallel()
-                        .mapToDouble(
-                                seed ->
-                                        Tolerances.badness(
-                                                Evaluation.of(doubted.with(doubted.sample(seed)))))
+                Stream.concat(
+                                LongStream.range(0, VERDICTS)
+                                        .parallel()
+                                        .mapToObj(doubted::sample)
+                                        .map(values -> Evaluation.of(doubted.with(values))),
+                                lots(doubted).stream())
+                        .mapToDouble(Tolerances::badness)
                         .max()
                         .orElseThrow();
         assertThat(drawn).isLessThanOrEqualTo(worst + BADNESS_ACCURACY);
@@ -144,17 +159,12 @@ class ExampleTolerancesTest {
     @ParameterizedTest
     @MethodSource("vehicles")
     void sharesAgreeWithDrawingLots(Doubted doubted) {
-        int lots = PropertyRuns.tries(4_000);
         long[] counts = new long[3];
-        LongStream.range(0, lots)
-                .parallel()
-                .mapToObj(seed -> Evaluation.of(doubted.with(doubted.evenSample(seed))).outcome())
-                .sequential()
-                .forEach(outcome -> counts[outcome.ordinal()]++);
+        lots(doubted).forEach(each -> counts[each.outcome().ordinal()]++);
         Distribution shares = Distribution.of(doubted.inputs(), doubted, 2048, 7L);
-        assertThat(shares.within()).isCloseTo((double) counts[0] / lots, within(0.02));
-        assertThat(shares.conditional()).isCloseTo((double) counts[1] / lots, within(0.02));
-        assertThat(shares.outside()).isCloseTo((double) counts[2] / lots, within(0.02));
+        assertThat(shares.within()).isCloseTo((double) counts[0] / LOTS, within(0.02));
+        assertThat(shares.conditional()).isCloseTo((double) counts[1] / LOTS, within(0.02));
+        assertThat(shares.outside()).isCloseTo((double) counts[2] / LOTS, within(0.02));
     }
 
     @Test

@@ -62,12 +62,19 @@ class TolerancesProperties {
         }
     }
 
-    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
-    void whatIsNominalLiesBetweenWorstAndBest(
+    /** One search of a vehicle serves three laws. */
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    void whatTolerancesDoIsInOrder(
             @ForAll Build build,
             @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
         Doubted doubted = Doubted.of(build, tolerance);
         Tolerances tolerances = Tolerances.of(doubted.inputs(), doubted);
+        whatIsNominalLiesBetweenWorstAndBest(build, tolerances);
+        theWeightiestInfluenceComesFirst(doubted, tolerances.influences());
+        knowingAnInputThatDecidesImprovesTheOutcome(doubted, tolerances);
+    }
+
+    private static void whatIsNominalLiesBetweenWorstAndBest(Build build, Tolerances tolerances) {
         double nominal = Tolerances.badness(tolerances.nominal());
         assertThat(tolerances.nominal()).isEqualTo(Evaluation.of(build));
         assertThat(Tolerances.badness(tolerances.worst().evaluation()))
@@ -90,13 +97,8 @@ class TolerancesProperties {
         }
     }
 
-    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
-    void theWeightiestInfluenceComesFirst(
-            @ForAll Build build,
-            @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
-        Doubted doubted = Doubted.of(build, tolerance);
-        List<Tolerances.Influence> influences =
-                Tolerances.of(doubted.inputs(), doubted).influences();
+    private static void theWeightiestInfluenceComesFirst(
+            Doubted doubted, List<Tolerances.Influence> influences) {
         assertThat(influences)
                 .hasSameSizeAs(doubted.inputs())
                 .isSortedAccordingTo(
@@ -117,12 +119,8 @@ class TolerancesProperties {
         }
     }
 
-    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
-    void knowingAnInputThatDecidesImprovesTheOutcome(
-            @ForAll Build build,
-            @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 0.2) double tolerance) {
-        Doubted doubted = Doubted.of(build, tolerance);
-        Tolerances tolerances = Tolerances.of(doubted.inputs(), doubted);
+    private static void knowingAnInputThatDecidesImprovesTheOutcome(
+            Doubted doubted, Tolerances tolerances) {
         Verdict.Outcome worst = tolerances.worst().evaluation().outcome();
         for (Tolerances.Influence influence : tolerances.influences()) {
             if (influence.decides()) {
