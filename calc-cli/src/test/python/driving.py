@@ -914,17 +914,16 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
     now = speed
     grips = {}
 
-    def pack():
-        """Charge state, open-circuit voltage and resistance by now."""
-        s = min(1.0, charge - total["charge"] / (3600 * v.battery.capacity))
-        return s, v.open_circuit(s), v.resistance(s, v.pack_temperature)
+    def by_now():
+        """Charge state."""
+        return min(1.0, charge - total["charge"] / (3600 * v.battery.capacity))
 
     def at(x, share):
         """Force and power into the pack while a share of the brakes has built up."""
         rubbing = min(share * lever, v["vehicle.grip"] * GRAVITY)
         if rubbing not in grips:
             grips[rubbing] = v.grip_beside(rubbing)
-        s = pack()[0]
+        s = by_now()
         current = v.brake_currents(s, x, v.return_limit(s), share)[2]
         if total["time"] >= lasts * (1 - 1e-12):
             current = 0.0
@@ -940,7 +939,8 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
         return force + v.mass * rubbing + v.resistance_force(x, 0.0, wind), into
 
     def add(x, dt, power):
-        s, u, r = pack()
+        s = by_now()
+        u = v.open_circuit(s)
         total["time"] += dt
         total["distance"] += x * dt
         # a stop brings back what it returns less what it draws at the end; electronics go on
@@ -950,6 +950,7 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
             back = v.resistance(s, v.pack_temperature, into=True)
             total["charge"] -= pulse_return(u, back, power - idle) * dt
         else:
+            r = v.resistance(s, v.pack_temperature)
             total["charge"] += (pulse_draw(u, r, idle - power) or u / (2 * r)) * dt
 
     build_up, ramp = v.get("use.brake_build_up", 0.0), 16

@@ -2,7 +2,6 @@
 
 import math
 from bisect import bisect_left
-from operator import itemgetter
 
 GRAVITY = 9.80665  # [m/s2] ISO 2533:1975, standard acceleration
 COPPER_COEFFICIENT = 0.00393  # [1/K] IEC 60028:1925, referred to 20 degC
@@ -11,13 +10,22 @@ ENDLESS = math.inf
 NOTHING = None  # no bound, or no number
 
 
+class Curve(list):
+    """A curve given as pairs, with its places by themselves, to be searched."""
+
+    def __init__(self, points):
+        super().__init__(points)
+        self.places = [x for x, _ in points]
+
+
 def line_through(points, x):
-    """Reads a curve given as pairs: straight lines between them, constant beyond the ends."""
-    if x <= points[0][0]:
+    """Reads a curve: straight lines between its points, constant beyond the ends."""
+    places = points.places
+    if x <= places[0]:
         return points[0][1]
-    if x >= points[-1][0]:
+    if x >= places[-1]:
         return points[-1][1]
-    i = bisect_left(points, x, key=itemgetter(0))
+    i = bisect_left(places, x)
     (x0, y0), (x1, y1) = points[i - 1], points[i]
     return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
 
@@ -33,8 +41,8 @@ def line_beyond(points, x):
 
 def arrhenius_through(points, celsius):
     """Reads a factor over temperature: ln f is straight over 1/T, and goes on beyond the ends."""
-    points = [(1 / (t + 273.15), math.log(f)) for t, f in reversed(points)]
-    return math.exp(line_beyond(points, 1 / (celsius + 273.15)))
+    straight = Curve([(1 / (t + 273.15), math.log(f)) for t, f in reversed(points)])
+    return math.exp(line_beyond(straight, 1 / (celsius + 273.15)))
 
 
 def root(function, low, high):

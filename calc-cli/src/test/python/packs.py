@@ -4,7 +4,7 @@ import math
 from bisect import bisect_right
 from functools import lru_cache
 
-from formulas import NOTHING, PULSE, arrhenius_through, line_beyond, line_through
+from formulas import NOTHING, PULSE, Curve, arrhenius_through, line_beyond, line_through
 
 
 # what makes voltage and resistance of a cell bend over its charge
@@ -20,7 +20,13 @@ BENDS = (
 def values_under(inputs, prefix=""):
     """The values of the inputs whose names begin alike, by the rest of their names."""
     begin = len(prefix)
-    return {k[begin:]: v["value"] for k, v in inputs.items() if k.startswith(prefix)}
+    return {k[begin:]: read(v["value"]) for k, v in inputs.items() if k.startswith(prefix)}
+
+
+def read(value):
+    """A list of pairs is a curve."""
+    is_curve = isinstance(value, list) and value and isinstance(value[0], list)
+    return Curve(value) if is_curve else value
 
 
 class Pack:
