@@ -5,7 +5,6 @@ import brakewright.driving.MeasuredRange;
 import brakewright.driving.Road;
 import brakewright.driving.StopAndGo;
 import brakewright.numeric.Accuracy;
-import brakewright.numeric.Rounding;
 import brakewright.operation.Operation;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.Powertrain;
@@ -17,7 +16,6 @@ import brakewright.spec.Use;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /**
  * How far the vehicle goes from the fullest to the emptiest charge in use.
@@ -34,9 +32,6 @@ public record RangeSheet(
         Optional<StopAndGo> town,
         Optional<MeasuredRange> measured,
         List<Effect> effects) {
-
-    private static final double FIRST = 10.0 / 3.6;
-    private static final double STEP = 5.0 / 3.6;
 
     private static final double METRES_PER_KILOMETRE = 1000.0;
     private static final double JOULES_PER_WATT_HOUR = 3600.0;
@@ -138,16 +133,11 @@ public record RangeSheet(
         return effect.distance() / cruise.distance() - 1.0;
     }
 
-    /** From 10 km/h in steps of 5 km/h to the highest speed, the cruise speed left out. */
-    private static TreeSet<Double> speeds(double cruise, double top) {
-        TreeSet<Double> speeds = new TreeSet<>();
-        for (int step = 0; FIRST + step * STEP <= top + Rounding.OF_A_RESULT; step++) {
-            double speed = FIRST + step * STEP;
-            if (Math.abs(speed - cruise) > Accuracy.TOLD.size()) {
-                speeds.add(speed);
-            }
-        }
-        return speeds;
+    /** The cruise speed is told by itself. */
+    private static List<Double> speeds(double cruise, double top) {
+        return TableSpeeds.upTo(top).stream()
+                .filter(speed -> Math.abs(speed - cruise) > Accuracy.TOLD.size())
+                .toList();
     }
 
     /** The settings stay; only what they meet changes. */

@@ -13,9 +13,6 @@ import java.util.List;
 /** Stops on level dry road from several speeds, over the charge in use. */
 public final class StopTable {
 
-    private static final double FIRST = 10.0 / 3.6;
-    private static final double STEP = 5.0 / 3.6;
-
     private StopTable() {}
 
     /**
@@ -70,16 +67,13 @@ public final class StopTable {
     }
 
     /**
-     * Returns the speeds of a table of stops: 10 km/h, every 5 km/h above, and the highest.
+     * Returns the speeds of a table of stops: see {@link TableSpeeds}, and the highest.
      *
      * @param top the highest [m/s]
      * @return ascending [m/s]
      */
     static double[] speeds(double top) {
-        List<Double> speeds = new ArrayList<>();
-        for (double speed = FIRST; speed < top - Accuracy.TOLD.size(); speed += STEP) {
-            speeds.add(speed);
-        }
+        List<Double> speeds = TableSpeeds.upTo(top - Accuracy.TOLD.size());
         speeds.add(top);
         return speeds.stream().mapToDouble(Double::doubleValue).toArray();
     }
