@@ -9,7 +9,12 @@ set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 set "flags=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn48m -XX:-UsePerfData -Xshare:auto -Xlog:disable -Xlog:all=off"
 if not exist "%jar%" echo brakewright is not built yet: run mvn -q -DskipTests package 1>&2& exit /b 2
-if not exist "%archive%" "%java%" %flags% "-XX:ArchiveClassesAtExit=%archive%" -jar "%jar%" worksheet >nul 2>&1
+set "classes=%archive%.classes"
+if exist "%archive%" goto start
+"%java%" %flags% "-XX:DumpLoadedClassList=%classes%" -jar "%jar%" worksheet >nul 2>&1
+"%java%" -Xshare:dump "-XX:SharedClassListFile=%classes%" "-XX:SharedArchiveFile=%archive%" -cp "%jar%" >nul 2>&1
+if exist "%classes%" del "%classes%" >nul 2>&1
+:start
 if exist "%archive%" set "flags=%flags% "-XX:SharedArchiveFile=%archive%""
 "%java%" %flags% -jar "%jar%" %*
 exit /b %ERRORLEVEL%
