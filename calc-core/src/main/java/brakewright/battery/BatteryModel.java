@@ -169,17 +169,12 @@ public final class BatteryModel {
 
     private Branching branchingAt(double charge, double temperatureC) {
         double[] charges = map.at(charge);
-        double[] shares = new double[charges.length];
-        double conductances = 0.0;
-        for (int k = 0; k < shares.length; k++) {
-            shares[k] = packs.get(k).resistance(charges[k], temperatureC);
-            conductances += 1.0 / shares[k];
+        double[] each = new double[charges.length];
+        for (int k = 0; k < each.length; k++) {
+            each[k] = packs.get(k).resistance(charges[k], temperatureC);
         }
-        double together = 1.0 / conductances;
-        for (int k = 0; k < shares.length; k++) {
-            shares[k] = together / shares[k];
-        }
-        return new Branching(charge, temperatureC, together, shares);
+        double together = joined(each);
+        return new Branching(charge, temperatureC, together, shares(together, each));
     }
 
     /**
@@ -274,14 +269,61 @@ public final class BatteryModel {
         if (seconds == Cell.PULSE && battery.joining() == Joining.PARALLEL) {
             return branching(charge, temperatureC).resistance();
         }
+        double[] each = new double[packs.size()];
+        for (int k = 0; k < each.length; k++) {
+            each[k] = packs.get(k).resistance(chargeOf(k, charge), temperatureC, seconds);
+        }
+        return joined(each);
+    }
+
+    /** The resistance together of packs that have some. */
+    private double joined(double[] each) {
+        if (each.length == 1) {
+            return each[0];
+        }
         double resistances = 0.0;
         double conductances = 0.0;
-        for (int k = 0; k < packs.size(); k++) {
-            double own = packs.get(k).resistance(chargeOf(k, charge), temperatureC, seconds);
+        for (double own : each) {
             resistances += own;
             conductances += 1.0 / own;
         }
         return battery.joining() == Joining.SERIES ? resistances : 1.0 / conductances;
+    }
+
+    /** The resistance of all at their terminals where the packs have some. */
+    double atTerminals(double[] each) {
+        return joined(each) + battery.trunkResistance();
+    }
+
+    /** The share of the whole current that each of packs in parallel carries. */
+    private static double[] shares(double together, double[] each) {
+        double[] shares = new double[each.length];
+        for (int k = 0; k < shares.length; k++) {
+            shares[k] = together / each[k];
+        }
+        return shares;
+    }
+
+    /**
+     * The shares of packs whose pulse resistances are these; all of it where they are in series.
+     */
+    double[] shares(double[] each) {
+        if (each.length == 1 || battery.joining() == Joining.SERIES) {
+            double[] all = new double[each.length];
+            Arrays.fill(all, 1.0);
+            return all;
+        }
+        return shares(joined(each), each);
+    }
+
+    /**
+     * Looks at several charge states at once.
+     *
+     * @param charges of all packs together [1]
+     * @return the packs there
+     */
+    public AlongCharge along(double[] charges) {
+        return new AlongCharge(this, charges);
     }
 
     /**

@@ -192,8 +192,7 @@ public final class PackModel {
      * @return R(s,T) [Ω]
      */
     public double resistance(double charge, double temperatureC) {
-        return pack.series() * cellResistance(charge, temperatureC) / pack.parallel()
-                + pack.jointResistance();
+        return resistance(cellResistance(charge, temperatureC));
     }
 
     /**
@@ -214,8 +213,12 @@ public final class PackModel {
      * @return R(s,T,t) [Ω]
      */
     public double resistance(double charge, double temperatureC, double seconds) {
-        return pack.series() * cellResistance(charge, temperatureC, seconds) / pack.parallel()
-                + pack.jointResistance();
+        return resistance(cellResistance(charge, temperatureC, seconds));
+    }
+
+    /** The resistance of the pack whose cells have one. */
+    double resistance(double ofCell) {
+        return pack.series() * ofCell / pack.parallel() + pack.jointResistance();
     }
 
     /**
@@ -231,12 +234,29 @@ public final class PackModel {
     }
 
     private double cellResistance(Curve way, double charge, double temperatureC, double seconds) {
+        boolean isCold = warmth(temperatureC).coldness() > 0.0;
+        boolean rises = elapsed(seconds).rise() > 0.0;
+        return cellResistance(
+                way.at(charge),
+                isCold ? inTheCold.at(charge) : 0.0,
+                rises ? cell.relaxation().byCharge().at(charge) : 0.0,
+                temperatureC,
+                seconds);
+    }
+
+    /** The same from what its charge makes of it: f_s, e_s and h_s. */
+    double cellResistance(
+            double byCharge,
+            double inTheCold,
+            double relaxation,
+            double temperatureC,
+            double seconds) {
+        Warmth warmth = warmth(temperatureC);
         Elapsed time = elapsed(seconds);
-        double factor = (way.at(charge) + moreInTheCold(charge, temperatureC)) * time.share();
-        if (time.rise() > 0.0) {
-            factor += time.rise() * cell.relaxation().byCharge().at(charge);
-        }
-        return cell.resistance() * factor * warmth(temperatureC).factor();
+        double factor =
+                (byCharge + warmth.coldness() * inTheCold) * time.share()
+                        + time.rise() * relaxation;
+        return cell.resistance() * factor * warmth.factor();
     }
 
     private Elapsed elapsed(double seconds) {
@@ -319,9 +339,28 @@ public final class PackModel {
      */
     public double groupResistance(
             WorstGroup group, double charge, double temperatureC, double seconds) {
-        return group.resistanceFactor()
-                * cellResistance(way(group.end()), group.chargeAt(charge), temperatureC, seconds)
-                / pack.parallel();
+        return groupResistance(
+                group,
+                cellResistance(way(group.end()), group.chargeAt(charge), temperatureC, seconds));
+    }
+
+    /** The resistance that the current of the pack meets in a group whose mean cells have one. */
+    double groupResistance(WorstGroup group, double ofCell) {
+        return group.resistanceFactor() * ofCell / pack.parallel();
+    }
+
+    /** The cells of the pack at several charge states, for its own way of the current. */
+    CellsAlong along(double[] charges) {
+        return new CellsAlong(this, cell, ownWay, charges);
+    }
+
+    /** The cells of a group at several charge states of the pack. */
+    CellsAlong along(WorstGroup group, double[] charges) {
+        double[] own = new double[charges.length];
+        for (int i = 0; i < own.length; i++) {
+            own[i] = group.chargeAt(charges[i]);
+        }
+        return new CellsAlong(this, cell, way(group.end()), own);
     }
 
     /**

@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.battery.AlongCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.formula.Term;
 import brakewright.spec.Unit;
@@ -35,6 +36,21 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
     public double resistance(double charge, double temperatureC) {
         return model.share(place, charge, temperatureC)
                 * own.resistance(model.chargeOf(place, charge), temperatureC);
+    }
+
+    @Override
+    public double[] headrooms(AlongCharge along, int whole) {
+        return own.headrooms(along, place);
+    }
+
+    @Override
+    public double[] resistances(AlongCharge along, int whole, double temperatureC) {
+        double[] ofAll = own.resistances(along, place, temperatureC).clone();
+        double[] shares = along.shares(place, temperatureC);
+        for (int i = 0; i < ofAll.length; i++) {
+            ofAll[i] *= shares[i];
+        }
+        return ofAll;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.battery.AlongCharge;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
 import brakewright.formula.Derivation;
@@ -41,6 +42,22 @@ record CellCeiling(
     public double resistance(double charge, double temperatureC) {
         return model.groupResistance(
                 model.worst(WorstGroup.End.FULLEST), charge, temperatureC, lasting.seconds());
+    }
+
+    @Override
+    public double[] headrooms(AlongCharge along, int place) {
+        double[] headrooms = along.pack(place).group(WorstGroup.End.FULLEST).voltages().clone();
+        for (int i = 0; i < headrooms.length; i++) {
+            headrooms[i] = voltage - margin - headrooms[i];
+        }
+        return headrooms;
+    }
+
+    @Override
+    public double[] resistances(AlongCharge along, int place, double temperatureC) {
+        return along.pack(place)
+                .group(WorstGroup.End.FULLEST)
+                .resistances(temperatureC, lasting.seconds());
     }
 
     @Override

@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.battery.AlongCharge;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
 import brakewright.formula.Derivation;
@@ -34,6 +35,22 @@ record CellFloor(ConstraintId id, PackModel model, double voltage, double margin
     public double resistance(double charge, double temperatureC) {
         return model.groupResistance(
                 model.worst(WorstGroup.End.EMPTIEST), charge, temperatureC, Cell.PULSE);
+    }
+
+    @Override
+    public double[] headrooms(AlongCharge along, int place) {
+        double[] headrooms = along.pack(place).group(WorstGroup.End.EMPTIEST).voltages().clone();
+        for (int i = 0; i < headrooms.length; i++) {
+            headrooms[i] = headrooms[i] - margin - voltage;
+        }
+        return headrooms;
+    }
+
+    @Override
+    public double[] resistances(AlongCharge along, int place, double temperatureC) {
+        return along.pack(place)
+                .group(WorstGroup.End.EMPTIEST)
+                .resistances(temperatureC, Cell.PULSE);
     }
 
     @Override

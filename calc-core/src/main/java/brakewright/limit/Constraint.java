@@ -147,6 +147,11 @@ public final class Constraint {
                 pack);
     }
 
+    /** The same, one more step told behind the others. */
+    Constraint after(Step step) {
+        return new Constraint(id, limit, decisive, conditions, working.and(step), pack);
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Constraint constraint

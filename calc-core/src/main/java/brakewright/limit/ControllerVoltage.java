@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.battery.AlongCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.formula.Derivation;
 import brakewright.formula.Steps;
@@ -35,6 +36,20 @@ record ControllerVoltage(
     @Override
     public double resistance(double charge, double temperatureC) {
         return model.resistance(charge, temperatureC, lasting.seconds());
+    }
+
+    @Override
+    public double[] headrooms(AlongCharge along, int place) {
+        double[] headrooms = along.voltages().clone();
+        for (int i = 0; i < headrooms.length; i++) {
+            headrooms[i] = (1.0 - margin) * rating - headrooms[i];
+        }
+        return headrooms;
+    }
+
+    @Override
+    public double[] resistances(AlongCharge along, int place, double temperatureC) {
+        return along.resistances(temperatureC, lasting.seconds());
     }
 
     @Override

@@ -91,17 +91,7 @@ public final class GroupTerms {
 
     /** With the step to where its curves are read. */
     private static Constraint read(Constraint constraint, Step where) {
-        List<Step> steps = new ArrayList<>(constraint.steps());
-        steps.add(where);
-        return new Constraint(
-                        constraint.id(),
-                        constraint.limit(),
-                        constraint.decisive(),
-                        constraint.conditions(),
-                        steps,
-                        constraint.derivation(),
-                        constraint.pack())
-                .under(where.result());
+        return constraint.after(where).under(where.result());
     }
 
     /**

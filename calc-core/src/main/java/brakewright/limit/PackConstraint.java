@@ -1,5 +1,6 @@
 package brakewright.limit;
 
+import brakewright.battery.AlongCharge;
 import brakewright.spec.WhichPack;
 
 /**
@@ -72,6 +73,15 @@ public sealed interface PackConstraint permits RatingConstraint, VoltageConstrai
      * @return the current [A], not negative; infinite where the condition permits any
      */
     double limitAt(double charge, double temperatureC);
+
+    /**
+     * Returns the highest pack currents that satisfy the condition at several charge states.
+     *
+     * @param along the packs there
+     * @param temperatureC the cell temperature [°C]
+     * @return what {@link #limitAt} tells at each of them, to the last digit [A]
+     */
+    double[] limitsAt(AlongCharge along, double temperatureC);
 
     /**
      * Evaluates the condition with its working.

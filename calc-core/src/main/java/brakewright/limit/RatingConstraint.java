@@ -1,5 +1,8 @@
 package brakewright.limit;
 
+import brakewright.battery.AlongCharge;
+import java.util.Arrays;
+
 /** A condition on the current of the pack that is the same at every charge state. */
 public non-sealed interface RatingConstraint extends PackConstraint {
 
@@ -27,6 +30,13 @@ public non-sealed interface RatingConstraint extends PackConstraint {
     @Override
     default double limitAt(double charge, double temperatureC) {
         return limitAt(temperatureC);
+    }
+
+    @Override
+    default double[] limitsAt(AlongCharge along, double temperatureC) {
+        double[] limits = new double[along.charges().length];
+        Arrays.fill(limits, limitAt(temperatureC));
+        return limits;
     }
 
     @Override

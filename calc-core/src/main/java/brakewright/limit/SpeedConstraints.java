@@ -12,6 +12,7 @@ import brakewright.spec.Input;
 import brakewright.spec.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * What limits the speed: where the back-EMF exceeds a voltage, the motor generates through the
@@ -49,46 +50,57 @@ final class SpeedConstraints {
     private Constraint withinRating() {
         double margin = build.margins().controllerVoltage();
         double rating = build.controllers().voltageRating();
-        Steps steps = new Steps();
-        Term voltage =
-                steps.add(
-                        Term.computed(
-                                "V",
-                                "highest at the controller",
-                                (1.0 - margin) * rating,
-                                Unit.VOLT),
-                        "(1 − m)·V_r",
-                        "own choice, the rating less a margin",
-                        inputs.of(Input.MARGINS_CONTROLLER_VOLTAGE),
-                        inputs.of(Input.CONTROLLER_VOLTAGE_RATING));
+        double highest = (1.0 - margin) * rating;
         return backEmf(
-                ConstraintId.CONTROLLER_BACK_EMF, steps, voltage, Input.CONTROLLER_VOLTAGE_RATING);
+                ConstraintId.CONTROLLER_BACK_EMF,
+                highest,
+                Input.CONTROLLER_VOLTAGE_RATING,
+                steps ->
+                        steps.add(
+                                Term.computed("V", "highest at the controller", highest, Unit.VOLT),
+                                "(1 − m)·V_r",
+                                "own choice, the rating less a margin",
+                                inputs.of(Input.MARGINS_CONTROLLER_VOLTAGE),
+                                inputs.of(Input.CONTROLLER_VOLTAGE_RATING)));
     }
 
     private Constraint withinPack() {
-        Term fullest = inputs.of(Input.USE_CHARGE_FROM);
-        Term emptiest = inputs.of(Input.USE_CHARGE_TO);
-        Steps steps = new Steps();
-        BatterySteps packs = new BatterySteps(build.battery(), model);
-        Term full = packs.voltage(steps, "U_f", "packs at rest, fullest in use", fullest.value());
-        Term empty =
-                packs.voltage(steps, "U_e", "packs at rest, emptiest in use", emptiest.value());
-        Term least =
-                steps.add(
-                        Term.computed(
-                                "V",
-                                "lowest of those in use",
-                                Math.min(full.value(), empty.value()),
-                                Unit.VOLT),
-                        "min(U_f, U_e)",
-                        "own choice, the cap must hold down to the emptiest in use",
-                        full,
-                        empty);
-        return backEmf(ConstraintId.PACK_BACK_EMF, steps, least, Input.USE_CHARGE_TO)
-                .under(fullest, emptiest);
+        double fullest = build.use().chargeFrom();
+        double emptiest = build.use().chargeTo();
+        double least =
+                Math.min(model.openCircuitVoltage(fullest), model.openCircuitVoltage(emptiest));
+        return backEmf(
+                        ConstraintId.PACK_BACK_EMF,
+                        least,
+                        Input.USE_CHARGE_TO,
+                        steps -> leastInUse(steps, fullest, emptiest, least))
+                .under(inputs.of(Input.USE_CHARGE_FROM), inputs.of(Input.USE_CHARGE_TO));
     }
 
-    private Constraint backEmf(ConstraintId id, Steps steps, Term voltage, Input decisive) {
+    private Term leastInUse(Steps steps, double fullest, double emptiest, double least) {
+        BatterySteps packs = new BatterySteps(build.battery(), model);
+        Term full = packs.voltage(steps, "U_f", "packs at rest, fullest in use", fullest);
+        Term empty = packs.voltage(steps, "U_e", "packs at rest, emptiest in use", emptiest);
+        return steps.add(
+                Term.computed("V", "lowest of those in use", least, Unit.VOLT),
+                "min(U_f, U_e)",
+                "own choice, the cap must hold down to the emptiest in use",
+                full,
+                empty);
+    }
+
+    private Constraint backEmf(
+            ConstraintId id, double volts, Input decisive, Function<Steps, Term> voltage) {
+        return new Constraint(
+                id,
+                powertrain.speed(volts / powertrain.motor().voltageConstant()),
+                decisive,
+                Working.when(() -> words(voltage)));
+    }
+
+    private Working.Words words(Function<Steps, Term> found) {
+        Steps steps = new Steps();
+        Term voltage = found.apply(steps);
         Step constant = motor.voltageConstant();
         List<Term> terms =
                 new ArrayList<>(
@@ -97,12 +109,8 @@ final class SpeedConstraints {
                                 inputs.of(Input.VEHICLE_WHEEL_DIAMETER),
                                 inputs.of(Input.DRIVE_REDUCTION)));
         terms.add(constant.result());
-        double angularSpeed = voltage.value() / powertrain.motor().voltageConstant();
-        return new Constraint(
-                id,
-                powertrain.speed(angularSpeed),
-                decisive,
-                steps.with(List.of(constant)).all(),
+        return new Working.Words(
+                steps.with(List.of(constant)),
                 new Derivation(
                         "V·d/(2·G·K)", "rolling without slip; " + MotorSteps.MACHINE, terms));
     }

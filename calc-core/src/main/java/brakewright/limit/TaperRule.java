@@ -13,6 +13,7 @@ import brakewright.spec.Build;
 import brakewright.spec.Input;
 import brakewright.spec.Pack;
 import brakewright.spec.Unit;
+import brakewright.spec.WhichPack;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -152,20 +153,32 @@ final class TaperRule {
         PackModel pack = model.packs().get(place);
         double bound = cellVoltage + shift;
         double end = model.voltageWhere(place, worst, bound);
-        double mean = pack.worst(worst).meanVoltageWhere(bound);
+        List<Term> bounds = new ArrayList<>(List.of(Term.given(input, cellVoltage)));
+        if (shift != 0.0) {
+            bounds.add(PackTerms.margin(Math.abs(shift)));
+        }
+        Constraint constraint =
+                new Constraint(
+                        id,
+                        end,
+                        input,
+                        pack.worst(worst).isMean() ? List.of() : bounds,
+                        Working.when(() -> endWords(pack, worst, end, bounds, shift)),
+                        build.battery().which(place));
+        return new GroupTerms(pack, worst).where(constraint, bound);
+    }
+
+    private Working.Words endWords(
+            PackModel pack, WorstGroup.End worst, double end, List<Term> bounds, double shift) {
+        Term limit = bounds.get(0);
+        double mean = pack.worst(worst).meanVoltageWhere(limit.value() + shift);
         double others = end - pack.pack().series() * mean;
         List<Term> terms = new ArrayList<>();
         terms.add(PackTerms.series(pack));
-        Term limit = Term.given(input, cellVoltage);
         String formula = limit.symbol() + (shift == 0.0 ? "" : shift > 0.0 ? " + m" : " − m");
-        List<Term> bounds = new ArrayList<>(List.of(limit));
-        if (shift != 0.0) {
-            bounds.add(PackTerms.margin(Math.abs(shift)));
-            formula = "(" + formula + ")";
-        }
-        boolean isMean = pack.worst(worst).isMean();
-        if (isMean) {
+        if (pack.worst(worst).isMean()) {
             terms.addAll(bounds);
+            formula = shift == 0.0 ? formula : "(" + formula + ")";
         } else {
             terms.add(Reading.MEAN_AT_REST.of(mean));
             formula = "u_m";
@@ -174,42 +187,41 @@ final class TaperRule {
         if (inSeries) {
             terms.add(Term.modelled("U_o", "the other packs there", others, Unit.VOLT));
         }
-        Constraint constraint =
-                new Constraint(
-                        id,
-                        end,
-                        input,
-                        isMean ? List.of() : bounds,
-                        List.of(),
-                        new Derivation(
-                                "S·" + formula + (inSeries ? " + U_o" : ""),
-                                "own choice, nothing flows any more at the bound of a cell",
-                                terms),
-                        build.battery().which(place));
-        return new GroupTerms(pack, worst).where(constraint, bound);
+        return new Working.Words(
+                List.of(),
+                new Derivation(
+                        "S·" + formula + (inSeries ? " + U_o" : ""),
+                        "own choice, nothing flows any more at the bound of a cell",
+                        terms));
     }
 
     private Constraint band(Step asked, Term charge, Input decisive) {
         Term coldest = inputs.of(Input.USE_PACK_TEMPERATURE);
+        return new Constraint(
+                ConstraintId.LOOP_GAIN,
+                asked.result().value() * model.resistance(charge.value(), coldest.value()),
+                decisive,
+                List.of(charge, coldest),
+                Working.when(() -> bandWords(asked, charge.value(), coldest.value())),
+                WhichPack.WHOLE);
+    }
+
+    private Working.Words bandWords(Step asked, double charge, double coldestC) {
         Steps steps = new Steps().with(List.of(asked));
         Term resistance =
                 new BatterySteps(build.battery(), model)
                         .resistance(
                                 steps,
                                 "resistance, 10 s pulse",
-                                charge.value(),
-                                coldest.value(),
+                                charge,
+                                coldestC,
                                 Lasting.pulse(build, model));
-        return new Constraint(
-                        ConstraintId.LOOP_GAIN,
-                        asked.result().value() * resistance.value(),
-                        decisive,
-                        steps.all(),
-                        new Derivation(
-                                "I_set·R",
-                                "small-gain condition, I_set·R/band ≤ 1 (Zames 1966, from memory)",
-                                asked.result(),
-                                resistance))
-                .under(charge, coldest);
+        return new Working.Words(
+                steps,
+                new Derivation(
+                        "I_set·R",
+                        "small-gain condition, I_set·R/band ≤ 1 (Zames 1966, from memory)",
+                        asked.result(),
+                        resistance));
     }
 }

@@ -1,5 +1,8 @@
 package brakewright.limit;
 
+import brakewright.battery.AlongCharge;
+import java.util.Arrays;
+
 /**
  * A condition on a voltage that the pack current shifts across a resistance. What is left of the
  * voltage is a straight line between the points of the cell's curves, so the charge state at which
@@ -47,6 +50,42 @@ non-sealed interface VoltageConstraint extends PackConstraint {
     @Override
     default double limitAt(double charge, double temperatureC) {
         return Math.max(0.0, headroom(charge) / resistance(charge, temperatureC));
+    }
+
+    /**
+     * Returns the voltages left without current at several charge states.
+     *
+     * @param along the packs there
+     * @param place of the pack that it is about, from 0; 0 for all together
+     * @return what {@link #headroom} tells at each of them [V]
+     */
+    default double[] headrooms(AlongCharge along, int place) {
+        return Arrays.stream(along.pack(place).charges()).map(this::headroom).toArray();
+    }
+
+    /**
+     * Returns the resistances across which the pack current shifts the voltage at several charge
+     * states.
+     *
+     * @param along the packs there
+     * @param place of the pack that it is about, from 0; 0 for all together
+     * @param temperatureC the cell temperature [°C]
+     * @return what {@link #resistance} tells at each of them, not to be written to [Ω]
+     */
+    default double[] resistances(AlongCharge along, int place, double temperatureC) {
+        return Arrays.stream(along.pack(place).charges())
+                .map(charge -> resistance(charge, temperatureC))
+                .toArray();
+    }
+
+    @Override
+    default double[] limitsAt(AlongCharge along, double temperatureC) {
+        double[] limits = headrooms(along, 0);
+        double[] resistances = resistances(along, 0, temperatureC);
+        for (int i = 0; i < limits.length; i++) {
+            limits[i] = Math.max(0.0, limits[i] / resistances[i]);
+        }
+        return limits;
     }
 
     /**

@@ -3,6 +3,7 @@ package brakewright.limit;
 import brakewright.formula.Derivation;
 import brakewright.formula.Step;
 import brakewright.formula.Steps;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +49,16 @@ final class Working {
     static Working of(List<Step> steps, Derivation derivation) {
         Words words = new Words(steps, derivation);
         return new Working(() -> words);
+    }
+
+    /** The same working, one more step behind the others. */
+    Working and(Step step) {
+        return when(
+                () -> {
+                    List<Step> steps = new ArrayList<>(words().steps());
+                    steps.add(step);
+                    return new Words(steps, words().derivation());
+                });
     }
 
     Words words() {

@@ -1,5 +1,6 @@
 package brakewright.operation;
 
+import brakewright.battery.AlongCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
@@ -28,21 +29,20 @@ final class Flow {
     private final double[] drawAsked;
     private final double[] drawPermitted;
 
-    private Flow(Operation operation, BatteryModel model, double cellsC, double[] charges) {
+    private Flow(Operation operation, BatteryModel model, double cellsC, PackState[] states) {
         this.brake = operation.brake();
         this.drive = operation.drive();
         this.model = model;
         this.cellsC = cellsC;
         this.topSpeed = operation.topSpeed();
-        this.charges = charges;
-        this.states = new PackState[charges.length];
-        this.returnAsked = new double[charges.length];
-        this.returnPermitted = new double[charges.length];
-        this.drawAsked = new double[charges.length];
-        this.drawPermitted = new double[charges.length];
-        for (int i = 0; i < charges.length; i++) {
-            PackState state = at(charges[i]);
-            states[i] = state;
+        this.charges = Arrays.stream(states).mapToDouble(PackState::charge).toArray();
+        this.states = states;
+        this.returnAsked = new double[states.length];
+        this.returnPermitted = new double[states.length];
+        this.drawAsked = new double[states.length];
+        this.drawPermitted = new double[states.length];
+        for (int i = 0; i < states.length; i++) {
+            PackState state = states[i];
             returnAsked[i] = brake.greatestAsked(topSpeed, state);
             returnPermitted[i] = brake.settledPackLimit(state);
             drawAsked[i] = drive.greatestAsked(topSpeed, state);
@@ -52,8 +52,13 @@ final class Flow {
 
     /** At each temperature that the cells may have, in their order. */
     static List<Flow> each(Build build, Limits limits, Operation operation, double[] charges) {
+        BatteryModel model = limits.battery();
+        AlongCharge out = model.along(charges);
+        AlongCharge into = model.into().along(charges);
         return Arrays.stream(build.cellTemperatures())
-                .mapToObj(cellsC -> new Flow(operation, limits.battery(), cellsC, charges))
+                .mapToObj(
+                        cellsC ->
+                                new Flow(operation, model, cellsC, PackState.of(out, into, cellsC)))
                 .toList();
     }
 

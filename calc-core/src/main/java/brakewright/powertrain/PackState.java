@@ -1,5 +1,6 @@
 package brakewright.powertrain;
 
+import brakewright.battery.AlongCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.TerminalPower;
 import brakewright.spec.Cell;
@@ -22,6 +23,21 @@ public final class PackState {
     private double resistance;
     private double resistanceInto;
 
+    private PackState(
+            double charge,
+            double temperatureC,
+            double voltage,
+            double resistance,
+            double resistanceInto) {
+        this.charge = charge;
+        this.temperatureC = temperatureC;
+        this.voltage = voltage;
+        this.pack = null;
+        this.seconds = Cell.PULSE;
+        this.resistance = resistance;
+        this.resistanceInto = resistanceInto;
+    }
+
     private PackState(BatteryModel pack, double charge, double temperatureC, double seconds) {
         this.charge = charge;
         this.temperatureC = temperatureC;
@@ -41,13 +57,7 @@ public final class PackState {
      * @param resistance at the terminals [Ω]
      */
     public PackState(double charge, double temperatureC, double voltage, double resistance) {
-        this.charge = charge;
-        this.temperatureC = temperatureC;
-        this.voltage = voltage;
-        this.pack = null;
-        this.seconds = Cell.PULSE;
-        this.resistance = resistance;
-        this.resistanceInto = resistance;
+        this(charge, temperatureC, voltage, resistance, resistance);
     }
 
     /**
@@ -74,6 +84,26 @@ public final class PackState {
     public static PackState of(
             BatteryModel pack, double charge, double temperatureC, double seconds) {
         return new PackState(pack, charge, temperatureC, seconds);
+    }
+
+    /**
+     * Reads the pack model at several charge states.
+     *
+     * @param out the packs while they are drawn from
+     * @param into the same packs while they are charged
+     * @param temperatureC the cell temperature [°C]
+     * @return their states, in the order of the charge states
+     */
+    public static PackState[] of(AlongCharge out, AlongCharge into, double temperatureC) {
+        double[] charges = out.charges();
+        double[] voltages = out.voltages();
+        double[] drawn = out.resistances(temperatureC, Cell.PULSE);
+        double[] charged = into.resistances(temperatureC, Cell.PULSE);
+        PackState[] states = new PackState[charges.length];
+        for (int i = 0; i < states.length; i++) {
+            states[i] = new PackState(charges[i], temperatureC, voltages[i], drawn[i], charged[i]);
+        }
+        return states;
     }
 
     /**

@@ -1,5 +1,6 @@
 package brakewright.review;
 
+import brakewright.battery.AlongCharge;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.Limits;
 import brakewright.limit.PackConstraint;
@@ -17,7 +18,6 @@ import brakewright.spec.Unit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Holds what the settings send into and draw from the packs against every constraint, at their own,
@@ -34,6 +34,8 @@ final class PackChecks {
     private final Limits limits;
     private final Operation operation;
     private final double nominal;
+    private final AlongCharge takers;
+    private final AlongCharge givers;
     private double safeCharge;
 
     PackChecks(OverCharge vehicle) {
@@ -42,6 +44,9 @@ final class PackChecks {
         this.limits = vehicle.limits();
         this.operation = vehicle.operation();
         this.nominal = build.battery().temperatureC();
+        double[] charges = vehicle.search().charges();
+        this.takers = limits.battery().into().along(charges);
+        this.givers = limits.battery().along(charges);
         this.safeCharge = build.use().chargeFrom();
     }
 
@@ -88,24 +93,14 @@ final class PackChecks {
             this.limit = returning ? limits.packRegen() : limits.packDischarge();
             this.topic = returning ? Topic.PACK_RETURN_OVER : Topic.PACK_DRAW_OVER;
             List<PackConstraint> constraints = limit.constraints();
-            this.permitted = new double[constraints.size()][charges.length];
+            this.permitted = new double[constraints.size()][];
             Arrays.fill(least, Double.POSITIVE_INFINITY);
             for (int k = 0; k < permitted.length; k++) {
-                if (constraints.get(k) instanceof RatingConstraint rating) {
-                    double rated = rating.limitAt(cellsC);
-                    Arrays.fill(permitted[k], rated);
-                    Arrays.fill(least, Math.min(least[0], rated));
+                double[] own = constraints.get(k).limitsAt(returning ? takers : givers, cellsC);
+                for (int i = 0; i < own.length; i++) {
+                    least[i] = Math.min(least[i], own[i]);
                 }
-            }
-            int[] varying =
-                    IntStream.range(0, permitted.length)
-                            .filter(k -> constraints.get(k).variesWithCharge())
-                            .toArray();
-            for (int i = 0; i < charges.length; i++) {
-                for (int k : varying) {
-                    permitted[k][i] = constraints.get(k).limitAt(charges[i], cellsC);
-                    least[i] = Math.min(least[i], permitted[k][i]);
-                }
+                permitted[k] = own;
             }
         }
 
