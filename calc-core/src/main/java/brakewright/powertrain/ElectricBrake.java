@@ -80,6 +80,17 @@ public record ElectricBrake(
     }
 
     /**
+     * Returns whether the pack regen limit, the taper left out, weakens the brake at a speed.
+     *
+     * @param speed [m/s]
+     * @param pack the pack
+     * @return false, too, where braking draws more power than the pack can give: that is no limit
+     */
+    public boolean isHeldBack(double speed, PackState pack) {
+        return motorCurrent(speed, pack) < supplied(speed, pack);
+    }
+
+    /**
      * Returns the motor current that the pack regen limit leaves in steady state, the taper
      * included.
      *

@@ -33,8 +33,7 @@ public record BrakeRow(
         for (int i = 0; i < speeds.length; i++) {
             row.current[i] = settled.packCurrent(speeds[i], pack);
             row.isExceeded[i] = Severity.isExceeded(row.current[i], mayTake);
-            row.isHeldBack[i] =
-                    settled.motorCurrent(speeds[i], pack) < brake.motorCurrentAt(speeds[i]);
+            row.isHeldBack[i] = settled.isHeldBack(speeds[i], pack);
         }
         return row;
     }

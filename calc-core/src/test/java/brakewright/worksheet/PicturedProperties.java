@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import brakewright.braking.StopOutcome;
 import brakewright.operation.SetBuild;
 import brakewright.spec.Build;
+import brakewright.spec.Builds;
 import java.util.OptionalDouble;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -42,6 +44,14 @@ class PicturedProperties {
         } else if (map.heldBack()[0][0] > ROUNDING) {
             assertThat(row.isHeldBack()[0]).isTrue();
         }
+    }
+
+    /** Near a standstill braking draws, and more than the pack can give is no matter of limits. */
+    @Example
+    void whatThePackCannotSupplyIsNotHeldBack() {
+        Build board = Builds.trailBoard();
+        Build grabbing = board.withSettings(board.settings().withMotorBrakeCurrent(3000.0));
+        theMapOfTheBrakeIsThatOfItsRows(grabbing, 0.37, 0.05);
     }
 
     @Property(tries = 20)
