@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.buildfile.BuildFile;
 import brakewright.cli.words.ChangeWords;
+import brakewright.cli.words.CornerWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.PlainWords;
 import brakewright.cli.words.UnitSystem;
@@ -68,6 +69,7 @@ public final class WorkingText {
         page.paragraph("", 0, working.meaning());
         page.line(headline(working));
         page.paragraph("", 0, ESTIMATE);
+        CornerWords.ofWorking(file).ifPresent(each -> page.paragraph("", 0, each));
         page.blank();
         page.line("It holds for");
         for (Term term : working.conditions()) {
