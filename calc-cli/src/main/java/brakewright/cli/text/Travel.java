@@ -19,7 +19,7 @@ final class Travel {
      * @return the number and its unit
      */
     static String distance(UnitSystem units, double metres) {
-        return units == UnitSystem.IMPERIAL ? miles(metres) : kilometres(metres);
+        return units.distanceNearest(metres);
     }
 
     /**

@@ -91,7 +91,7 @@ public final class WorkingText {
                     case CONTINUOUS_CURRENT, JOINING ->
                             working.unit().behind(Numbers.down(value, 2));
                     case SHORT_CIRCUIT_CURRENT -> working.unit().behind(Numbers.up(value, 0));
-                    case RANGE, TOWN_RANGE -> units.distanceDown(value);
+                    case RANGE, TOWN_RANGE -> units.distanceNearest(value);
                     case CLIMB -> Numbers.down(100.0 * value, 1) + " %";
                     default -> shown(value, working.unit());
                 };
@@ -182,7 +182,8 @@ public final class WorkingText {
             case JOULE -> plain + " (" + Numbers.significant(value / 3600.0) + " Wh)";
             case JOULE_PER_METRE -> plain + " (" + Numbers.significant(value / 3.6) + " Wh/km)";
             case SECOND -> value < 120.0 ? plain : plain + " (" + Numbers.time(value) + ")";
-            case METRE -> value < 1000.0 ? plain : plain + " (" + units.distanceDown(value) + ")";
+            case METRE ->
+                    value < 1000.0 ? plain : plain + " (" + units.distanceNearest(value) + ")";
             default -> plain;
         };
     }
