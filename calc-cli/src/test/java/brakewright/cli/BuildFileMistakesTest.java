@@ -37,6 +37,61 @@ class BuildFileMistakesTest {
         throw new AssertionError("no problem starts with \"" + start + "\" in\n" + run.err());
     }
 
+    /** What is no TOML is told in plain words, with the line as it would be right. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
+                    # line             | what is wrong                    | what belongs there
+                    mass = "82 kg      | the closing quote is missing     | mass = "82 kg"
+                    mass = "82 kg'     | the closing quote is missing     | mass = "82 kg"
+                    mass = 82 kg"      | no quotes around it              | mass = "82 kg"
+                    mass = 82 kg       | no quotes around it              | mass = "82 kg"
+                    mass = 82kg # me   | no quotes around it              | mass = "82kg"
+                    mass = heavy       | a word has no quotes             | mass = "heavy"
+                    mass "82 kg"       | no = stands between              | mass = "82 kg"
+                    mass: 82 kg        | no = stands between              | mass = "82 kg"
+                    mass =             | nothing stands behind =          | mass = "92 kg"
+                    mass = 82,5        | a number has a comma             | mass = 82.5
+                    mass = 82,5 kg     | a number has a comma             | mass = "82.5 kg"
+                    mass = “82 kg”     | typographic                      | mass = "82 kg"
+                    mass = "82" kg     | behind the closing quote         | mass = "82 kg"
+                    rider mass = "8 kg"| the key "rider mass" has a space | wheel_diameter
+                    mass = "82\\qkg"   | a backslash                      | mass = "82/qkg"
+                    mass = ["8 kg" "9"]| no comma stands between          | mass = ["8 kg", "9"]
+                    mass = ["8 kg"     | has no closing bracket           | ] behind its last
+                    [motor             | the heading has no closing       | [motor]
+                    [rider]            | [rider] stands here again; it was begun in line 6 | each heading once
+                    mass = "80 kg"\\nmass = "90 kg" | mass stands here again; it was set in line 8 | each key once
+                    """)
+    void whatIsNoTomlIsToldInPlainWords(String line, String wrong, String expected) {
+        String text = "\n\n\n\n\n[rider]\n\n" + line.replace("\\n", "\n") + "\n";
+        CommandRun run = CommandRun.worksheet(text);
+        assertUnusable(run);
+        assertThat(
+                        run.err()
+                                .lines()
+                                .filter(
+                                        each ->
+                                                each.startsWith("  line 8")
+                                                        || each.startsWith("  line 9"))
+                                .toList())
+                .hasSize(1)
+                .allSatisfy(each -> assertThat(each).contains(wrong));
+        assertThat(run.err())
+                .contains("expected: ")
+                .contains(expected)
+                .doesNotContain("Unexpected");
+    }
+
+    @Test
+    void aTabIsASpaceLikeAnyOther() {
+        file.replace("rider", "mass", "\tmass\t=\t\"82\tkg\"");
+        assertThat(CommandRun.worksheet(file.text()).err()).isEmpty();
+    }
+
     @ParameterizedTest(name = "[{0}] {2}")
     @CsvSource(
             delimiter = '|',

@@ -7,12 +7,15 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -127,6 +130,47 @@ class CompareCommandTest {
         for (Map<String, Object> row : told(compare(BuildFolder.TOUR_BOARD, "--format", "json"))) {
             assertThat(JsonMaps.objects(row, "readings").get(2)).doesNotContainKey("best");
         }
+    }
+
+    /** Safe for the pack, as it hardly brakes: that is best at nothing. */
+    @Test
+    void nothingIsBestInAColumnWhoseBrakeIsNone() throws IOException {
+        String board = Files.readString(Path.of(BOARD));
+        String path =
+                builds.put(
+                        "tapered",
+                        board
+                                + """
+
+                                [proposals.tapered]
+                                motor_brake_current = "38.5 A"
+                                high_voltage_taper = ["38.9 V", "41.8 V"]
+                                """);
+        CommandRun run = compare(path, "tapered", "--only", "brake-weakest,stop-dry");
+        assertThat(run.out())
+                .containsPattern("none at 100 %")
+                .contains("tapered: not ranked, as its brake is NONE where it is weakest");
+        for (Map<String, Object> row : told(compare(path, "tapered", "--format", "json"))) {
+            assertThat(JsonMaps.objects(row, "readings").get(1)).doesNotContainKey("best");
+        }
+    }
+
+    /** 9.15 m less 10.74 m are -1.59 m; whoever reads 9.2 m and 10.7 m takes 1.5 m from them. */
+    @Test
+    void aDifferenceIsThatOfTheNumbersBesideIt() {
+        Pattern row =
+                Pattern.compile("(?m)^  stop from .*?([0-9.]+) m +([0-9.]+) m \\(([-0-9.]+)\\)");
+        Matcher stops =
+                row.matcher(compare(BOARD, "firmer-brake", "--only", "stop-dry,stop-wet").out());
+        int told = 0;
+        while (stops.find()) {
+            told++;
+            assertThat(new BigDecimal(stops.group(3)))
+                    .isEqualTo(
+                            new BigDecimal(stops.group(2))
+                                    .subtract(new BigDecimal(stops.group(1))));
+        }
+        assertThat(told).isEqualTo(6);
     }
 
     /** Near full the high-voltage taper leaves less of the brake. */

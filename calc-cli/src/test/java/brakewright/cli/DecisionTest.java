@@ -127,6 +127,40 @@ class DecisionTest {
         assertThat(CommandRun.of("propose", Example.TRIKE.path()).status()).isZero();
     }
 
+    /** A cap above what the voltage of the pack permits holds nothing; no set keeps it. */
+    @Test
+    void noSetKeepsASpeedCapThatHoldsNothing() {
+        String trike = Example.TRIKE.path();
+        String out = CommandRun.of("propose", trike, "--with", "speed_cap=36km/h").out();
+        assertThat(out).contains("[proposals.least-change]");
+        assertThat(out.substring(out.indexOf("[proposals."))).doesNotContain("36.0 km/h");
+    }
+
+    @Test
+    void aFrictionBrakeThatIsThereIsToldAsTooWeak() {
+        BuildText trike = BuildText.of(Example.TRIKE);
+        trike.replace("vehicle.friction_brake", "deceleration", "deceleration = \"0.5 m/s²\"");
+        String out = words(CommandRun.of("propose", new BuildFolder(folder).put("soft", trike)));
+        assertThat(out)
+                .contains(
+                        "What would mend it: a stronger friction brake (there is one of 0.5 m/s²)")
+                .doesNotContain("a friction brake that does not depend");
+    }
+
+    /** Less return than the motors could send holds first; without it the controller would. */
+    @Test
+    void whatHoldsTheBrakeFirstIsToldBeforeWhatWouldHoldItNext() {
+        assertThat(words(CommandRun.of("propose", Example.SCOOTER.path())))
+                .contains(
+                        "the cells' charge rating stands in the way, and without it the"
+                                + " controller's motor rating would.");
+    }
+
+    private static String words(CommandRun run) {
+        assertThat(run.err()).isEmpty();
+        return run.out().replaceAll("\\s+", " ");
+    }
+
     /** Each is pasted as it is printed, and asked about by its name: it is what was promised. */
     @ParameterizedTest
     @CsvSource({

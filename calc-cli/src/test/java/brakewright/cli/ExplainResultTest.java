@@ -53,6 +53,20 @@ class ExplainResultTest {
         assertThat(run.out().contains("It holds for")).isEqualTo(steps > 0);
     }
 
+    /** One number for one thing: as the sheet rounds it. */
+    @ParameterizedTest
+    @EnumSource(Example.class)
+    void aRangeIsThatOfTheSheet(Example example) {
+        String sheet = CommandRun.of("worksheet", example.path(), "--show", "range").out();
+        Matcher cruise = Pattern.compile("cruise .* ([0-9.]+ km) ").matcher(sheet);
+        Matcher town = Pattern.compile("every [0-9]+ m:\\s+([0-9.]+\\s+km)").matcher(sheet);
+        assertThat(cruise.find() && town.find()).isTrue();
+        assertThat(explain(example.path(), "range").out())
+                .contains("Range: " + cruise.group(1) + ".", "it goes " + cruise.group(1) + ".");
+        assertThat(explain(example.path(), "town-range").out())
+                .contains("in town it goes " + town.group(1).replaceAll("\\s+", " ") + ".");
+    }
+
     @ParameterizedTest
     @MethodSource("everyResultOfEveryExample")
     void keepsLinesWithinAHundredColumns(Example example, ResultId result) {

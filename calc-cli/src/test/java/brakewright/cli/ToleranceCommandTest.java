@@ -55,6 +55,41 @@ class ToleranceCommandTest {
         return board.text();
     }
 
+    /** Each screen says which of its numbers are nominal; without tolerances all are. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "worksheet BUILD",
+                "worksheet BUILD --show pack",
+                "worksheet BUILD --show all",
+                "check BUILD --with motor_brake_current=27A",
+                "check BUILD --with motor_brake_current=27A --show pack",
+                "explain BUILD motor-brake-current",
+                "explain BUILD pack-regen-current",
+                "explain BUILD range"
+            })
+    void everyScreenTellsNominalValuesApart(String command) {
+        assertThat(words(told(command, BuildFolder.TOUR_BOARD)))
+                .containsIgnoringCase("at nominal values");
+        assertThat(words(told(command, Example.TRIKE.path()))).doesNotContain("nominal values");
+    }
+
+    private static String told(String command, String build) {
+        return CommandRun.of(command.replace("BUILD", build).split(" ")).out();
+    }
+
+    private static String words(String out) {
+        return out.replaceAll("\\s+", " ");
+    }
+
+    /** What the brake lacks stands beside it; it is no warning of another kind. */
+    @Test
+    void aWeakBrakeIsNoWarningOfAnotherKind() {
+        assertThat(words(told("compare BUILD", BuildFolder.TOUR_BOARD)))
+                .contains("weak at 92 %")
+                .doesNotContain("of another kind");
+    }
+
     @Test
     void theVerdictAndTheStatusAreThoseOfTheUnfavourableCorner() {
         String path = outsideAtTheCorner();

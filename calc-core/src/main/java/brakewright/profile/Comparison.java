@@ -1,7 +1,6 @@
 package brakewright.profile;
 
 import brakewright.numeric.Rounding;
-import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,7 +38,8 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
      *
      * @param measure what it compares
      * @param readings in the order of the profiles
-     * @param contends whether each profile may be the best of a row: none outside limits is
+     * @param contends whether each profile may be the best of a row: none outside limits, and none
+     *     whose brake is none, is
      */
     public record Row(Measure measure, List<Reading> readings, List<Boolean> contends) {
 
@@ -151,7 +151,8 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
     }
 
     /**
-     * Compares profiles by the verdicts that count; a profile outside limits is the best of no row.
+     * Compares profiles by the verdicts that count; a profile outside limits, or one whose brake is
+     * none, is the best of no row.
      *
      * @param judged at least one, the one that the others are held against first
      * @param stopCharge the charge state at which all stops begin [1], 0 to 1; empty for that of
@@ -239,10 +240,7 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
 
     /** Tells the verdicts that count in the rows of verdicts. */
     private Comparison judgedBy(List<JudgedProfile> judged) {
-        List<Boolean> contends =
-                judged.stream()
-                        .map(each -> each.evaluation().outcome() != Verdict.Outcome.OUTSIDE_LIMITS)
-                        .toList();
+        List<Boolean> contends = judged.stream().map(JudgedProfile::mayBeBest).toList();
         return new Comparison(
                 profiles,
                 rows.stream()
@@ -275,7 +273,7 @@ public record Comparison(List<Profile> profiles, List<Row> rows) {
      * Returns the rows of which a profile is the best, or as good as the best.
      *
      * @param column its place, from 0
-     * @return the rows, in their order; none for a profile outside limits
+     * @return the rows, in their order; none for a profile that does not contend
      */
     public List<Measure> bestAt(int column) {
         return rows.stream().filter(row -> row.isBest(column)).map(Row::measure).toList();

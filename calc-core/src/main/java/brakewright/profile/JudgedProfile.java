@@ -5,6 +5,7 @@ import brakewright.operation.Operation;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Evaluation;
 import brakewright.review.Review;
+import brakewright.review.Verdict;
 import brakewright.spec.Build;
 import org.jspecify.annotations.Nullable;
 
@@ -102,6 +103,17 @@ public final class JudgedProfile {
             brakeOnWetRoad = found;
         }
         return found;
+    }
+
+    /**
+     * Returns whether it may be called best at anything.
+     *
+     * @return true if pack and parts are not outside limits and its brake is none on neither road
+     */
+    public boolean mayBeBest() {
+        return evaluation().outcome() != Verdict.Outcome.OUTSIDE_LIMITS
+                && brake().word() != BrakeVerdict.Word.NONE
+                && brakeOnWetRoad().word() != BrakeVerdict.Word.NONE;
     }
 
     /**

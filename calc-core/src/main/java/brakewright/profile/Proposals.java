@@ -93,6 +93,8 @@ public record Proposals(
      *
      * @param held the setting that is held down
      * @param by what holds it down
+     * @param next what would hold the brake below what is wanted without that; empty where nothing
+     *     would
      * @param reached the least deceleration with it [m/s²]
      * @param wanted the deceleration wanted [m/s²]
      * @param slowEnough the highest speed from which the brake wanted is reached, to whole steps;
@@ -101,6 +103,7 @@ public record Proposals(
     public record Obstacle(
             LimitId held,
             Constraint by,
+            Optional<Constraint> next,
             double reached,
             double wanted,
             OptionalDouble slowEnough) {}
@@ -251,7 +254,7 @@ public record Proposals(
                     });
         }
 
-        /** Sets of few changes first; what is not given must be. */
+        /** Sets of few changes first; what is not given, or holds nothing, must be changed. */
         private Optional<Proposal> least(Recommendation full) {
             Set<Group> missing = EnumSet.noneOf(Group.class);
             if (present.motorBrakeCurrent().isEmpty()) {
@@ -265,6 +268,9 @@ public record Proposals(
             }
             if (present.packRegenCurrent().isEmpty()) {
                 missing.add(Group.RETURN);
+            }
+            if (isCapIdle()) {
+                missing.add(Group.SPEED_CAP);
             }
             for (int size = missing.size(); size < Group.values().length; size++) {
                 for (int bits = 0; bits < 1 << Group.values().length; bits++) {
@@ -284,6 +290,12 @@ public record Proposals(
                 }
             }
             return Optional.empty();
+        }
+
+        /** Whether a cap is set above the speed that something else holds anyway. */
+        private boolean isCapIdle() {
+            double held = situation.least(present, build -> Limits.of(build).speedCap().value());
+            return present.speedCap().orElse(0.0) > held;
         }
 
         /** Told cheaply: by the nominal brake, and where something was exceeded before. */
@@ -353,7 +365,10 @@ public record Proposals(
                             set.settings()
                                     .withHighVoltageTaper(Optional.empty())
                                     .withPackRegenCurrent(unlimited(limits)));
-            boolean isPack = BrakeVerdict.of(unheld).word() == BrakeVerdict.Word.ENOUGH;
+            BrakeVerdict free = BrakeVerdict.of(unheld);
+            boolean isEnough = free.word() == BrakeVerdict.Word.ENOUGH;
+            boolean isPack =
+                    isEnough || free.deceleration() > BrakeVerdict.of(build).deceleration() + SAME;
             Constraint by =
                     isPack
                             ? limits.packRegen()
@@ -363,6 +378,9 @@ public record Proposals(
             return new Obstacle(
                     isPack ? LimitId.PACK_REGEN_CURRENT : LimitId.MOTOR_BRAKE_CURRENT,
                     by,
+                    isPack && !isEnough
+                            ? Optional.of(limits.motorBrake().binding())
+                            : Optional.empty(),
                     set.brake().deceleration(),
                     set.brake().wanted(),
                     slowEnough(easiest));

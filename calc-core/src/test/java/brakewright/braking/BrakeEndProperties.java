@@ -160,6 +160,19 @@ class BrakeEndProperties {
         assertThat(((StopOutcome.Unstoppable) outcome).heldAt()).isCloseTo(end, within(1e-6));
     }
 
+    /** A board whose brake ends below 5.4 km/h: on the level it stops, down 8 % it keeps those. */
+    @Example
+    void aSpeedIsHeldDownhillWhereTheBrakeEnds() {
+        Build board = endingAt(Builds.trailBoard(), 1.5);
+        Surroundings level = Surroundings.of(board);
+        double charge = board.use().chargeTo();
+        assertThat(new Stop(board, strong(board), level).from(6.0, charge))
+                .isInstanceOf(StopOutcome.Stopped.class);
+        StopOutcome down = new Stop(board, strong(board), level.withSlope(-0.08)).from(6.0, charge);
+        assertThat(down).isInstanceOf(StopOutcome.Unstoppable.class);
+        assertThat(((StopOutcome.Unstoppable) down).heldAt()).isCloseTo(1.5, within(1e-6));
+    }
+
     private static void same(StopOutcome one, StopOutcome other) {
         assertThat(one.getClass()).isEqualTo(other.getClass());
         if (one instanceof StopOutcome.Stopped stopped) {

@@ -21,6 +21,7 @@ import brakewright.spec.CurrentBasis;
 import brakewright.spec.Motor;
 import brakewright.spec.Settings;
 import java.util.OptionalDouble;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -59,6 +60,16 @@ class EffectiveCurrentProperties {
         same(BrakeVerdict.of(effective).deceleration(), BrakeVerdict.of(peak).deceleration());
         assertThat(Evaluation.of(effective).severity())
                 .isCloseTo(Evaluation.of(peak).severity(), within(SEARCHED));
+    }
+
+    /** Then the brake is taken at its limit, which the basis must not move. */
+    @Example
+    void aVehicleWhoseBrakeCurrentIsNotSetIsTheSameToo() {
+        Build board = Builds.trailBoard().withSettings(Settings.NONE.withMotorDriveCurrent(48.0));
+        Limits limits = Limits.of(board);
+        assertThat(Operation.of(board, limits).brake().motorCurrent())
+                .isEqualTo(limits.motorBrake().value());
+        isTheSameVehicle(board);
     }
 
     private static double root(Limit effective) {

@@ -1,9 +1,11 @@
 package brakewright.buildfile;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
@@ -19,19 +21,28 @@ final class TomlText {
 
     static WrittenText read(String text, List<Problem> problems) {
         TomlParseResult result = Toml.parse(text);
+        Set<Integer> told = new HashSet<>();
+        String[] lines = text.split("\n", -1);
         for (TomlParseError error : result.errors()) {
-            problems.add(
-                    new Problem(
-                            error.position().line(),
-                            "",
-                            WrittenText.firstLine(String.valueOf(error.getMessage())),
-                            "TOML, for example mass = \"92 kg\""));
+            int line = error.position().line();
+            if (told.add(line)) {
+                problems.add(problem(line, lines, error));
+            }
         }
         return new WrittenText(
                 table(result),
                 result.hasErrors() ? TomlComments.NONE : TomlComments.of(text),
                 result.errors().stream().map(error -> error.position().line()).toList(),
                 Spelling.TOML);
+    }
+
+    /** Of what the parser says of one line the first is the mistake, the rest follows from it. */
+    private static Problem problem(int line, String[] lines, TomlParseError error) {
+        TomlMistake mistake =
+                TomlMistake.of(
+                        line > 0 && line <= lines.length ? lines[line - 1] : "",
+                        WrittenText.firstLine(String.valueOf(error.getMessage())));
+        return new Problem(line, "", mistake.wrong(), mistake.expected());
     }
 
     private static WrittenTable table(TomlTable table) {

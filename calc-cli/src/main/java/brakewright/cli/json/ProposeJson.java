@@ -48,6 +48,8 @@ public final class ProposeJson {
                             json.startObject("obstacle");
                             json.text("held_setting", obstacle.held().key());
                             json.text("held_by", obstacle.by().id().key());
+                            obstacle.next()
+                                    .ifPresent(next -> json.text("held_next_by", next.id().key()));
                             json.number("deceleration_m_per_s2", obstacle.reached());
                             json.number("wanted_m_per_s2", obstacle.wanted());
                             json.number("speed_low_enough_m_per_s", obstacle.slowEnough());

@@ -5,6 +5,7 @@ import brakewright.buildfile.Changes;
 import brakewright.cli.doubt.Judged;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.ChangeWords;
+import brakewright.cli.words.CornerWords;
 import brakewright.cli.words.EnteredWords;
 import brakewright.cli.words.FindingWords;
 import brakewright.cli.words.Numbers;
@@ -82,6 +83,7 @@ public final class CheckText {
         new SpokenAnswer(file, check, headrooms, judged, units, page, ink).print();
         page.blank();
         new ChangesTable(check, units, rows).print();
+        CornerWords.ofChanges(file).ifPresent(page::note);
         page.blank();
         List<Finding> added = check.findingsAdded();
         Page found =
@@ -125,6 +127,7 @@ public final class CheckText {
     public String some(List<CheckSection> chosen) {
         title();
         page.paragraph("Answer: " + answer().verdict(), 2, "");
+        CornerWords.ofDetails(file).ifPresent(page::note);
         for (CheckSection section : chosen) {
             page.blank();
             section.print(this);

@@ -84,7 +84,9 @@ public final class CompareSheet {
                         column == 0
                                 ? ""
                                 : words.difference(
-                                        row.measure().quantity(), row.difference(column));
+                                        row.measure().quantity(),
+                                        row.readings().get(column).value(),
+                                        row.readings().get(0).value());
                 out.append(' ')
                         .append(row.isBest(column) ? "**" + value + "**" : value)
                         .append(difference.isEmpty() ? "" : " (" + difference + ")")

@@ -88,9 +88,14 @@ public final class CompareText {
         page.paragraph(
                 "",
                 2,
-                "* best of its row within limits; in brackets the difference to "
+                "* best of its row, never a set outside limits or whose brake is NONE; in brackets the"
+                        + " difference to "
                         + name(0)
-                        + "; inputs nominal but for verdict and brake, pack at its own temperature, stops "
+                        + ".");
+        page.paragraph(
+                "",
+                2,
+                "Inputs nominal but for verdict and brake, pack at its own temperature, stops "
                         + (stopCharge.isPresent()
                                 ? "at " + Numbers.percent(stopCharge.getAsDouble()) + " charge."
                                 : "with the fullest pack in use."));
@@ -218,7 +223,12 @@ public final class CompareText {
         Reading reading = row.readings().get(place);
         String value = words.value(row.measure().quantity(), reading.value());
         String difference =
-                place == 0 ? "" : words.difference(row.measure().quantity(), row.difference(place));
+                place == 0
+                        ? ""
+                        : words.difference(
+                                row.measure().quantity(),
+                                reading.value(),
+                                row.readings().get(0).value());
         return ink.settle(
                 value
                         + (difference.isEmpty() ? "" : " (" + difference + ")")
@@ -236,6 +246,7 @@ public final class CompareText {
             List<Measure> rows = comparison.bestAt(place);
             boolean isOutside =
                     judged.get(place).evaluation().outcome() == Verdict.Outcome.OUTSIDE_LIMITS;
+            boolean isRanked = judged.get(place).mayBeBest();
             page.paragraph(
                     "",
                     2,
@@ -243,11 +254,13 @@ public final class CompareText {
                             + ": "
                             + (isOutside
                                     ? "not ranked, as it is outside limits"
-                                    : rows.isEmpty()
-                                            ? "no row"
-                                            : rows.stream()
-                                                    .map(words::label)
-                                                    .collect(Collectors.joining("; "))));
+                                    : !isRanked
+                                            ? "not ranked, as its brake is NONE where it is weakest"
+                                            : rows.isEmpty()
+                                                    ? "no row"
+                                                    : rows.stream()
+                                                            .map(words::label)
+                                                            .collect(Collectors.joining("; "))));
         }
     }
 

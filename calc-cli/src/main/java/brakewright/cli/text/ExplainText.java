@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.buildfile.BuildFile;
 import brakewright.cli.words.ChangeWords;
+import brakewright.cli.words.CornerWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.PlainWords;
@@ -159,6 +160,7 @@ public final class ExplainText {
 
     private void constraints(List<Constraint> constraints, List<Constraint> binding, Unit unit) {
         page.paragraph("", 0, ESTIMATE);
+        CornerWords.ofWorking(file).ifPresent(each -> page.paragraph("", 0, each));
         List<Step> shared = shared(constraints);
         if (!shared.isEmpty()) {
             page.blank();

@@ -1,6 +1,7 @@
 package brakewright.cli.text;
 
 import brakewright.cli.words.Cautions;
+import brakewright.cli.words.CornerWords;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 
@@ -77,7 +78,11 @@ final class OnePage {
         after.line(showing.ink().heading("Cautions"));
         after.list(wording.isTerse() ? Cautions.terse() : Cautions.brief());
         if (wording != Wording.CROWDED) {
-            after.note(new HorizonLine(showing.sheet()).text());
+            after.note(
+                    new HorizonLine(showing.sheet()).text()
+                            + CornerWords.ofPage(showing.asked().file())
+                                    .map(" "::concat)
+                                    .orElse(""));
         }
         after.note(
                 "More: --show "

@@ -9,6 +9,7 @@ import brakewright.cli.words.EnteredWords;
 import brakewright.cli.words.LimitWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.UnitSystem;
+import brakewright.limit.LimitId;
 import brakewright.profile.Proposals;
 import brakewright.profile.Recommendation;
 import brakewright.review.BrakeVerdict;
@@ -210,26 +211,36 @@ public final class ProposeText {
                         + Numbers.significant(obstacle.wanted())
                         + " m/s² wanted; "
                         + LimitWords.of(obstacle.by())
-                        + " stands in the way. What would mend it: "
+                        + " stands in the way"
+                        + obstacle.next()
+                                .map(next -> ", and without it " + LimitWords.of(next) + " would")
+                                .orElse("")
+                        + ". What would mend it: "
                         + mends(obstacle));
     }
 
     private String mends(Proposals.Obstacle obstacle) {
-        String brake = "a friction brake that does not depend on the pack";
+        OptionalDouble own = present.build().vehicle().frictionBrake();
+        String brake =
+                own.isPresent()
+                        ? "a stronger friction brake (there is one of "
+                                + Numbers.significant(own.getAsDouble())
+                                + " m/s²)"
+                        : "a friction brake that does not depend on the pack";
         String cap =
                 obstacle.slowEnough().isPresent()
                         ? ", or riding no faster than "
                                 + units.speedText(obstacle.slowEnough().getAsDouble())
                         : "";
-        return switch (obstacle.held()) {
-            case PACK_REGEN_CURRENT ->
-                    "a pack that takes more (more cells in parallel, or cells with a higher charge"
-                            + " rating), "
-                            + brake
-                            + cap
-                            + ".";
-            default -> brake + cap + ".";
-        };
+        boolean isPackAlone =
+                obstacle.held() == LimitId.PACK_REGEN_CURRENT && obstacle.next().isEmpty();
+        return (isPackAlone
+                        ? "a pack that takes more (more cells in parallel, or cells with a higher"
+                                + " charge rating), "
+                        : "")
+                + brake
+                + cap
+                + ".";
     }
 
     /** Tables that a build file understands. */

@@ -192,7 +192,18 @@ final class RangeTable {
                         + " while moving. Braking brings back no more than "
                         + Numbers.nearest(100.0 * town.returnedShare(), 1)
                         + " % of what leaves the pack, the settings as they are and no trip"
-                        + " opening.");
+                        + " opening."
+                        + farther(town));
+    }
+
+    /** Why stops do not always cost distance. */
+    private String farther(StopAndGo town) {
+        return town.distance() > range.cruise().distance()
+                ? " It goes farther than at a steady "
+                        + units.speedText(range.cruise().speed())
+                        + ": it rides slower on average, short draws cost the pack less than one"
+                        + " that lasts, and braking brings part of it back."
+                : "";
     }
 
     private void measured(MeasuredRange measured) {

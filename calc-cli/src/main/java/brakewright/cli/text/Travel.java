@@ -19,7 +19,7 @@ final class Travel {
      * @return the number and its unit
      */
     static String distance(UnitSystem units, double metres) {
-        return units == UnitSystem.IMPERIAL ? miles(metres) : kilometres(metres);
+        return units.distanceNearest(metres);
     }
 
     /**
@@ -27,13 +27,13 @@ final class Travel {
      *
      * @param units the units
      * @param metres [m], finite
-     * @return metres, or miles to two digits
+     * @return whole metres from ten on, or miles to two digits
      */
     static String apart(UnitSystem units, double metres) {
         double miles = metres / METRES_PER_MILE;
         return units == UnitSystem.IMPERIAL
                 ? Numbers.nearest(miles, miles < 1.0 ? 2 : 1) + " mi"
-                : units.lengthText(metres);
+                : Numbers.nearest(metres, metres < 10.0 ? 1 : 0) + " m";
     }
 
     /**

@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import brakewright.buildfile.BuildFile;
 import brakewright.cli.words.ChangeWords;
+import brakewright.cli.words.CornerWords;
 import brakewright.cli.words.Numbers;
 import brakewright.cli.words.PlainWords;
 import brakewright.cli.words.UnitSystem;
@@ -68,6 +69,7 @@ public final class WorkingText {
         page.paragraph("", 0, working.meaning());
         page.line(headline(working));
         page.paragraph("", 0, ESTIMATE);
+        CornerWords.ofWorking(file).ifPresent(each -> page.paragraph("", 0, each));
         page.blank();
         page.line("It holds for");
         for (Term term : working.conditions()) {
@@ -89,7 +91,7 @@ public final class WorkingText {
                     case CONTINUOUS_CURRENT, JOINING ->
                             working.unit().behind(Numbers.down(value, 2));
                     case SHORT_CIRCUIT_CURRENT -> working.unit().behind(Numbers.up(value, 0));
-                    case RANGE, TOWN_RANGE -> units.distanceDown(value);
+                    case RANGE, TOWN_RANGE -> units.distanceNearest(value);
                     case CLIMB -> Numbers.down(100.0 * value, 1) + " %";
                     default -> shown(value, working.unit());
                 };
@@ -180,7 +182,8 @@ public final class WorkingText {
             case JOULE -> plain + " (" + Numbers.significant(value / 3600.0) + " Wh)";
             case JOULE_PER_METRE -> plain + " (" + Numbers.significant(value / 3.6) + " Wh/km)";
             case SECOND -> value < 120.0 ? plain : plain + " (" + Numbers.time(value) + ")";
-            case METRE -> value < 1000.0 ? plain : plain + " (" + units.distanceDown(value) + ")";
+            case METRE ->
+                    value < 1000.0 ? plain : plain + " (" + units.distanceNearest(value) + ")";
             default -> plain;
         };
     }

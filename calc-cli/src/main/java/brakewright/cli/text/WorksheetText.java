@@ -4,6 +4,7 @@ import brakewright.buildfile.BuildFile;
 import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.words.Cautions;
 import brakewright.cli.words.ChangeWords;
+import brakewright.cli.words.CornerWords;
 import brakewright.cli.words.UnitSystem;
 import java.util.Arrays;
 import java.util.List;
@@ -52,6 +53,7 @@ public final class WorksheetText {
     public String some(List<SheetSection> chosen) {
         title();
         new VerdictText(showing).printWords();
+        corner();
         sections(chosen);
         return page.text();
     }
@@ -65,6 +67,7 @@ public final class WorksheetText {
     public String all(boolean doubts) {
         title();
         new VerdictText(showing).print();
+        corner();
         notes();
         page.blank();
         new SettingsTable(showing).print();
@@ -121,6 +124,10 @@ public final class WorksheetText {
         if (!file.changes().isNone()) {
             page.note(ChangeWords.situation(file.changes(), showing.units()));
         }
+    }
+
+    private void corner() {
+        CornerWords.ofDetails(asked.file()).ifPresent(page::note);
     }
 
     private void notes() {

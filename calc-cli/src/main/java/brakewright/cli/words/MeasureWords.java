@@ -6,6 +6,7 @@ import brakewright.profile.Reading;
 import brakewright.review.BrakeVerdict;
 import brakewright.review.Verdict;
 import brakewright.road.Gravity;
+import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
 /** What the rows of a comparison are called, and how their values are written. */
@@ -117,41 +118,36 @@ public final class MeasureWords {
     }
 
     /**
-     * Writes a difference, without the unit.
+     * Writes how a value differs from another, without the unit: the difference of the two numbers
+     * as they are written, so that whoever reads both finds the same.
      *
-     * @param quantity of what
-     * @param difference the difference; empty where there is none
-     * @return a signed number, or nothing where it would read as zero or say nothing
+     * @param quantity what both are
+     * @param value the value; empty where it is not set or not computed
+     * @param from the value that it is held against; likewise
+     * @return a signed number, or nothing where it would be zero or say nothing
      */
-    public String difference(Quantity quantity, OptionalDouble difference) {
-        if (difference.isEmpty()
-                || !Double.isFinite(difference.getAsDouble())
+    public String difference(Quantity quantity, OptionalDouble value, OptionalDouble from) {
+        if (value.isEmpty()
+                || from.isEmpty()
+                || !Double.isFinite(value.getAsDouble() - from.getAsDouble())
                 || quantity == Quantity.VERDICT
                 || quantity == Quantity.SEVERITY) {
             return "";
         }
-        double number = difference.getAsDouble();
-        String text =
-                switch (quantity) {
-                    case SAFE_CHARGE, CLIMB -> Numbers.nearest(100.0 * number, 1);
-                    case TOP_SPEED, TOP_SPEED_LASTING, SPEED_CAP ->
-                            Numbers.nearest(units.speed(number), 1);
-                    case STOP_DRY, STOP_WET -> length(number);
-                    case RANGE ->
-                            Numbers.nearest(
-                                    number
-                                            / (units == UnitSystem.IMPERIAL
-                                                    ? METRES_PER_MILE
-                                                    : METRES_PER_KILOMETRE),
-                                    1);
-                    case LAUNCH, BRAKE_WEAKEST, BRAKE_WEAKEST_WET ->
-                            acceleration(units, number).replaceAll(" .*", "");
-                    case HOTTEST_WINDING -> Numbers.nearest(number, 0);
-                    default -> Numbers.nearest(number, 1);
-                };
-        return text.chars().noneMatch(letter -> letter >= '1' && letter <= '9')
-                ? ""
-                : number > 0.0 ? "+" + text : text;
+        BigDecimal difference = written(quantity, value).subtract(written(quantity, from));
+        return switch (difference.signum()) {
+            case 0 -> "";
+            case 1 -> "+" + difference.toPlainString();
+            default -> difference.toPlainString();
+        };
+    }
+
+    /** The number that stands before the unit; where a word stands instead, it says none. */
+    private BigDecimal written(Quantity quantity, OptionalDouble value) {
+        String text = value(quantity, value);
+        return quantity == Quantity.SAFE_CHARGE && value.orElseThrow() <= 0.0
+                ? BigDecimal.ZERO
+                : new BigDecimal(text.substring(0, text.indexOf(' ')));
     }
 
     /**
@@ -165,11 +161,6 @@ public final class MeasureWords {
         return units == UnitSystem.IMPERIAL
                 ? Numbers.nearest(metresPerSecondSquared / Gravity.STANDARD, 2) + " g"
                 : Numbers.nearest(metresPerSecondSquared, 2) + " m/s²";
-    }
-
-    private String length(double metres) {
-        String text = units.lengthText(Math.abs(metres));
-        return (metres < 0.0 ? "-" : "") + text.substring(0, text.indexOf(' '));
     }
 
     /**

@@ -132,9 +132,10 @@ public final class PlainWords {
                     "At "
                             + units.speedText(build.use().riding().cruiseSpeed())
                             + " throughout it goes "
-                            + units.distanceDown(value)
+                            + units.distanceNearest(value)
                             + ".";
-            case TOWN_RANGE -> "With stops as in town it goes " + units.distanceDown(value) + ".";
+            case TOWN_RANGE ->
+                    "With stops as in town it goes " + units.distanceNearest(value) + ".";
             case CONSUMPTION ->
                     "At "
                             + units.speedText(build.use().riding().cruiseSpeed())

@@ -101,6 +101,16 @@ public enum UnitSystem {
     }
 
     /**
+     * Writes a distance that is estimated.
+     *
+     * @param metres [m]
+     * @return the text, to the nearest tenth
+     */
+    public String distanceNearest(double metres) {
+        return Numbers.nearest(metres * distanceFactor, 1) + " " + distanceUnit;
+    }
+
+    /**
      * Writes a distance that was measured.
      *
      * @param metres [m]

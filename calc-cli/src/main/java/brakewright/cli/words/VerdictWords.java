@@ -80,21 +80,15 @@ public final class VerdictWords {
     }
 
     private static List<String> within(Review review) {
-        Signal gravest =
-                review.findings().isEmpty() ? Signal.NOTICE : review.findings().get(0).signal();
-        return switch (gravest) {
-            case DANGER ->
-                    List.of(
-                            WITHIN
-                                    + " But there is a danger of another kind, the first of the"
-                                    + " findings.");
-            case WARNING ->
-                    List.of(
-                            WITHIN
-                                    + " But there is a warning of another kind, the first of the"
-                                    + " findings.");
-            case CAUTION, NOTICE -> List.of(WITHIN);
-        };
+        return List.of(
+                WITHIN
+                        + review.ofAnotherKind()
+                                .map(
+                                        each ->
+                                                " But there is a "
+                                                        + each.key()
+                                                        + " of another kind among the findings.")
+                                .orElse(""));
     }
 
     /** What is exceeded, gravest first, and then the conditions. */

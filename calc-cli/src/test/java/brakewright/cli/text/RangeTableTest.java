@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -63,6 +64,23 @@ class RangeTableTest {
         assertThat(numbers.get(1)).isCloseTo(numbers.get(2) * KILOMETRES_PER_MILE, within(0.2));
         assertThat(numbers.get(3)).isCloseTo(cruise.distance() / 1609.344, within(0.05 + 1e-9));
         assertThat(printed.line(HEADING, "speed")).containsPattern("Wh/mi +Wh/km");
+    }
+
+    /** With few stops that is so where the cruise speed is near the greatest. */
+    @ParameterizedTest
+    @CsvSource({"0.5, true", "4, false"})
+    void aRideWithStopsThatGoesFartherSaysWhy(String stopsPerKm, boolean isFarther) {
+        Printed printed =
+                Printed.of(
+                        Printed.SCOOTER.replace(
+                                "[use]",
+                                "[use]\ncruise_speed = \"20 km/h\"\nstops_per_km = " + stopsPerKm));
+        RangeSheet range = printed.sheet().range();
+        assertThat(range.town().orElseThrow().distance() > range.cruise().distance())
+                .isEqualTo(isFarther);
+        String told = String.join(" ", printed.section(HEADING)).replaceAll("\\s+", " ");
+        assertThat(told.contains("It goes farther than at a steady 20.0 km/h: it rides slower"))
+                .isEqualTo(isFarther);
     }
 
     /** Shares are printed to a tenth: ten of them miss a hundred by half a per cent at most. */
@@ -126,7 +144,7 @@ class RangeTableTest {
                 .containsPattern("every [0-9.]+ mi:")
                 .doesNotContain(" ft:");
         assertThat(Travel.apart(UnitSystem.IMPERIAL, 337.8)).isEqualTo("0.21 mi");
-        assertThat(Travel.apart(UnitSystem.SI, 337.8)).isEqualTo("337.8 m");
+        assertThat(Travel.apart(UnitSystem.SI, 337.8)).isEqualTo("338 m");
     }
 
     @Test
