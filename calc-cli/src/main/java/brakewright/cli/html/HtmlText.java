@@ -21,6 +21,9 @@ public final class HtmlText {
     private static final Pattern NUMBER =
             Pattern.compile("[-−+]?[0-9].{0,15}|-|none|gone|not set|any|never");
 
+    /** Between a number and what may be its unit. */
+    private static final Pattern UNIT = Pattern.compile("(?<=[0-9]) (?=[%°A-Za-z])");
+
     /** Our own choice: what is longer is broken rather than scrolled for. */
     private static final int SHORT = 22;
 
@@ -60,6 +63,16 @@ public final class HtmlText {
      */
     public String shown(String text) {
         return Printable.shownBut(text, "\n");
+    }
+
+    /**
+     * Replaces what cannot be shown, and keeps a number on the line of its unit.
+     *
+     * @param text a sentence, which nobody copies into a build file
+     * @return the text with a blank that does not break before each unit
+     */
+    public String told(String text) {
+        return UNIT.matcher(shown(text)).replaceAll("\u00a0");
     }
 
     /**
