@@ -63,7 +63,7 @@ final class ProposeCommand implements Callable<Integer> {
         Manuscript written = new Manuscript();
         text(file, proposals, present, written.ink());
         Map<String, Worksheet> sheets = new LinkedHashMap<>();
-        sheets.put("set now", Worksheet.of(present.build()));
+        sheets.put("present", Worksheet.of(present.build()));
         proposals
                 .sets()
                 .forEach(

@@ -55,6 +55,24 @@ class DocumentTest {
                 .containsPattern("(?m)^\\|( ?-{3} ?\\|)+$");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void everyDocumentOfAnyVehicleIsSmall(Example example) {
+        for (String command :
+                List.of(
+                        "check %s --with motor_brake_current=25A",
+                        "compare %s --also examples/vineyard-trail-board.toml",
+                        "propose %s",
+                        "ride %s --route guide/route.csv")) {
+            String[] asked = (String.format(command, example.path()) + " --format html").split(" ");
+            String document = CommandRun.of(asked).out();
+            assertThat(document).as(command).contains("</html>");
+            assertThat(document.getBytes(StandardCharsets.UTF_8).length)
+                    .as(command)
+                    .isLessThan(MOST_BYTES);
+        }
+    }
+
     private static void assertAlone(String html) {
         assertThat(html)
                 .startsWith("<!doctype html>\n<html lang=\"en\">")
@@ -99,6 +117,53 @@ class DocumentTest {
     /** A mark stands right behind its number in a line. */
     private static String unspaced(String text) {
         return text.replaceAll("\\s", "");
+    }
+
+    /** A reader of the screen says a cell at a time. */
+    @Test
+    void aCellOfTheLoadedVoltageHoldsOneNumber() {
+        for (String form : List.of("html", "markdown")) {
+            String told = CommandRun.of("worksheet", "--format", form).out();
+            String sag = told.substring(told.indexOf("The voltage under load"));
+            String table = sag.substring(sag.indexOf("While the set"), sag.indexOf("Met at"));
+            List<String> cells =
+                    Pattern.compile("(?:<td[^>]*>|\\| )([0-9.]+[^<|:]*)(?=<| \\|)")
+                            .matcher(table)
+                            .results()
+                            .map(cell -> cell.group(1).strip())
+                            .toList();
+            assertThat(cells)
+                    .as(form)
+                    .hasSizeGreaterThan(50)
+                    .allMatch(cell -> cell.matches("[0-9.]+( %)?( (\\\\?[~!])+)?"));
+        }
+    }
+
+    /** What a picture says beside it is the number that the table has. */
+    @Test
+    void aRideIsOffByTheSameInPictureAndText() {
+        String ride = "ride examples/vineyard-trail-board.toml guide/straight.csv";
+        String text = CommandRun.of(ride.split(" ")).out().replaceAll("\\s+", " ");
+        String html = CommandRun.of((ride + " --format html").split(" ")).out();
+        List<String> off =
+                Pattern.compile("The model is off by ([0-9.]+).([AV]) on the whole")
+                        .matcher(html)
+                        .results()
+                        .map(each -> each.group(1) + " " + each.group(2))
+                        .distinct()
+                        .toList();
+        assertThat(off).hasSize(2);
+        assertThat(text)
+                .contains("current is off by " + off.get(0) + " and the voltage by " + off.get(1));
+    }
+
+    /** Lines for the build file are copied as they are, with blanks that its reader knows. */
+    @Test
+    void linesToPasteStandInTheirOwnBox() {
+        String ride = "ride examples/vineyard-trail-board.toml guide/straight.csv --format html";
+        assertThat(CommandRun.of(ride.split(" ")).out())
+                .containsPattern(
+                        "<pre>\\[use\\]\nidle_power = (\"|&#34;)[0-9.]+ W ± [0-9.]+ %(\"|&#34;)\n");
     }
 
     @Test

@@ -84,8 +84,43 @@ class HistoryCommandTest {
         keep("a.json");
         keepAnother("b.json");
         assertThat(history().out())
-                .containsPattern("pack.cell.open_circuit_voltage +\\d+ points, 2.52 to 4.175 V")
-                .containsPattern("use.pack_temperature +12.0, 38.0 degC");
+                .containsPattern("pack.cell.open_circuit_voltage +12 points, 2.52 to 4.175 V")
+                .containsPattern("criteria.deceleration_min +1.54 m/s² +3.5 m/s²")
+                .containsPattern("use.pack_temperature +12, 38 °C");
+    }
+
+    /** Which build a sheet is of stands at each, and no title stands for all. */
+    @Test
+    void sheetsOfSeveralBuildsSayWhichOnes() {
+        keep("a.json");
+        keepAnother("b.json");
+        keep("c.json");
+        assertThat(history().out())
+                .startsWith("2 BUILDS: WHAT CHANGED")
+                .contains("3 worksheets, in the order of their names; they are of 2 builds")
+                .containsPattern("b.json\\n +of Ferry-dock folding scooter\\n")
+                .containsPattern("c.json\\n +of Vineyard trail board\\n");
+        assertThat(history("--format", "html").out()).contains("<h1>2 builds</h1>");
+    }
+
+    /** So many numbers are no curve; what holds a list for each point is one. */
+    @Test
+    void aListIsNoCurveHoweverLong() throws IOException {
+        for (String name : List.of("a", "b")) {
+            Files.writeString(
+                    folder.resolve(name + ".json"),
+                    "{\"schema\": \"brakewright.worksheet/1\", \"inputs\": {"
+                            + "\"list\": {\"value\": [1, 2, 3, 4, "
+                            + name.length()
+                            + (name.equals("a") ? "5" : "6")
+                            + "], \"unit\": \"m2\"}, \"curve\": {\"value\": [[0, "
+                            + (name.equals("a") ? "1.5" : "1.7")
+                            + "]], \"unit\": \"ell\"}}}");
+        }
+        assertThat(history().out())
+                .containsPattern("list +1, 2, 3, 4, 15 m² +1, 2, 3, 4, 16 m²")
+                .containsPattern("curve +1 point, 1.5 to 1.5 ell");
+        assertThat(history("--format", "json").out()).contains("\"1.0, 2.0, 3.0, 4.0, 15.0\"");
     }
 
     @Test

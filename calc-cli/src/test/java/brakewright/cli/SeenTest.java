@@ -62,6 +62,7 @@ class SeenTest {
                     assertPrinted(browser, PAPERS.get(command));
                 }
             }
+            lookAtHostile(browser, profile, wrong);
             assertThat(wrong).isEmpty();
             assertThat(browser.complaints()).isEmpty();
             assertAFaultIsSeen(browser, profile.resolve("faults.html"));
@@ -82,6 +83,46 @@ class SeenTest {
         told(command + ", on paper", browser.value(script), wrong);
         assertThat(browser.value("getComputedStyle(document.querySelector('figure')).breakInside"))
                 .isEqualTo("avoid");
+    }
+
+    /**
+     * Title, notes, and the names of a proposal, a file and whoever entered it: with what could be
+     * markup, from right to left, and in words that no line holds. Each stays within its own box.
+     */
+    private static void lookAtHostile(Browser browser, Path folder, List<String> wrong)
+            throws IOException {
+        String word = "W".repeat(300);
+        String evil =
+                "</title></h1><script>console.log(1)</script><svg onload=console.log(2)>]]> &amp;"
+                        + " &#60;b> | ` * _ [l](javascript:x) \u05e9\u05dc\u05d5\u05dd -->"
+                        + word;
+        BuildText file = BuildText.of(Example.TRAIL_BOARD);
+        file.replace("", "title", "title = \"" + evil + "\"");
+        file.replace("", "notes", "notes = \"" + evil + "\\n\\n# head\\n- item\"");
+        Path build = folder.resolve("build.toml");
+        Files.writeString(
+                build,
+                file.text()
+                        .replace(
+                                "[proposals.firmer-brake]",
+                                "[proposals." + word.substring(0, 40) + "]"));
+        Path other = folder.resolve("<svg onload=console.log(3)>" + word.substring(0, 200));
+        Files.writeString(other, file.text());
+        for (List<String> command :
+                List.of(
+                        List.of("worksheet", build.toString(), "--note", "by=" + evil),
+                        List.of("compare", build.toString(), "--also", other.toString()))) {
+            List<String> asked = new ArrayList<>(command);
+            asked.addAll(List.of("--format", "html"));
+            CommandRun run = CommandRun.of(asked.toArray(String[]::new));
+            assertThat(run.err()).isEmpty();
+            Path page = folder.resolve("hostile-" + command.get(0) + ".html");
+            look(browser, Files.writeString(page, run.out()), "hostile " + command.get(0), wrong);
+            assertThat(
+                            browser.value(
+                                    "document.querySelectorAll('script,main h1,svg [onload]').length"))
+                    .isEqualTo("0");
+        }
     }
 
     /** In so many pages as a person leafs through. */

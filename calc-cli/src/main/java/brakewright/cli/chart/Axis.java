@@ -2,6 +2,8 @@ package brakewright.cli.chart;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * One quantity along an edge of a chart.
@@ -18,6 +20,9 @@ public record Axis(String name, String unit, double low, double high, double ste
     private static final int MOST_TICKS = 6;
 
     private static final double[] ROUND = {1.0, 2.0, 5.0, 10.0};
+
+    /** Our own choice: more digits than those are read no more. */
+    private static final int MORE_DIGITS = 2;
 
     /** Guards a tick at the very end from being lost to rounding [steps]. */
     private static final double ROUNDING = 1e-9;
@@ -112,8 +117,35 @@ public record Axis(String name, String unit, double low, double high, double ste
 
     /** A number in one digit more than the ticks have, as a table tells it. */
     String fine(double number) {
-        int decimals = (int) Math.max(0.0, Math.ceil(1.0 - Math.log10(step) - ROUNDING));
+        return fine(number, fineDecimals());
+    }
+
+    /** Places in so many digits, up to two more, that those that differ are told apart. */
+    List<String> apart(double[] numbers) {
+        int decimals = fineDecimals();
+        int most = decimals + MORE_DIGITS;
+        List<String> told = fine(numbers, decimals);
+        while (decimals < most && told.stream().distinct().count() < differing(numbers)) {
+            decimals++;
+            told = fine(numbers, decimals);
+        }
+        return told;
+    }
+
+    private static long differing(double[] numbers) {
+        return Arrays.stream(numbers).distinct().count();
+    }
+
+    private static List<String> fine(double[] numbers, int decimals) {
+        return Arrays.stream(numbers).mapToObj(number -> fine(number, decimals)).toList();
+    }
+
+    private static String fine(double number, int decimals) {
         return Double.isFinite(number) ? written(number, decimals) : "";
+    }
+
+    private int fineDecimals() {
+        return (int) Math.max(0.0, Math.ceil(1.0 - Math.log10(step) - ROUNDING));
     }
 
     /** What stands at the edge. */

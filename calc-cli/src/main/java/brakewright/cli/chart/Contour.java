@@ -122,26 +122,29 @@ final class Contour {
             case 2 -> leg(right, foot, isEdge);
             case 3 -> leg(right, left, isEdge);
             case 4 -> leg(head, right, isEdge);
-            case 5 -> {
-                boolean isJoined = isMiddleWithin(row, column);
-                leg(foot, isJoined ? right : left, isEdge);
-                leg(head, isJoined ? left : right, isEdge);
-            }
+            case 5 -> across(row, column, new long[] {foot, right, head, left}, isEdge);
             case 6 -> leg(head, foot, isEdge);
             case 7 -> leg(head, left, isEdge);
             case 8 -> leg(left, head, isEdge);
             case 9 -> leg(foot, head, isEdge);
-            case 10 -> {
-                boolean isJoined = isMiddleWithin(row, column);
-                leg(right, isJoined ? head : foot, isEdge);
-                leg(left, isJoined ? foot : head, isEdge);
-            }
+            case 10 -> across(row, column, new long[] {right, head, left, foot}, isEdge);
             case 11 -> leg(right, head, isEdge);
             case 12 -> leg(left, right, isEdge);
             case 13 -> leg(foot, right, isEdge);
             case 14 -> leg(left, foot, isEdge);
             default -> {}
         }
+    }
+
+    /**
+     * Two corners across from each other.
+     *
+     * @param around the edges in their order, at the first a corner that is within begins
+     */
+    private void across(int row, int column, long[] around, boolean isEdge) {
+        boolean isJoined = isMiddleWithin(row, column);
+        leg(around[0], around[isJoined ? 1 : 3], isEdge);
+        leg(around[2], around[isJoined ? 3 : 1], isEdge);
     }
 
     private boolean isMiddleWithin(int row, int column) {

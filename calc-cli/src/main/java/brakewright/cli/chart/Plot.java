@@ -2,6 +2,7 @@ package brakewright.cli.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Courses and bounds over one quantity.
@@ -63,10 +64,16 @@ public record Plot(
         heads.add(across.title());
         lines.forEach(line -> heads.add(line.label() + unit(up)));
         int every = (places.length + MOST_ROWS - 1) / MOST_ROWS;
+        double[] told =
+                IntStream.range(0, places.length)
+                        .filter(i -> i % every == 0)
+                        .mapToDouble(i -> places[i])
+                        .toArray();
+        List<String> names = across.apart(told);
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < places.length; i += every) {
             List<String> row = new ArrayList<>();
-            row.add(across.fine(places[i]));
+            row.add(names.get(i / every));
             for (Line line : lines) {
                 row.add(up.fine(line.values()[i]));
             }

@@ -10,6 +10,8 @@ public enum Role {
     PROPOSED,
     /** Another state of the same. */
     OTHER,
+    /** One state more. */
+    FURTHER,
     /** As it was recorded. */
     MEASURED,
     /** What must not be passed. */

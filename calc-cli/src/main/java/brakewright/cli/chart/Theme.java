@@ -48,6 +48,7 @@ public final class Theme {
                     + ".c path.c-present{stroke:var(--present)}"
                     + ".c path.c-proposed{stroke:var(--proposed);stroke-dasharray:9 3}"
                     + ".c path.c-other{stroke:var(--other);stroke-dasharray:9 3 2 3}"
+                    + ".c path.c-further{stroke:var(--ink);stroke-dasharray:9 3 2 3 2 3}"
                     + ".c path.c-measured{stroke:var(--ink);stroke-width:1.4}"
                     + ".c path.c-limit{stroke:var(--limit);stroke-width:1.6}"
                     + ".c path.c-hatch{stroke-dasharray:none;stroke-width:1.8}"

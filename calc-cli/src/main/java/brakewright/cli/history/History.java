@@ -55,6 +55,15 @@ public record History(List<PastSheet> sheets, List<String> leftOut) {
     }
 
     /**
+     * Tells the builds apart that the worksheets are of.
+     *
+     * @return their titles, each once, in the order of the worksheets
+     */
+    public List<String> titles() {
+        return sheets.stream().map(PastSheet::title).distinct().toList();
+    }
+
+    /**
      * Compares a worksheet with the one before it.
      *
      * @param place of the later one, from 1 on

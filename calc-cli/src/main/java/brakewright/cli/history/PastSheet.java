@@ -8,8 +8,10 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -19,7 +21,8 @@ import java.util.Optional;
  * @param name of its file, as it may be printed
  * @param title what the vehicle is called, likewise as all other words
  * @param values a number or a word for each that stands in it
- * @param inputs number or word, by the key of the build file; settings left out
+ * @param inputs number, word or list, by the key of the build file; settings left out. A list holds
+ *     numbers and words, that of a curve a list for each point
  * @param units of the inputs that have one, by the same key
  */
 public record PastSheet(
@@ -88,8 +91,8 @@ public record PastSheet(
                         if (names.length < 2) {
                             return;
                         }
-                        if (names[1].startsWith("value")) {
-                            inputs.merge(names[0], value, (one, more) -> one + ", " + more);
+                        if (names[1].equals("value")) {
+                            inputs.put(names[0], value);
                         } else if (names[1].equals("unit")
                                 && !value.equals("")
                                 && !value.equals(RATIO)) {
@@ -110,15 +113,40 @@ public record PastSheet(
                 parser.nextToken();
                 flatten(parser, below, flat);
             }
+        } else if (token == JsonToken.START_ARRAY && path.startsWith(INPUTS)) {
+            flat.put(path, list(parser));
         } else if (token == JsonToken.START_ARRAY) {
             for (int place = 0; parser.nextToken() != JsonToken.END_ARRAY; place++) {
                 flatten(parser, below(path, String.valueOf(place)), flat);
             }
-        } else if (token != null && token.isNumeric()) {
-            flat.put(path, parser.getDoubleValue());
-        } else if (token == JsonToken.VALUE_STRING) {
-            flat.put(path, Printable.shown(parser.getText()));
+        } else {
+            single(parser).ifPresent(value -> flat.put(path, value));
         }
+    }
+
+    private static List<Object> list(JsonParser parser) throws IOException {
+        List<Object> all = new ArrayList<>();
+        for (JsonToken token = parser.nextToken();
+                token != JsonToken.END_ARRAY;
+                token = parser.nextToken()) {
+            if (token == JsonToken.START_ARRAY) {
+                all.add(list(parser));
+            } else {
+                single(parser).ifPresent(all::add);
+                parser.skipChildren();
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static Optional<Object> single(JsonParser parser) throws IOException {
+        JsonToken token = parser.currentToken();
+        if (token != null && token.isNumeric()) {
+            return Optional.of(parser.getDoubleValue());
+        }
+        return token == JsonToken.VALUE_STRING
+                ? Optional.of(Printable.shown(parser.getText()))
+                : Optional.empty();
     }
 
     private static String below(String path, String name) {

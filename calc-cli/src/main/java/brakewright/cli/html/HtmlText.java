@@ -21,8 +21,14 @@ public final class HtmlText {
     private static final Pattern NUMBER =
             Pattern.compile("[-−+]?[0-9].{0,15}|-|none|gone|not set|any|never");
 
+    /** Between a number and what may be its unit. */
+    private static final Pattern UNIT = Pattern.compile("(?<=[0-9]) (?=[%°A-Za-z])");
+
     /** Our own choice: what is longer is broken rather than scrolled for. */
     private static final int SHORT = 22;
+
+    /** Our own choice: longer than any word of ours, such as a key of a build file. */
+    private static final Pattern LONG_WORD = Pattern.compile("[^\\s-]{36}");
 
     private int charts;
 
@@ -63,13 +69,23 @@ public final class HtmlText {
     }
 
     /**
+     * Replaces what cannot be shown, and keeps a number on the line of its unit.
+     *
+     * @param text a sentence, which nobody copies into a build file
+     * @return the text with a blank that does not break before each unit
+     */
+    public String told(String text) {
+        return UNIT.matcher(shown(text)).replaceAll("\u00a0");
+    }
+
+    /**
      * Returns how a column stands.
      *
      * @param rows of the table
      * @param column which one
      * @return at its right where every cell that is not empty is short and has a digit at its
-     *     beginning, on one line where each is short; null for the usual way, so that nothing is
-     *     written
+     *     beginning, on one line where each is short, broken within words where one is too long for
+     *     any column; null for the usual way, so that nothing is written
      */
     public @Nullable String columnStyle(List<List<String>> rows, int column) {
         List<String> cells =
@@ -77,7 +93,26 @@ public final class HtmlText {
         if (column > 0 && cells.stream().allMatch(cell -> NUMBER.matcher(cell).matches())) {
             return "n";
         }
-        return cells.stream().allMatch(cell -> cell.length() <= SHORT) ? "s" : null;
+        if (cells.stream().allMatch(cell -> cell.length() <= SHORT)) {
+            return "s";
+        }
+        return cells.stream().anyMatch(HtmlText::hasLongWord) ? "l" : null;
+    }
+
+    /**
+     * Returns how the head of a column stands.
+     *
+     * @param head what stands there
+     * @param rows of the table
+     * @param column which one
+     * @return as its column does; broken within a word where one is too long for any column
+     */
+    public @Nullable String headStyle(String head, List<List<String>> rows, int column) {
+        return hasLongWord(head) ? "l" : columnStyle(rows, column);
+    }
+
+    private static boolean hasLongWord(String text) {
+        return LONG_WORD.matcher(text).find();
     }
 
     private static String style() {

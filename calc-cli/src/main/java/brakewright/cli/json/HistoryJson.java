@@ -4,8 +4,10 @@ import brakewright.cli.history.Change;
 import brakewright.cli.history.History;
 import brakewright.cli.history.PastSheet;
 import brakewright.cli.history.Watched;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Past worksheets as JSON: what stood in each, and what changed since the one before. */
 public final class HistoryJson {
@@ -72,8 +74,15 @@ public final class HistoryJson {
                     if (each instanceof Double number) {
                         json.number(name, number);
                     } else {
-                        json.text(name, String.valueOf(each));
+                        json.text(name, flat(each));
                     }
                 });
+    }
+
+    /** All of a list or a curve, one after another. */
+    private static String flat(Object value) {
+        return value instanceof List<?> all
+                ? all.stream().map(HistoryJson::flat).collect(Collectors.joining(", "))
+                : String.valueOf(value);
     }
 }

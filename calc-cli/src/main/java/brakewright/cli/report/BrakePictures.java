@@ -31,7 +31,7 @@ final class BrakePictures {
     private static final int MOST = 4;
 
     private static final List<Role> ROLES =
-            List.of(Role.PRESENT, Role.PROPOSED, Role.OTHER, Role.MEASURED);
+            List.of(Role.PRESENT, Role.PROPOSED, Role.OTHER, Role.FURTHER);
 
     private final List<Shown> shown;
     private final UnitSystem units;

@@ -123,7 +123,9 @@ final class Chapters {
     }
 
     private static boolean namesItself(List<String> line) {
-        return line.get(0).startsWith("charge") || (hasNoNumber(line) && line.get(0).isEmpty());
+        return line.get(0).startsWith("charge")
+                || line.get(0).startsWith("speed [")
+                || (hasNoNumber(line) && line.get(0).isEmpty());
     }
 
     private static boolean hasNoNumber(List<String> line) {

@@ -92,7 +92,7 @@ public final class CheckReport {
         BrakePictures brake =
                 new BrakePictures(
                         List.of(
-                                new BrakePictures.Shown("set now", check.present()),
+                                new BrakePictures.Shown("present", check.present()),
                                 new BrakePictures.Shown("proposed", check.proposed())),
                         units);
         return switch (section) {

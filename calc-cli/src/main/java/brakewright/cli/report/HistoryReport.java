@@ -40,11 +40,7 @@ public final class HistoryReport {
         }
         chapters.addAll(Chapters.of(headed));
         return new Report(
-                sheets.get(sheets.size() - 1).title(),
-                "What changed",
-                List.of(),
-                List.of(),
-                chapters);
+                HistoryWords.title(history), "What changed", List.of(), List.of(), chapters);
     }
 
     private static Plot brake(List<PastSheet> sheets, UnitSystem units) {

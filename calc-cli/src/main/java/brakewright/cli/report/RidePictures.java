@@ -121,6 +121,7 @@ final class RidePictures {
                 beside(
                         "Current, measured and predicted",
                         "A",
+                        1,
                         time,
                         minutes,
                         traced(course, Traced::measuredCurrent),
@@ -129,6 +130,7 @@ final class RidePictures {
                 beside(
                         "Voltage, measured and predicted",
                         "V",
+                        2,
                         time,
                         minutes,
                         traced(course, Traced::measuredVoltage),
@@ -146,6 +148,7 @@ final class RidePictures {
     private static Plot beside(
             String title,
             String unit,
+            int decimals,
             Axis time,
             double[] minutes,
             double[] measured,
@@ -155,7 +158,7 @@ final class RidePictures {
                 title,
                 off.isPresent()
                         ? "The model is off by "
-                                + Numbers.significant(off.getAsDouble())
+                                + Numbers.nearest(off.getAsDouble(), decimals)
                                 + " "
                                 + unit
                                 + " on the whole (root of the mean square)."

@@ -9,6 +9,8 @@ import brakewright.worksheet.BrakeRow;
 import brakewright.worksheet.CheckSheet;
 import brakewright.worksheet.CheckedCurrents;
 import brakewright.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** The present and the proposed brake over speed and charge, one line under the other. */
@@ -37,7 +39,7 @@ final class CheckMap {
         page.note(
                 "asked: with no pack limit; sent: after it, the high-voltage taper included;"
                         + " braking in full [A]");
-        heading("may take");
+        page.line(heading("may take"));
         for (CheckedCurrents at : check.currents(charges, speeds)) {
             BrakeRow present = at.sent().present();
             BrakeRow proposed = at.sent().proposed();
@@ -70,18 +72,22 @@ final class CheckMap {
         double charge = build.use().chargeFrom();
         page.line(
                 ink.heading("Electric brake over speed at " + Numbers.percent(charge) + " charge"));
-        heading("");
+        List<String> heads = new ArrayList<>(List.of("speed [" + units.speedUnit() + "]"));
+        for (double speed : speeds) {
+            heads.add(ShownSpeeds.head(units, speed, top));
+        }
+        page.row(heading(""), heads);
         Both<BrakeForce> forces = check.forces(speeds);
         forces("present", forces.present());
         forces("proposed", forces.proposed());
     }
 
-    private void heading(String bound) {
+    private String heading(String bound) {
         StringBuilder head = new StringBuilder(row("", units.speedUnit(), bound));
         for (double speed : speeds) {
             head.append(String.format(Locale.ROOT, "%8s ", ShownSpeeds.head(units, speed, top)));
         }
-        page.line(head.toString());
+        return head.toString();
     }
 
     private static String sent(BrakeRow row) {
@@ -111,8 +117,16 @@ final class CheckMap {
     }
 
     private void forces(String name, BrakeForce brake) {
-        page.line(row("", name + ", wheel force [N]", "") + cells(brake.wheelForce(), 0));
-        page.line(row("", name + ", with road [m/s²]", "") + cells(brake.deceleration(), 2));
+        force(name + ", wheel force [N]", brake.wheelForce(), 0);
+        force(name + ", with road [m/s²]", brake.deceleration(), 2);
+    }
+
+    private void force(String label, double[] values, int digits) {
+        List<String> told = new ArrayList<>(List.of(label));
+        for (double value : values) {
+            told.add(told(value, digits));
+        }
+        page.row(row("", label, "") + cells(values, digits), told);
     }
 
     private static String row(String charge, String name, String bound) {

@@ -118,7 +118,7 @@ final class CheckStops {
                     left.refusal() == LeftBraking.Refusal.TRIPPED
                             ? "nothing"
                             : Numbers.down(left.mayTake(), 1) + " A");
-            rows.row("", mean(before.get(i).outcome()), mean(left.outcome()), "");
+            rows.row("  mean", mean(before.get(i).outcome()), mean(left.outcome()), "");
         }
     }
 

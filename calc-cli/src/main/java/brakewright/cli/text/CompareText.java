@@ -247,20 +247,17 @@ public final class CompareText {
             boolean isOutside =
                     judged.get(place).evaluation().outcome() == Verdict.Outcome.OUTSIDE_LIMITS;
             boolean isRanked = judged.get(place).mayBeBest();
-            page.paragraph(
-                    "",
-                    2,
-                    name(place)
-                            + ": "
-                            + (isOutside
-                                    ? "not ranked, as it is outside limits"
-                                    : !isRanked
-                                            ? "not ranked, as its brake is NONE where it is weakest"
-                                            : rows.isEmpty()
-                                                    ? "no row"
-                                                    : rows.stream()
-                                                            .map(words::label)
-                                                            .collect(Collectors.joining("; "))));
+            named(
+                    place,
+                    isOutside
+                            ? "not ranked, as it is outside limits"
+                            : !isRanked
+                                    ? "not ranked, as its brake is NONE where it is weakest"
+                                    : rows.isEmpty()
+                                            ? "no row"
+                                            : rows.stream()
+                                                    .map(words::label)
+                                                    .collect(Collectors.joining("; ")));
         }
     }
 
@@ -276,19 +273,31 @@ public final class CompareText {
                         case CONDITIONAL -> Ink.Tone.DOUBTFUL;
                         case OUTSIDE_LIMITS -> Ink.Tone.BAD;
                     };
-            page.paragraph(
-                    "",
-                    2,
-                    name(place)
-                            + ": "
-                            + ink.paint(tone, name(review.verdict()))
+            named(
+                    place,
+                    ink.paint(tone, name(review.verdict()))
                             + (profile.isAtCorner()
                                     ? ", at the unfavourable corner of the tolerances stated"
-                                    : ""));
-            for (String sentence : new VerdictWords(profile.build(), units).of(review)) {
-                page.paragraph("", 4, sentence);
-            }
+                                    : ""),
+                    new VerdictWords(profile.build(), units).of(review));
         }
+    }
+
+    private void named(int place, String told) {
+        named(place, told, List.of());
+    }
+
+    /** What is said of one profile; a document has its name as a label. */
+    private void named(int place, String told, List<String> sentences) {
+        if (ink.manuscript().isPresent()) {
+            page.paragraph(
+                    name(place),
+                    2,
+                    sentences.isEmpty() ? told : told + ". " + String.join(" ", sentences));
+            return;
+        }
+        page.paragraph("", 2, name(place) + ": " + told);
+        sentences.forEach(each -> page.paragraph("", 4, each));
     }
 
     /** May be the name of a file, which may hold anything. */

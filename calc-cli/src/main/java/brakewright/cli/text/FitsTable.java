@@ -72,8 +72,8 @@ final class FitsTable {
         }
         tables.forEach(
                 (table, own) -> {
-                    page.line("  [" + table + "]");
-                    own.forEach(each -> page.line("  " + ink.settle(each)));
+                    page.copied("[" + table + "]");
+                    own.forEach(each -> page.copied(ink.settle(each)));
                 });
     }
 

@@ -17,6 +17,7 @@ public final class HistoryText {
 
     private static final String ROW = "  %-34s %20s  %20s";
     private static final String NONE = "-";
+    private static final String NAMELESS = "a build without a title";
 
     private final History history;
     private final HistoryWords words;
@@ -44,11 +45,14 @@ public final class HistoryText {
      */
     public String text() {
         List<PastSheet> sheets = history.sheets();
-        page.line(ink.heading(sheets.get(sheets.size() - 1).title() + ": what changed"));
+        page.line(ink.heading(HistoryWords.title(history) + ": what changed"));
         page.note(
                 sheets.size()
                         + (sheets.size() == 1 ? " worksheet" : " worksheets")
-                        + ", in the order of their names");
+                        + ", in the order of their names"
+                        + (history.titles().size() > 1
+                                ? "; they are of " + history.titles().size() + " builds"
+                                : ""));
         if (!history.leftOut().isEmpty()) {
             page.note(
                     "left out, as they are no worksheets: " + String.join(", ", history.leftOut()));
@@ -66,6 +70,9 @@ public final class HistoryText {
     private void sheet(int place) {
         PastSheet sheet = history.sheets().get(place);
         page.line(ink.nameHeading(sheet.name()));
+        if (history.titles().size() > 1) {
+            page.note("of " + (sheet.title().isEmpty() ? NAMELESS : sheet.title()));
+        }
         page.note(
                 "pack and parts "
                         + value(

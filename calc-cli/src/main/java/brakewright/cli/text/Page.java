@@ -70,6 +70,16 @@ final class Page {
                 Arrays.stream(cells).map(String::valueOf).toList());
     }
 
+    /** Adds a line to copy, a little indented. */
+    Page copied(String line) {
+        if (ink.manuscript().isEmpty()) {
+            return line("  " + line);
+        }
+        endTable();
+        told(settled(line));
+        return this;
+    }
+
     private void wrapped(String line) {
         if (visibleLength(line) <= width) {
             put(line);

@@ -133,9 +133,22 @@ final class SagTable {
                         + (sheet.build().battery().isOnePack()
                                 ? " [V]"
                                 : " of the worst pack [V]"));
-        page.line(row("charge", cases, each -> ink.settle(SagWords.name(each.draw())) + "  "));
+        page.row(
+                row("charge", cases, each -> ink.settle(SagWords.name(each.draw())) + "  "),
+                parted(
+                        "charge",
+                        cases,
+                        each ->
+                                List.of(
+                                        SagWords.name(each.draw()) + ": all",
+                                        SagWords.name(each.draw()) + ": a cell")));
         for (double charge : charges) {
-            page.line(row(Numbers.percent(charge), cases, each -> entry(ink, each.draw(), charge)));
+            page.row(
+                    row(Numbers.percent(charge), cases, each -> entry(ink, each.draw(), charge)),
+                    parted(
+                            Numbers.percent(charge),
+                            cases,
+                            each -> parted(sag.loaded(each.draw(), charge))));
         }
     }
 
@@ -149,6 +162,22 @@ final class SagTable {
                 : "while " + draw + " are drawn (recommended, for none is set)";
     }
 
+    /** Cells that hold one number each. */
+    private static List<String> parted(
+            String label, List<Sag.Case> cases, Function<Sag.Case, List<String>> entries) {
+        List<String> parted = new ArrayList<>(List.of(label));
+        cases.forEach(each -> parted.addAll(entries.apply(each)));
+        return parted;
+    }
+
+    private static List<String> parted(SagSheet.Loaded loaded) {
+        return loaded.isGiven()
+                ? List.of(
+                        Numbers.nearest(loaded.pack(), 1),
+                        Numbers.nearest(loaded.cell(), 2) + " " + marks(loaded))
+                : List.of("gone", "gone !");
+    }
+
     private String entry(Ink ink, Sag.Draw drawn, double charge) {
         SagSheet.Loaded loaded = sag.loaded(drawn, charge);
         if (!loaded.isGiven()) {
@@ -159,6 +188,10 @@ final class SagTable {
                 ink.isNarrow() ? "%s %5s %s" : "%s %7s %s",
                 Numbers.nearest(loaded.pack(), 1),
                 Numbers.nearest(loaded.cell(), 2),
-                (loaded.isFading() ? "~" : " ") + (loaded.isBelowFloor() ? "!" : " "));
+                marks(loaded));
+    }
+
+    private static String marks(SagSheet.Loaded loaded) {
+        return (loaded.isFading() ? "~" : " ") + (loaded.isBelowFloor() ? "!" : " ");
     }
 }

@@ -1,13 +1,15 @@
 package brakewright.cli.words;
 
+import brakewright.cli.history.History;
 import brakewright.cli.history.Watched;
+import brakewright.spec.Unit;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Names what is followed through past worksheets, and writes it. */
 public final class HistoryWords {
-
-    /** So many numbers, abscissas among them, are a curve. */
-    private static final int CURVE = 4;
 
     private final UnitSystem units;
 
@@ -18,6 +20,17 @@ public final class HistoryWords {
      */
     public HistoryWords(UnitSystem units) {
         this.units = units;
+    }
+
+    /**
+     * Names what the worksheets are of.
+     *
+     * @param history the worksheets
+     * @return the title of the build, or how many builds there are
+     */
+    public static String title(History history) {
+        List<String> titles = history.titles();
+        return titles.size() == 1 ? titles.get(0) : titles.size() + " builds";
     }
 
     /**
@@ -77,24 +90,47 @@ public final class HistoryWords {
     /**
      * Writes an input.
      *
-     * @param value a number, a word, or the numbers of a list or a curve parted by commas
-     * @param unit in which it is; empty for none
+     * @param value a number, a word or a list of them; that of a curve holds a list for each point
+     * @param unit in which it is, as a worksheet for programs spells it; empty for none
      * @return the text; of a curve how many points it has, and its first and last value
      */
     public static String input(Object value, String unit) {
-        String behind = unit.isEmpty() ? "" : " " + unit;
-        if (value instanceof Double number) {
-            return Numbers.significant(number) + behind;
+        String behind = unit.isEmpty() ? "" : " " + spelt(unit);
+        if (value instanceof List<?> all && isCurve(all)) {
+            return String.format(
+                    Locale.ROOT,
+                    "%d point%s, %s to %s%s",
+                    all.size(),
+                    all.size() == 1 ? "" : "s",
+                    ordinate(all.get(0)),
+                    ordinate(all.get(all.size() - 1)),
+                    behind);
         }
-        String[] all = String.valueOf(value).split(", ", -1);
-        return all.length < CURVE
-                ? value + behind
-                : String.format(
-                        Locale.ROOT,
-                        "%d points, %s to %s%s",
-                        all.length / 2,
-                        all[1],
-                        all[all.length - 1],
-                        behind);
+        return single(value) + behind;
+    }
+
+    private static boolean isCurve(List<?> all) {
+        return !all.isEmpty()
+                && all.stream().allMatch(each -> each instanceof List<?> at && !at.isEmpty());
+    }
+
+    private static String ordinate(Object point) {
+        return point instanceof List<?> at ? single(at.get(at.size() - 1)) : single(point);
+    }
+
+    private static String single(Object value) {
+        if (value instanceof List<?> all) {
+            return all.stream().map(HistoryWords::single).collect(Collectors.joining(", "));
+        }
+        return value instanceof Double number ? Numbers.significant(number) : String.valueOf(value);
+    }
+
+    /** As pages spell the unit; one of another edition as it stands there. */
+    private static String spelt(String unit) {
+        return Arrays.stream(Unit.values())
+                .filter(each -> each.plain().equals(unit))
+                .map(Unit::text)
+                .findFirst()
+                .orElse(unit);
     }
 }
