@@ -94,13 +94,15 @@ final class RideCommand implements Callable<Integer> {
             arity = "1..*",
             paramLabel = "BUILD|FILE",
             description =
-                    "The build file, then one or more recordings (CSV); with --inspect recordings"
-                            + " alone.")
+                    "The build file, then one or more recordings (CSV); with --inspect the build file"
+                            + " (.toml, .json or -) may be left out.")
     List<Path> files = new ArrayList<>();
 
     @Option(
             names = "--inspect",
-            description = "Print what each column of the recordings is taken for, and why.")
+            description =
+                    "Print what each column of the recordings is taken for, and why; behind a build"
+                            + " file as its table [recording] tells.")
     boolean inspect;
 
     @Option(
@@ -284,7 +286,20 @@ final class RideCommand implements Callable<Integer> {
         if (!form.isText() && !form.isJson()) {
             throw new Unusable("--inspect is told as text or json");
         }
-        Inspection found = inspected(files, told().choice());
+        boolean hasBuild = isBuild(files.get(0));
+        List<Path> recordings = hasBuild ? files.subList(1, files.size()) : files;
+        if (recordings.isEmpty()) {
+            throw new Unusable(
+                    "no recording is named; --inspect wants one or more, for example brakewright"
+                            + " ride --inspect straight.csv");
+        }
+        Told told = told();
+        Inspection found =
+                inspected(
+                        recordings,
+                        hasBuild
+                                ? choice(situation.applied(BuildArgument.read(files.get(0))), told)
+                                : told.choice());
         if (found.read().isPresent() || output.file == null) {
             output.write(
                     form.isJson()
@@ -292,8 +307,14 @@ final class RideCommand implements Callable<Integer> {
                             : new InspectText(found, output.ink(page)).text(),
                     spec.commandLine().getOut());
         }
-        usable(found, files);
+        usable(found, recordings);
         return ExitStatus.FINE;
+    }
+
+    /** Recordings are CSV; what ends as build files do, or is standard input, is one. */
+    private static boolean isBuild(Path file) {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        return name.endsWith(".toml") || name.endsWith(".json") || name.equals("-");
     }
 
     private int ridden() {

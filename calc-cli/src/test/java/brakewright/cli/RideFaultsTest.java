@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -85,6 +87,44 @@ class RideFaultsTest {
 
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.err()).contains("no two rows follow each other", "30 s apart");
+    }
+
+    /** What stands for a field that was not recorded is no fault. */
+    @Test
+    void aFieldThatIsNoNumberIsLeftOutAndOneThatIsMissingIsNoFault() throws IOException {
+        String rows = rows(100);
+
+        assertThat(ride(HEAD + "\n" + rows.replace("\n50,0,18,", "\n50,0,1.8.0,")).out())
+                .contains("0.495 km, by the wheels")
+                .contains("1 x unreadable", "wheel_speed", "ride.csv line 52");
+        for (String missing : new String[] {"", " ", "-", "NaN"}) {
+            assertThat(
+                            ride(HEAD
+                                            + "\n"
+                                            + rows.replace("\n50,0,18,", "\n50,0," + missing + ","))
+                                    .out())
+                    .contains("0.495 km, by the wheels", "LEFT OUT OR REPAIRED\n  nothing");
+        }
+    }
+
+    /** The first row of the next day stands on line 32; the same minute at noon needs nothing. */
+    @Test
+    void aClockThatPassesMidnightRunsOn() throws IOException {
+        assertThat(ride(clock(86_370)).out())
+                .contains("0.295 km, by the wheels")
+                .contains("rows                    60 in 1 piece")
+                .contains("1 x midnight", "ride.csv line 32");
+        assertThat(ride(clock(43_170)).out())
+                .contains("0.295 km, by the wheels", "LEFT OUT OR REPAIRED\n  nothing");
+    }
+
+    /** A minute at 5 m/s from a second of the day on. */
+    private static String clock(int from) {
+        return "time,speed [km/h]\n"
+                + IntStream.range(from, from + 60)
+                        .mapToObj(second -> LocalTime.ofSecondOfDay(second % 86_400))
+                        .map(time -> time.format(DateTimeFormatter.ISO_LOCAL_TIME) + ",18\n")
+                        .collect(Collectors.joining());
     }
 
     /** One wrong digit of a date would begin another ride. */

@@ -156,6 +156,32 @@ class RideToldTest {
                 .contains("\"heading\" : \"how fast\"", "\"problems\"");
     }
 
+    /** The same columns, for the same reasons, as when the ride is read. */
+    @Test
+    void whatIsInspectedBehindABuildFileIsWhatWillBeRead() throws IOException {
+        CommandRun run = ride(board(TABLE), odd(), "--inspect");
+
+        assertThat(run.err()).isEmpty();
+        assertThat(run.status()).isEqualTo(ExitStatus.FINE);
+        assertThat(run.out())
+                .startsWith("odd.csv\n")
+                .containsPattern("how fast +wheel_speed in km/h: as told; unit as told")
+                .contains("negative out of the pack in the files, as told");
+        assertThat(
+                        ride(board(TABLE), odd(), "--inspect", "--column-units", "wheel_speed=mph")
+                                .out())
+                .containsPattern("how fast +wheel_speed in m(ph|i/h): as told; unit as told");
+    }
+
+    @Test
+    void aBuildFileAloneIsNoRecordingToInspect() throws IOException {
+        CommandRun run = CommandRun.of("ride", "--inspect", board(TABLE).toString());
+
+        assertThat(run.status()).isEqualTo(ExitStatus.UNUSABLE);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("no recording is named; --inspect wants one or more");
+    }
+
     @Test
     void nothingIsWrittenToAFileWhereOneIsRefused() throws IOException {
         Path target = folder.resolve("found.txt");

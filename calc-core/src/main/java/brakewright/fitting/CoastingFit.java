@@ -84,10 +84,7 @@ final class CoastingFit {
                             + LEAST_BLOCKS
                             + " times 3 s in all");
         }
-        Optional<LeastSquares> solved =
-                LeastSquares.of(
-                        columns.toArray(double[][]::new),
-                        values.stream().mapToDouble(Double::doubleValue).toArray());
+        Optional<LeastSquares> solved = LeastSquares.of(columns, values);
         if (solved.isEmpty()) {
             return refused("speeds are too alike to tell one from the other");
         }

@@ -105,10 +105,7 @@ final class RoadFit {
                                 + LEAST_BLOCKS
                                 + " times 10 s of even riding within what the settings permit");
             }
-            Optional<LeastSquares> solved =
-                    LeastSquares.of(
-                            columns.toArray(double[][]::new),
-                            values.stream().mapToDouble(Double::doubleValue).toArray());
+            Optional<LeastSquares> solved = LeastSquares.of(columns, values);
             if (solved.isEmpty()) {
                 return refused("speeds are too alike to tell one from the other");
             }

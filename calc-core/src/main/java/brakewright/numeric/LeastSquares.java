@@ -1,5 +1,6 @@
 package brakewright.numeric;
 
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -23,6 +24,19 @@ public record LeastSquares(double[] coefficients, double[] errors) {
 
     /** Columns more alike than this tell nothing apart. */
     private static final double SINGULAR = 1e-9;
+
+    /**
+     * Solves for the coefficients of rows that were gathered.
+     *
+     * @param columns of every row, more rows than columns
+     * @param values of every row
+     * @return the solution; empty where the columns cannot be told apart
+     */
+    public static Optional<LeastSquares> of(List<double[]> columns, List<Double> values) {
+        return of(
+                columns.toArray(double[][]::new),
+                values.stream().mapToDouble(Double::doubleValue).toArray());
+    }
 
     /**
      * Solves for the coefficients.
