@@ -5,6 +5,7 @@ import brakewright.buildfile.Problem;
 import brakewright.buildfile.internal.Printable;
 import brakewright.cli.doubt.Vehicles;
 import java.io.PrintWriter;
+import java.util.Optional;
 import picocli.CommandLine;
 
 /** Says what went wrong, without a stack trace. */
@@ -42,8 +43,11 @@ final class Complaints
     public int handleParseException(CommandLine.ParameterException wrong, String[] arguments) {
         CommandLine commandLine = wrong.getCommandLine();
         PrintWriter err = commandLine.getErr();
-        err.println(Printable.shortened(String.valueOf(wrong.getMessage())));
-        if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
+        Optional<String> misspelt = Misspelt.told(wrong);
+        err.println(Printable.shortened(misspelt.orElse(String.valueOf(wrong.getMessage()))));
+        if (misspelt.isPresent()) {
+            err.println("All options: " + commandLine.getCommandSpec().qualifiedName() + " --help");
+        } else if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
             commandLine.usage(err);
         }
         return ExitStatus.UNUSABLE;

@@ -10,6 +10,7 @@ import brakewright.explain.ResultId;
 import brakewright.explain.Workings;
 import brakewright.limit.LimitId;
 import brakewright.worksheet.Worksheet;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -68,8 +69,9 @@ final class ExplainCommand implements Callable<Integer> {
             throw new Unusable(
                     "\""
                             + subject
-                            + "\" is no limit and no result; there are "
-                            + nearestFirst(key));
+                            + "\" is no limit and no result; the nearest are "
+                            + nearest(key)
+                            + ". All of them: brakewright explain --help");
         }
         BuildFile file = situation.applied(build.read());
         Worksheet sheet = Worksheet.of(file.build());
@@ -84,8 +86,9 @@ final class ExplainCommand implements Callable<Integer> {
         return ExitStatus.FINE;
     }
 
-    /** All names, those most like a misspelt one first. */
-    private static String nearestFirst(String key) {
-        return String.join(", ", Nearest.first(key, new Offered.Explained().words().toList()));
+    /** The three names that are most like a misspelt one. */
+    private static String nearest(String key) {
+        List<String> names = Nearest.first(key, new Offered.Explained().words().toList());
+        return names.get(0) + ", " + names.get(1) + " and " + names.get(2);
     }
 }

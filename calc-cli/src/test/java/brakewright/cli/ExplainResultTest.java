@@ -130,9 +130,7 @@ class ExplainResultTest {
         CommandRun run = explain(Example.TRIKE.path(), "town_rang");
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err())
-                .contains("\"town_rang\" is no limit and no result; there are town-range, ")
-                .contains(Arrays.stream(LimitId.values()).map(LimitId::key).toList())
-                .contains(Arrays.stream(ResultId.values()).map(ResultId::key).toList());
+                .contains("\"town_rang\" is no limit and no result; the nearest are town-range, ");
     }
 
     @Test
