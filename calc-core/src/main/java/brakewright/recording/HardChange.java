@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A hard stop or a hard pull: the speed changes by at least 1 m/s each second, and by 2 m/s in all.
+ * A hard stop or a hard pull: the speed changes by at least 1 m/s in some second, by half of that
+ * in each, and by 2 m/s in all. So one stop stays one where its rate wavers about the first.
  *
  * <p>Assumption: these bounds are our own choice; coasting and gentle riding stay below them.
  *
@@ -18,7 +19,8 @@ import java.util.List;
 public record HardChange(
         Moment begin, double to, double seconds, double distance, double mean, double highest) {
 
-    private static final double LEAST_RATE = 1.0;
+    private static final double LEAST_HIGHEST = 1.0;
+    private static final double LEAST_RATE = 0.5;
     private static final double LEAST_CHANGE = 2.0;
 
     /** Over how long a rate is taken: shorter, coarse speeds make any [s]. */
@@ -66,7 +68,9 @@ public record HardChange(
             } else if (first >= 0) {
                 int begin = rates.rows[first];
                 int end = rates.rows[rates.ends[i - 1]];
-                add(piece, longestStep, speed, begin, end, highest, all);
+                if (highest >= LEAST_HIGHEST) {
+                    add(piece, longestStep, speed, begin, end, highest, all);
+                }
                 first = -1;
                 highest = 0.0;
             }

@@ -225,7 +225,10 @@ public final class RideText {
                         top ->
                                 row(
                                         "held for " + Numbers.time(pace.hold()),
-                                        units.speedText(top.value()) + ", " + where(top)));
+                                        units.speedText(top.value())
+                                                + ", at "
+                                                + charge(top)
+                                                + place(top.place())));
         pace.bothWays().ifPresent(this::bothWays);
         Optional.ofNullable(ride.extremes().get(Extreme.HIGHEST_SPEED))
                 .ifPresent(top -> row("highest of any row", units.speedText(top.value())));
@@ -410,13 +413,17 @@ public final class RideText {
 
     private String where(Moment moment) {
         return "at "
-                + moment.charge().stream()
-                        .mapToObj(charge -> Numbers.percent(charge) + " charge, ")
-                        .collect(Collectors.joining())
+                + charge(moment)
                 + moment.speed().stream()
                         .mapToObj(speed -> units.speedText(speed) + ", ")
                         .collect(Collectors.joining())
                 + place(moment.place());
+    }
+
+    private static String charge(Moment moment) {
+        return moment.charge().stream()
+                .mapToObj(charge -> Numbers.percent(charge) + " charge, ")
+                .collect(Collectors.joining());
     }
 
     private static String place(Place place) {

@@ -29,7 +29,8 @@ public enum RideWord {
     /** Hard stops and pulls. */
     HARD_CHANGES(
             "where the speed changed fast, with the distance and the mean and highest rate.",
-            "The rate over about a second of the speed.",
+            "The rate over about a second of the speed: at least 1 m/s² at its highest, half of that"
+                    + " throughout, and 2 m/s in all.",
             "Wheels that lock or spin tell a rate that the vehicle never had."),
     /** Limits. */
     LIMITS_EXCEEDED(
