@@ -417,11 +417,10 @@ class CheckCommandTest {
         assertThat(JsonMaps.number(sent, "current_A")).isCloseTo(11.0, within(1e-9));
         assertThat(JsonMaps.number(sent, "cell_current_A")).isCloseTo(2.75, within(1e-9));
         assertThat(text)
+                .contains("into each cell", "2.8 A")
                 .contains(
                         String.format(
-                                Locale.ROOT,
-                                "2.8 A, %.2f V",
-                                JsonMaps.number(sent, "cell_voltage_V")));
+                                Locale.ROOT, "%.2f V", JsonMaps.number(sent, "cell_voltage_V")));
         Map<String, Object> feel = JsonMaps.object(json, "feel_g");
         assertThat(text)
                 .contains(

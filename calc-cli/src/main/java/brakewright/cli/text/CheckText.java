@@ -261,15 +261,14 @@ public final class CheckText {
                     CheckRows.flow(flows.present().current(), flows.present().isExceeded()),
                     CheckRows.flow(flows.proposed().current(), flows.proposed().isExceeded()),
                     Numbers.down(row.mayTake(), 1) + " A");
-            rows.row("  each cell", cell(flows.present()), cell(flows.proposed()), "");
+            cells("  into each cell", flows, flow -> Numbers.nearest(flow.cellCurrent(), 1) + " A");
+            cells("  fullest cells", flows, flow -> Numbers.nearest(flow.cellVoltage(), 2) + " V");
         }
     }
 
-    private static String cell(ReturnRow.Flow flow) {
-        return Numbers.nearest(flow.cellCurrent(), 1)
-                + " A, "
-                + Numbers.nearest(flow.cellVoltage(), 2)
-                + " V";
+    private void cells(
+            String name, Both<ReturnRow.Flow> flows, Function<ReturnRow.Flow, String> told) {
+        rows.row(name, told.apply(flows.present()), told.apply(flows.proposed()), "");
     }
 
     private double[] charges() {
