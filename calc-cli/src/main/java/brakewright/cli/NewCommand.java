@@ -141,8 +141,7 @@ final class NewCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.println("Written to " + file + ". What it says for your vehicle:");
         out.println("  brakewright worksheet " + file);
-        out.println(
-                "What was not known stands in the file with how to find it; the worksheet says what to"
-                        + " measure first.");
+        out.println("What was not known stands in the file with how to find it;");
+        out.println("the worksheet says what to measure first.");
     }
 }

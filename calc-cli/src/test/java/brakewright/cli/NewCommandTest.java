@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
+import org.jline.terminal.Size;
 import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -252,9 +253,14 @@ class NewCommandTest {
 
     /** What a person sees and types; each answer ends with the return key. */
     private String typed(String keys) throws IOException {
+        return typed(keys, 0);
+    }
+
+    private String typed(String keys, int columns) throws IOException {
         ByteArrayOutputStream screen = new ByteArrayOutputStream();
         LineDisciplineTerminal terminal =
                 new LineDisciplineTerminal("test", "ansi", screen, StandardCharsets.UTF_8);
+        terminal.setSize(new Size(columns, columns == 0 ? 0 : 40));
         CompletableFuture<Void> typing =
                 CompletableFuture.runAsync(
                         () -> {
@@ -326,6 +332,22 @@ class NewCommandTest {
                         "without it: My vehicle",
                         "\"fast\" does not read as a number with a unit; for example 170 rpm/V",
                         "known so far: full pack 50.4 V, 12.0 Ah, gearing 3.20 to 1, at most some 113 km/h");
+    }
+
+    @Test
+    void itFollowsTheWidthOfTheTerminal() throws IOException {
+        String screen = typed("?\r" + answersOf(HARBOUR_BOARD), 72);
+        assertThat(screen).contains("How is it ridden", "known so far");
+        assertThat(screen.replaceAll("\u001b\\[[0-9;?]*[a-zA-Z]|\u001b[=>]", "").split("[\r\n]+"))
+                .filteredOn(line -> !line.startsWith(">"))
+                .filteredOn(line -> !line.contains("build.toml"))
+                .allSatisfy(line -> assertThat(line.length()).as(line).isLessThan(73));
+    }
+
+    @Test
+    void whatMustBeAnsweredSaysSo() throws IOException {
+        assertThat(typed(answersOf(HARBOUR_BOARD).replace("geared", "don't know\rgeared")))
+                .contains("there is no doing without it; for example geared");
     }
 
     @Test

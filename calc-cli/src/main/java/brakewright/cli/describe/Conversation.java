@@ -1,6 +1,8 @@
 package brakewright.cli.describe;
 
 import brakewright.buildfile.internal.Printable;
+import brakewright.cli.text.Columns;
+import brakewright.cli.text.Ink;
 import brakewright.tables.CellEntry;
 import brakewright.tables.PlugEntry;
 import brakewright.tables.WireEntry;
@@ -41,12 +43,12 @@ public final class Conversation {
      * @return whether all is answered
      */
     public boolean hold() {
-        out.println(
-                "Answer as the label or the ruler says, with the unit: 92 kg, 7.9 in, 68 mohm.");
-        out.println(
-                "\"?\" tells where a number is found, \"don't know\" is an answer, \"back\" takes the"
-                        + " last one back,");
-        out.println("\"leave\" keeps the answers for another time.");
+        tell(
+                "",
+                "Answer as the label or the ruler says, with the unit: 92 kg, 7.9 in, 68 mohm."
+                        + " \"?\" tells where a number is found, \"don't know\" is an answer,"
+                        + " \"back\" takes the last one back, \"leave\" keeps the answers for"
+                        + " another time.");
         Optional<Question> next = interview.next();
         while (next.isPresent()) {
             if (!ask(next.get())) {
@@ -61,7 +63,8 @@ public final class Conversation {
     private boolean ask(Question question) {
         int[] progress = interview.progress();
         out.println();
-        out.println(
+        tell(
+                "",
                 String.format(
                         Locale.ROOT,
                         "%d of %d  %s  (for example %s)",
@@ -95,7 +98,7 @@ public final class Conversation {
                         known();
                         return true;
                     }
-                    out.println("  " + Printable.shown(wrong.get()));
+                    tell("  ", Printable.shown(wrong.get()));
                 }
             }
         }
@@ -126,13 +129,22 @@ public final class Conversation {
                                     "a cell that none of the tables resists more, from the label of"
                                             + " the pack";
                         });
-        told.forEach(each -> out.println("  " + each));
+        told.forEach(each -> tell("  ", each));
     }
 
     private void known() {
         List<String> told = new KnownSoFar(interview).told();
         if (!told.isEmpty()) {
-            out.println("  known so far: " + String.join(", ", told));
+            tell("  ", "known so far: " + String.join(", ", told));
+        }
+    }
+
+    /** As wide as the terminal, if it tells. */
+    private void tell(String indent, String text) {
+        int columns = terminal.getWidth() > 0 ? terminal.getWidth() : Ink.USUAL_COLUMNS;
+        int width = Math.min(columns, Ink.USUAL_COLUMNS) - indent.length();
+        for (String line : Columns.wrap(text, Math.max(Ink.FEWEST_COLUMNS / 2, width))) {
+            out.println(indent + line);
         }
     }
 

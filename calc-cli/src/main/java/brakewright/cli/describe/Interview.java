@@ -79,8 +79,8 @@ public final class Interview {
     private Optional<String> unknown(Question question) {
         return question.unknown().kind() == Question.Unknown.Kind.MUST
                 ? Optional.of(
-                        "there is no doing without it: "
-                                + found(question)
+                        "there is no doing without it"
+                                + (found(question).isEmpty() ? "" : ": " + found(question))
                                 + "; for example "
                                 + example(question))
                 : Optional.empty();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** Lays texts side by side: a label, then columns as wide as their widest entry. */
-final class Columns {
+public final class Columns {
 
     private static final int GAP = 2;
 
@@ -70,8 +70,12 @@ final class Columns {
     /**
      * Breaks at blanks and after hyphens, but not between a number and its unit, and within a word
      * only where it is wider than the column.
+     *
+     * @param text in one line
+     * @param width of the column
+     * @return its lines, none wider
      */
-    static List<String> wrap(String text, int width) {
+    public static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : BREAK.split(text)) {
