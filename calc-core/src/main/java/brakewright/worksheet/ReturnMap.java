@@ -15,8 +15,8 @@ import brakewright.powertrain.PackState;
  *     [A]
  * @param sent what pack limit and taper leave of it [A]
  * @param beyond by how much that is more than the pack may take; negative where it is less [A]
- * @param heldBack by how much what is asked is more than pack limit and taper let in; negative
- *     where they hold nothing back [A]
+ * @param heldBack by how much what braking in full or in part would return is more than pack limit
+ *     and taper let in; negative where they hold nothing back [A]
  */
 public record ReturnMap(
         double[] charges,
@@ -52,7 +52,7 @@ public record ReturnMap(
                 map.asked[row][column] = asked;
                 map.sent[row][column] = sent;
                 map.beyond[row][column] = sent - taken;
-                map.heldBack[row][column] = asked - let;
+                map.heldBack[row][column] = brake.greatestAsked(speeds[column], pack) - let;
             }
         }
         return map;

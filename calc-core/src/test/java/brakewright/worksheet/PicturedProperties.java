@@ -54,6 +54,19 @@ class PicturedProperties {
         theMapOfTheBrakeIsThatOfItsRows(grabbing, 0.37, 0.05);
     }
 
+    /** A controller that raises the current is stopped by the limit before it would draw. */
+    @Example
+    void whatReturnsTooMuchOnItsWayToDrawingIsHeldBack() {
+        Build board = Builds.trailBoard();
+        Build grabbing = board.withSettings(board.settings().withMotorBrakeCurrent(3000.0));
+        theMapOfTheBrakeIsThatOfItsRows(grabbing, 0.37, 0.9);
+        Worksheet sheet = Worksheet.of(grabbing);
+        double[] fast = {0.9 * sheet.inEffect().topSpeed()};
+        ReturnMap map = sheet.returnMap(new double[] {0.37}, fast);
+        assertThat(map.asked()[0][0]).isNegative();
+        assertThat(map.heldBack()[0][0]).isPositive();
+    }
+
     @Property(tries = 20)
     void stopsOverTheSpeedAreThoseOfTheRide(@ForAll Build build) {
         Worksheet sheet = Worksheet.of(build);
