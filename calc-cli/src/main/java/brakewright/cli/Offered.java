@@ -1,12 +1,12 @@
 package brakewright.cli;
 
+import brakewright.buildfile.KeyGuide;
 import brakewright.cli.text.Ink;
 import brakewright.cli.text.TablesText;
 import brakewright.cli.words.RideWord;
 import brakewright.explain.ResultId;
 import brakewright.limit.LimitId;
 import brakewright.profile.Quantity;
-import brakewright.spec.Input;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.stream.Stream;
@@ -83,7 +83,7 @@ final class Offered {
     static final class Keys extends Words {
         @Override
         Stream<String> words() {
-            return Arrays.stream(Input.values()).map(Input::key);
+            return new KeyGuide(Ahead.tables()).all().stream().map(KeyGuide.Entry::key);
         }
     }
 }

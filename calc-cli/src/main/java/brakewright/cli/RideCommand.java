@@ -491,11 +491,7 @@ final class RideCommand implements Callable<Integer> {
                                                             .toUpperCase(Locale.ROOT)))
                             .orElse(null);
         }
-        try {
-            return ColumnChoice.ofBuild(file.recording()).overlaidBy(told.choice());
-        } catch (BuildFileException wrong) {
-            throw new Unusable(files.get(0) + ", [recording]", wrong);
-        }
+        return ColumnChoice.ofBuild(file.recording()).overlaidBy(told.choice());
     }
 
     private Recordings recordings(List<Path> paths, ColumnChoice choice) {

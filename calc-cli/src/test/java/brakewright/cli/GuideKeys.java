@@ -29,6 +29,9 @@ final class GuideKeys {
             **`[margins]`** what is kept from each bound
             **`[criteria]`**
             **`[settings]`** what is in the controller now; `[proposals.NAME]` has the same keys, each laid over these, and those of `[use]` with their table, as `use.charge_from = "88 %"`
+            **`[recording]`** how recordings of rides are written; nothing of it bears on the vehicle
+            **`[recording.columns]`** which column holds what
+            **`[recording.units]`** of columns whose head names none
             """;
 
     private final KeyGuide guide;

@@ -20,13 +20,11 @@ import brakewright.profile.Comparison;
 import brakewright.profile.Profile;
 import brakewright.profile.Solution;
 import brakewright.profile.Solver;
-import brakewright.recording.Cleaning;
 import brakewright.recording.Exceeded;
 import brakewright.recording.HeldLimits;
-import brakewright.recording.Joining;
 import brakewright.recording.Piece;
 import brakewright.recording.Quantity;
-import brakewright.recording.Recording;
+import brakewright.recording.RecordedRows;
 import brakewright.recording.Repairs;
 import brakewright.recording.Ride;
 import brakewright.replay.AgainstModel;
@@ -41,11 +39,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -139,19 +134,16 @@ class GuideSnippetsTest {
         double[] voltage = recorded.column(Quantity.PACK_VOLTAGE);
         double[] charge = recorded.column(Quantity.CHARGE);
         double[] current = recorded.column(Quantity.PACK_CURRENT);
-        int[] lines = IntStream.range(0, time.length).toArray();
         // snippet ride begins
         Build board = BuildFile.read(Files.readAllBytes(path), ReferenceTables.load()).build();
-        Map<Quantity, double[]> columns = new EnumMap<>(Quantity.class);
-        columns.put(Quantity.TIME, time); // s
-        columns.put(Quantity.WHEEL_SPEED, speed); // m/s
-        columns.put(Quantity.PACK_VOLTAGE, voltage); // V
-        columns.put(Quantity.CHARGE, charge); // 0 to 1; else counted from use.charge_from
-        columns.put(Quantity.PACK_CURRENT, current); // A, positive out of the pack
+        RecordedRows rows =
+                RecordedRows.of("my logger", time) // s
+                        .with(Quantity.WHEEL_SPEED, speed) // m/s
+                        .with(Quantity.PACK_VOLTAGE, voltage) // V
+                        .with(Quantity.CHARGE, charge) // 0 to 1; else from use.charge_from
+                        .with(Quantity.PACK_CURRENT, current); // A, positive out of the pack
         Repairs repairs = new Repairs(); // what is not taken as it stands
-        Recording ridden =
-                Joining.join(Cleaning.of("my logger", lines, columns, repairs), true, repairs);
-        Ride ride = Ride.of(ridden, 3.0, 0.0, repairs).orElseThrow(); // a speed is held for 3 s
+        Ride ride = Ride.of(rows.recorded(repairs), 3.0, 0.0, repairs).orElseThrow();
         List<Exceeded> beyond = HeldLimits.of(board, ride).exceeded();
         Optional<AgainstModel> predicted = AgainstModel.of(board, ride);
         List<Fit.Found> better = Fits.of(board, ride).preferred(); // what the ride says of it

@@ -85,6 +85,9 @@ class GuideTest {
                 assertThat(block.mark()).startsWith("snippet: ");
                 return block.lines();
             }
+            assertThat(block.language().equals("toml") && block.mark().isEmpty())
+                    .as("a piece of a build file without a mark would be overwritten with output")
+                    .isFalse();
             assertThat(printed).as("output to show as\n%s", block.lines()).isNotEmpty();
             String[] mark = block.mark().split(", for ", 2);
             String shown =

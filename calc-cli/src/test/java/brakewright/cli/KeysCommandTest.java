@@ -65,6 +65,18 @@ class KeysCommandTest {
     }
 
     @Test
+    void theTableOfRecordingsIsExplained() {
+        assertThat(CommandRun.of("keys", "recording").out())
+                .contains("[recording]", "[recording.columns]", "[recording.units]");
+        CommandRun run = CommandRun.of("keys", "recording.units.wheel-speed");
+        assertThat(run.outLines()).allMatch(line -> line.length() <= 100);
+        assertThat(run.out())
+                .contains("what it is", "where to find it", "left out")
+                .contains("in the file       wheel_speed = \"km/h\"   in [recording.units]")
+                .contains("value             one of km/h, kmh, ");
+    }
+
+    @Test
     void aMisspeltKeyGetsTheNearest() {
         CommandRun run = CommandRun.of("keys", "motor.kvv");
         assertThat(run.status()).isEqualTo(2);

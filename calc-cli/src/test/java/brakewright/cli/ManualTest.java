@@ -56,6 +56,7 @@ class ManualTest {
                 .contains(words(LimitId.values(), LimitId::key))
                 .contains("\"cells\" \"chemistries\"")
                 .contains("\"" + Input.PACK_SERIES.key() + "\"")
+                .contains("\"title\"", "\"recording.current_sign\"")
                 .contains("\"speed_cap\" \"charge_from\" \"parallel\"");
     }
 

@@ -6,10 +6,10 @@
  * as the vehicle is described: a wrong mass or efficiency ends in rolling resistance and drag.
  *
  * <pre>{@code
- * Recording recording = new Recording(
- *         List.of(Piece.of("log", new int[] {2, 3},
- *                 Map.of(Quantity.TIME, new double[] {0.0, 1.0}))), List.of(), 1.5);
- * Optional<Ride> ride = Ride.of(recording, 2.0, 0.0, new Repairs());   // s, m
+ * RecordedRows rows = RecordedRows.of("log", new double[] {0.0, 1.0, 2.0})   // s
+ *         .with(Quantity.WHEEL_SPEED, new double[] {0.0, 2.0, 4.0});         // m/s
+ * Repairs repairs = new Repairs();
+ * Optional<Ride> ride = Ride.of(rows.recorded(repairs), 1.0, 0.0, repairs);  // s, m
  * for (Fit fit : ride.map(ridden -> Fits.of(board, ridden).all()).orElse(List.of())) {
  *     String said = fit instanceof Fit.Found found ? found.value() + " ± " + found.doubt() : "";
  * }

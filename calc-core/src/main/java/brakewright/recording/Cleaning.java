@@ -160,7 +160,7 @@ public final class Cleaning {
     /**
      * Back to about the time at which it began, or before it, by more than half of what it had run,
      * and on from there for a while; what was before ran on as long. A row that was merely written
-     * late is followed by later ones.
+     * late is followed by later ones; behind a few whose times are wrong, most are earlier.
      */
     private static boolean beginsAnew(double[] time, int[] timed, int began, int at) {
         if (at + ROWS_OF_A_CLOCK > timed.length || at - began < ROWS_OF_A_CLOCK) {
@@ -180,7 +180,19 @@ public final class Cleaning {
                 return false;
             }
         }
-        return true;
+        return isBehindHalf(time, timed, began, at);
+    }
+
+    /** Of the rows just before, twice as many as a clock has at least, or all that there are. */
+    private static boolean isBehindHalf(double[] time, int[] timed, int began, int at) {
+        int from = Math.max(began, at - 2 * ROWS_OF_A_CLOCK);
+        int later = 0;
+        for (int row = from; row < at; row++) {
+            if (time[timed[row]] > time[timed[at]]) {
+                later++;
+            }
+        }
+        return 2 * later >= at - from;
     }
 
     private int[] inOrder(double[] time, int[] rows, int[] lines) {

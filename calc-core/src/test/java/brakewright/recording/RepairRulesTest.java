@@ -70,17 +70,46 @@ class RepairRulesTest {
         assertThat(piece.time(20)).isEqualTo(21.0);
     }
 
-    /** Its row is late, by what a row may be late. */
+    /** Its row is early by what a row may be late, wherever in the file it stands. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 9, 10, 19, 20, 28})
+    void aTimeLessThanHalfAMinuteAheadIsPutWhereItBelongs(int row) {
+        Piece piece = cleaned(withoutPositions(ridden).with(Quantity.TIME, row, row + 30.5));
+
+        assertOutOfOrder(30);
+        assertThat(piece.rows()).isEqualTo(ROWS);
+        assertThat(piece.time(row + 29)).isEqualTo(row + 30.0);
+        assertThat(piece.time(row + 30)).isEqualTo(row + 30.5);
+    }
+
     @Test
-    void aTimeLessThanHalfAMinuteAheadIsPutWhereItBelongs() {
+    void aTimeAheadOfAllThatFollowIsPutLast() {
         Piece piece = cleaned(withoutPositions(ridden).with(Quantity.TIME, 40, 70.5));
 
+        assertOutOfOrder(19);
+        assertThat(piece.rows()).isEqualTo(ROWS);
+        assertThat(piece.time(ROWS - 1)).isEqualTo(70.5);
+    }
+
+    /** Ten would be as many as a clock has at least. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 9})
+    void fewRowsAheadOfTheOthersAreNoClockOfTheirOwn(int ahead) {
+        Rows rows = withoutPositions(ridden);
+        for (int row = 12; row < 12 + ahead; row++) {
+            rows = rows.with(Quantity.TIME, row, row + 28.5);
+        }
+        Piece piece = cleaned(rows);
+
+        assertOutOfOrder(28);
+        assertThat(piece.rows()).isEqualTo(ROWS);
+    }
+
+    private void assertOutOfOrder(int rows) {
         assertThat(repairs.all())
                 .singleElement()
                 .extracting(Repair::rule, Repair::count)
-                .containsExactly(Repair.Rule.OUT_OF_ORDER, 19);
-        assertThat(piece.rows()).isEqualTo(ROWS);
-        assertThat(piece.time(ROWS - 1)).isEqualTo(70.5);
+                .containsExactly(Repair.Rule.OUT_OF_ORDER, rows);
     }
 
     @Test
@@ -141,6 +170,17 @@ class RepairRulesTest {
 
         assertRows(Repair.Rule.OUT_OF_ORDER, IntStream.range(ROWS - 9 + 2, ROWS + 2).toArray());
         assertThat(piece.rows()).isEqualTo(ROWS);
+    }
+
+    /** A wrong time just before it hides no clock that began anew. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-20.5, 20.5})
+    void aClockThatBeganAnewIsKnownBehindAWrongTime(double off) {
+        Rows rows = fallenBackAt(30).with(Quantity.TIME, 29, 29 + off);
+
+        assertThat(rows.cleaned("ride.csv", repairs))
+                .extracting(Piece::rows)
+                .containsExactly(30, 30);
     }
 
     private Rows fallenBackAt(int from) {

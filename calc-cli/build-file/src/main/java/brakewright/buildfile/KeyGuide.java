@@ -106,6 +106,7 @@ public final class KeyGuide {
             }
             all.add(measured(entry));
         }
+        RecordingKeys.all().forEach(key -> all.add(recorded(key)));
         this.entries = List.copyOf(all);
     }
 
@@ -179,6 +180,21 @@ public final class KeyGuide {
             String key, String example, String leftOut, String what, String found) {
         return new Entry(
                 key, example, "a text in quotes", "", List.of(), leftOut, List.of(), what, found);
+    }
+
+    private static Entry recorded(RecordingKeys.Key key) {
+        return new Entry(
+                key.name(),
+                '"' + key.example() + '"',
+                key.words().isEmpty()
+                        ? "a text in quotes"
+                        : "one of " + String.join(", ", key.words()) + ", in quotes",
+                "",
+                List.of(),
+                key.leftOut(),
+                List.of(),
+                key.what(),
+                key.found());
     }
 
     private Entry measured(Schema.Entry entry) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What was told about the columns of a recording, over what is found out.
@@ -65,26 +66,25 @@ public record ColumnChoice(
     }
 
     /**
-     * Reads what the table {@code recording} of a build file says.
+     * Takes what the table {@code recording} of a build file says.
      *
-     * @param told by key, as {@code columns.time}
+     * @param told by key, as {@code columns.time}, as the build file was read
      * @return the choice
-     * @throws BuildFileException with every unit that is none of its quantity
      */
-    public static ColumnChoice ofBuild(Map<String, String> told) throws BuildFileException {
-        List<String> columns = new ArrayList<>();
-        List<String> units = new ArrayList<>();
-        told.forEach(
-                (key, text) -> {
-                    if (key.startsWith(COLUMNS)) {
-                        columns.add(key.substring(COLUMNS.length()) + "=" + text);
-                    } else if (key.startsWith(UNITS)) {
-                        units.add(key.substring(UNITS.length()) + "=" + text);
-                    }
-                });
-        ColumnChoice choice = read(columns, units);
-        return new ColumnChoice(
-                choice.columns, choice.units, Optional.ofNullable(told.get("time_format")));
+    public static ColumnChoice ofBuild(Map<String, String> told) {
+        Map<Quantity, String> heads = new EnumMap<>(Quantity.class);
+        Map<Quantity, String> units = new EnumMap<>(Quantity.class);
+        for (Quantity quantity : Quantity.values()) {
+            put(heads, quantity, told.get(COLUMNS + quantity.key()));
+            put(units, quantity, told.get(UNITS + quantity.key()));
+        }
+        return new ColumnChoice(heads, units, Optional.ofNullable(told.get("time_format")));
+    }
+
+    private static void put(Map<Quantity, String> all, Quantity quantity, @Nullable String text) {
+        if (text != null) {
+            all.put(quantity, text.strip());
+        }
     }
 
     /**

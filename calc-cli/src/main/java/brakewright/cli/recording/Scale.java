@@ -1,8 +1,11 @@
 package brakewright.cli.recording;
 
 import brakewright.buildfile.InputUnit;
+import brakewright.buildfile.internal.RecordedQuantity;
 import brakewright.recording.Quantity;
 import brakewright.spec.Input;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,15 +27,13 @@ record Scale(String unit, double factor, double offset) {
     static final Scale FRACTION = new Scale("fraction", 1.0, 0.0);
     static final Scale SECONDS = of(Input.USE_HARD_BRAKE, "s");
     static final Scale MILLISECONDS = of(Input.USE_HARD_BRAKE, "ms");
-    private static final Scale METRES = of(Input.VEHICLE_WHEEL_DIAMETER, "m");
-    private static final Scale VOLTS = of(Input.CONTROLLER_VOLTAGE_RATING, "V");
-    private static final Scale AMPERES = of(Input.SETTINGS_MOTOR_BRAKE_CURRENT, "A");
-    private static final Scale CELSIUS = of(Input.PACK_TEMPERATURE, "°C");
     private static final Scale DEGREES = new Scale("°", 1.0, 0.0);
 
     /** Of speeds that name no unit one of these is found out. */
     static final List<Scale> SPEEDS =
             List.of(KILOMETRES_PER_HOUR, METRES_PER_SECOND, MILES_PER_HOUR);
+
+    private static final Map<Quantity, Map<String, Scale>> SPELLED = spelled();
 
     private static Scale of(Input like, String symbol) {
         InputUnit unit = InputUnit.of(like, symbol);
@@ -51,63 +52,41 @@ record Scale(String unit, double factor, double offset) {
 
     /** The unit of a quantity that names none, where only one is usual. */
     static Optional<Scale> usual(Quantity quantity) {
-        return switch (quantity) {
-            case PACK_VOLTAGE -> Optional.of(VOLTS);
-            case PACK_CURRENT, MOTOR_CURRENT -> Optional.of(AMPERES);
-            case PACK_TEMPERATURE, MOTOR_TEMPERATURE -> Optional.of(CELSIUS);
-            case LATITUDE, LONGITUDE -> Optional.of(DEGREES);
-            case ALTITUDE -> Optional.of(METRES);
-            case WIND_SPEED -> Optional.of(METRES_PER_SECOND);
-            case TIME, CHARGE, WHEEL_SPEED, SATELLITE_SPEED, DISTANCE -> Optional.empty();
-        };
+        return recorded(quantity).usualUnit().map(symbol -> of(quantity, symbol));
+    }
+
+    private static RecordedQuantity recorded(Quantity quantity) {
+        return RecordedQuantity.valueOf(quantity.name());
     }
 
     private static Map<String, Scale> spelled(Quantity quantity) {
-        Map<String, Scale> all = new LinkedHashMap<>();
-        switch (quantity) {
-            case TIME -> {
-                put(all, SECONDS, "s", "sec", "seconds");
-                put(all, MILLISECONDS, "ms");
-                put(all, of(Input.USE_HARD_BRAKE, "min"), "min");
-                put(all, of(Input.USE_HARD_BRAKE, "h"), "h");
-            }
-            case WHEEL_SPEED, SATELLITE_SPEED, WIND_SPEED -> {
-                put(all, KILOMETRES_PER_HOUR, "km/h", "kmh", "kph", "KPH", "KMH", "Km/h");
-                put(all, METRES_PER_SECOND, "m/s", "mps");
-                put(all, MILES_PER_HOUR, "mi/h", "mph", "MPH");
-            }
-            case LATITUDE, LONGITUDE -> put(all, DEGREES, "°", "deg", "degrees");
-            case DISTANCE, ALTITUDE -> {
-                put(all, METRES, "m");
-                put(all, of(Input.VEHICLE_WHEEL_DIAMETER, "km"), "km");
-                put(all, of(Input.VEHICLE_WHEEL_DIAMETER, "mi"), "mi");
-                put(all, of(Input.VEHICLE_WHEEL_DIAMETER, "ft"), "ft");
-            }
-            case PACK_VOLTAGE -> {
-                put(all, VOLTS, "V", "volts");
-                put(all, of(Input.CONTROLLER_VOLTAGE_RATING, "mV"), "mV");
-            }
-            case PACK_CURRENT, MOTOR_CURRENT -> {
-                put(all, AMPERES, "A", "amps");
-                put(all, of(Input.SETTINGS_MOTOR_BRAKE_CURRENT, "mA"), "mA");
-            }
-            case CHARGE -> {
-                put(all, PER_CENT, "%", "pct", "percent");
-                put(all, FRACTION, "1", "fraction");
-            }
-            case PACK_TEMPERATURE, MOTOR_TEMPERATURE -> {
-                put(all, CELSIUS, "°C", "C", "degC");
-                put(all, of(Input.PACK_TEMPERATURE, "K"), "K");
-                put(all, of(Input.PACK_TEMPERATURE, "°F"), "°F", "F", "degF");
-            }
-        }
-        return all;
+        return SPELLED.getOrDefault(quantity, Map.of());
     }
 
-    private static void put(Map<String, Scale> all, Scale scale, String... spellings) {
-        for (String spelling : spellings) {
-            all.put(spelling, scale);
+    private static Map<Quantity, Map<String, Scale>> spelled() {
+        Map<Quantity, Map<String, Scale>> all = new EnumMap<>(Quantity.class);
+        for (Quantity quantity : Quantity.values()) {
+            Map<String, Scale> spelled = new LinkedHashMap<>();
+            for (RecordedQuantity.Unit unit : recorded(quantity).units()) {
+                Scale scale = of(quantity, unit.symbol());
+                unit.spellings().forEach(spelling -> spelled.put(spelling, scale));
+            }
+            all.put(quantity, spelled);
         }
+        return Collections.unmodifiableMap(all);
+    }
+
+    private static Scale of(Quantity quantity, String symbol) {
+        return switch (quantity) {
+            case TIME -> of(Input.USE_HARD_BRAKE, symbol);
+            case WHEEL_SPEED, SATELLITE_SPEED, WIND_SPEED -> of(Input.USE_SPEED_MAX, symbol);
+            case LATITUDE, LONGITUDE -> DEGREES;
+            case DISTANCE, ALTITUDE -> of(Input.VEHICLE_WHEEL_DIAMETER, symbol);
+            case PACK_VOLTAGE -> of(Input.CONTROLLER_VOLTAGE_RATING, symbol);
+            case PACK_CURRENT, MOTOR_CURRENT -> of(Input.SETTINGS_MOTOR_BRAKE_CURRENT, symbol);
+            case CHARGE -> symbol.equals(PER_CENT.unit) ? PER_CENT : FRACTION;
+            case PACK_TEMPERATURE, MOTOR_TEMPERATURE -> of(Input.PACK_TEMPERATURE, symbol);
+        };
     }
 
     double value(double written) {
