@@ -32,7 +32,10 @@ public final class PackModel {
     private final WorstGroup fullest;
     private final WorstGroup emptiest;
 
-    /** The last found: one duration is asked about at many charge states. */
+    private final Elapsed atOnce;
+    private final Elapsed forEver;
+
+    /** The last found of others: one duration is asked about at many charge states. */
     private Elapsed elapsed = new Elapsed(Cell.PULSE, 1.0, 0.0);
 
     /** The last found, likewise. */
@@ -42,7 +45,15 @@ public final class PackModel {
      * What share of the pulse resistance a current meets that has flowed for a time, and by what
      * share of that at mid charge more.
      */
-    private record Elapsed(double seconds, double share, double rise) {}
+    private record Elapsed(double seconds, double share, double rise) {
+
+        static Elapsed of(Relaxation relaxation, double seconds) {
+            double beyond = Math.max(0.0, seconds - Cell.PULSE);
+            double passed = -Math.expm1(-beyond / relaxation.timeConstant());
+            return new Elapsed(
+                    seconds, relaxation.onset().after(seconds), relaxation.rise() * passed);
+        }
+    }
 
     /**
      * By how much the resistance of a cell changes with its temperature, and how cold it is for
@@ -75,6 +86,8 @@ public final class PackModel {
         this.ownWay = direction == Direction.OUT ? drawn : charged;
         this.fullest = new WorstGroup(pack, WorstGroup.End.FULLEST);
         this.emptiest = new WorstGroup(pack, WorstGroup.End.EMPTIEST);
+        this.atOnce = Elapsed.of(cell.relaxation(), 0.0);
+        this.forEver = Elapsed.of(cell.relaxation(), Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -260,14 +273,15 @@ public final class PackModel {
     }
 
     private Elapsed elapsed(double seconds) {
+        if (seconds == atOnce.seconds()) {
+            return atOnce;
+        }
+        if (seconds == forEver.seconds()) {
+            return forEver;
+        }
         Elapsed found = elapsed;
         if (found.seconds() != seconds) {
-            double beyond = Math.max(0.0, seconds - Cell.PULSE);
-            Relaxation relaxation = cell.relaxation();
-            double passed = -Math.expm1(-beyond / relaxation.timeConstant());
-            found =
-                    new Elapsed(
-                            seconds, relaxation.onset().after(seconds), relaxation.rise() * passed);
+            found = Elapsed.of(cell.relaxation(), seconds);
             elapsed = found;
         }
         return found;

@@ -242,6 +242,6 @@ public final class Cleaning {
                         picked.put(
                                 quantity,
                                 Arrays.stream(rows).mapToDouble(row -> values[row]).toArray()));
-        return Piece.of(source, Arrays.stream(rows).map(row -> lines[row]).toArray(), picked);
+        return Piece.owning(source, Arrays.stream(rows).map(row -> lines[row]).toArray(), picked);
     }
 }

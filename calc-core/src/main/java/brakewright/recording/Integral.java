@@ -8,7 +8,7 @@ package brakewright.recording;
  */
 final class Integral {
 
-    /** A value of a row, the same whenever it is asked for; NaN where it is missing. */
+    /** A value of a row; NaN where it is missing. */
     interface Value {
         double at(Piece piece, int row);
     }
@@ -34,13 +34,17 @@ final class Integral {
     }
 
     private void add(Piece piece, double longestStep, Value value, int from, int to) {
+        double[] values = new double[to - from];
+        for (int row = from; row < to; row++) {
+            values[row - from] = value.at(piece, row);
+        }
         Neighbours.each(
                 piece,
                 longestStep,
-                row -> !Double.isNaN(value.at(piece, row)),
+                row -> !Double.isNaN(values[row - from]),
                 from,
                 to,
-                (before, row, step) -> add(value.at(piece, before), value.at(piece, row), step));
+                (before, row, step) -> add(values[before - from], values[row - from], step));
     }
 
     private void add(double begin, double end, double step) {

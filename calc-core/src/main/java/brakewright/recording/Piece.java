@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * An unbroken part of a recording: columns over strictly ascending time. A field that is missing is
@@ -14,14 +15,17 @@ import java.util.Set;
  */
 public final class Piece {
 
+    private static final double[] MISSING = {};
+
     private final List<Place> sources;
     private final int[] lines;
     private final double[] time;
-    private final Map<Quantity, double[]> columns;
+
+    /** By the place of its quantity; never changed, so that a changed copy shares the others. */
+    private final double[][] columns;
 
     /** Each source with its first row, which stands where a line does. */
-    private Piece(
-            List<Place> sources, int[] lines, double[] time, Map<Quantity, double[]> columns) {
+    private Piece(List<Place> sources, int[] lines, double[] time, double[][] columns) {
         this.sources = sources;
         this.lines = lines;
         this.time = time;
@@ -40,10 +44,17 @@ public final class Piece {
      *     time does not ascend strictly
      */
     public static Piece of(String source, int[] lines, Map<Quantity, double[]> columns) {
-        return of(List.of(new Place(source, 0)), lines, columns);
+        Map<Quantity, double[]> copies = new EnumMap<>(Quantity.class);
+        columns.forEach((quantity, values) -> copies.put(quantity, values.clone()));
+        return owning(List.of(new Place(source, 0)), lines.clone(), copies);
     }
 
-    private static Piece of(List<Place> sources, int[] lines, Map<Quantity, double[]> columns) {
+    /** Keeps the arrays themselves, which nobody changes any more. */
+    static Piece owning(String source, int[] lines, Map<Quantity, double[]> columns) {
+        return owning(List.of(new Place(source, 0)), lines, columns);
+    }
+
+    private static Piece owning(List<Place> sources, int[] lines, Map<Quantity, double[]> columns) {
         double[] time = columns.get(Quantity.TIME);
         if (time == null || time.length == 0) {
             throw new IllegalArgumentException("a piece needs rows with a time");
@@ -56,7 +67,8 @@ public final class Piece {
         if (lines.length != time.length || !Double.isFinite(time[0])) {
             throw new IllegalArgumentException("every row needs a line and a finite time");
         }
-        Map<Quantity, double[]> kept = new EnumMap<>(Quantity.class);
+        double[][] kept = new double[Quantity.values().length][];
+        Arrays.fill(kept, MISSING);
         columns.forEach(
                 (quantity, values) -> {
                     if (values.length != time.length) {
@@ -64,10 +76,10 @@ public final class Piece {
                                 quantity.key() + " must have a value for every row");
                     }
                     if (!Arrays.stream(values).allMatch(Double::isNaN)) {
-                        kept.put(quantity, values.clone());
+                        kept[quantity.ordinal()] = values;
                     }
                 });
-        return new Piece(List.copyOf(sources), lines.clone(), time.clone(), kept);
+        return new Piece(List.copyOf(sources), lines, time, kept);
     }
 
     /**
@@ -119,7 +131,7 @@ public final class Piece {
      * @return true where at least one row has it
      */
     public boolean has(Quantity quantity) {
-        return columns.containsKey(quantity);
+        return values(quantity).length > 0;
     }
 
     /**
@@ -128,7 +140,24 @@ public final class Piece {
      * @return the quantities, time among them
      */
     public Set<Quantity> quantities() {
-        return EnumSet.copyOf(columns.keySet());
+        Set<Quantity> all = EnumSet.noneOf(Quantity.class);
+        for (Quantity quantity : Quantity.values()) {
+            if (has(quantity)) {
+                all.add(quantity);
+            }
+        }
+        return all;
+    }
+
+    /** Empty where it was not recorded. */
+    private double[] values(Quantity quantity) {
+        return columns[quantity.ordinal()];
+    }
+
+    private Map<Quantity, double[]> each(UnaryOperator<double[]> change) {
+        Map<Quantity, double[]> changed = new EnumMap<>(Quantity.class);
+        quantities().forEach(quantity -> changed.put(quantity, change.apply(values(quantity))));
+        return changed;
     }
 
     /**
@@ -139,8 +168,8 @@ public final class Piece {
      * @return in the unit of the quantity; NaN where it is missing
      */
     public double value(Quantity quantity, int row) {
-        double[] values = columns.get(quantity);
-        return values == null ? Double.NaN : values[row];
+        double[] values = values(quantity);
+        return values.length == 0 ? Double.NaN : values[row];
     }
 
     /**
@@ -161,9 +190,6 @@ public final class Piece {
      * @throws IllegalArgumentException if there is none
      */
     public Piece part(int from, int to) {
-        Map<Quantity, double[]> parts = new EnumMap<>(Quantity.class);
-        columns.forEach(
-                (quantity, values) -> parts.put(quantity, Arrays.copyOfRange(values, from, to)));
         List<Place> kept = new ArrayList<>();
         kept.add(new Place(place(from).source(), 0));
         for (Place each : sources) {
@@ -171,7 +197,10 @@ public final class Piece {
                 kept.add(new Place(each.source(), each.line() - from));
             }
         }
-        return of(kept, Arrays.copyOfRange(lines, from, to), parts);
+        return owning(
+                kept,
+                Arrays.copyOfRange(lines, from, to),
+                each(values -> Arrays.copyOfRange(values, from, to)));
     }
 
     /**
@@ -183,20 +212,17 @@ public final class Piece {
      * @throws IllegalArgumentException if the length is not that of the piece
      */
     public Piece with(Quantity quantity, double[] values) {
-        Map<Quantity, double[]> changed = new EnumMap<>(columns);
-        changed.put(quantity, values);
-        return of(sources, lines, changed);
+        Map<Quantity, double[]> changed = each(UnaryOperator.identity());
+        changed.put(quantity, values.clone());
+        return owning(sources, lines, changed);
     }
 
     /** Returns it with some of its rows alone, all of one file. */
     Piece rows(int[] kept) {
-        Map<Quantity, double[]> picked = new EnumMap<>(Quantity.class);
-        columns.forEach(
-                (quantity, values) ->
-                        picked.put(
-                                quantity,
-                                Arrays.stream(kept).mapToDouble(row -> values[row]).toArray()));
-        return of(source(), Arrays.stream(kept).map(row -> lines[row]).toArray(), picked);
+        return owning(
+                source(),
+                Arrays.stream(kept).map(row -> lines[row]).toArray(),
+                each(values -> Arrays.stream(kept).mapToDouble(row -> values[row]).toArray()));
     }
 
     /** Returns it with the rows of another behind its own, which are later. */
@@ -214,7 +240,7 @@ public final class Piece {
         }
         List<Place> all = new ArrayList<>(sources);
         other.sources.forEach(each -> all.add(new Place(each.source(), each.line() + rows)));
-        return of(all, bothLines, both);
+        return owning(all, bothLines, both);
     }
 
     /**
@@ -224,9 +250,8 @@ public final class Piece {
      * @return a copy; all NaN where it was not recorded
      */
     public double[] column(Quantity quantity) {
-        double[] values = columns.get(quantity);
-        if (values != null) {
-            return values.clone();
+        if (has(quantity)) {
+            return values(quantity).clone();
         }
         double[] missing = new double[time.length];
         Arrays.fill(missing, Double.NaN);

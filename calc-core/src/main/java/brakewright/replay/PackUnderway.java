@@ -38,6 +38,20 @@ final class PackUnderway {
     private final double trunkResistance;
     private final Optional<OneBody> body;
 
+    /** The last found: most steps of a recording are equally long. */
+    private Left left = new Left(0.0, 1.0, 1.0, 1.0, 1.0);
+
+    /**
+     * What a time leaves of the sags at its beginning, on its average and at its end [1].
+     *
+     * @param seconds the time [s]
+     */
+    private record Left(
+            double seconds, double fastMean, double slowMean, double fastEnd, double slowEnd) {}
+
+    /** What a current of one way meets, and what of it comes within seconds and minutes [Ω]. */
+    private record Way(PackState met, double fast, double slow) {}
+
     PackUnderway(Build build) {
         Battery battery = build.battery();
         this.model = new BatteryModel(battery);
@@ -98,22 +112,20 @@ final class PackUnderway {
         private final double seconds;
         private final double charge;
         private final double voltage;
-        private final double fastLeft;
-        private final double slowLeft;
-        private @Nullable PackState out;
-        private @Nullable PackState into;
+        private final Left left;
+        private @Nullable Way out;
+        private @Nullable Way into;
 
         private Step(Underway from, double guess, double seconds) {
             this.from = from;
             this.seconds = seconds;
             this.charge = within(from.charge() - 0.5 * guess * seconds / coulombs);
             this.voltage = model.openCircuitVoltage(charge);
-            this.fastLeft = left(seconds / fastTime);
-            this.slowLeft = left(seconds / slowTime);
+            this.left = left(seconds);
         }
 
-        private BatteryModel way(double current) {
-            return current >= 0.0 ? model : model.into();
+        private Way way(double current) {
+            return current >= 0.0 ? wayOut() : wayInto();
         }
 
         private double at(BatteryModel way, double time) {
@@ -122,35 +134,49 @@ final class PackUnderway {
 
         /** As whoever drives meets it. */
         PackState out() {
-            PackState found = out;
+            return wayOut().met();
+        }
+
+        /** As whoever brakes meets it. */
+        PackState into() {
+            return wayInto().met();
+        }
+
+        private Way wayOut() {
+            Way found = out;
             if (found == null) {
-                found = at(model);
+                found = along(model);
                 out = found;
             }
             return found;
         }
 
-        /** As whoever brakes meets it. */
-        PackState into() {
-            PackState found = into;
+        private Way wayInto() {
+            Way found = into;
             if (found == null) {
-                found = at(model.into());
+                found = along(model.into());
                 into = found;
             }
             return found;
         }
 
-        private PackState at(BatteryModel way) {
+        private Way along(BatteryModel way) {
             double instant = at(way, 0.0);
             double pulse = at(way, Cell.PULSE);
-            double endless = at(way, Double.POSITIVE_INFINITY);
-            return new PackState(
-                    charge,
-                    from.cellsC(),
-                    voltage - fastLeft * from.fastSag() - slowLeft * from.slowSag(),
-                    instant
-                            + (pulse - instant) * (1.0 - fastLeft)
-                            + (endless - pulse) * (1.0 - slowLeft));
+            double fast = pulse - instant;
+            double slow = at(way, Double.POSITIVE_INFINITY) - pulse;
+            return new Way(
+                    new PackState(
+                            charge,
+                            from.cellsC(),
+                            voltage
+                                    - left.fastMean() * from.fastSag()
+                                    - left.slowMean() * from.slowSag(),
+                            instant
+                                    + fast * (1.0 - left.fastMean())
+                                    + slow * (1.0 - left.slowMean())),
+                    fast,
+                    slow);
         }
 
         /** The current out of the packs for a power at their terminals; infinite for too much. */
@@ -173,15 +199,11 @@ final class PackUnderway {
         }
 
         double fastSagAfter(double current) {
-            BatteryModel way = way(current);
-            double resistance = at(way, Cell.PULSE) - at(way, 0.0);
-            return after(from.fastSag(), resistance * current, seconds / fastTime);
+            return after(from.fastSag(), way(current).fast() * current, left.fastEnd());
         }
 
         double slowSagAfter(double current) {
-            BatteryModel way = way(current);
-            double resistance = at(way, Double.POSITIVE_INFINITY) - at(way, Cell.PULSE);
-            return after(from.slowSag(), resistance * current, seconds / slowTime);
+            return after(from.slowSag(), way(current).slow() * current, left.slowEnd());
         }
 
         double cellsAfterC(double current) {
@@ -205,12 +227,23 @@ final class PackUnderway {
         return Math.max(0.0, Math.min(1.0, charge));
     }
 
-    private static double after(double start, double settled, double times) {
-        return settled + (start - settled) * Math.exp(-times);
+    private static double after(double start, double settled, double left) {
+        return settled + (start - settled) * left;
+    }
+
+    private Left left(double seconds) {
+        Left found = left;
+        if (found.seconds() != seconds) {
+            double fast = seconds / fastTime;
+            double slow = seconds / slowTime;
+            found = new Left(seconds, mean(fast), mean(slow), Math.exp(-fast), Math.exp(-slow));
+            left = found;
+        }
+        return found;
     }
 
     /** The mean of {@code e^(−t)} from nothing to so many times. */
-    private static double left(double times) {
+    private static double mean(double times) {
         return times == 0.0 ? 1.0 : -Math.expm1(-times) / times;
     }
 

@@ -13,9 +13,7 @@ import brakewright.recording.Stretch;
 import brakewright.road.RoadLoad;
 import brakewright.spec.Build;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -36,8 +34,8 @@ final class Retrace {
     private final BatteryModel battery;
     private final PackUnderway packs;
     private final Motion motion;
-    private final Map<Figure, Double> measured = new EnumMap<>(Figure.class);
-    private final Map<Figure, Double> predicted = new EnumMap<>(Figure.class);
+    private final Figures measured = new Figures();
+    private final Figures predicted = new Figures();
     private final List<Traced> course = new ArrayList<>();
     private final double[] powers;
     private final boolean hasDrawn;
@@ -147,15 +145,15 @@ final class Retrace {
         }
         if (!hasCharge || !Double.isNaN(stretch.charge() - chargeAfter)) {
             metresCharged += stretch.length();
-            add(predicted, Figure.CHARGE_USED, from.charge() - now.charge());
+            predicted.add(Figure.CHARGE_USED, from.charge() - now.charge());
             if (hasCharge) {
-                add(measured, Figure.CHARGE_USED, stretch.charge() - chargeAfter);
+                measured.add(Figure.CHARGE_USED, stretch.charge() - chargeAfter);
             }
         }
         if (packs.isHeatKnown()) {
-            predicted.merge(Figure.WARMEST_CELLS, now.cellsC(), Math::max);
+            predicted.most(Figure.WARMEST_CELLS, now.cellsC());
             if (!Double.isNaN(stretch.cellsC())) {
-                measured.merge(Figure.WARMEST_CELLS, stretch.cellsC(), Math::max);
+                measured.most(Figure.WARMEST_CELLS, stretch.cellsC());
             }
         }
         boolean isTold = !isLacking && step.flow().spent().friction() == 0.0;
@@ -181,13 +179,13 @@ final class Retrace {
 
     private void drawn(Stretch.Drawn drawn, Step step) {
         predicted(step);
-        add(measured, Figure.ENERGY_OUT, drawn.outJoules());
-        add(measured, Figure.ENERGY_BACK, drawn.backJoules());
-        add(measured, Figure.CHARGE_OUT, drawn.outCoulombs());
-        add(measured, Figure.CHARGE_BACK, drawn.backCoulombs());
-        measured.merge(Figure.CURRENT_OUT, Math.max(0.0, drawn.current()), Math::max);
-        measured.merge(Figure.CURRENT_BACK, Math.max(0.0, -drawn.current()), Math::max);
-        measured.merge(Figure.LOWEST_VOLTAGE, drawn.voltage(), Math::min);
+        measured.add(Figure.ENERGY_OUT, drawn.outJoules());
+        measured.add(Figure.ENERGY_BACK, drawn.backJoules());
+        measured.add(Figure.CHARGE_OUT, drawn.outCoulombs());
+        measured.add(Figure.CHARGE_BACK, drawn.backCoulombs());
+        measured.most(Figure.CURRENT_OUT, Math.max(0.0, drawn.current()));
+        measured.most(Figure.CURRENT_BACK, Math.max(0.0, -drawn.current()));
+        measured.least(Figure.LOWEST_VOLTAGE, drawn.voltage());
         double current = step.flow().packCurrent() - drawn.current();
         double voltage = step.flow().packVoltage() - drawn.voltage();
         drawnSeconds += step.seconds();
@@ -198,13 +196,13 @@ final class Retrace {
     private void predicted(Step step) {
         RideTotals totals = RideTotals.NOTHING.plus(step);
         double current = step.flow().packCurrent();
-        add(predicted, Figure.ENERGY_OUT, totals.drawn());
-        add(predicted, Figure.ENERGY_BACK, totals.returned());
-        add(predicted, Figure.CHARGE_OUT, totals.chargeOut());
-        add(predicted, Figure.CHARGE_BACK, totals.chargeBack());
-        predicted.merge(Figure.CURRENT_OUT, Math.max(0.0, current), Math::max);
-        predicted.merge(Figure.CURRENT_BACK, Math.max(0.0, -current), Math::max);
-        predicted.merge(Figure.LOWEST_VOLTAGE, step.flow().packVoltage(), Math::min);
+        predicted.add(Figure.ENERGY_OUT, totals.drawn());
+        predicted.add(Figure.ENERGY_BACK, totals.returned());
+        predicted.add(Figure.CHARGE_OUT, totals.chargeOut());
+        predicted.add(Figure.CHARGE_BACK, totals.chargeBack());
+        predicted.most(Figure.CURRENT_OUT, Math.max(0.0, current));
+        predicted.most(Figure.CURRENT_BACK, Math.max(0.0, -current));
+        predicted.least(Figure.LOWEST_VOLTAGE, step.flow().packVoltage());
     }
 
     /** What was measured and predicted, stretch by stretch where it was recorded. */
@@ -212,20 +210,15 @@ final class Retrace {
         return List.copyOf(course);
     }
 
-    private static void add(Map<Figure, Double> sums, Figure figure, double value) {
-        sums.merge(figure, value, Double::sum);
-    }
-
     private void rates() {
-        for (Map<Figure, Double> each : List.of(measured, predicted)) {
-            if (metresDrawn > 0.0 && each.containsKey(Figure.ENERGY_OUT)) {
+        for (Figures each : List.of(measured, predicted)) {
+            if (metresDrawn > 0.0 && each.has(Figure.ENERGY_OUT)) {
                 each.put(
                         Figure.CONSUMPTION,
-                        (each.getOrDefault(Figure.ENERGY_OUT, 0.0)
-                                        - each.getOrDefault(Figure.ENERGY_BACK, 0.0))
+                        (each.orNothing(Figure.ENERGY_OUT) - each.orNothing(Figure.ENERGY_BACK))
                                 / metresDrawn);
             }
-            double used = each.getOrDefault(Figure.CHARGE_USED, 0.0);
+            double used = each.orNothing(Figure.CHARGE_USED);
             if (used > 0.0) {
                 double inUse = build.use().chargeFrom() - build.use().chargeTo();
                 each.put(Figure.RANGE, metresCharged * inUse / used);
@@ -280,19 +273,12 @@ final class Retrace {
 
     /** What was measured; empty where it was not. */
     OptionalDouble measured(Figure figure) {
-        return of(measured, figure);
+        return measured.of(figure);
     }
 
     /** What the model says; empty where it says nothing. */
     OptionalDouble predicted(Figure figure) {
-        return of(predicted, figure);
-    }
-
-    private static OptionalDouble of(Map<Figure, Double> values, Figure figure) {
-        Double value = values.get(figure);
-        return value == null || !Double.isFinite(value)
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(value);
+        return predicted.of(figure);
     }
 
     double[] powers() {
