@@ -69,7 +69,7 @@ final class ExplainCommand implements Callable<Integer> {
             throw new Unusable(
                     "\""
                             + subject
-                            + "\" is no limit and no result; the nearest are "
+                            + "\" is no limit and no result"
                             + nearest(key)
                             + ". All of them: brakewright explain --help");
         }
@@ -86,9 +86,17 @@ final class ExplainCommand implements Callable<Integer> {
         return ExitStatus.FINE;
     }
 
-    /** The three names that are most like a misspelt one. */
+    /** The three names that are most like a misspelt one, where one is like it at all. */
     private static String nearest(String key) {
-        List<String> names = Nearest.first(key, new Offered.Explained().words().toList());
-        return names.get(0) + ", " + names.get(1) + " and " + names.get(2);
+        List<String> names = new Offered.Explained().words().toList();
+        List<String> first = Nearest.first(key, names);
+        return Nearest.to(key, names).isEmpty()
+                ? ""
+                : "; the nearest are "
+                        + first.get(0)
+                        + ", "
+                        + first.get(1)
+                        + " and "
+                        + first.get(2);
     }
 }
