@@ -33,6 +33,11 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
     }
 
     @Override
+    public double headroomAt(double charge) {
+        return own.headroomAt(model.chargeOf(place, charge));
+    }
+
+    @Override
     public double resistance(double charge, double temperatureC) {
         return model.share(place, charge, temperatureC)
                 * own.resistance(model.chargeOf(place, charge), temperatureC);

@@ -15,6 +15,8 @@ import brakewright.spec.Builds;
 import brakewright.spec.ChargingWindow;
 import brakewright.spec.Curve;
 import brakewright.spec.Joined;
+import brakewright.spec.Joining;
+import brakewright.spec.Pack;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -112,8 +114,12 @@ class LiveLimitsProperties {
                 Builds.withCells(
                         Builds.trailBoard(),
                         cell -> cell.withCharging(restricted(cell.charging(), share)));
+        Pack pack = Builds.pack(board);
+        Build onTwo =
+                Builds.withBattery(board, Builds.joined(Joining.PARALLEL, List.of(pack, pack)));
         for (double charge : new double[] {0.3, 0.62, 0.7, 0.8}) {
             whatAVoltageAloneLeavesIsNoMoreThanTheModelPermits(board, charge, 20.0);
+            whatAVoltageAloneLeavesIsNoMoreThanTheModelPermits(onTwo, charge, 20.0);
         }
     }
 
