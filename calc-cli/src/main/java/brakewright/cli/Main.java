@@ -69,7 +69,7 @@ public final class Main {
     static int run(Width width, PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine commandLine = commandLine(out, err, named(arguments));
         width.givenTo(commandLine);
-        int status = commandLine.execute(arguments);
+        int status = executed(commandLine, err, arguments);
         if (out.checkError()) {
             err.println(
                     "standard output: the result cannot be written, or not whole; is the disk full,"
@@ -78,6 +78,18 @@ public final class Main {
         }
         err.flush();
         return status;
+    }
+
+    /** All rows of a recording are held, so a long one may be more than the memory bears. */
+    private static int executed(CommandLine commandLine, PrintWriter err, String... arguments) {
+        try {
+            return commandLine.execute(arguments);
+        } catch (OutOfMemoryError full) {
+            err.println(
+                    "not enough memory for what was given: a recording takes some 120 bytes a row;"
+                            + " allow more, as with JAVA_TOOL_OPTIONS=-Xmx2g, or give shorter pieces");
+            return ExitStatus.UNUSABLE;
+        }
     }
 
     /**

@@ -84,6 +84,9 @@ final class Faults {
 
     /** Half a position is none; the field that is missing was told already, or never there. */
     private void pairs() {
+        if (!piece.has(Quantity.LATITUDE) && !piece.has(Quantity.LONGITUDE)) {
+            return;
+        }
         double[] north = piece.column(Quantity.LATITUDE);
         double[] east = piece.column(Quantity.LONGITUDE);
         boolean isChanged = false;

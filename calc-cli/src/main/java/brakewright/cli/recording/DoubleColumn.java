@@ -10,12 +10,14 @@ final class DoubleColumn {
 
     void add(double value) {
         if (count == values.length) {
-            values = Arrays.copyOf(values, 2 * count);
+            values = Arrays.copyOf(values, 2 * count + 1);
         }
         values[count++] = value;
     }
 
+    /** Gives them away, without holding them twice. */
     double[] all() {
-        return Arrays.copyOf(values, count);
+        values = Arrays.copyOf(values, count);
+        return values;
     }
 }
