@@ -1,7 +1,9 @@
 package brakewright.battery;
 
 import brakewright.spec.Cell;
+import brakewright.spec.Curve;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -57,10 +59,7 @@ public final class AlongCharge {
     public double[] voltages() {
         double[] found = voltages;
         if (found == null) {
-            found = new double[charges.length];
-            for (int i = 0; i < found.length; i++) {
-                found[i] = model.openCircuitVoltage(charges[i]);
-            }
+            found = each(charges, model::openCircuitVoltage);
             voltages = found;
         }
         return found;
@@ -110,6 +109,15 @@ public final class AlongCharge {
         return shares[place];
     }
 
+    /** What is found at each of some charge states. */
+    static double[] each(double[] charges, DoubleUnaryOperator finder) {
+        double[] found = new double[charges.length];
+        for (int i = 0; i < found.length; i++) {
+            found[i] = finder.applyAsDouble(charges[i]);
+        }
+        return found;
+    }
+
     /** One of the packs at several charge states of all together. */
     public final class OfPack {
 
@@ -121,21 +129,19 @@ public final class AlongCharge {
 
         private OfPack(int place) {
             this.pack = model.packs().get(place);
-            this.own = new double[charges.length];
-            for (int i = 0; i < own.length; i++) {
-                own[i] = model.chargeOf(place, charges[i]);
-            }
+            this.own = each(charges, charge -> model.chargeOf(place, charge));
             this.fullest = new Group(WorstGroup.End.FULLEST);
             this.emptiest = new Group(WorstGroup.End.EMPTIEST);
         }
 
         /**
-         * Returns its own charge states.
+         * Reads a curve at its own charge states.
          *
-         * @return in the order of those of all together, not to be written to [1]
+         * @param curve over the charge state
+         * @return in the order of those of all together
          */
-        public double[] charges() {
-            return own;
+        public double[] read(Curve curve) {
+            return each(own, curve::at);
         }
 
         /**
@@ -182,10 +188,7 @@ public final class AlongCharge {
             public double[] voltages() {
                 double[] found = voltages;
                 if (found == null) {
-                    found = new double[own.length];
-                    for (int i = 0; i < found.length; i++) {
-                        found[i] = group.openCircuitVoltage(own[i]);
-                    }
+                    found = each(own, group::openCircuitVoltage);
                     voltages = found;
                 }
                 return found;

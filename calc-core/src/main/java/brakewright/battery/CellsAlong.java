@@ -24,17 +24,9 @@ final class CellsAlong {
      */
     CellsAlong(PackModel pack, Cell cell, Curve way, double[] charges) {
         this.pack = pack;
-        this.byCharge = read(way, charges);
-        this.inTheCold = read(cell.resistanceByCharge().moreInTheCold(), charges);
-        this.relaxation = read(cell.relaxation().byCharge(), charges);
-    }
-
-    private static double[] read(Curve curve, double[] charges) {
-        double[] found = new double[charges.length];
-        for (int i = 0; i < found.length; i++) {
-            found[i] = curve.at(charges[i]);
-        }
-        return found;
+        this.byCharge = AlongCharge.each(charges, way::at);
+        this.inTheCold = AlongCharge.each(charges, cell.resistanceByCharge().moreInTheCold()::at);
+        this.relaxation = AlongCharge.each(charges, cell.relaxation().byCharge()::at);
     }
 
     /** The resistance of a cell at one of the charge states, after a current has flowed [Ω]. */

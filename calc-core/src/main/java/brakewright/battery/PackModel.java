@@ -370,11 +370,8 @@ public final class PackModel {
 
     /** The cells of a group at several charge states of the pack. */
     CellsAlong along(WorstGroup group, double[] charges) {
-        double[] own = new double[charges.length];
-        for (int i = 0; i < own.length; i++) {
-            own[i] = group.chargeAt(charges[i]);
-        }
-        return new CellsAlong(this, cell, way(group.end()), own);
+        return new CellsAlong(
+                this, cell, way(group.end()), AlongCharge.each(charges, group::chargeAt));
     }
 
     /**

@@ -28,8 +28,18 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
     }
 
     @Override
-    public double headroom(double charge) {
-        return own.headroom(model.chargeOf(place, charge));
+    public double rest(double charge) {
+        return own.rest(model.chargeOf(place, charge));
+    }
+
+    @Override
+    public double[] rests(AlongCharge along, int whole) {
+        return own.rests(along, place);
+    }
+
+    @Override
+    public double left(double rest) {
+        return own.left(rest);
     }
 
     @Override
@@ -41,11 +51,6 @@ record BranchVoltage(VoltageConstraint own, BatteryModel model, int place)
     public double resistance(double charge, double temperatureC) {
         return model.share(place, charge, temperatureC)
                 * own.resistance(model.chargeOf(place, charge), temperatureC);
-    }
-
-    @Override
-    public double[] headrooms(AlongCharge along, int whole) {
-        return own.headrooms(along, place);
     }
 
     @Override

@@ -34,23 +34,24 @@ record CellCeiling(
         implements VoltageConstraint {
 
     @Override
-    public double headroom(double charge) {
-        return voltage - margin - model.worst(WorstGroup.End.FULLEST).openCircuitVoltage(charge);
+    public double rest(double charge) {
+        return model.worst(WorstGroup.End.FULLEST).openCircuitVoltage(charge);
+    }
+
+    @Override
+    public double[] rests(AlongCharge along, int place) {
+        return along.pack(place).group(WorstGroup.End.FULLEST).voltages();
+    }
+
+    @Override
+    public double left(double rest) {
+        return voltage - margin - rest;
     }
 
     @Override
     public double resistance(double charge, double temperatureC) {
         return model.groupResistance(
                 model.worst(WorstGroup.End.FULLEST), charge, temperatureC, lasting.seconds());
-    }
-
-    @Override
-    public double[] headrooms(AlongCharge along, int place) {
-        double[] headrooms = along.pack(place).group(WorstGroup.End.FULLEST).voltages().clone();
-        for (int i = 0; i < headrooms.length; i++) {
-            headrooms[i] = voltage - margin - headrooms[i];
-        }
-        return headrooms;
     }
 
     @Override

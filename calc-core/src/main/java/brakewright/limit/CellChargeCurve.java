@@ -1,11 +1,13 @@
 package brakewright.limit;
 
+import brakewright.battery.AlongCharge;
 import brakewright.battery.PackModel;
 import brakewright.formula.Derivation;
 import brakewright.formula.Step;
 import brakewright.formula.Term;
 import brakewright.spec.Curve;
 import brakewright.spec.Input;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -26,8 +28,18 @@ record CellChargeCurve(CellRating rating, Curve share) implements VoltageConstra
     }
 
     @Override
-    public double headroom(double charge) {
-        return share.at(charge) * rating.current();
+    public double rest(double charge) {
+        return share.at(charge);
+    }
+
+    @Override
+    public double[] rests(AlongCharge along, int place) {
+        return along.pack(place).read(share);
+    }
+
+    @Override
+    public double left(double rest) {
+        return rest * rating.current();
     }
 
     @Override
@@ -38,6 +50,13 @@ record CellChargeCurve(CellRating rating, Curve share) implements VoltageConstra
     @Override
     public double resistance(double charge, double temperatureC) {
         return 1.0;
+    }
+
+    @Override
+    public double[] resistances(AlongCharge along, int place, double temperatureC) {
+        double[] ones = new double[along.charges().length];
+        Arrays.fill(ones, 1.0);
+        return ones;
     }
 
     @Override

@@ -27,23 +27,24 @@ record CellFloor(ConstraintId id, PackModel model, double voltage, double margin
         implements VoltageConstraint {
 
     @Override
-    public double headroom(double charge) {
-        return model.worst(WorstGroup.End.EMPTIEST).openCircuitVoltage(charge) - margin - voltage;
+    public double rest(double charge) {
+        return model.worst(WorstGroup.End.EMPTIEST).openCircuitVoltage(charge);
+    }
+
+    @Override
+    public double[] rests(AlongCharge along, int place) {
+        return along.pack(place).group(WorstGroup.End.EMPTIEST).voltages();
+    }
+
+    @Override
+    public double left(double rest) {
+        return rest - margin - voltage;
     }
 
     @Override
     public double resistance(double charge, double temperatureC) {
         return model.groupResistance(
                 model.worst(WorstGroup.End.EMPTIEST), charge, temperatureC, Cell.PULSE);
-    }
-
-    @Override
-    public double[] headrooms(AlongCharge along, int place) {
-        double[] headrooms = along.pack(place).group(WorstGroup.End.EMPTIEST).voltages().clone();
-        for (int i = 0; i < headrooms.length; i++) {
-            headrooms[i] = headrooms[i] - margin - voltage;
-        }
-        return headrooms;
     }
 
     @Override

@@ -29,22 +29,23 @@ record ControllerVoltage(
     }
 
     @Override
-    public double headroom(double charge) {
-        return (1.0 - margin) * rating - model.openCircuitVoltage(charge);
+    public double rest(double charge) {
+        return model.openCircuitVoltage(charge);
+    }
+
+    @Override
+    public double[] rests(AlongCharge along, int place) {
+        return along.voltages();
+    }
+
+    @Override
+    public double left(double rest) {
+        return (1.0 - margin) * rating - rest;
     }
 
     @Override
     public double resistance(double charge, double temperatureC) {
         return model.resistance(charge, temperatureC, lasting.seconds());
-    }
-
-    @Override
-    public double[] headrooms(AlongCharge along, int place) {
-        double[] headrooms = along.voltages().clone();
-        for (int i = 0; i < headrooms.length; i++) {
-            headrooms[i] = (1.0 - margin) * rating - headrooms[i];
-        }
-        return headrooms;
     }
 
     @Override

@@ -1,7 +1,6 @@
 package brakewright.limit;
 
 import brakewright.battery.AlongCharge;
-import java.util.Arrays;
 
 /**
  * A condition on a voltage that the pack current shifts across a resistance. What is left of the
@@ -11,12 +10,39 @@ import java.util.Arrays;
 non-sealed interface VoltageConstraint extends PackConstraint {
 
     /**
+     * Returns what the charge makes of what is bounded, without current.
+     *
+     * @param charge the charge state [1]
+     * @return mostly the voltage at rest [V]
+     */
+    double rest(double charge);
+
+    /**
+     * Returns the same at several charge states.
+     *
+     * @param along the packs there
+     * @param place of the pack that it is about, from 0; 0 for all together
+     * @return what {@link #rest} tells at each of them, not to be written to [V]
+     */
+    double[] rests(AlongCharge along, int place);
+
+    /**
+     * Returns what is left of it.
+     *
+     * @param rest as {@link #rest} tells it [V]
+     * @return the headroom; negative where the condition fails at rest [V]
+     */
+    double left(double rest);
+
+    /**
      * Returns the voltage left without current.
      *
      * @param charge the charge state [1]
      * @return the headroom; negative where the condition fails at rest [V]
      */
-    double headroom(double charge);
+    default double headroom(double charge) {
+        return left(rest(charge));
+    }
 
     /**
      * Returns the resistance across which the pack current shifts the voltage.
@@ -49,18 +75,11 @@ non-sealed interface VoltageConstraint extends PackConstraint {
 
     @Override
     default double limitAt(double charge, double temperatureC) {
-        return Math.max(0.0, headroom(charge) / resistance(charge, temperatureC));
+        return limit(headroom(charge), resistance(charge, temperatureC));
     }
 
-    /**
-     * Returns the voltages left without current at several charge states.
-     *
-     * @param along the packs there
-     * @param place of the pack that it is about, from 0; 0 for all together
-     * @return what {@link #headroom} tells at each of them [V]
-     */
-    default double[] headrooms(AlongCharge along, int place) {
-        return Arrays.stream(along.pack(place).charges()).map(this::headroom).toArray();
+    private static double limit(double headroom, double resistance) {
+        return Math.max(0.0, headroom / resistance);
     }
 
     /**
@@ -72,18 +91,15 @@ non-sealed interface VoltageConstraint extends PackConstraint {
      * @param temperatureC the cell temperature [°C]
      * @return what {@link #resistance} tells at each of them, not to be written to [Ω]
      */
-    default double[] resistances(AlongCharge along, int place, double temperatureC) {
-        return Arrays.stream(along.pack(place).charges())
-                .map(charge -> resistance(charge, temperatureC))
-                .toArray();
-    }
+    double[] resistances(AlongCharge along, int place, double temperatureC);
 
     @Override
     default double[] limitsAt(AlongCharge along, double temperatureC) {
-        double[] limits = headrooms(along, 0);
+        double[] rests = rests(along, 0);
         double[] resistances = resistances(along, 0, temperatureC);
+        double[] limits = new double[rests.length];
         for (int i = 0; i < limits.length; i++) {
-            limits[i] = Math.max(0.0, limits[i] / resistances[i]);
+            limits[i] = limit(left(rests[i]), resistances[i]);
         }
         return limits;
     }
