@@ -2,6 +2,7 @@ package brakewright.cli;
 
 import brakewright.buildfile.internal.Nearest;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,7 +37,7 @@ final class Misspelt {
                         .map(OptionSpec::longestName)
                         .toList();
         String name = given.split("=", 2)[0];
-        return "Unknown option \"" + given + "\"" + meant(Nearest.to(name, known));
+        return "Unknown option \"" + given + "\"" + meant(name, known);
     }
 
     private static String word(OptionSpec option, String given) {
@@ -49,10 +50,11 @@ final class Misspelt {
                 + given
                 + "\" is none of "
                 + words.stream().collect(Collectors.joining(", "))
-                + meant(Nearest.to(given.toLowerCase(Locale.ROOT), words));
+                + meant(given.toLowerCase(Locale.ROOT), words);
     }
 
-    private static String meant(Optional<String> nearest) {
-        return nearest.map(near -> "; did you mean " + near + "?").orElse("");
+    /** What a misspelt word most likely means, behind what is wrong with it; else nothing. */
+    static String meant(String word, Collection<String> known) {
+        return Nearest.to(word, known).map(near -> "; did you mean " + near + "?").orElse("");
     }
 }

@@ -1,6 +1,5 @@
 package brakewright.cli;
 
-import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.report.RecordBox;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -50,9 +49,7 @@ final class RecordOptions {
                                         "--note: the record has no \""
                                                 + name
                                                 + "\""
-                                                + Nearest.to(name, names)
-                                                        .map(near -> "; did you mean " + near + "?")
-                                                        .orElse("")
+                                                + Misspelt.meant(name, names)
                                                 + "; there are "
                                                 + String.join(", ", names)));
     }

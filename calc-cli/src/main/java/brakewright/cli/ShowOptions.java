@@ -1,6 +1,5 @@
 package brakewright.cli;
 
-import brakewright.buildfile.internal.Nearest;
 import brakewright.cli.text.CheckSection;
 import brakewright.cli.text.SheetSection;
 import java.util.ArrayList;
@@ -107,9 +106,7 @@ abstract class ShowOptions<S> {
                 "--show: there is no section \""
                         + name
                         + "\""
-                        + Nearest.to(name, known())
-                                .map(near -> "; did you mean " + near + "?")
-                                .orElse("")
+                        + Misspelt.meant(name, known())
                         + "; there are "
                         + String.join(", ", known()));
     }

@@ -141,9 +141,9 @@ public final class Conversation {
 
     /** As wide as the terminal, if it tells. */
     private void tell(String indent, String text) {
-        int columns = terminal.getWidth() > 0 ? terminal.getWidth() : Ink.USUAL_COLUMNS;
-        int width = Math.min(columns, Ink.USUAL_COLUMNS) - indent.length();
-        for (String line : Columns.wrap(text, Math.max(Ink.FEWEST_COLUMNS / 2, width))) {
+        int told = terminal.getWidth() > 0 ? terminal.getWidth() : Ink.USUAL_COLUMNS;
+        int columns = new Ink(false, false, told).columns();
+        for (String line : Columns.wrap(text, columns - indent.length())) {
             out.println(indent + line);
         }
     }
