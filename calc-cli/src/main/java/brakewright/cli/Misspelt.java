@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
@@ -49,7 +48,7 @@ final class Misspelt {
                 + ": \""
                 + given
                 + "\" is none of "
-                + words.stream().collect(Collectors.joining(", "))
+                + String.join(", ", words)
                 + meant(given.toLowerCase(Locale.ROOT), words);
     }
 

@@ -13,7 +13,10 @@ final class TableSpeeds {
     private static final double FIRST = 10.0 / 3.6;
     private static final double STEP = 5.0 / 3.6;
 
-    /** Up to 125 km/h, beyond which hardly a vehicle of the class is made. */
+    /**
+     * Assumption: our own choice; up to 125 km/h, beyond which hardly a vehicle of the class is
+     * made.
+     */
     private static final int MOST_ROWS = 24;
 
     private TableSpeeds() {}
