@@ -11,23 +11,28 @@ NOTHING = None  # no bound, or no number
 
 
 class Curve(list):
-    """A curve given as pairs, with its places by themselves, to be searched."""
+    """A curve given as pairs, with its places by themselves, to be searched.
+
+    The piece that leads up to each place is its beginning, its width and its rise; what leads up
+    to the first is level.
+    """
 
     def __init__(self, points):
         super().__init__(points)
         self.places = [x for x, _ in points]
+        self.last = points[-1][1]
+        x, y = points[0]
+        self.pieces = [(x, y, 1.0, 0.0)]
+        self.pieces += [(x0, y0, x1 - x0, y1 - y0) for (x0, y0), (x1, y1) in zip(points, points[1:])]
 
 
-def line_through(points, x):
+def line_through(curve, x):
     """Reads a curve: straight lines between its points, constant beyond the ends."""
-    places = points.places
-    if x <= places[0]:
-        return points[0][1]
+    places = curve.places
     if x >= places[-1]:
-        return points[-1][1]
-    i = bisect_left(places, x)
-    (x0, y0), (x1, y1) = points[i - 1], points[i]
-    return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
+        return curve.last
+    x0, y0, width, rise = curve.pieces[bisect_left(places, x)]
+    return y0 + rise * (x - x0) / width
 
 
 def line_beyond(points, x):
@@ -39,9 +44,13 @@ def line_beyond(points, x):
     return known[1] + (y1 - y0) / (x1 - x0) * (x - known[0])
 
 
-def arrhenius_through(points, celsius):
-    """Reads a factor over temperature: ln f is straight over 1/T, and goes on beyond the ends."""
-    straight = Curve([(1 / (t + 273.15), math.log(f)) for t, f in reversed(points)])
+def arrhenius(points):
+    """A factor over temperature as ln f over 1/T, where it is straight."""
+    return Curve([(1 / (t + 273.15), math.log(f)) for t, f in reversed(points)])
+
+
+def arrhenius_through(straight, celsius):
+    """Reads a factor over temperature, which goes on beyond the ends."""
     return math.exp(line_beyond(straight, 1 / (celsius + 273.15)))
 
 
@@ -101,7 +110,7 @@ def integral(function, low, high, accuracy=1e-9, depth=24):
     """Adaptive Simpson quadrature of a function that returns a tuple."""
 
     def weigh(width, a, m, b):
-        return tuple(width / 6 * (x + 4 * y + z) for x, y, z in zip(a, m, b))
+        return [width / 6 * (x + 4 * y + z) for x, y, z in zip(a, m, b)]
 
     def part(x0, x2, a, m, b, whole, left):
         x1 = 0.5 * (x0 + x2)

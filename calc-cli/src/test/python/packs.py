@@ -4,7 +4,7 @@ import math
 from bisect import bisect_right
 from functools import lru_cache
 
-from formulas import NOTHING, PULSE, Curve, arrhenius_through, line_beyond, line_through
+from formulas import NOTHING, PULSE, Curve, arrhenius, arrhenius_through, line_beyond, line_through
 
 
 # what makes voltage and resistance of a cell bend over its charge
@@ -51,9 +51,17 @@ class Pack:
         self.uneven_charge = self.get("group_spread.charge", 0.0)
         self.uneven_capacity = self.get("group_spread.capacity", 0.0)
         self.uneven_resistance = self.get("group_spread.resistance", 0.0)
-        # what is asked for again at once: the same place by several, one temperature by all
-        self.cell_resistance = lru_cache(maxsize=64)(self.cell_resistance)
-        self.by_temperature = lru_cache(maxsize=64)(self.by_temperature)
+        self.stacked = self.series / self.parallel
+        self.voltage_by_charge = self["cell.open_circuit_voltage"]
+        self.factor_by_charge = self.curve("cell.resistance_by_charge", 1.0)
+        self.into_by_charge = self.curve("cell.resistance_into_by_charge", 0.0)
+        self.cold_by_charge = self.curve("cell.resistance_cold_by_charge", 0.0)
+        self.rise_by_charge = self.curve("cell.sustained_rise_by_charge", 1.0)
+        points = self.get("cell.resistance_by_temperature")
+        self.over_temperature = points and arrhenius(points)
+        # what is asked for again at once: the same place by several, one temperature or time by all
+        for name in ("cell_resistance", "by_temperature", "coldness", "onset", "risen"):
+            setattr(self, name, lru_cache(maxsize=64)(getattr(self, name)))
         self.all_knots = self.find_knots()
         self.points = [(s, self.open_circuit(s)) for s in self.all_knots]
 
@@ -70,15 +78,15 @@ class Pack:
         return self.all_knots
 
     def cell_voltage(self, charge):
-        return line_through(self["cell.open_circuit_voltage"], charge)
+        return line_through(self.voltage_by_charge, charge)
 
-    def by_charge(self, key, charge, otherwise):
-        points = self.values.get(key)
-        return otherwise if points is None else line_through(points, charge)
+    def curve(self, key, otherwise):
+        """A curve over the charge, level where none is given."""
+        return self.get(key) or Curve([(0.0, otherwise)])
 
     def by_temperature(self, temperature):
-        points = self.values.get("cell.resistance_by_temperature")
-        return 1.0 if points is None else arrhenius_through(points, temperature)
+        straight = self.over_temperature
+        return 1.0 if straight is None else arrhenius_through(straight, temperature)
 
     @staticmethod
     def coldness(celsius):
@@ -88,18 +96,21 @@ class Pack:
 
     def cell_resistance(self, charge, temperature, seconds=PULSE, into=False):
         """r(s,T): more into the cell; an ohmic share at once, the rest up to 10 s, then a slow rise."""
-        factor = self.by_charge("cell.resistance_by_charge", charge, 1.0)
+        factor = line_through(self.factor_by_charge, charge)
         if into:
-            factor += self.by_charge("cell.resistance_into_by_charge", charge, 0.0)
+            factor += line_through(self.into_by_charge, charge)
         cold = self.coldness(temperature)
         if cold:
-            factor += cold * self.by_charge("cell.resistance_cold_by_charge", charge, 0.0)
+            factor += cold * line_through(self.cold_by_charge, charge)
         factor *= self.onset(seconds)
         if seconds > PULSE:
-            passed = 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
-            shape = self.by_charge("cell.sustained_rise_by_charge", charge, 1.0)
-            factor += self.get("cell.sustained_rise", 0.0) * shape * passed
+            shape = line_through(self.rise_by_charge, charge)
+            factor += self.get("cell.sustained_rise", 0.0) * shape * self.risen(seconds)
         return self["cell.resistance"] * factor * self.by_temperature(temperature)
+
+    def risen(self, seconds):
+        """Share of the slow rise that has come after a time."""
+        return 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
 
     def onset(self, seconds):
         """Share of the 10 s resistance that is there after a time."""
@@ -165,7 +176,7 @@ class Pack:
         if points:
             low, high = self["cell.discharge_temperature"]
             asked = [low, high] + [t for t, _ in points if low < t < high]
-            each *= min(arrhenius_through(points, t) for t in asked)
+            each *= min(self.by_temperature(t) for t in asked)
         ohmic = min(0.6, self.get("cell.ohmic_share", 1.0))
         return ohmic * self.series / self.parallel * each
 
@@ -174,7 +185,7 @@ class Pack:
 
     def resistance(self, charge, temperature, seconds=PULSE, into=False):
         cells = self.cell_resistance(charge, temperature, seconds, into)
-        return self.series / self.parallel * cells + self["joint_resistance"]
+        return self.stacked * cells + self["joint_resistance"]
 
     def find_knots(self):
         """Charge states between which both curves are straight."""
@@ -319,11 +330,14 @@ class Battery:
             self.bottom = max(pack.open_circuit(0.0) for pack in self.packs)
             self.capacity = self.held(self.top, True)
             self.points = self.common_points()
+            self.held_at = [ah for ah, _ in self.points]
         else:
             self.capacity = min(pack.capacity for pack in self.packs)
         self.own_charges = lru_cache(maxsize=None)(self.own_charges)
         self.open_circuit = lru_cache(maxsize=None)(self.open_circuit)
         self.resistances = lru_cache(maxsize=None)(self.resistances)
+        self.resistance = lru_cache(maxsize=None)(self.resistance)
+        self.share = lru_cache(maxsize=None)(self.share)
         self.cells = lru_cache(maxsize=None)(self.cells)
         self.greatest_share = lru_cache(maxsize=None)(self.greatest_share)
 
@@ -346,7 +360,7 @@ class Battery:
         # between the voltages at which any curve bends, ampere-hours and charges are straight
         asked = min(1.0, max(0.0, charge)) * self.capacity
         points = self.points
-        i = bisect_right([ah for ah, _ in points], asked)
+        i = bisect_right(self.held_at, asked)
         if i == len(points):
             return points[-1][1]
         (before, low), (after, high) = points[i - 1], points[i]
@@ -364,6 +378,8 @@ class Battery:
         return [p for i, p in enumerate(points) if i == 0 or p[0] - points[i - 1][0] > 1e-12]
 
     def open_circuit(self, charge):
+        if not self.several:
+            return self.packs[0].open_circuit(charge)
         own = self.own_charges(charge)
         voltages = [pack.open_circuit(s) for pack, s in zip(self.packs, own)]
         return voltages[0] if self.parallel else sum(voltages)
@@ -373,9 +389,9 @@ class Battery:
         return [p.resistance(s, temperature, seconds, into) for p, s in zip(self.packs, own)]
 
     def resistance(self, charge, temperature, seconds=PULSE, into=False):
-        each = self.resistances(charge, temperature, seconds, into)
         if not self.several:
-            return each[0]
+            return self.packs[0].resistance(charge, temperature, seconds, into)
+        each = self.resistances(charge, temperature, seconds, into)
         return self.lead + (1 / sum(1 / r for r in each) if self.parallel else sum(each))
 
     def share(self, place, charge, temperature, into=False):
