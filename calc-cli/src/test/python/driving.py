@@ -13,7 +13,6 @@ from formulas import (
     GRAVITY,
     NOTHING,
     PULSE,
-    air_density,
     driving_current,
     first_below,
     integral,
@@ -45,7 +44,7 @@ class Driving:
         self.taper = vehicle.get("settings.low_voltage_taper")
         self.asked = vehicle.set_pack("settings.pack_discharge_current")
         self.top = vehicle["settings.motor_drive_current"]
-        self.loss = vehicle.loss_resistance(vehicle.ambient)
+        self.loss = vehicle.loss
         self.pack = lru_cache(maxsize=None)(self.pack)
         # what the ground and the rider bear: the whole grip, since a margin is for limits
         borne = vehicle.accelerations(braking=False, margin=0.0).values()
@@ -280,7 +279,7 @@ def compare_thrust_map(c, v, sheet):
             current = min(bounds.values())
             omega = v.motor_speed(speed)
             mechanical = v.torque_constant * omega * current
-            copper = v.loss_resistance(v.ambient) * current**2
+            copper = v.loss * current**2
             drawn = pulse_draw(u, r, v.motors * (mechanical + copper) / v.controller_efficiency)
             c.number("thrust map", "motor " + where, got["motor_current_A"], current, ITERATED, 1.0)
             # next to the greatest power a pack gives, its current is a root of nearly zero
@@ -527,7 +526,6 @@ class Ride:
         v = self.v
         angle = math.atan(self.slope)
         wind = speed + self.wind
-        air = 0.5 * air_density(v["use.altitude"], v.ambient) * v["vehicle.drag_area"]
         force = v.resistance_force(speed, self.slope, self.wind)
         current = max(0.0, self.drive.current_for(force, speed))
         omega = v.motor_speed(speed)
@@ -537,7 +535,7 @@ class Ride:
         drawn = pulse_draw(u, r, motor + self.idle)
         weight = v.mass * GRAVITY
         return drawn, {
-            "air_Wh": air * wind * abs(wind) * speed,
+            "air_Wh": v.air * wind * abs(wind) * speed,
             "rolling_Wh": weight * v["vehicle.rolling_resistance"] * math.cos(angle) * speed,
             "climbing_Wh": weight * math.sin(angle) * speed,
             "moving_Wh": 0.0,
@@ -859,7 +857,7 @@ def trip_passed(v, speed, charge):
     battery, cells = v.battery, v.pack_temperature
     u, r = v.open_circuit(charge), v.resistance(charge, cells, into=True)
     emf = v.torque_constant * v.motor_speed(speed)
-    loss = v.loss_resistance(v.ambient)
+    loss = v.loss
     limit = v.return_limit(charge)
     if too_narrow(v.high_taper(), v.get("settings.high_voltage_taper")):
         limit = v.set_pack("settings.pack_regen_current")
@@ -908,11 +906,10 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
     """
     inertia = v.mass * (1 + v["vehicle.rotating_share"])
     idle = v["use.idle_power"] if idle is None else idle
-    loss = v.loss_resistance(v.ambient)
+    loss = v.loss
     lever = v.get("vehicle.friction_brake.deceleration", 0.0) if friction else 0.0
     total = {"time": 0.0, "distance": 0.0, "out": 0.0, "back": 0.0, "charge": 0.0}
     now = speed
-    grips = {}
 
     def by_now():
         """Charge state."""
@@ -921,15 +918,14 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
     def at(x, share):
         """Force and power into the pack while a share of the brakes has built up."""
         rubbing = min(share * lever, v["vehicle.grip"] * GRAVITY)
-        if rubbing not in grips:
-            grips[rubbing] = v.grip_beside(rubbing)
+        grip = v.grip_beside(rubbing)
         s = by_now()
         current = v.brake_currents(s, x, v.return_limit(s), share)[2]
         if total["time"] >= lasts * (1 - 1e-12):
             current = 0.0
         force = v.brake_force(current, x)
-        if force > grips[rubbing]:
-            force = grips[rubbing]
+        if force > grip:
+            force = grip
             torque = force * v.efficiency * v.wheel_radius / (v.motors * v.reduction)
             drag = v.drag_torque(v.motor_speed(x))
             current = max(0.0, (torque - drag) / v.torque_constant)
@@ -1251,7 +1247,7 @@ def whole(v, charge, drawing, trusted=False):
     if trusted and too_narrow(v.high_taper(), v.get("settings.high_voltage_taper")):
         limit = v.set_pack("settings.pack_regen_current")
     emf = v.torque_constant * v.motor_speed(top)
-    loss = v.loss_resistance(v.ambient)
+    loss = v.loss
     set_current = v["settings.motor_brake_current"] if top >= v["controller.brake_ends_below"] else 0
     best = min(set_current, emf / (2 * loss))
     power = v.motors * (emf * best - loss * best**2) * v.controller_efficiency

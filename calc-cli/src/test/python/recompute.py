@@ -22,6 +22,7 @@ of several unequal parallel cells.
 import json
 import math
 import sys
+from functools import cached_property, lru_cache
 
 sys.dont_write_bytecode = True  # the modules beside this one stay alone in their folder
 
@@ -53,7 +54,7 @@ class Vehicle:
         self.inputs = inputs
         self.values = values_under(inputs)
         self.battery = Battery(inputs)
-        self.density = None
+        self.open_circuit, self.resistance = self.battery.open_circuit, self.battery.resistance
         self.pack_temperature = self.battery.temperature
         self.margins = {
             name: self["margins." + name]
@@ -75,6 +76,11 @@ class Vehicle:
         self.torque_constant = self.emf * (
             math.sqrt(3) / 2 * self.peak if self.sinusoidal else 1.0
         )
+        self.no_load_torque = self.emf * self.get("motor.no_load_current", 0.0)
+        self.viscous_drag = self.get("motor.viscous_drag", 0.0)
+        # what is kept here is the same at any temperature of the packs
+        self.steepness = lru_cache(maxsize=None)(self.steepness)
+        self.grip_beside = lru_cache(maxsize=None)(self.grip_beside)
 
     def __getitem__(self, key):
         return self.values[key]
@@ -97,12 +103,6 @@ class Vehicle:
         return key in self and self.inputs[key]["from"] == "file"
 
     # --- cell and pack
-
-    def open_circuit(self, charge):
-        return self.battery.open_circuit(charge)
-
-    def resistance(self, charge, temperature, seconds=PULSE, into=False):
-        return self.battery.resistance(charge, temperature, seconds, into)
 
     def controllers_bound(self):
         return (
@@ -198,6 +198,16 @@ class Vehicle:
 
     # --- motor and powertrain
 
+    @cached_property
+    def winding(self):
+        """Terminal-to-terminal resistance of a winding as warm as the air."""
+        return self.winding_resistance(self.ambient)
+
+    @cached_property
+    def loss(self):
+        """R_e of a winding as warm as the air."""
+        return self.loss_resistance(self.ambient)
+
     def winding_resistance(self, temperature):
         """Terminal-to-terminal resistance."""
         return self["motor.resistance"] * (1 + COPPER_COEFFICIENT * (temperature - 20))
@@ -208,8 +218,7 @@ class Vehicle:
         return self.winding_resistance(temperature) * share
 
     def drag_torque(self, omega):
-        no_load = self.emf * self.get("motor.no_load_current", 0.0)
-        return no_load + self.get("motor.viscous_drag", 0.0) * omega
+        return self.no_load_torque + self.viscous_drag * omega
 
     def motor_speed(self, speed):
         return self.reduction * speed / self.wheel_radius
@@ -224,24 +233,33 @@ class Vehicle:
 
     def voltage_need(self, current, speed):
         omega = self.motor_speed(speed)
-        winding = self.winding_resistance(self.ambient)
         if not self.sinusoidal:
-            return self.emf * omega + winding * current
+            return self.emf * omega + self.winding * current
         current = self.peak * current
         electrical = self["motor.pole_pairs"] * omega
-        flux = self.emf / (math.sqrt(3) * self["motor.pole_pairs"])
-        along = flux * electrical + winding / 2 * current
+        along = self.flux * electrical + self.winding / 2 * current
         across = electrical * self.get("motor.inductance", 0.0) * current
         return math.sqrt(3) * math.hypot(along, across)
 
-    def resistance_force(self, speed, slope=0.0, headwind=0.0):
+    @cached_property
+    def flux(self):
+        """Flux linkage of a phase, peak."""
+        return self.emf / (math.sqrt(3) * self["motor.pole_pairs"])
+
+    @cached_property
+    def air(self):
+        """Drag over the square of the speed through the air."""
+        density = air_density(self["use.altitude"], self.ambient)
+        return 0.5 * density * self["vehicle.drag_area"]
+
+    def steepness(self, slope):
+        """Part of the weight that rolling and climbing take."""
         angle = math.atan(slope)
-        rolling = self["vehicle.rolling_resistance"] * math.cos(angle) + math.sin(angle)
-        if self.density is None:
-            self.density = air_density(self["use.altitude"], self.ambient)
+        return self["vehicle.rolling_resistance"] * math.cos(angle) + math.sin(angle)
+
+    def resistance_force(self, speed, slope=0.0, headwind=0.0):
         wind = speed + headwind
-        air = 0.5 * self.density * self["vehicle.drag_area"] * wind * abs(wind)
-        return self.mass * GRAVITY * rolling + air
+        return self.mass * GRAVITY * self.steepness(slope) + self.air * wind * abs(wind)
 
     def set_pack(self, key):
         return self[key] * self.controllers
@@ -251,7 +269,7 @@ class Vehicle:
         u = self.open_circuit(charge)
         r = self.resistance(charge, self.pack_temperature, seconds)
         omega = self.motor_speed(speed)
-        loss = self.loss_resistance(self.ambient)
+        loss = self.loss
         emf = self.torque_constant * omega
 
         def pack_power(current):
@@ -325,7 +343,7 @@ class Vehicle:
         r = self.resistance(charge, self.pack_temperature)
         back = self.resistance(charge, self.pack_temperature, into=True)
         emf = self.torque_constant * self.motor_speed(speed)
-        loss = self.loss_resistance(self.ambient)
+        loss = self.loss
 
         def pack_current(motor_current):
             power = self.motors * (emf * motor_current - loss * motor_current**2)
@@ -598,7 +616,7 @@ class Vehicle:
         bounds = {}
         top = self.highest_speed
         emf = self.torque_constant * self.motor_speed(top)
-        loss = self.loss_resistance(self.ambient)
+        loss = self.loss
         low, high = self["use.charge_to"], self["use.charge_from"]
         charges = [low, high, *(s for s in self.battery.knots() if low < s < high)]
         coldest, warmest = self["use.pack_temperature"]
