@@ -4,7 +4,6 @@ Where the worksheet solves or uses Gauss quadrature between knots, this integrat
 steps finely, so the tolerances are those of the steps, not of the formulas.
 """
 
-import copy
 import math
 from functools import lru_cache
 
@@ -46,6 +45,9 @@ class Driving:
         self.top = vehicle["settings.motor_drive_current"]
         self.loss = vehicle.loss
         self.pack = lru_cache(maxsize=None)(self.pack)
+        self.pull_away = lru_cache(maxsize=None)(self.pull_away)
+        # one speed is looked at over many charge states
+        self.demand = lru_cache(maxsize=64)(self.demand)
         # what the ground and the rider bear: the whole grip, since a margin is for limits
         borne = vehicle.accelerations(braking=False, margin=0.0).values()
         self.borne = min([math.inf] + [b for b in borne if b is not NOTHING])
@@ -69,38 +71,24 @@ class Driving:
         turning = v.torque_constant * v.motor_speed(speed) * current
         return v.motors * (turning + self.loss * current**2) / v.controller_efficiency
 
-    def reserves(self, speed, charge, slope=0.0, headwind=0.0, ground=False):
-        """What is left of each bound at a steady speed; it is held while none is negative."""
-        v = self.v
-        u, r, limit = self.pack(charge)
-        force = v.resistance_force(speed, slope, headwind)
+    def demand(self, speed, slope=0.0, headwind=0.0):
+        """Force, motor current, power from the pack and voltage that a steady speed needs."""
+        force = self.v.resistance_force(speed, slope, headwind)
         current = max(0.0, self.current_for(force, speed))
-        power = self.power(current, speed)
+        return force, current, self.power(current, speed), self.v.voltage_need(current, speed)
+
+    def reserve(self, speed, charge, slope=0.0, headwind=0.0):
+        """Least that is left of any bound at a steady speed; it is held while not negative."""
+        u, r, limit = self.pack(charge)
+        force, current, power, voltage = self.demand(speed, slope, headwind)
         drawn = pulse_draw(u, r, power)
         most = min(limit, u / (2 * r))
-        result = {
-            "motor-drive-current": self.top - current,
-            "pack-discharge-current": most * (u - most * r) - power,
-            "pack-voltage": -math.inf
-            if drawn is None
-            else u - drawn * r - v.voltage_need(current, speed),
-        }
-        if ground:
-            result["ground"] = self.borne - force
-        return result
-
-    def fastest(self, charge, slope=0.0, headwind=0.0, ground=False):
-        """Highest steady speed; 0 when none above a crawl is held."""
-
-        def left(speed):
-            return min(self.reserves(speed, charge, slope, headwind, ground).values())
-
-        if left(0.0) <= 0:
-            return 0.0
-        high = 1.0
-        while left(high) > 0:
-            high *= 2
-        return root(left, 0.0, high)
+        return min(
+            self.top - current,
+            most * (u - most * r) - power,
+            -math.inf if drawn is None else u - drawn * r - voltage,
+            self.borne - force,
+        )
 
     def thrust(self, speed, charge):
         """Full thrust, no more than the ground bears."""
@@ -429,9 +417,11 @@ def one_sag(c, v, case):
     top = max(v["use.speed_max"], v.get("settings.speed_cap", 0.0))
     asked = drive.power(drive.top, top)
 
+    @lru_cache(maxsize=None)
     def flowing(s, after=seconds):
         return most_drawn(v, draw, taper, asked, s, cells, after)
 
+    @lru_cache(maxsize=None)
     def loaded_cells(s, after=seconds):
         return battery.cell_voltages(flowing(s, after), s, cells, seconds=after)
 
@@ -513,24 +503,20 @@ class Ride:
     def left(self, speed, charge):
         """What is left at a steady speed; the pack must also feed what idles."""
         u, r, _ = self.drive.pack(charge)
-        reserve = min(self.drive.reserves(speed, charge, self.slope, self.wind, True).values())
+        reserve = self.drive.reserve(speed, charge, self.slope, self.wind)
         return min(reserve, u * u / (4 * r) - self.power(speed))
 
     def power(self, speed):
-        force = self.v.resistance_force(speed, self.slope, self.wind)
-        current = max(0.0, self.drive.current_for(force, speed))
-        return self.drive.power(current, speed) + self.idle
+        return self.drive.demand(speed, self.slope, self.wind)[2] + self.idle
 
     def spent(self, speed, charge):
         """Power by part, part by part as the worksheet names them."""
         v = self.v
         angle = math.atan(self.slope)
         wind = speed + self.wind
-        force = v.resistance_force(speed, self.slope, self.wind)
-        current = max(0.0, self.drive.current_for(force, speed))
+        _, current, motor, _ = self.drive.demand(speed, self.slope, self.wind)
         omega = v.motor_speed(speed)
         torque = v.torque_constant * current - v.drag_torque(omega)
-        motor = self.drive.power(current, speed)
         u, r, _ = self.drive.pack(charge)
         drawn = pulse_draw(u, r, motor + self.idle)
         weight = v.mass * GRAVITY
@@ -822,8 +808,7 @@ def compare_first_stops(c, v, sheet):
     """The first stop with the fullest pack in use, also with its protection opening on the way."""
     for row in sheet.get("first_stop", ()):
         at = f"with cells at {row['cells_C']:g}"
-        there = copy.copy(v)
-        there.pack_temperature = row["cells_C"]
+        there = v.with_cells_at(row["cells_C"])
         speed, charge, opens = row["from_m_per_s"], row["charge"], row["opens"]
         inertia = v.mass * (1 + v["vehicle.rotating_share"])
         rubbing = min(
@@ -1140,7 +1125,8 @@ def warmest(v, current, start, most):
             if drawn is None or 2 * drawn * r > u * (1 + 1e-12):  # more would give less
                 raise ZeroDivisionError
             part = drawn * battery.share(place, s, t)
-            cells = pack.cell_resistance(battery.own_charges(s)[place], t, ENDLESS)
+            own = battery.own_charges(s)[place]
+            cells = pack.cell_resistance(own, t, ENDLESS, False)
             return 3600 * battery.capacity / drawn, part**2 * cells * pack.series / pack.parallel
 
         def rates(s, t):

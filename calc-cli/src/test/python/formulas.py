@@ -23,7 +23,8 @@ class Curve(list):
         self.last = points[-1][1]
         x, y = points[0]
         self.pieces = [(x, y, 1.0, 0.0)]
-        self.pieces += [(x0, y0, x1 - x0, y1 - y0) for (x0, y0), (x1, y1) in zip(points, points[1:])]
+        for (x0, y0), (x1, y1) in zip(points, points[1:]):
+            self.pieces.append((x0, y0, x1 - x0, y1 - y0))
 
 
 def line_through(curve, x):

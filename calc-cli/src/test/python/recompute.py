@@ -76,11 +76,12 @@ class Vehicle:
         self.torque_constant = self.emf * (
             math.sqrt(3) / 2 * self.peak if self.sinusoidal else 1.0
         )
+        self.loss_share = 3 / 4 * self.peak**2 if self.sinusoidal else 1.0
         self.no_load_torque = self.emf * self.get("motor.no_load_current", 0.0)
         self.viscous_drag = self.get("motor.viscous_drag", 0.0)
-        # what is kept here is the same at any temperature of the packs
-        self.steepness = lru_cache(maxsize=None)(self.steepness)
-        self.grip_beside = lru_cache(maxsize=None)(self.grip_beside)
+        # a share of the brakes recurs in each stop, a charge state in several tables
+        for name in ("steepness", "grip_beside", "top_speed", "time_to_limit"):
+            setattr(self, name, lru_cache(maxsize=None)(getattr(self, name)))
 
     def __getitem__(self, key):
         return self.values[key]
@@ -97,6 +98,12 @@ class Vehicle:
         for key, value in values.items():
             inputs[key] = {**inputs[key], "value": value}
         return Vehicle(inputs)
+
+    def with_cells_at(self, celsius):
+        """The same vehicle with packs of another temperature."""
+        other = Vehicle(self.inputs)
+        other.pack_temperature = celsius
+        return other
 
     def chosen(self, key):
         """Whether an input stands in the build file, not assumed."""
@@ -214,8 +221,7 @@ class Vehicle:
 
     def loss_resistance(self, temperature):
         """R_e: copper loss per square of the motor current."""
-        share = 3 / 4 * self.peak**2 if self.sinusoidal else 1.0
-        return self.winding_resistance(temperature) * share
+        return self.winding_resistance(temperature) * self.loss_share
 
     def drag_torque(self, omega):
         return self.no_load_torque + self.viscous_drag * omega
@@ -340,7 +346,6 @@ class Vehicle:
         With a share of the brake current that is set, while it builds up.
         """
         u = self.open_circuit(charge)
-        r = self.resistance(charge, self.pack_temperature)
         back = self.resistance(charge, self.pack_temperature, into=True)
         emf = self.torque_constant * self.motor_speed(speed)
         loss = self.loss
@@ -349,23 +354,26 @@ class Vehicle:
             power = self.motors * (emf * motor_current - loss * motor_current**2)
             if power >= 0:
                 return pulse_return(u, back, power * self.controller_efficiency)
+            r = self.resistance(charge, self.pack_temperature)
             drawn = pulse_draw(u, r, -power / self.controller_efficiency)
             return -math.inf if drawn is None else -drawn
 
-        # where braking draws, it draws no more than the pack can give
-        most = u * u / (4 * r) * self.controller_efficiency / self.motors
-        supplied = (emf + math.sqrt(emf**2 + 4 * loss * most)) / (2 * loss)
         top = self["settings.motor_brake_current"]
         if speed < self["controller.brake_ends_below"]:
             top = 0.0  # the controllers have ended the brake: only the motors' drag is left of it
-        current = min(share * top, supplied)
+        current = share * top
+        if current > emf / loss:  # braking draws, and no more than the pack can give
+            r = self.resistance(charge, self.pack_temperature)
+            most = u * u / (4 * r) * self.controller_efficiency / self.motors
+            current = min(current, (emf + math.sqrt(emf**2 + 4 * loss * most)) / (2 * loss))
         asked = pack_current(current)
         if limit is None:
             limit = self.set_pack("settings.pack_regen_current")
         flowing = asked
+        peak = emf / (2 * loss)
         # The motor current builds up from 0 and stops where the returned power first reaches the
-        # limit, also when it would fall below the limit again beyond its peak at emf / (2 loss).
-        if pack_current(min(current, emf / (2 * loss))) > limit:
+        # limit, also when it would fall below the limit again beyond its peak.
+        if (asked if current <= peak else pack_current(peak)) > limit:
             per_motor = limit * (u + limit * back) / (self.motors * self.controller_efficiency)
             current = 2 * per_motor / (emf + math.sqrt(emf**2 - 4 * loss * per_motor))
             flowing = limit
@@ -426,10 +434,11 @@ class Vehicle:
         to_case, to_air = self["motor.winding_to_case"], self["motor.case_to_air"]
         winding, case = self["motor.winding_heat_capacity"], self["motor.case_heat_capacity"]
         loss = self.case_loss(speed)
+        square = current**2
 
         def slopes(hot, shell):
             flow = (hot - shell) / to_case
-            copper = self.loss_resistance(hot) * current**2
+            copper = self.loss_resistance(hot) * square
             return (
                 (copper - flow) / winding,
                 (flow - (shell - self.ambient) / to_air + loss) / case,
@@ -486,17 +495,21 @@ class Vehicle:
     def heat_bound(self, duration):
         """Motor current that brings a cold winding to its limit just within a duration."""
         limit = self["motor.winding_limit"]
+
+        def above(current):
+            return self.winding_after(current, duration) - limit
+
         low, high = 0.0, max(1.0, self.continuous_current())
-        if self.winding_after(low, duration) >= limit:
+        f_low, f_high = above(low), above(high)
+        if f_low >= 0:
             return 0.0
-        while self.winding_after(high, duration) < limit:
-            low, high = high, 2 * high
+        while f_high < 0:
+            low, f_low, high = high, f_high, 2 * high
+            f_high = above(high)
         # the winding temperature is smooth in the current: secant with bracket, 60 steps at most
-        f_low = self.winding_after(low, duration) - limit
-        f_high = self.winding_after(high, duration) - limit
         for _ in range(60):
             guess = high - f_high * (high - low) / (f_high - f_low)
-            f_guess = self.winding_after(guess, duration) - limit
+            f_guess = above(guess)
             if abs(f_guess) < 1e-10 * limit:
                 return guess
             if f_guess > 0:
@@ -971,7 +984,7 @@ def compare_fuses(c, v, sheet):
         c.rule(sheet["verdict"] == "outside-limits", "a fuse cannot break, and all is well")
 
 
-UNIT_ENDINGS = (
+UNIT_ENDINGS = tuple(
     "_A _V _W _ohm _m _s _N _kg _K _C _Wh _km _m_per_s _m_per_s2 _Wh_per_km _Wh_per_mi".split()
 )
 UNITLESS = {
@@ -1028,7 +1041,7 @@ def check_tree(c, node, path, key=None):
         c.rule(node not in ("NaN", "Infinity", "-Infinity"), f"{path} is {node}")
     elif isinstance(node, (int, float)) and not isinstance(node, bool):
         c.rule(math.isfinite(node), f"{path} is not finite")
-        named = key in UNITLESS or any((key or "").endswith(end) for end in UNIT_ENDINGS)
+        named = key in UNITLESS or (key or "").endswith(UNIT_ENDINGS)
         c.rule(named, f"{path} does not end in its unit")
 
 
