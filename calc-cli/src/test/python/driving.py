@@ -893,6 +893,7 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
     idle = v["use.idle_power"] if idle is None else idle
     loss = v.loss
     lever = v.get("vehicle.friction_brake.deceleration", 0.0) if friction else 0.0
+    slides = v["vehicle.grip"] * GRAVITY
     total = {"time": 0.0, "distance": 0.0, "out": 0.0, "back": 0.0, "charge": 0.0}
     now = speed
 
@@ -902,7 +903,7 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
 
     def at(x, share):
         """Force and power into the pack while a share of the brakes has built up."""
-        rubbing = min(share * lever, v["vehicle.grip"] * GRAVITY)
+        rubbing = min(share * lever, slides)
         grip = v.grip_beside(rubbing)
         s = by_now()
         current = v.brake_currents(s, x, v.return_limit(s), share)[2]
@@ -1125,8 +1126,7 @@ def warmest(v, current, start, most):
             if drawn is None or 2 * drawn * r > u * (1 + 1e-12):  # more would give less
                 raise ZeroDivisionError
             part = drawn * battery.share(place, s, t)
-            own = battery.own_charges(s)[place]
-            cells = pack.cell_resistance(own, t, ENDLESS, False)
+            cells = pack.cell_resistance(battery.own_charges(s)[place], t, ENDLESS)
             return 3600 * battery.capacity / drawn, part**2 * cells * pack.series / pack.parallel
 
         def rates(s, t):

@@ -52,6 +52,9 @@ class Pack:
         self.uneven_capacity = self.get("group_spread.capacity", 0.0)
         self.uneven_resistance = self.get("group_spread.resistance", 0.0)
         self.stacked = self.series / self.parallel
+        self.joints = self["joint_resistance"]
+        self.nominal = self["cell.resistance"]
+        self.sustained_rise = self.get("cell.sustained_rise", 0.0)
         self.voltage_by_charge = self["cell.open_circuit_voltage"]
         self.factor_by_charge = self.curve("cell.resistance_by_charge", 1.0)
         self.into_by_charge = self.curve("cell.resistance_into_by_charge", 0.0)
@@ -59,8 +62,8 @@ class Pack:
         self.rise_by_charge = self.curve("cell.sustained_rise_by_charge", 1.0)
         points = self.get("cell.resistance_by_temperature")
         self.over_temperature = points and arrhenius(points)
-        # what is asked for again at once: the same place by several, one temperature or time by all
-        for name in ("cell_resistance", "by_temperature", "coldness", "onset", "risen"):
+        # one temperature or time is asked for over many charge states
+        for name in ("by_temperature", "coldness", "onset", "risen"):
             setattr(self, name, lru_cache(maxsize=64)(getattr(self, name)))
         self.all_knots = self.find_knots()
         self.points = [(s, self.open_circuit(s)) for s in self.all_knots]
@@ -102,20 +105,19 @@ class Pack:
         cold = self.coldness(temperature)
         if cold:
             factor += cold * line_through(self.cold_by_charge, charge)
-        factor *= self.onset(seconds)
-        if seconds > PULSE:
+        if seconds < PULSE:
+            factor *= self.onset(seconds)
+        elif seconds > PULSE:
             shape = line_through(self.rise_by_charge, charge)
-            factor += self.get("cell.sustained_rise", 0.0) * shape * self.risen(seconds)
-        return self["cell.resistance"] * factor * self.by_temperature(temperature)
+            factor += self.sustained_rise * shape * self.risen(seconds)
+        return self.nominal * factor * self.by_temperature(temperature)
 
     def risen(self, seconds):
         """Share of the slow rise that has come after a time."""
         return 1 - math.exp(-(seconds - PULSE) / self.get("cell.relaxation_time", 1.0))
 
     def onset(self, seconds):
-        """Share of the 10 s resistance that is there after a time."""
-        if seconds >= PULSE:
-            return 1.0
+        """Share of the 10 s resistance that is there after a shorter time."""
         ohmic, constant = self.get("cell.ohmic_share", 1.0), self.get("cell.onset_time", 1.0)
         come = (1 - math.exp(-seconds / constant)) / (1 - math.exp(-PULSE / constant))
         return ohmic + (1 - ohmic) * come
@@ -185,7 +187,7 @@ class Pack:
 
     def resistance(self, charge, temperature, seconds=PULSE, into=False):
         cells = self.cell_resistance(charge, temperature, seconds, into)
-        return self.stacked * cells + self["joint_resistance"]
+        return self.stacked * cells + self.joints
 
     def find_knots(self):
         """Charge states between which both curves are straight."""

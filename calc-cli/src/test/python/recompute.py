@@ -77,6 +77,8 @@ class Vehicle:
             math.sqrt(3) / 2 * self.peak if self.sinusoidal else 1.0
         )
         self.loss_share = 3 / 4 * self.peak**2 if self.sinusoidal else 1.0
+        self.pole_pairs = self.get("motor.pole_pairs")
+        self.inductance = self.get("motor.inductance", 0.0)
         self.no_load_torque = self.emf * self.get("motor.no_load_current", 0.0)
         self.viscous_drag = self.get("motor.viscous_drag", 0.0)
         # a share of the brakes recurs in each stop, a charge state in several tables
@@ -242,15 +244,15 @@ class Vehicle:
         if not self.sinusoidal:
             return self.emf * omega + self.winding * current
         current = self.peak * current
-        electrical = self["motor.pole_pairs"] * omega
+        electrical = self.pole_pairs * omega
         along = self.flux * electrical + self.winding / 2 * current
-        across = electrical * self.get("motor.inductance", 0.0) * current
+        across = electrical * self.inductance * current
         return math.sqrt(3) * math.hypot(along, across)
 
     @cached_property
     def flux(self):
         """Flux linkage of a phase, peak."""
-        return self.emf / (math.sqrt(3) * self["motor.pole_pairs"])
+        return self.emf / (math.sqrt(3) * self.pole_pairs)
 
     @cached_property
     def air(self):
