@@ -51,7 +51,7 @@ class Driving:
         # what the ground and the rider bear: the whole grip, since a margin is for limits
         borne = vehicle.accelerations(braking=False, margin=0.0).values()
         self.borne = min([math.inf] + [b for b in borne if b is not NOTHING])
-        self.borne *= vehicle.mass * GRAVITY
+        self.borne *= vehicle.weight
 
     def pack(self, charge):
         battery = self.v.battery
@@ -119,11 +119,11 @@ class Driving:
         u, r, _ = self.pack(charge)
         idle = v["use.idle_power"]
         inertia = v.mass * (1 + v["vehicle.rotating_share"])
+        beside = max(0.0, u * u / (4 * r) - idle) * v.controller_efficiency / v.motors
 
         def rates(x):
             force, current = self.thrust(x, charge)
             emf = v.torque_constant * v.motor_speed(x)
-            beside = max(0.0, u * u / (4 * r) - idle) * v.controller_efficiency / v.motors
             fed = driving_current(emf, self.loss, beside)
             if fed < current:
                 current, force = fed, v.drive_force(fed, x)
@@ -203,7 +203,7 @@ def launch_and_climb(c, v, pulse, drive, group):
     currents = v.drive_currents(0.0, s)
     by_motor = v.drive_force(min(currents.values()), 0.0)
     borne = {
-        name: v.mass * GRAVITY * fraction
+        name: v.weight * fraction
         for name, fraction in v.accelerations(braking=False, margin=0.0).items()
         if fraction is not NOTHING
     }
@@ -217,7 +217,7 @@ def launch_and_climb(c, v, pulse, drive, group):
     rolling = v["vehicle.rolling_resistance"]
     ground = v.climbing_bounds(rolling)
     slopes = list(ground)
-    part = by_motor / (v.mass * GRAVITY * math.hypot(1, rolling))
+    part = by_motor / (v.weight * math.hypot(1, rolling))
     if part < 1:
         slopes.append(math.tan(math.asin(part) - math.atan(rolling)))
     if slopes:
@@ -425,25 +425,21 @@ def one_sag(c, v, case):
     def loaded_cells(s, after=seconds):
         return battery.cell_voltages(flowing(s, after), s, cells, seconds=after)
 
-    tests = {
-        "cell-floor": lambda s: min(
-            x - p["cell.voltage_min"] for x, p in zip(loaded_cells(s), battery.packs)
-        )
-    }
+    floors = [p["cell.voltage_min"] for p in battery.packs]
+    tests = {"cell-floor": lambda s: min(x - y for x, y in zip(loaded_cells(s), floors))}
     trips = [p.get("protection.cell_undervoltage_trip") for p in battery.packs]
     if any(trip is not None for trip in trips):
         waits = [p.get("protection.cell_undervoltage_trip_delay", 0.0) for p in battery.packs]
+        waited = [
+            (i, trip, seconds - wait)
+            for i, (trip, wait) in enumerate(zip(trips, waits))
+            if trip is not None and wait <= seconds
+        ]
 
         def above(s):
             """Of the trips that have waited by the end of the draw."""
-            return min(
-                (
-                    loaded_cells(s, seconds - waits[i])[i] - trip
-                    for i, trip in enumerate(trips)
-                    if trip is not None and waits[i] <= seconds
-                ),
-                default=1.0,
-            )
+            left = (loaded_cells(s, after)[i] - trip for i, trip, after in waited)
+            return min(left, default=1.0)
 
         # where nothing flows a pack that is empty at rest is no matter of the draw
         tests["protection-trip"] = lambda s: 1.0 if flowing(s) == 0 else above(s)
@@ -519,7 +515,7 @@ class Ride:
         torque = v.torque_constant * current - v.drag_torque(omega)
         u, r, _ = self.drive.pack(charge)
         drawn = pulse_draw(u, r, motor + self.idle)
-        weight = v.mass * GRAVITY
+        weight = v.weight
         return drawn, {
             "air_Wh": v.air * wind * abs(wind) * speed,
             "rolling_Wh": weight * v["vehicle.rolling_resistance"] * math.cos(angle) * speed,
@@ -901,11 +897,10 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
         """Charge state."""
         return min(1.0, charge - total["charge"] / (3600 * v.battery.capacity))
 
-    def at(x, share):
+    def at(s, x, share):
         """Force and power into the pack while a share of the brakes has built up."""
         rubbing = min(share * lever, slides)
         grip = v.grip_beside(rubbing)
-        s = by_now()
         current = v.brake_currents(s, x, v.return_limit(s), share)[2]
         if total["time"] >= lasts * (1 - 1e-12):
             current = 0.0
@@ -920,8 +915,7 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
         into = power * v.controller_efficiency if power > 0 else power / v.controller_efficiency
         return force + v.mass * rubbing + v.resistance_force(x, 0.0, wind), into
 
-    def add(x, dt, power):
-        s = by_now()
+    def add(s, x, dt, power):
         u = v.open_circuit(s)
         total["time"] += dt
         total["distance"] += x * dt
@@ -940,12 +934,13 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
     edges = sorted(edges + [lasts] if 0 < lasts < build_up else edges)
     for start, end in zip(edges, edges[1:]):
         dt = end - start
-        half = now - at(now, start / build_up)[0] / inertia * dt / 2
+        s = by_now()
+        half = now - at(s, now, start / build_up)[0] / inertia * dt / 2
         if half <= 0:
             break
-        force, power = at(half, 0.5 * (start + end) / build_up)
+        force, power = at(s, half, 0.5 * (start + end) / build_up)
         dt = min(dt, now * inertia / force)
-        add(half, dt, power)
+        add(s, half, dt, power)
         now -= force / inertia * dt
     dv = now / steps
     edges = [now - dv * i for i in range(1, steps)] + [0.0]
@@ -954,14 +949,15 @@ def stop(v, speed, charge, steps=160, friction=False, idle=None, wind=0.0, lasts
         edges = sorted({*edges, ends}, reverse=True)
     while edges:
         step = now - edges[0]
-        force, power = at(now - step / 2, 1.0)
+        s = by_now()
+        force, power = at(s, now - step / 2, 1.0)
         dt = inertia * step / force
         if total["time"] < lasts * (1 - 1e-12) < total["time"] + dt:  # the brake vanishes within
             dt = lasts - total["time"]
             step = force * dt / inertia
         else:
             edges.pop(0)
-        add(now - step / 2, dt, power)
+        add(s, now - step / 2, dt, power)
         now -= step
     return total
 

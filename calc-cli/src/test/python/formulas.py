@@ -38,7 +38,7 @@ def line_through(curve, x):
 
 def line_beyond(points, x):
     """Reads a curve; beyond its ends the first and the last straight line go on."""
-    if points[0][0] <= x <= points[-1][0]:
+    if points.places[0] <= x <= points.places[-1]:
         return line_through(points, x)
     (x0, y0), (x1, y1) = points[:2] if x < points[0][0] else points[-2:]
     known = (x0, y0) if x < x0 else (x1, y1)

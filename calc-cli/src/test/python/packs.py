@@ -80,9 +80,6 @@ class Pack:
     def knots(self):
         return self.all_knots
 
-    def cell_voltage(self, charge):
-        return line_through(self.voltage_by_charge, charge)
-
     def curve(self, key, otherwise):
         """A curve over the charge, level where none is given."""
         return self.get(key) or Curve([(0.0, otherwise)])
@@ -144,8 +141,7 @@ class Pack:
 
     def group_voltage(self, charge, taking):
         """At rest; a group beyond full or empty is on the continued end of its curve."""
-        points = self["cell.open_circuit_voltage"]
-        return line_beyond(points, self.group_charge(charge, taking))
+        return line_beyond(self.voltage_by_charge, self.group_charge(charge, taking))
 
     def group_resistance(self, charge, temperature, taking, seconds=PULSE):
         """Of one of its cells."""
@@ -183,7 +179,7 @@ class Pack:
         return ohmic * self.series / self.parallel * each
 
     def open_circuit(self, charge):
-        return self.series * self.cell_voltage(charge)
+        return self.series * line_through(self.voltage_by_charge, charge)
 
     def resistance(self, charge, temperature, seconds=PULSE, into=False):
         cells = self.cell_resistance(charge, temperature, seconds, into)
@@ -383,8 +379,9 @@ class Battery:
         if not self.several:
             return self.packs[0].open_circuit(charge)
         own = self.own_charges(charge)
-        voltages = [pack.open_circuit(s) for pack, s in zip(self.packs, own)]
-        return voltages[0] if self.parallel else sum(voltages)
+        if self.parallel:
+            return self.packs[0].open_circuit(own[0])
+        return sum(pack.open_circuit(s) for pack, s in zip(self.packs, own))
 
     def resistances(self, charge, temperature, seconds=PULSE, into=False):
         own = self.own_charges(charge)

@@ -22,6 +22,7 @@ of several unequal parallel cells.
 import json
 import math
 import sys
+from collections import defaultdict
 from functools import cached_property, lru_cache
 
 sys.dont_write_bytecode = True  # the modules beside this one stay alone in their folder
@@ -68,6 +69,7 @@ class Vehicle:
         self.efficiency = self["drive.efficiency"]
         self.controller_efficiency = self["controller.efficiency"]
         self.mass = self["rider.mass"] + self["vehicle.mass"] + self.get("vehicle.cargo", 0.0)
+        self.weight = self.mass * GRAVITY
         self.emf = 60 / (2 * math.pi * self["motor.kv"])  # [V.s/rad], line to line
         basis = self["controller.current_basis"]
         self.sinusoidal = basis != "dc-equivalent"
@@ -82,7 +84,7 @@ class Vehicle:
         self.no_load_torque = self.emf * self.get("motor.no_load_current", 0.0)
         self.viscous_drag = self.get("motor.viscous_drag", 0.0)
         # a share of the brakes recurs in each stop, a charge state in several tables
-        for name in ("steepness", "grip_beside", "top_speed", "time_to_limit"):
+        for name in ("steepness", "grip_beside", "top_speed", "time_to_limit", "set_pack"):
             setattr(self, name, lru_cache(maxsize=None)(getattr(self, name)))
 
     def __getitem__(self, key):
@@ -187,9 +189,10 @@ class Vehicle:
         bad = []
         for gap, resistance in gaps.values():
             def over(s, gap=gap, resistance=resistance):
-                left = gap(s) - current * resistance(s)
+                whole = gap(s)
+                left = whole - current * resistance(s)
                 # a limit that is asked of itself leaves nothing but rounding
-                return 0.0 if abs(left) <= 1e-12 * abs(gap(s)) else left
+                return 0.0 if abs(left) <= 1e-12 * abs(whole) else left
 
             left = [over(s) for s in knots]
             for (s0, y0), (s1, y1) in zip(zip(knots, left), list(zip(knots, left))[1:]):
@@ -267,7 +270,7 @@ class Vehicle:
 
     def resistance_force(self, speed, slope=0.0, headwind=0.0):
         wind = speed + headwind
-        return self.mass * GRAVITY * self.steepness(slope) + self.air * wind * abs(wind)
+        return self.weight * self.steepness(slope) + self.air * wind * abs(wind)
 
     def set_pack(self, key):
         return self[key] * self.controllers
@@ -555,7 +558,7 @@ class Vehicle:
         Sought by halving, from the loads of both axles: the friction brake takes the same part of
         the grip of each.
         """
-        weight = self.mass * GRAVITY
+        weight = self.weight
         grip = self["vehicle.grip"]
         wheelbase = self["vehicle.wheelbase"]
 
@@ -603,7 +606,7 @@ class Vehicle:
             if fraction is NOTHING:
                 bounds[name] = NOTHING
                 continue
-            force = self.mass * GRAVITY * fraction
+            force = self.weight * fraction
             if braking and name != "grip":
                 # the rider and the vehicle feel the whole deceleration: the road brakes too
                 road = self.resistance_force(self.highest_speed)
@@ -705,21 +708,21 @@ class Comparison:
     """Collects differences by group."""
 
     def __init__(self):
-        self.worst = {}
+        self.worst = defaultdict(lambda: [0, 0.0])  # how many, and the worst of them
         self.faults = []
 
     def number(self, group, where, got, expected, tolerance=TOLERANCE, scale=0.0):
         """Compares a number of the worksheet with the recomputed one; None stands for absent."""
-        self.worst.setdefault(group, [0, 0.0])
+        tally = self.worst[group]
         if got is None and expected is None:
             return
-        self.worst[group][0] += 1
+        tally[0] += 1
         if got is None or expected is None or not is_number(got):
             self.faults.append(f"{group} {where}: worksheet {got}, recomputed {expected}")
             return
         size = max(abs(got), abs(expected), scale)
         difference = abs(got - expected) / size if size > 0 else 0.0
-        self.worst[group][1] = max(self.worst[group][1], difference)
+        tally[1] = max(tally[1], difference)
         if not difference <= tolerance:
             self.faults.append(
                 f"{group} {where}: worksheet {got!r}, recomputed {expected!r}, rel {difference:.2e}"
@@ -736,10 +739,10 @@ class Comparison:
         if name not in real or abs(real[name] - least) > tolerance * max(1e-9, abs(least)):
             best = min(real, key=real.get)
             self.faults.append(f"{group} {where}: worksheet names {name}, recomputed {best}")
-        self.worst.setdefault(group, [0, 0.0])[0] += 1
+        self.worst[group][0] += 1
 
     def rule(self, holds, text):
-        self.worst.setdefault("rules", [0, 0.0])[0] += 1
+        self.worst["rules"][0] += 1
         if not holds:
             self.faults.append("rules " + text)
 
