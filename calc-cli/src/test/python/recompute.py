@@ -78,6 +78,7 @@ class Vehicle:
         self.torque_constant = self.emf * (
             math.sqrt(3) / 2 * self.peak if self.sinusoidal else 1.0
         )
+        self.cold_winding = self["motor.resistance"]  # at 20 degC
         self.loss_share = 3 / 4 * self.peak**2 if self.sinusoidal else 1.0
         self.pole_pairs = self.get("motor.pole_pairs")
         self.inductance = self.get("motor.inductance", 0.0)
@@ -222,7 +223,7 @@ class Vehicle:
 
     def winding_resistance(self, temperature):
         """Terminal-to-terminal resistance."""
-        return self["motor.resistance"] * (1 + COPPER_COEFFICIENT * (temperature - 20))
+        return self.cold_winding * (1 + COPPER_COEFFICIENT * (temperature - 20))
 
     def loss_resistance(self, temperature):
         """R_e: copper loss per square of the motor current."""
@@ -441,13 +442,12 @@ class Vehicle:
         loss = self.case_loss(speed)
         square = current**2
 
+        ambient, loss_resistance = self.ambient, self.loss_resistance
+
         def slopes(hot, shell):
             flow = (hot - shell) / to_case
-            copper = self.loss_resistance(hot) * square
-            return (
-                (copper - flow) / winding,
-                (flow - (shell - self.ambient) / to_air + loss) / case,
-            )
+            copper = loss_resistance(hot) * square
+            return (copper - flow) / winding, (flow - (shell - ambient) / to_air + loss) / case
 
         return slopes
 
