@@ -11,7 +11,7 @@ class AddedChargeTest {
     @Test
     void whatLongBrakingAddsIsToldBesideTheChargeItIsSafeFrom() {
         String out =
-                CommandRun.of("worksheet", "examples/vineyard-trail-board.toml")
+                Answers.of("worksheet", "examples/vineyard-trail-board.toml")
                         .out()
                         .replaceAll("\\s+", " ");
         assertThat(out)

@@ -29,7 +29,7 @@ class CheckCommandTest {
 
     /** In full, where it is text. */
     private static CommandRun check(String... options) {
-        return CommandRun.of(
+        return Answers.of(
                 Stream.of(
                                 Stream.of("check", Example.TRAIL_BOARD.path()),
                                 Arrays.stream(options),
@@ -461,11 +461,11 @@ class CheckCommandTest {
     @Test
     void aDangerOfAnotherKindIsNamedWhereTheSetIsRecommended() {
         String board = "examples/salt-flat-tour-board.toml";
-        assertThat(CommandRun.of("worksheet", board).out().replaceAll("\\s+", " "))
+        assertThat(Answers.of("worksheet", board).out().replaceAll("\\s+", " "))
                 .contains("A danger of another kind is left, which check tells.");
-        assertThat(CommandRun.of("propose", board).out().replaceAll("\\s+", " "))
+        assertThat(Answers.of("propose", board).out().replaceAll("\\s+", " "))
                 .contains("A danger of another kind is left, which check tells.");
-        assertThat(CommandRun.of("worksheet", "examples/vineyard-trail-board.toml").out())
+        assertThat(Answers.of("worksheet", "examples/vineyard-trail-board.toml").out())
                 .doesNotContain("another kind");
     }
 

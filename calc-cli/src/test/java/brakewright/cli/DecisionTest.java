@@ -3,6 +3,7 @@ package brakewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -27,7 +28,7 @@ class DecisionTest {
     @EnumSource
     void whatIsToBeEnteredIsWithinLimitsAndRecommendsItself(Example example) {
         List<String> enter =
-                entered(CommandRun.of("worksheet", example.path(), "--show", "all").outLines());
+                entered(Answers.of("worksheet", example.path(), "--show", "all").outLines());
         BuildText file = BuildText.of(example);
         if (enter.stream().noneMatch(each -> each.startsWith("high_voltage_taper"))) {
             file.remove("settings", "high_voltage_taper");
@@ -83,26 +84,26 @@ class DecisionTest {
     @ParameterizedTest
     @ValueSource(strings = {"motor_brake_current=0A", "pack_regen_current=0.1A"})
     void aVehicleWithoutABrakeIsNotCalledSafe(String change) {
-        CommandRun run = CommandRun.of("check", BOARD, "--with", change);
+        CommandRun run = Answers.of("check", BOARD, "--with", change);
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.out()).contains("NO BRAKE IS LEFT", "Pack: ", "Parts: ", "Brake: ");
         Map<String, Object> json =
                 JsonMaps.read(
-                        CommandRun.of("check", BOARD, "--with", change, "--format", "json").out());
+                        Answers.of("check", BOARD, "--with", change, "--format", "json").out());
         assertThat(JsonMaps.text(JsonMaps.object(json, "brake_verdict"), "word")).isEqualTo("none");
     }
 
     @Test
     void aWeakBrakeCountsWhereOneIsStrict() {
-        assertThat(CommandRun.of("worksheet", Example.TOUR_BOARD.path()).status()).isZero();
-        assertThat(CommandRun.of("worksheet", Example.TOUR_BOARD.path(), "--strict").status())
+        assertThat(Answers.of("worksheet", Example.TOUR_BOARD.path()).status()).isZero();
+        assertThat(Answers.of("worksheet", Example.TOUR_BOARD.path(), "--strict").status())
                 .isEqualTo(1);
     }
 
     @Test
     void theBrakeQuestionIsAnsweredBesideASettingThatIsOverItsLimit() {
         CommandRun run =
-                CommandRun.of(
+                Answers.of(
                         "solve",
                         BOARD,
                         "--for",
@@ -117,21 +118,21 @@ class DecisionTest {
 
     @Test
     void setsAreProposedSideBySideAndAsTablesToPaste() {
-        CommandRun run = CommandRun.of("propose", BOARD);
+        CommandRun run = Answers.of("propose", BOARD);
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.err()).isEmpty();
         assertThat(run.out())
                 .contains("[proposals.full-pack]", "[proposals.strong-brake]")
                 .contains("use.charge_from = ", "stands in the way");
         assertThat(run.outLines()).allMatch(line -> line.length() <= 100);
-        assertThat(CommandRun.of("propose", Example.TRIKE.path()).status()).isZero();
+        assertThat(Answers.of("propose", Example.TRIKE.path()).status()).isZero();
     }
 
     /** A cap above what the voltage of the pack permits holds nothing; no set keeps it. */
     @Test
     void noSetKeepsASpeedCapThatHoldsNothing() {
         String trike = Example.TRIKE.path();
-        String out = CommandRun.of("propose", trike, "--with", "speed_cap=36km/h").out();
+        String out = Answers.of("propose", trike, "--with", "speed_cap=36km/h").out();
         assertThat(out).contains("[proposals.least-change]");
         assertThat(out.substring(out.indexOf("[proposals."))).doesNotContain("36.0 km/h");
     }
@@ -150,7 +151,7 @@ class DecisionTest {
     /** Less return than the motors could send holds first; without it the controller would. */
     @Test
     void whatHoldsTheBrakeFirstIsToldBeforeWhatWouldHoldItNext() {
-        assertThat(words(CommandRun.of("propose", Example.SCOOTER.path())))
+        assertThat(words(Answers.of("propose", Example.SCOOTER.path())))
                 .contains(
                         "the cells' charge rating stands in the way, and without it the"
                                 + " controller's motor rating would.");
@@ -173,7 +174,7 @@ class DecisionTest {
     })
     void whatIsProposedIsWhatWasPromisedOnceItIsPasted(Example example, @Nullable String asked) {
         List<String> situation = asked == null ? List.of() : List.of("--with", asked);
-        List<String> text = run(situation, "propose", example.path()).outLines();
+        List<String> text = proposed(example, situation).outLines();
         String pasted =
                 text.stream()
                         .dropWhile(line -> !line.startsWith("[proposals."))
@@ -182,22 +183,19 @@ class DecisionTest {
         String build = new BuildFolder(folder).put("pasted", BuildText.of(example).text() + pasted);
         List<Map<String, Object>> sets =
                 JsonMaps.objects(
-                        JsonMaps.read(
-                                run(situation, "propose", example.path(), "--format", "json")
-                                        .out()),
+                        JsonMaps.read(proposed(example, situation, "--format", "json").out()),
                         "proposals");
         assertThat(sets).isNotEmpty();
         for (Map<String, Object> set : sets) {
             Map<String, Object> sheet =
                     JsonMaps.read(
-                            run(
-                                            List.of(),
+                            fine(CommandRun.of(
                                             "worksheet",
                                             build,
                                             "--proposal",
                                             JsonMaps.text(set, "name"),
                                             "--format",
-                                            "json")
+                                            "json"))
                                     .out());
             assertThat(JsonMaps.text(sheet, "verdict"))
                     .as("%s of %s", JsonMaps.text(set, "name"), example)
@@ -207,10 +205,18 @@ class DecisionTest {
         }
     }
 
-    private static CommandRun run(List<String> more, String... arguments) {
-        CommandRun run =
-                CommandRun.of(
-                        Stream.concat(Stream.of(arguments), more.stream()).toArray(String[]::new));
+    private static CommandRun proposed(Example example, List<String> more, String... options) {
+        return fine(
+                Answers.of(
+                        Stream.of(
+                                        Stream.of("propose", example.path()),
+                                        Arrays.stream(options),
+                                        more.stream())
+                                .flatMap(each -> each)
+                                .toArray(String[]::new)));
+    }
+
+    private static CommandRun fine(CommandRun run) {
         assertThat(run.err()).isEmpty();
         assertThat(run.status()).isIn(0, 1);
         return run;
@@ -219,7 +225,7 @@ class DecisionTest {
     @Test
     void cellsThatMustBeWarmerAreToldInTheUnitOfInputs() {
         CommandRun run =
-                CommandRun.of(
+                Answers.of(
                         "propose",
                         Example.TRAIL_BOARD.path(),
                         "--with=use.pack_temperature=-5°C,30°C",

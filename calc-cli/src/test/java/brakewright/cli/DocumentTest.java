@@ -26,7 +26,7 @@ class DocumentTest {
     @ParameterizedTest
     @EnumSource
     void aWorksheetIsOneSmallFileThatNeedsNothing(Example example) {
-        CommandRun run = CommandRun.of("worksheet", example.path(), "--format", "html");
+        CommandRun run = Answers.of("worksheet", example.path(), "--format", "html");
         assertThat(run.status()).isEqualTo(example.status());
         assertThat(run.err()).isEmpty();
         assertAlone(run.out());
@@ -45,13 +45,13 @@ class DocumentTest {
                 "ride examples/vineyard-trail-board.toml --route guide/route.csv",
             })
     void whatIsAskedOfSettingsIsADocumentToo(String command) {
-        CommandRun run = CommandRun.of((command + " --format html").split(" "));
+        CommandRun run = Answers.of((command + " --format html").split(" "));
         assertThat(run.status()).isLessThan(ExitStatus.UNUSABLE);
         assertThat(run.err()).isEmpty();
         assertAlone(run.out());
         assertThat(run.out().getBytes(StandardCharsets.UTF_8).length).isLessThan(MOST_BYTES);
         assertThat(count(run.out(), "<svg ")).isGreaterThanOrEqualTo(2);
-        assertThat(CommandRun.of((command + " --format markdown").split(" ")).out())
+        assertThat(Answers.of((command + " --format markdown").split(" ")).out())
                 .containsPattern("(?m)^\\|( ?-{3} ?\\|)+$");
     }
 
@@ -65,7 +65,7 @@ class DocumentTest {
                         "propose %s",
                         "ride %s --route guide/route.csv")) {
             String[] asked = (String.format(command, example.path()) + " --format html").split(" ");
-            String document = CommandRun.of(asked).out();
+            String document = Answers.of(asked).out();
             assertThat(document).as(command).contains("</html>");
             assertThat(document.getBytes(StandardCharsets.UTF_8).length)
                     .as(command)
@@ -99,11 +99,11 @@ class DocumentTest {
     /** The same numbers stand in the text. */
     @Test
     void tellsTheNumbersOfTheText() {
-        String html = CommandRun.of("worksheet", "--format", "html").out();
+        String html = Answers.of("worksheet", "--format", "html").out();
         String text =
                 unspaced(
-                        CommandRun.of("worksheet").out()
-                                + CommandRun.of("worksheet", "--show", "all").out());
+                        Answers.of("worksheet").out()
+                                + Answers.of("worksheet", "--show", "all").out());
         List<String> cells =
                 Pattern.compile("<td[^>]*>([^<]+)</td>")
                         .matcher(html.replaceAll("(?s)<details>.*?</details>", ""))
@@ -123,7 +123,7 @@ class DocumentTest {
     @Test
     void aCellOfTheLoadedVoltageHoldsOneNumber() {
         for (String form : List.of("html", "markdown")) {
-            String told = CommandRun.of("worksheet", "--format", form).out();
+            String told = Answers.of("worksheet", "--format", form).out();
             String sag = told.substring(told.indexOf("The voltage under load"));
             String table = sag.substring(sag.indexOf("While the set"), sag.indexOf("Met at"));
             List<String> cells =
@@ -143,8 +143,8 @@ class DocumentTest {
     @Test
     void aRideIsOffByTheSameInPictureAndText() {
         String ride = "ride examples/vineyard-trail-board.toml guide/straight.csv";
-        String text = CommandRun.of(ride.split(" ")).out().replaceAll("\\s+", " ");
-        String html = CommandRun.of((ride + " --format html").split(" ")).out();
+        String text = Answers.of(ride.split(" ")).out().replaceAll("\\s+", " ");
+        String html = Answers.of((ride + " --format html").split(" ")).out();
         List<String> off =
                 Pattern.compile("The model is off by ([0-9.]+).([AV]) on the whole")
                         .matcher(html)
@@ -161,7 +161,7 @@ class DocumentTest {
     @Test
     void linesToPasteStandInTheirOwnBox() {
         String ride = "ride examples/vineyard-trail-board.toml guide/straight.csv --format html";
-        assertThat(CommandRun.of(ride.split(" ")).out())
+        assertThat(Answers.of(ride.split(" ")).out())
                 .containsPattern(
                         "<pre>\\[use\\]\nidle_power = (\"|&#34;)[0-9.]+ W ± [0-9.]+ %(\"|&#34;)\n");
     }
@@ -169,18 +169,18 @@ class DocumentTest {
     @Test
     void nobodyTakesTheExampleForTheirOwn() {
         String said = "this is the built-in example, an invented board.";
-        assertThat(CommandRun.of("worksheet", "--format", "html").out()).contains(said);
-        assertThat(CommandRun.of("worksheet", "--format", "markdown").out()).contains(said);
-        assertThat(CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--format", "html").out())
+        assertThat(Answers.of("worksheet", "--format", "html").out()).contains(said);
+        assertThat(Answers.of("worksheet", "--format", "markdown").out()).contains(said);
+        assertThat(Answers.of("worksheet", Example.TRAIL_BOARD.path(), "--format", "html").out())
                 .doesNotContain(said);
     }
 
     @Test
     void theRecordIsBlankUnlessItIsFilled() {
-        String blank = CommandRun.of("worksheet", "--format", "html").out();
+        String blank = Answers.of("worksheet", "--format", "html").out();
         assertThat(blank).contains("Entered by</b>\n<i></i>");
         String filled =
-                CommandRun.of(
+                Answers.of(
                                 "worksheet",
                                 "--format",
                                 "html",
@@ -199,9 +199,9 @@ class DocumentTest {
 
     @Test
     void aNoteWithoutARecordOrAFieldIsRefused() {
-        assertThat(CommandRun.of("worksheet", "--note", "any").err())
+        assertThat(Answers.of("worksheet", "--note", "any").err())
                 .contains("--note fills in the record of --format html or markdown");
-        assertThat(CommandRun.of("worksheet", "--format", "html", "--note", "rides=any").err())
+        assertThat(Answers.of("worksheet", "--format", "html", "--note", "rides=any").err())
                 .contains("the record has no \"rides\"; did you mean ride?");
     }
 
@@ -253,8 +253,8 @@ class DocumentTest {
 
     @Test
     void markdownTellsTheSameChapters() {
-        String markdown = CommandRun.of("worksheet", "--format", "markdown").out();
-        String html = CommandRun.of("worksheet", "--format", "html").out();
+        String markdown = Answers.of("worksheet", "--format", "markdown").out();
+        String html = Answers.of("worksheet", "--format", "html").out();
         List<String> chapters =
                 Pattern.compile("(?m)^## (.*)$")
                         .matcher(markdown)

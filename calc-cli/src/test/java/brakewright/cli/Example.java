@@ -8,8 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** The example build files, with the verdict that each is made to have. */
 enum Example {
@@ -21,7 +19,6 @@ enum Example {
     private final String name;
     private final String verdict;
     private final int status;
-    private final Map<List<String>, String> sheets = new ConcurrentHashMap<>();
 
     Example(String name, String verdict, int status) {
         this.name = name;
@@ -49,18 +46,11 @@ enum Example {
         }
     }
 
-    /**
-     * The worksheet as JSON text, with options; each is written once for all tests of a process, as
-     * {@link WorksheetCommandTest} holds that it is the same each time.
-     */
+    /** The worksheet as JSON text, with options. */
     String json(String... options) {
-        return sheets.computeIfAbsent(List.of(options), this::written);
-    }
-
-    private String written(List<String> options) {
         List<String> all = new ArrayList<>(List.of("worksheet", path(), "--format", "json"));
-        all.addAll(options);
-        CommandRun run = CommandRun.of(all.toArray(String[]::new));
+        all.addAll(List.of(options));
+        CommandRun run = Answers.of(all.toArray(String[]::new));
         assertThat(run.status()).as(run.err()).isIn(0, 1);
         return run.out();
     }

@@ -28,7 +28,7 @@ class ExplainCommandTest {
     }
 
     private static CommandRun explain(Example example, LimitId limit, String... options) {
-        return CommandRun.of(
+        return Answers.of(
                 Stream.concat(
                                 Stream.of("explain", example.path(), limit.key()),
                                 Arrays.stream(options))
@@ -88,7 +88,7 @@ class ExplainCommandTest {
 
     @Test
     void saysWhereTheLimitsAreListedWhereItDoesNotKnowOne() {
-        CommandRun run = CommandRun.of("explain", Example.TRIKE.path(), "no-such-limit");
+        CommandRun run = Answers.of("explain", Example.TRIKE.path(), "no-such-limit");
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err())
                 .startsWith(
@@ -98,20 +98,20 @@ class ExplainCommandTest {
 
     @Test
     void takesUnderscoresForHyphens() {
-        assertThat(CommandRun.of("explain", Example.TRIKE.path(), "speed_cap"))
-                .isEqualTo(CommandRun.of("explain", Example.TRIKE.path(), "speed-cap"));
+        assertThat(Answers.of("explain", Example.TRIKE.path(), "speed_cap"))
+                .isEqualTo(Answers.of("explain", Example.TRIKE.path(), "speed-cap"));
     }
 
     @Test
     void namesAFileThatIsNotThere() {
-        CommandRun run = CommandRun.of("explain", "no-such-build.toml", "speed-cap");
+        CommandRun run = Answers.of("explain", "no-such-build.toml", "speed-cap");
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("no-such-build.toml");
     }
 
     @Test
     void asksForALimit() {
-        CommandRun run = CommandRun.of("explain", Example.TRIKE.path());
+        CommandRun run = Answers.of("explain", Example.TRIKE.path());
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("LIMIT");
     }

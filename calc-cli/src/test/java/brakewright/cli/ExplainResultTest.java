@@ -31,7 +31,7 @@ class ExplainResultTest {
     }
 
     private static CommandRun explain(String file, String subject, String... options) {
-        return CommandRun.of(
+        return Answers.of(
                 Stream.concat(Stream.of("explain", file, subject), Arrays.stream(options))
                         .toArray(String[]::new));
     }
@@ -57,7 +57,7 @@ class ExplainResultTest {
     @ParameterizedTest
     @EnumSource(Example.class)
     void aRangeIsThatOfTheSheet(Example example) {
-        String sheet = CommandRun.of("worksheet", example.path(), "--show", "range").out();
+        String sheet = Answers.of("worksheet", example.path(), "--show", "range").out();
         Matcher cruise = Pattern.compile("cruise .* ([0-9.]+ km) ").matcher(sheet);
         Matcher town = Pattern.compile("every [0-9]+ m:\\s+([0-9.]+\\s+km)").matcher(sheet);
         assertThat(cruise.find() && town.find()).isTrue();
@@ -116,7 +116,7 @@ class ExplainResultTest {
     void explainsSeveralPacksToo(ResultId result, @TempDir Path folder) throws IOException {
         Path file = folder.resolve("two-packs.toml");
         Files.writeString(file, TwoPacks.file("").text());
-        CommandRun run = explain(file.toString(), result.key());
+        CommandRun run = CommandRun.of("explain", file.toString(), result.key());
         assertThat(run.status()).isZero();
         assertThat(run.outLines())
                 .allSatisfy(line -> assertThat(line.length()).as(line).isLessThan(101));
@@ -141,7 +141,7 @@ class ExplainResultTest {
 
     @Test
     void helpListsEveryName() {
-        String help = CommandRun.of("explain", "--help").out().replaceAll("\\s+", " ");
+        String help = Answers.of("explain", "--help").out().replaceAll("\\s+", " ");
         assertThat(help)
                 .contains(Arrays.stream(LimitId.values()).map(LimitId::key).toList())
                 .contains(Arrays.stream(ResultId.values()).map(ResultId::key).toList());

@@ -67,7 +67,7 @@ class ExtremeSettingsTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).contains(setting, "too small", told);
         for (String held : new String[] {"0A", "-0A", "0e-400A", "0.001A"}) {
-            CommandRun fine = CommandRun.of("check", path, "--with", setting + "=" + held);
+            CommandRun fine = Answers.of("check", path, "--with", setting + "=" + held);
             assertThat(fine.status()).as(fine.err()).isIn(0, 1);
             assertThat(fine.out()).doesNotContain("-0 A", "Infinity", "NaN");
         }

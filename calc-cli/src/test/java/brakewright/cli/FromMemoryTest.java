@@ -50,15 +50,10 @@ class FromMemoryTest {
     @EnumSource(Example.class)
     void thePageAndTheDataNameTheSame(Example example) throws BuildFileException {
         List<String> names = remembered(read(example.text()));
-        String page = CommandRun.worksheet(example.text()).out().replaceAll("\\s+", " ");
+        String page = Answers.of("worksheet", example.path()).out().replaceAll("\\s+", " ");
         assertThat(page.contains("It rests on figures from memory: ")).isEqualTo(!names.isEmpty());
         assertThat(page).contains(String.join(", ", names));
-        assertThat(
-                        JsonMaps.read(
-                                        CommandRun.worksheet(example.text(), "--format", "json")
-                                                .out())
-                                .get("verdict_from_memory"))
-                .isEqualTo(names);
+        assertThat(JsonMaps.read(example.json()).get("verdict_from_memory")).isEqualTo(names);
     }
 
     @Test

@@ -13,7 +13,7 @@ class KeysCommandTest {
     @ParameterizedTest
     @EnumSource(Input.class)
     void everyKeyIsExplained(Input input) {
-        CommandRun run = CommandRun.of("keys", input.key());
+        CommandRun run = Answers.of("keys", input.key());
         assertThat(run.status()).isZero();
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("what it is", "in the file", "value", "left out");
@@ -22,7 +22,7 @@ class KeysCommandTest {
 
     @Test
     void allAreListedEachUnderItsTable() {
-        CommandRun run = CommandRun.of("keys");
+        CommandRun run = Answers.of("keys");
         assertThat(run.status()).isZero();
         assertThat(run.outLines())
                 .contains("[pack.cell]", "  * series                    groups in series");
@@ -34,7 +34,7 @@ class KeysCommandTest {
 
     @Test
     void whatIsTakenWithoutAKeyIsToldWithItsSource() {
-        CommandRun run = CommandRun.of("keys", "vehicle.grip");
+        CommandRun run = Answers.of("keys", "vehicle.grip");
         assertThat(run.out())
                 .contains("left out          0.65\n")
                 .contains(
@@ -53,22 +53,22 @@ class KeysCommandTest {
         "[rider], [rider]"
     })
     void aKeyIsFoundByWhatAPersonWrites(String written, String heading) {
-        CommandRun run = CommandRun.of("keys", written);
+        CommandRun run = Answers.of("keys", written);
         assertThat(run.status()).isZero();
         assertThat(run.outLines().get(0)).isEqualTo(heading);
     }
 
     @Test
     void aTableListsItsKeys() {
-        assertThat(CommandRun.of("keys", "packs.protection").out())
+        assertThat(Answers.of("keys", "packs.protection").out())
                 .contains("[pack.protection]", "charge_trip ", "cell_undervoltage_trip ");
     }
 
     @Test
     void theTableOfRecordingsIsExplained() {
-        assertThat(CommandRun.of("keys", "recording").out())
+        assertThat(Answers.of("keys", "recording").out())
                 .contains("[recording]", "[recording.columns]", "[recording.units]");
-        CommandRun run = CommandRun.of("keys", "recording.units.wheel-speed");
+        CommandRun run = Answers.of("keys", "recording.units.wheel-speed");
         assertThat(run.outLines()).allMatch(line -> line.length() <= 100);
         assertThat(run.out())
                 .contains("what it is", "where to find it", "left out")
@@ -78,7 +78,7 @@ class KeysCommandTest {
 
     @Test
     void aMisspeltKeyGetsTheNearest() {
-        CommandRun run = CommandRun.of("keys", "motor.kvv");
+        CommandRun run = Answers.of("keys", "motor.kvv");
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err())

@@ -8,6 +8,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.junit.ArchTests;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.FileDescriptor;
 
@@ -22,6 +23,9 @@ class LayersTest {
         "brakewright.tables..",
         "brakewright.propertyruns.."
     };
+
+    /** All classes are read once. */
+    @ArchTest static final ArchTests VIEWS = ArchTests.in(ViewsTest.class);
 
     @ArchTest
     static final ArchRule ONLY_THE_COMMANDS_KNOW_THE_COMMAND_LINE_LIBRARY =

@@ -71,15 +71,17 @@ class OnePageTest {
     void isOnePageWithEveryDangerOnIt(Path vehicle) throws Exception {
         BuildFile file = BuildFile.read(Files.readAllBytes(vehicle), Ahead.tables());
         AskedSheet asked = new AskedSheet(file, Tolerated.of(file, 0, 0), UnitSystem.SI.entry());
+        List<Map<String, Object>> dangers = dangers(asked);
+        List<Long> wide = rows(page(asked, 120));
         for (int columns : new int[] {72, 80, 100, 120}) {
             List<String> page = page(asked, columns);
             assertThat(page)
                     .as("at %d columns", columns)
                     .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(columns));
             assertThat(page).as("at %d columns", columns).hasSizeLessThanOrEqualTo(LINES);
-            holdsEveryDanger(asked, String.join("\n", page));
+            holdsEveryDanger(dangers, String.join("\n", page));
             saysAllThatAPageMustSay(String.join("\n", page).replaceAll("\\n +", " "));
-            assertThat(rows(page)).as("at %d columns", columns).isEqualTo(rows(page(asked, 120)));
+            assertThat(rows(page)).as("at %d columns", columns).isEqualTo(wide);
         }
     }
 
@@ -118,11 +120,13 @@ class OnePageTest {
                 .isEqualTo(page.contains("\n\n"));
     }
 
-    private static void holdsEveryDanger(AskedSheet asked, String page) {
-        List<Map<String, Object>> dangers =
-                JsonMaps.objects(JsonMaps.read(json(asked)), "findings").stream()
-                        .filter(each -> JsonMaps.text(each, "signal").equals("danger"))
-                        .toList();
+    private static List<Map<String, Object>> dangers(AskedSheet asked) {
+        return JsonMaps.objects(JsonMaps.read(json(asked)), "findings").stream()
+                .filter(each -> JsonMaps.text(each, "signal").equals("danger"))
+                .toList();
+    }
+
+    private static void holdsEveryDanger(List<Map<String, Object>> dangers, String page) {
         List<String> told =
                 Stream.of(page.split("\n  (?=[A-Z]{6,7} )|\n(?=  Besides)|\n\n", -1))
                         .filter(part -> part.startsWith("DANGER"))

@@ -26,7 +26,7 @@ class OutputFileTest {
         CommandRun run =
                 CommandRun.of("worksheet", "--format", format, "--output", file.toString());
         assertThat(run).isEqualTo(new CommandRun(0, "", ""));
-        assertThat(file).hasContent(CommandRun.of("worksheet", "--format", format).out());
+        assertThat(file).hasContent(Answers.of("worksheet", "--format", format).out());
         assertThat(leftInFolder()).containsExactly("sheet");
     }
 
@@ -54,7 +54,7 @@ class OutputFileTest {
         Path file = Files.writeString(folder.resolve("sheet"), "mine".repeat(100_000));
         CommandRun run = CommandRun.of("worksheet", "--output", file.toString(), "--force");
         assertThat(run).isEqualTo(new CommandRun(0, "", ""));
-        assertThat(file).hasContent(CommandRun.of("worksheet").out());
+        assertThat(file).hasContent(Answers.of("worksheet").out());
         assertThat(leftInFolder()).containsExactly("sheet");
     }
 

@@ -95,7 +95,7 @@ class PictureTest {
                                 "brake.svg",
                                 map(),
                                 "board.html",
-                                CommandRun.of(
+                                Answers.of(
                                                 "worksheet",
                                                 Example.TRAIL_BOARD.path(),
                                                 "--format",
@@ -120,7 +120,7 @@ class PictureTest {
                         .map(text -> text.replace("&lt;", "<").replace("&gt;", ">"))
                         .map(text -> text.replace("&amp;", "&") + "\n")
                         .collect(Collectors.joining());
-        String printed = CommandRun.of("worksheet", Example.TRAIL_BOARD.path()).out();
+        String printed = Answers.of("worksheet", Example.TRAIL_BOARD.path()).out();
         assertThat(read)
                 .isEqualTo(
                         printed.lines()

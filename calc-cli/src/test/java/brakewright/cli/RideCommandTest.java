@@ -24,7 +24,7 @@ class RideCommandTest {
 
     @Test
     void semicolonsDecimalCommasUnitsAndSignAreFoundOutAndTold() {
-        CommandRun run = CommandRun.of("ride", "--inspect", STRAIGHT);
+        CommandRun run = Answers.of("ride", "--inspect", STRAIGHT);
 
         assertThat(run.status()).isZero();
         assertThat(run.out())
@@ -56,22 +56,22 @@ class RideCommandTest {
     /** A file is found again by its name as it is. */
     @Test
     void aFileIsCalledByItsOwnName() {
-        assertThat(CommandRun.of("ride", "--inspect", STRAIGHT).out()).startsWith("straight.csv\n");
+        assertThat(Answers.of("ride", "--inspect", STRAIGHT).out()).startsWith("straight.csv\n");
     }
 
     @Test
     void whoeverActsOnARideIsCautioned() {
-        assertThat(CommandRun.of("ride", BOARD, STRAIGHT).out())
+        assertThat(Answers.of("ride", BOARD, STRAIGHT).out())
                 .contains("CAUTIONS")
                 .contains(Cautions.brief());
-        assertThat(CommandRun.of("ride", BOARD, STRAIGHT, "--format", "json").out())
+        assertThat(Answers.of("ride", BOARD, STRAIGHT, "--format", "json").out())
                 .contains("\"cautions\"")
                 .contains(Cautions.all().get(1));
     }
 
     @Test
     void jsonHasTheSameRide() {
-        CommandRun run = CommandRun.of("ride", BOARD, STRAIGHT, "--format", "json");
+        CommandRun run = Answers.of("ride", BOARD, STRAIGHT, "--format", "json");
 
         assertThat(run.out())
                 .contains("\"schema\" : \"brakewright.ride/1\"", "\"speed_from\" : \"wheels\"");
@@ -80,10 +80,10 @@ class RideCommandTest {
     /** The board's file states no tolerance, so nothing of a difference is explained. */
     @Test
     void whatWasMeasuredStandsBesideWhatTheModelSays() {
-        assertThat(CommandRun.of("ride", BOARD, STRAIGHT).out())
+        assertThat(Answers.of("ride", BOARD, STRAIGHT).out())
                 .contains("HELD AGAINST THE MODEL", "the road counts as level")
                 .containsPattern("energy out +80\\.7 Wh +[0-9.]+ Wh +\\+[0-9.]+ Wh +0\\.0 Wh");
-        assertThat(CommandRun.of("ride", BOARD, STRAIGHT, "--format", "json").out())
+        assertThat(Answers.of("ride", BOARD, STRAIGHT, "--format", "json").out())
                 .contains("\"against_model\"", "\"figure\" : \"consumption\"")
                 .contains("\"predicted_low_Wh_per_km\"", "\"explained_Wh\" : 0.0");
     }

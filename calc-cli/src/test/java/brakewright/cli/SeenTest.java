@@ -55,7 +55,7 @@ class SeenTest {
         try (Browser browser = started.orElseThrow()) {
             List<String> wrong = new ArrayList<>();
             for (String command : DOCUMENTS) {
-                CommandRun run = CommandRun.of((command + " --format html").split(" "));
+                CommandRun run = Answers.of((command + " --format html").split(" "));
                 Path file = profile.resolve("document-" + DOCUMENTS.indexOf(command) + ".html");
                 look(browser, Files.writeString(file, run.out()), command, wrong);
                 if (PAPERS.containsKey(command)) {

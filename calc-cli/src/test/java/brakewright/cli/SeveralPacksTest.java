@@ -23,6 +23,9 @@ class SeveralPacksTest {
 
     private static final String SERIES = "[battery]\njoining = \"series\"\n";
 
+    /** Two packs whose joining is not told. */
+    private static final Map<String, Object> UNTOLD = sheet(TwoPacks.file(""));
+
     private static Map<String, Object> sheet(BuildText file) {
         CommandRun run = CommandRun.worksheet(file.text(), "--format", "json");
         assertThat(run.err()).isEmpty();
@@ -51,7 +54,7 @@ class SeveralPacksTest {
 
     @Test
     void inputsOfEachPackHaveItsNumberAndTheirOwnOrigin() {
-        Map<String, Object> sheet = sheet(TwoPacks.file(""));
+        Map<String, Object> sheet = UNTOLD;
         assertThat(number(input(sheet, "packs.1.parallel"), "value")).isEqualTo(4.0);
         assertThat(number(input(sheet, "packs.2.parallel"), "value")).isEqualTo(3.0);
         assertThat(text(input(sheet, "packs.1.cell.capacity"), "from")).isEqualTo("table");
@@ -63,7 +66,7 @@ class SeveralPacksTest {
 
     @Test
     void packsAreInParallelUnlessTold() {
-        Map<String, Object> sheet = sheet(TwoPacks.file(""));
+        Map<String, Object> sheet = UNTOLD;
         assertThat(text(input(sheet, "battery.joining"), "value")).isEqualTo("parallel");
         assertThat(text(input(sheet, "battery.joining"), "from")).isEqualTo("assumed");
         assertThat(text(input(sheet, "battery.joining"), "source")).isEqualTo("derived");
@@ -79,7 +82,7 @@ class SeveralPacksTest {
         BuildText file = TwoPacks.file(SERIES);
         file.replace("controller", "voltage_rating", "voltage_rating = \"120 V\"");
         List<Map<String, Object>> rows = objects(sheet(file), "pack_by_charge");
-        List<Map<String, Object>> parallel = objects(sheet(TwoPacks.file("")), "pack_by_charge");
+        List<Map<String, Object>> parallel = objects(UNTOLD, "pack_by_charge");
         int full = rows.size() - 1;
         // both packs have ten groups of full cells of one chemistry or very nearly so
         assertThat(number(rows.get(full), "open_circuit_V"))
@@ -91,9 +94,7 @@ class SeveralPacksTest {
     @Test
     void aLimitOfOnePackNamesItAndItsInput() {
         List<Map<String, Object>> constraints =
-                objects(
-                        object(sheet(TwoPacks.file("")), "limits", "pack-regen-current"),
-                        "constraints");
+                objects(object(UNTOLD, "limits", "pack-regen-current"), "constraints");
         assertThat(ofPack(constraints, 1))
                 .anySatisfy(
                         each -> {
@@ -118,7 +119,7 @@ class SeveralPacksTest {
 
     @Test
     void aFindingOnOnePackNamesIt() {
-        List<Map<String, Object>> findings = objects(sheet(TwoPacks.file("")), "findings");
+        List<Map<String, Object>> findings = objects(UNTOLD, "findings");
         assertThat(ofPack(findings, 2))
                 .isNotEmpty()
                 .allSatisfy(each -> assertThat(text(each, "text")).contains("pack 2"));

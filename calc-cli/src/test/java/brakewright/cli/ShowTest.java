@@ -22,13 +22,13 @@ class ShowTest {
     private static final String HARDER = "motor_brake_current=38A";
 
     private static CommandRun worksheet(Example example, String... options) {
-        return CommandRun.of(
+        return Answers.of(
                 Stream.concat(Stream.of("worksheet", example.path()), Arrays.stream(options))
                         .toArray(String[]::new));
     }
 
     private static CommandRun check(String... options) {
-        return CommandRun.of(
+        return Answers.of(
                 Stream.concat(
                                 Stream.of("check", Example.TRAIL_BOARD.path(), "--with", HARDER),
                                 Arrays.stream(options))
@@ -92,7 +92,7 @@ class ShowTest {
     @ValueSource(strings = {"worksheet", "check"})
     void jsonHasNoSections(String command) {
         CommandRun run =
-                CommandRun.of(
+                Answers.of(
                         command,
                         Example.TRIKE.path(),
                         "--proposal=firmer",
@@ -147,16 +147,16 @@ class ShowTest {
 
     @Test
     void aSectionIsFoundHoweverItsLettersAreWritten() {
-        assertThat(CommandRun.of("worksheet", "--show", "Range"))
-                .isEqualTo(CommandRun.of("worksheet", "--show", "range"));
-        assertThat(CommandRun.of("worksheet", "--show", "ALL"))
-                .isEqualTo(CommandRun.of("worksheet", "--show", "all"));
+        assertThat(Answers.of("worksheet", "--show", "Range"))
+                .isEqualTo(Answers.of("worksheet", "--show", "range"));
+        assertThat(Answers.of("worksheet", "--show", "ALL"))
+                .isEqualTo(Answers.of("worksheet", "--show", "all"));
     }
 
     /** The verdict above a section says of conditions once that there are some. */
     @Test
     void aConditionalVerdictIsNotToldTwice() {
-        assertThat(CommandRun.of("worksheet", "--show", "range").outLines())
+        assertThat(Answers.of("worksheet", "--show", "range").outLines())
                 .contains("Pack and parts: CONDITIONAL. Brake: WEAK.");
     }
 
@@ -208,8 +208,7 @@ class ShowTest {
                         "launch",
                         "recovery",
                         "joining")) {
-            List<String> lines =
-                    CommandRun.of("explain", Example.TOUR_BOARD.path(), word).outLines();
+            List<String> lines = Answers.of("explain", Example.TOUR_BOARD.path(), word).outLines();
             String last = String.join(" ", lines.subList(lines.lastIndexOf("") + 1, lines.size()));
             assertThat(last)
                     .startsWith("In plain words: ")

@@ -75,7 +75,7 @@ class ToleranceCommandTest {
     }
 
     private static String told(String command, String build) {
-        return CommandRun.of(command.replace("BUILD", build).split(" ")).out();
+        return Answers.of(command.replace("BUILD", build).split(" ")).out();
     }
 
     private static String words(String out) {
@@ -231,10 +231,10 @@ class ToleranceCommandTest {
 
     @Test
     void noCasesAndNoTolerancesLeaveTheOutputAsItWas() {
-        CommandRun plain = worksheet(Example.TRIKE.path());
+        CommandRun plain = Answers.of("worksheet", Example.TRIKE.path());
         assertThat(worksheet(Example.TRIKE.path(), "--seed", "9")).isEqualTo(plain);
         assertThat(plain.out()).doesNotContain("NOT KNOWN EXACTLY", "corner");
-        assertThat(json(Example.TRIKE.path())).doesNotContainKey("tolerances");
+        assertThat(JsonMaps.read(Example.TRIKE.json())).doesNotContainKey("tolerances");
         String exact = BuildFolder.exactBoard().text();
         CommandRun none = CommandRun.worksheet(exact.replace("\"68 mΩ\"", "\"68 mΩ ± 0 %\""));
         assertThat(none).isEqualTo(CommandRun.worksheet(exact));

@@ -97,14 +97,14 @@ import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
-import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import org.junit.jupiter.api.Test;
 
-/** Views read what the core has worked out: they call no model and make nothing of the core. */
-@AnalyzeClasses(packages = "brakewright.cli", importOptions = ImportOption.DoNotIncludeTests.class)
+/**
+ * Views read what the core has worked out: they call no model and make nothing of the core. {@link
+ * LayersTest} holds the views to it, here each rule finds one that does not keep it.
+ */
 class ViewsTest {
 
     private static final String[] VIEWS = {

@@ -13,7 +13,7 @@ class WetRoadTest {
 
     @Test
     void bothRoadsAreToldSideBySide() {
-        assertThat(words(CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--show", "all")))
+        assertThat(words(Answers.of("worksheet", Example.TRAIL_BOARD.path(), "--show", "all")))
                 .contains("on a wet road")
                 .contains("On a wet road, with a motor brake current of");
         assertThat(Example.TRAIL_BOARD.json())

@@ -16,17 +16,17 @@ class WorksheetCommandTest {
 
     @Test
     void withoutArgumentsShowsTheBuiltInExample() {
-        CommandRun run = CommandRun.of("worksheet");
+        CommandRun run = Answers.of("worksheet");
         assertThat(run.status()).isZero();
         assertThat(run.err()).isEmpty();
         assertThat(run.outLines().get(0)).contains("the built-in example");
         assertThat(run.out().substring(run.out().indexOf('\n') + 1))
-                .isEqualTo(CommandRun.of("worksheet", Example.TRAIL_BOARD.path()).out());
+                .isEqualTo(Answers.of("worksheet", Example.TRAIL_BOARD.path()).out());
     }
 
     @Test
     void saysVerdictChargeBoundAndSpeedInTheFirstFiveLines() {
-        List<String> first = CommandRun.of("worksheet").outLines().subList(0, 5);
+        List<String> first = Answers.of("worksheet").outLines().subList(0, 5);
         assertThat(String.join("\n", first))
                 .containsPattern("(?i)pack and parts: *conditional")
                 .containsPattern("(below|above) [0-9.]+ % charge")
@@ -36,7 +36,7 @@ class WorksheetCommandTest {
     @ParameterizedTest
     @EnumSource
     void givesTheExamplesTheirVerdicts(Example example) {
-        CommandRun run = CommandRun.of("worksheet", example.path());
+        CommandRun run = Answers.of("worksheet", example.path());
         assertThat(run.status()).isEqualTo(example.status());
         assertThat(run.err()).isEmpty();
         assertThat(run.out())
@@ -48,9 +48,9 @@ class WorksheetCommandTest {
     @ParameterizedTest
     @CsvSource({"TRAIL_BOARD, 1", "SCOOTER, 1", "TRIKE, 0"})
     void strictCountsAConditionalVerdictAsOutside(Example example, int status) {
-        CommandRun strict = CommandRun.of("worksheet", example.path(), "--strict");
+        CommandRun strict = Answers.of("worksheet", example.path(), "--strict");
         assertThat(strict.status()).isEqualTo(status);
-        assertThat(strict.out()).isEqualTo(CommandRun.of("worksheet", example.path()).out());
+        assertThat(strict.out()).isEqualTo(Answers.of("worksheet", example.path()).out());
     }
 
     @ParameterizedTest
@@ -63,39 +63,38 @@ class WorksheetCommandTest {
         "TRIKE, imperial"
     })
     void keepsLinesWithinAHundredColumns(Example example, String units) {
-        CommandRun run =
-                CommandRun.of("worksheet", example.path(), "--units", units, "--show", "all");
+        CommandRun run = Answers.of("worksheet", example.path(), "--units", units, "--show", "all");
         assertThat(run.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThan(101));
     }
 
     @ParameterizedTest
     @EnumSource
     void plainIsPureAsciiWithEveryLetterKnown(Example example) {
-        CommandRun run = CommandRun.of("worksheet", example.path(), "--plain", "--show", "all");
+        CommandRun run = Answers.of("worksheet", example.path(), "--plain", "--show", "all");
         assertThat(run.out()).matches("[\\n\\x20-\\x7e]*").doesNotContain("?");
     }
 
     @ParameterizedTest
     @EnumSource
     void plainKeepsLinesWithinAHundredColumns(Example example) {
-        CommandRun run = CommandRun.of("worksheet", example.path(), "--plain", "--show", "all");
+        CommandRun run = Answers.of("worksheet", example.path(), "--plain", "--show", "all");
         assertThat(run.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThan(101));
     }
 
     @ParameterizedTest
     @EnumSource
     void hasNoColourWhereThereIsNoTerminal(Example example) {
-        assertThat(CommandRun.of("worksheet", example.path()).out()).doesNotContain("\u001b");
+        assertThat(Answers.of("worksheet", example.path()).out()).doesNotContain("\u001b");
     }
 
     @ParameterizedTest
     @EnumSource
     void imperialShowsMilesAndFeetOnly(Example example) {
         String imperial =
-                CommandRun.of("worksheet", example.path(), "--units", "imperial", "--show", "all")
+                Answers.of("worksheet", example.path(), "--units", "imperial", "--show", "all")
                         .out();
         assertThat(imperial).contains("mi/h").doesNotContain("km/h");
-        assertThat(CommandRun.of("worksheet", example.path()).out())
+        assertThat(Answers.of("worksheet", example.path()).out())
                 .contains("km/h")
                 .doesNotContain("mi/h");
     }
@@ -103,29 +102,20 @@ class WorksheetCommandTest {
     @ParameterizedTest
     @EnumSource
     void jsonIsTheSameInAnyUnits(Example example) {
-        assertThat(
-                        CommandRun.of(
-                                        "worksheet",
-                                        example.path(),
-                                        "--format",
-                                        "json",
-                                        "--units",
-                                        "imperial")
-                                .out())
-                .isEqualTo(example.json());
+        assertThat(example.json("--units", "imperial")).isEqualTo(example.json());
     }
 
     @ParameterizedTest
     @EnumSource
     void saysTheSameTwice(Example example) {
         assertThat(CommandRun.of("worksheet", example.path()))
-                .isEqualTo(CommandRun.of("worksheet", example.path()));
+                .isEqualTo(Answers.of("worksheet", example.path()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"--format=xml", "--units=nautical", "--no-such-option", "a\0b"})
     void refusesArgumentsItDoesNotKnow(String argument) {
-        CommandRun run = CommandRun.of("worksheet", argument);
+        CommandRun run = Answers.of("worksheet", argument);
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).isNotBlank().doesNotContain("\tat ");
@@ -133,21 +123,21 @@ class WorksheetCommandTest {
 
     @Test
     void refusesAFileThatIsNotThere() {
-        CommandRun run = CommandRun.of("worksheet", "no-such-build.toml");
+        CommandRun run = Answers.of("worksheet", "no-such-build.toml");
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("no-such-build.toml");
     }
 
     @Test
     void refusesAFolder() {
-        CommandRun run = CommandRun.of("worksheet", "examples");
+        CommandRun run = Answers.of("worksheet", "examples");
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("examples");
     }
 
     @Test
     void asksForACommand() {
-        CommandRun run = CommandRun.of();
+        CommandRun run = Answers.of();
         assertThat(run).isEqualTo(new CommandRun(2, "", run.err()));
         assertThat(run.err()).contains("worksheet", "explain");
     }
@@ -155,7 +145,7 @@ class WorksheetCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"--help", "--version"})
     void answersOnStandardOutput(String option) {
-        CommandRun run = CommandRun.of(option);
+        CommandRun run = Answers.of(option);
         assertThat(run.status()).isZero();
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("brakewright");
@@ -165,9 +155,9 @@ class WorksheetCommandTest {
     void everyCommandTellsTheVersion() {
         for (String command : Main.COMMANDS) {
             if (!command.equals("help")) {
-                assertThat(CommandRun.of(command, "--version"))
+                assertThat(Answers.of(command, "--version"))
                         .as(command)
-                        .isEqualTo(CommandRun.of("--version"));
+                        .isEqualTo(Answers.of("--version"));
             }
         }
     }
@@ -178,14 +168,14 @@ class WorksheetCommandTest {
      */
     @Test
     void tellsWhatToMeasureFirst() {
-        CommandRun text = CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--doubts");
+        CommandRun text = Answers.of("worksheet", Example.TRAIL_BOARD.path(), "--doubts");
         assertThat(text.out().replaceAll("\\s+", " "))
                 .contains("WHAT TO MEASURE FIRST")
                 .contains("pack.cell.resistance 0.03213 Ω .. 0.04347 Ω published")
                 .contains("Stated tolerances alone decide the verdict above.");
         Map<String, Object> sheet =
                 JsonMaps.read(
-                        CommandRun.of(
+                        Answers.of(
                                         "worksheet",
                                         Example.TRAIL_BOARD.path(),
                                         "--doubts",
@@ -198,23 +188,14 @@ class WorksheetCommandTest {
         double high = JsonMaps.number(first, "high");
         assertThat(high).isCloseTo(1.15 * JsonMaps.number(first, "value"), within(1e-12));
         assertThat(JsonMaps.text(sheet, "verdict"))
-                .isEqualTo(
-                        JsonMaps.text(
-                                JsonMaps.read(
-                                        CommandRun.of(
-                                                        "worksheet",
-                                                        Example.TRAIL_BOARD.path(),
-                                                        "--format",
-                                                        "json")
-                                                .out()),
-                                "verdict"));
+                .isEqualTo(JsonMaps.text(JsonMaps.read(Example.TRAIL_BOARD.json()), "verdict"));
     }
 
     @Test
     void whereAToleranceIsStatedItTellsWhatElseToMeasure() {
-        assertThat(CommandRun.of("worksheet", Example.TOUR_BOARD.path(), "--show", "all").out())
+        assertThat(Answers.of("worksheet", Example.TOUR_BOARD.path(), "--show", "all").out())
                 .contains("WHAT TO MEASURE FIRST");
-        assertThat(CommandRun.of("worksheet", Example.TRAIL_BOARD.path(), "--show", "all").out())
+        assertThat(Answers.of("worksheet", Example.TRAIL_BOARD.path(), "--show", "all").out())
                 .doesNotContain("WHAT TO MEASURE FIRST");
     }
 }

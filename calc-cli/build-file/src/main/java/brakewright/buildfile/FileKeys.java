@@ -1,6 +1,7 @@
 package brakewright.buildfile;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,9 @@ record FileKeys(
 
     private static final String PROPOSALS = "proposals";
 
+    /** Every table that holds a key of the schema. */
+    static final Set<String> KNOWN_TABLES = knownTables();
+
     static FileKeys parse(String text, List<Problem> problems) {
         WrittenText written = WrittenText.of(text, problems);
         Flattening flat = new Flattening();
@@ -48,7 +52,6 @@ record FileKeys(
     /** Takes tables apart. */
     private static final class Flattening {
 
-        private final Set<String> known = knownTables();
         private final Map<String, WrittenTable.Item> values = new LinkedHashMap<>();
         private final Map<String, Integer> headings = new LinkedHashMap<>();
         private final List<PackPlace> packs = new ArrayList<>();
@@ -88,7 +91,7 @@ record FileKeys(
         }
 
         private boolean isTakenApart(String key, List<String> path) {
-            return known.contains(PackPlace.schemaKey(key))
+            return KNOWN_TABLES.contains(PackPlace.schemaKey(key))
                     || RecordingKeys.TABLES.contains(key)
                     || isProposal(path)
                     || isUseOfProposal(path);
@@ -110,8 +113,7 @@ record FileKeys(
         return path.get(0).equals(PROPOSALS) && path.size() == 3 && path.get(2).equals("use");
     }
 
-    /** Every table that holds a key of the schema. */
-    static Set<String> knownTables() {
+    private static Set<String> knownTables() {
         Set<String> tables = new TreeSet<>();
         tables.add(PROPOSALS);
         for (Schema.Entry entry : Schema.all()) {
@@ -120,6 +122,6 @@ record FileKeys(
                 tables.add(key.substring(0, dot));
             }
         }
-        return tables;
+        return Collections.unmodifiableSet(tables);
     }
 }

@@ -117,7 +117,7 @@ final class GivenReader {
             read(input.get(), key, entry, target);
         } else if (RecordingKeys.holds(key)) {
             RecordingKeys.problem(key, entry).ifPresent(problems::add);
-        } else if (FileKeys.knownTables().contains(schemaKey)) {
+        } else if (FileKeys.KNOWN_TABLES.contains(schemaKey)) {
             problems.add(
                     new Problem(
                             entry.line(),

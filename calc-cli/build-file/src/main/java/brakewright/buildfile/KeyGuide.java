@@ -221,13 +221,8 @@ public final class KeyGuide {
 
     /** The rows of a key, or those of the two ends of its range. */
     List<Default> defaultsOf(String key) {
-        return tables.defaults().stream()
-                .filter(
-                        each ->
-                                each.key().equals(key)
-                                        || each.key().equals(key + "_low")
-                                        || each.key().equals(key + "_high"))
-                .toList();
+        Set<String> keys = Set.of(key, key + "_low", key + "_high");
+        return tables.defaults().stream().filter(each -> keys.contains(each.key())).toList();
     }
 
     /** One value, or the range of those that depend on something. */

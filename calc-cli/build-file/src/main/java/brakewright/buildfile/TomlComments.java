@@ -39,7 +39,7 @@ record TomlComments(NavigableMap<Integer, String> above, NavigableMap<Integer, S
                 continue;
             }
             int end = endOfString(text, at);
-            line += (int) text.substring(at, end).chars().filter(each -> each == '\n').count();
+            line += linesEnded(text, at, end);
             isBlank = letter == '\n' || (isBlank && Character.isWhitespace(letter));
             at = end;
         }
@@ -57,8 +57,19 @@ record TomlComments(NavigableMap<Integer, String> above, NavigableMap<Integer, S
         return end < 0 ? text.length() : end;
     }
 
+    private static int linesEnded(String text, int from, int end) {
+        int count = 0;
+        for (int at = from; at < end; at++) {
+            count += text.charAt(at) == '\n' ? 1 : 0;
+        }
+        return count;
+    }
+
     /** Behind a string that begins here, else behind one letter. */
     private static int endOfString(String text, int from) {
+        if (text.charAt(from) != '"' && text.charAt(from) != '\'') {
+            return from + 1;
+        }
         for (String quote : QUOTES) {
             if (text.startsWith(quote, from)) {
                 return closed(text, from + quote.length(), quote);

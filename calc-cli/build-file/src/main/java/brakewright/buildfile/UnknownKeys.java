@@ -24,7 +24,7 @@ final class UnknownKeys {
      * @param place whose key it is, if it is one of a pack
      */
     void tell(String key, String schemaKey, int line, PackPlace place) {
-        Set<String> candidates = new TreeSet<>(FileKeys.knownTables());
+        Set<String> candidates = new TreeSet<>(FileKeys.KNOWN_TABLES);
         Schema.all().forEach(entry -> candidates.add(entry.key()));
         candidates.add("title");
         candidates.add("notes");

@@ -53,6 +53,9 @@ final class UnreadText {
             return true;
         }
         String name = key.substring(key.lastIndexOf('.') + 1);
+        if (!text.contains(name)) {
+            return false;
+        }
         String word = "(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-])";
         String equals = "[\"']?[ \\t]*=";
         Pattern naming =

@@ -258,6 +258,9 @@ final class Page {
                 begins = true;
             }
             line.append(begins ? "" : " ").append(word);
+            if (!begins) {
+                continue;
+            }
             begins = false;
             for (int end = endOf(line, room); end < line.length(); end = endOf(line, room)) {
                 lines.add(line.substring(0, end));

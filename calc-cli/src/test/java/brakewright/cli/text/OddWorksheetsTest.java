@@ -2,6 +2,7 @@ package brakewright.cli.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brakewright.cli.doubt.AskedSheet;
 import brakewright.cli.words.UnitSystem;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,8 +50,9 @@ class OddWorksheetsTest {
     @MethodSource("odd")
     void areFreeOfWhatIsNoNumberAndKeepTheirColumns(String buildFile) {
         for (UnitSystem units : UnitSystem.values()) {
+            AskedSheet asked = Printed.asked(buildFile, units);
             for (boolean plain : new boolean[] {false, true}) {
-                Printed printed = Printed.of(buildFile, units, plain);
+                Printed printed = Printed.of(asked, units, plain);
                 String text = String.join("\n", printed.lines());
                 assertThat(text)
                         .doesNotContain("NaN")

@@ -29,6 +29,8 @@ record Printed(Worksheet sheet, List<String> lines) {
     static final String SCOOTER = example("ferry-dock-scooter");
     static final String TRIKE = example("parcel-trike");
 
+    private static final ReferenceTables TABLES = ReferenceTables.load();
+
     private static final Pattern NUMBER = Pattern.compile("(?<![A-Za-z0-9])-?[0-9]+(\\.[0-9]+)?");
 
     static Printed of(String buildFile) {
@@ -36,17 +38,24 @@ record Printed(Worksheet sheet, List<String> lines) {
     }
 
     static Printed of(String buildFile, UnitSystem units, boolean plain) {
-        BuildFile file;
+        return of(asked(buildFile, units), units, plain);
+    }
+
+    /** One worksheet may be printed in several ways. */
+    static Printed of(AskedSheet asked, UnitSystem units, boolean plain) {
+        String text = new WorksheetText(asked, units, new Ink(false, plain)).all(false);
+        return new Printed(asked.sheet(), text.lines().toList());
+    }
+
+    static AskedSheet asked(String buildFile, UnitSystem units) {
         try {
-            file =
-                    BuildFile.read(
-                            buildFile.getBytes(StandardCharsets.UTF_8), ReferenceTables.load());
+            return new AskedSheet(
+                    BuildFile.read(buildFile.getBytes(StandardCharsets.UTF_8), TABLES),
+                    Optional.empty(),
+                    units.entry());
         } catch (BuildFileException problem) {
             throw new IllegalArgumentException(problem.getMessage(), problem);
         }
-        AskedSheet asked = new AskedSheet(file, Optional.empty(), units.entry());
-        String text = new WorksheetText(asked, units, new Ink(false, plain)).all(false);
-        return new Printed(asked.sheet(), text.lines().toList());
     }
 
     /**
