@@ -1,5 +1,6 @@
 package brakewright.heat;
 
+import brakewright.battery.AtCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.numeric.Pieces;
@@ -109,44 +110,52 @@ final class WarmingCourse {
     }
 
     private boolean piece(double upper, double lower) {
-        if (!flows(0.5 * (upper + lower), upper - lower, cellsC)
-                || !(duration < Double.POSITIVE_INFINITY)) {
+        double whole = upper - lower;
+        AtCharge middle = model.at(upper - 0.5 * whole);
+        if (!flows(middle, whole, cellsC) || !(duration < Double.POSITIVE_INFINITY)) {
             return false;
         }
-        double change = Math.abs(after(duration) - cellsC);
-        int steps =
-                (int)
-                        Math.min(
-                                MOST_STEPS,
-                                1.0
-                                        + Math.max(
-                                                Math.max(
-                                                        change / STEP_K,
-                                                        (upper - lower) / STEP_CHARGE),
-                                                duration / (STEP_TIME * body.timeConstant())));
-        double width = (upper - lower) / steps;
+        int steps = steps(whole);
+        if (steps == 1) {
+            return step(middle, whole);
+        }
+        double width = whole / steps;
         for (int step = 0; step < steps; step++) {
-            double middle = upper - (step + 0.5) * width;
-            if (!flows(middle, width, cellsC) || !flows(middle, width, after(0.5 * duration))) {
+            AtCharge there = model.at(upper - (step + 0.5) * width);
+            if (!flows(there, width, cellsC) || !step(there, width)) {
                 return false;
             }
-            advance();
         }
         return true;
     }
 
+    /** Into how many a piece is divided through which the heat of its middle flows. */
+    private int steps(double width) {
+        double change = Math.abs(after(duration) - cellsC);
+        double following = duration / (STEP_TIME * body.timeConstant());
+        double most = Math.max(Math.max(change / STEP_K, width / STEP_CHARGE), following);
+        return (int) Math.min(MOST_STEPS, 1.0 + most);
+    }
+
+    /** A step of which it is known what flows at the temperature that the cells have before it. */
+    private boolean step(AtCharge middle, double width) {
+        if (!flows(middle, width, after(0.5 * duration))) {
+            return false;
+        }
+        advance();
+        return true;
+    }
+
     /** Works out power of heat and duration of a step, if the current can be drawn there. */
-    private boolean flows(double charge, double width, double atC) {
-        PackState state = PackState.of(model, charge, atC, Double.POSITIVE_INFINITY);
-        double whole = current.applyAsDouble(state);
+    private boolean flows(AtCharge middle, double width, double atC) {
+        double whole = current.applyAsDouble(PackState.of(middle, atC, Double.POSITIVE_INFINITY));
         if (!(whole < Double.POSITIVE_INFINITY)) {
             return false;
         }
-        double own = whole * model.share(place, charge, atC);
+        double own = whole * middle.share(place, atC);
         double cells =
                 pack.pack().series()
-                        * pack.cellResistance(
-                                model.chargeOf(place, charge), atC, Double.POSITIVE_INFINITY)
+                        * middle.cellResistance(place, atC, Double.POSITIVE_INFINITY)
                         / pack.pack().parallel();
         power = heatFactor * own * own * cells;
         duration = width * coulombs / whole;
