@@ -14,8 +14,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Within a step the heat is that of its middle, at the temperature that the cells have there; so
  * much heat in and what leaves to the air are then solved exactly. Between two knots of the pack's
- * curves as many steps are taken as keep each below {@link #STEP_K} and below the time in which the
- * cells follow their heat.
+ * curves as many steps are taken as keep each below {@link #STEP_K} and, where they change, below
+ * the time in which the cells follow their heat.
  *
  * <p>Source: heat balance of one body; the exponential midpoint rule.
  */
@@ -29,6 +29,13 @@ final class WarmingCourse {
 
     /** No step is longer than this part of the time in which the cells follow their heat [1]. */
     private static final double STEP_TIME = 0.25;
+
+    /**
+     * Nor is one shorter for that than it takes them to change by about this [K]: at the end of a
+     * step cells that follow their heat at once are as warm as its middle makes them, which is off
+     * by half of it.
+     */
+    private static final double LEAST_STEP_K = 1e-3;
 
     /** What is beyond all sense is not followed more finely. */
     private static final int MOST_STEPS = 400;
@@ -132,7 +139,8 @@ final class WarmingCourse {
     /** Into how many a piece is divided through which the heat of its middle flows. */
     private int steps(double width) {
         double change = Math.abs(after(duration) - cellsC);
-        double following = duration / (STEP_TIME * body.timeConstant());
+        double following =
+                Math.min(duration / (STEP_TIME * body.timeConstant()), change / LEAST_STEP_K);
         double most = Math.max(Math.max(change / STEP_K, width / STEP_CHARGE), following);
         return (int) Math.min(MOST_STEPS, 1.0 + most);
     }
