@@ -1,15 +1,11 @@
 package brakewright.battery;
 
-import brakewright.spec.Cell;
 import brakewright.spec.Curve;
-import java.util.List;
-import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All packs at several charge states: what is the same at every temperature is read once. At each
- * of them it tells what {@link BatteryModel} tells there, to the last digit.
+ * All packs {@linkplain AtCharge at} several charge states.
  *
  * <p>For one thread; made anew for each judgement.
  */
@@ -17,19 +13,55 @@ public final class AlongCharge {
 
     private final BatteryModel model;
     private final double[] charges;
-    private final List<OfPack> packs;
-
-    private double @Nullable [] voltages;
+    private final AtCharge[] places;
+    private final @Nullable OfPack[] packs;
 
     /** The last found: every pack asks for its share at the same temperature. */
     private double sharedAtC = Double.NaN;
 
     private double[][] shares = new double[0][];
 
-    AlongCharge(BatteryModel model, double[] charges) {
+    private AlongCharge(BatteryModel model, double[] charges, AtCharge[] places) {
         this.model = model;
         this.charges = charges;
-        this.packs = IntStream.range(0, model.packs().size()).mapToObj(OfPack::new).toList();
+        this.places = places;
+        this.packs = new @Nullable OfPack[model.packs().size()];
+    }
+
+    static AlongCharge of(BatteryModel model, double[] charges) {
+        AtCharge[] places = new AtCharge[charges.length];
+        for (int i = 0; i < places.length; i++) {
+            places[i] = model.at(charges[i]);
+        }
+        return new AlongCharge(model, charges, places);
+    }
+
+    /**
+     * Looks at other charge states; where it has looked already, nothing is read again.
+     *
+     * @param others ascending, as its own have to be [1]
+     * @return the same packs there
+     */
+    public AlongCharge along(double[] others) {
+        AtCharge[] there = new AtCharge[others.length];
+        int known = 0;
+        for (int i = 0; i < there.length; i++) {
+            while (known < charges.length && charges[known] < others[i]) {
+                known++;
+            }
+            boolean isKnown = known < charges.length && charges[known] == others[i];
+            there[i] = isKnown ? places[known] : model.at(others[i]);
+        }
+        return new AlongCharge(model, others, there);
+    }
+
+    /**
+     * Returns the packs.
+     *
+     * @return their model, for the way in which the current flows
+     */
+    public BatteryModel model() {
+        return model;
     }
 
     /**
@@ -42,27 +74,37 @@ public final class AlongCharge {
     }
 
     /**
+     * Returns the packs at one of the charge states.
+     *
+     * @param place among the charge states, from 0
+     * @return the packs there
+     */
+    public AtCharge at(int place) {
+        return places[place];
+    }
+
+    /**
      * Returns one of the packs.
      *
      * @param place in the battery, from 0
      * @return the pack at its own charge states
      */
     public OfPack pack(int place) {
-        return packs.get(place);
+        OfPack found = packs[place];
+        if (found == null) {
+            found = new OfPack(place);
+            packs[place] = found;
+        }
+        return found;
     }
 
     /**
      * Returns the open-circuit voltages of all packs together.
      *
-     * @return in the order of the charge states, not to be written to [V]
+     * @return in the order of the charge states [V]
      */
     public double[] voltages() {
-        double[] found = voltages;
-        if (found == null) {
-            found = each(charges, model::openCircuitVoltage);
-            voltages = found;
-        }
-        return found;
+        return each(AtCharge::voltage);
     }
 
     /**
@@ -73,15 +115,7 @@ public final class AlongCharge {
      * @return in the order of the charge states [Ω]
      */
     public double[] resistances(double temperatureC, double seconds) {
-        double[] found = new double[charges.length];
-        double[] each = new double[packs.size()];
-        for (int i = 0; i < found.length; i++) {
-            for (int k = 0; k < each.length; k++) {
-                each[k] = packs.get(k).resistance(i, temperatureC, seconds);
-            }
-            found[i] = model.atTerminals(each);
-        }
-        return found;
+        return each(at -> at.resistance(temperatureC, seconds));
     }
 
     /**
@@ -93,14 +127,10 @@ public final class AlongCharge {
      */
     public double[] shares(int place, double temperatureC) {
         if (sharedAtC != temperatureC) {
-            shares = new double[packs.size()][charges.length];
-            double[] each = new double[packs.size()];
-            for (int i = 0; i < charges.length; i++) {
-                for (int k = 0; k < each.length; k++) {
-                    each[k] = packs.get(k).resistance(i, temperatureC, Cell.PULSE);
-                }
-                double[] here = model.shares(each);
-                for (int k = 0; k < each.length; k++) {
+            shares = new double[packs.length][places.length];
+            for (int i = 0; i < places.length; i++) {
+                double[] here = places[i].shares(temperatureC);
+                for (int k = 0; k < here.length; k++) {
                     shares[k][i] = here[k];
                 }
             }
@@ -109,11 +139,10 @@ public final class AlongCharge {
         return shares[place];
     }
 
-    /** What is found at each of some charge states. */
-    static double[] each(double[] charges, DoubleUnaryOperator finder) {
-        double[] found = new double[charges.length];
+    private double[] each(ToDoubleFunction<AtCharge> finder) {
+        double[] found = new double[places.length];
         for (int i = 0; i < found.length; i++) {
-            found[i] = finder.applyAsDouble(charges[i]);
+            found[i] = finder.applyAsDouble(places[i]);
         }
         return found;
     }
@@ -121,15 +150,12 @@ public final class AlongCharge {
     /** One of the packs at several charge states of all together. */
     public final class OfPack {
 
-        private final PackModel pack;
-        private final double[] own;
+        private final int pack;
         private final Group fullest;
         private final Group emptiest;
-        private @Nullable CellsAlong cells;
 
-        private OfPack(int place) {
-            this.pack = model.packs().get(place);
-            this.own = each(charges, charge -> model.chargeOf(place, charge));
+        private OfPack(int pack) {
+            this.pack = pack;
             this.fullest = new Group(WorstGroup.End.FULLEST);
             this.emptiest = new Group(WorstGroup.End.EMPTIEST);
         }
@@ -141,7 +167,7 @@ public final class AlongCharge {
          * @return in the order of those of all together
          */
         public double[] read(Curve curve) {
-            return each(own, curve::at);
+            return each(at -> at.read(pack, curve));
         }
 
         /**
@@ -154,21 +180,10 @@ public final class AlongCharge {
             return end == WorstGroup.End.FULLEST ? fullest : emptiest;
         }
 
-        private double resistance(int place, double temperatureC, double seconds) {
-            CellsAlong found = cells;
-            if (found == null) {
-                found = pack.along(own);
-                cells = found;
-            }
-            return pack.resistance(found.resistance(place, temperatureC, seconds));
-        }
-
         /** A worst group of the pack at several charge states of all together. */
         public final class Group {
 
-            private final WorstGroup group;
-            private double @Nullable [] voltages;
-            private @Nullable CellsAlong cells;
+            private final WorstGroup.End end;
 
             /** The last found: a bound and a trip of the same cells ask alike. */
             private double foundAtC = Double.NaN;
@@ -177,21 +192,16 @@ public final class AlongCharge {
             private double[] resistances = new double[0];
 
             private Group(WorstGroup.End end) {
-                this.group = pack.worst(end);
+                this.end = end;
             }
 
             /**
              * Returns the voltages of its cells at rest.
              *
-             * @return in the order of the charge states, not to be written to [V]
+             * @return in the order of the charge states [V]
              */
             public double[] voltages() {
-                double[] found = voltages;
-                if (found == null) {
-                    found = each(own, group::openCircuitVoltage);
-                    voltages = found;
-                }
-                return found;
+                return each(at -> at.groupVoltage(end, pack));
             }
 
             /**
@@ -203,25 +213,11 @@ public final class AlongCharge {
              */
             public double[] resistances(double temperatureC, double seconds) {
                 if (foundAtC != temperatureC || foundAfter != seconds) {
-                    resistances = found(temperatureC, seconds);
+                    resistances = each(at -> at.groupResistance(end, pack, temperatureC, seconds));
                     foundAtC = temperatureC;
                     foundAfter = seconds;
                 }
                 return resistances;
-            }
-
-            private double[] found(double temperatureC, double seconds) {
-                CellsAlong along = cells;
-                if (along == null) {
-                    along = pack.along(group, own);
-                    cells = along;
-                }
-                double[] found = new double[own.length];
-                for (int i = 0; i < found.length; i++) {
-                    found[i] =
-                            pack.groupResistance(group, along.resistance(i, temperatureC, seconds));
-                }
-                return found;
             }
         }
     }

@@ -143,6 +143,17 @@ public final class BatteryModel {
         return packs.size() == 1 ? charge : map.at(charge)[pack];
     }
 
+    /** The charge state of each pack, at rest; not to be written to [1]. */
+    double[] chargesOf(double charge) {
+        Require.number("charge state", charge, Unit.RATIO);
+        return packs.size() == 1 ? new double[] {charge} : map.at(charge);
+    }
+
+    /** Whether each pack carries all of the current. */
+    boolean isUndivided() {
+        return packs.size() == 1 || battery.joining() == Joining.SERIES;
+    }
+
     /**
      * Returns the share of the whole current that one pack carries.
      *
@@ -152,7 +163,7 @@ public final class BatteryModel {
      * @return w, above 0 to 1 [1]
      */
     public double share(int pack, double charge, double temperatureC) {
-        if (packs.size() == 1 || battery.joining() == Joining.SERIES) {
+        if (isUndivided()) {
             return 1.0;
         }
         return branching(charge, temperatureC).shares()[pack];
@@ -308,12 +319,23 @@ public final class BatteryModel {
      * The shares of packs whose pulse resistances are these; all of it where they are in series.
      */
     double[] shares(double[] each) {
-        if (each.length == 1 || battery.joining() == Joining.SERIES) {
+        if (isUndivided()) {
             double[] all = new double[each.length];
             Arrays.fill(all, 1.0);
             return all;
         }
         return shares(joined(each), each);
+    }
+
+    /**
+     * Looks at one charge state.
+     *
+     * @param charge of all packs together [1]
+     * @return the packs there
+     * @throws IllegalArgumentException if the charge state is NaN
+     */
+    public AtCharge at(double charge) {
+        return new AtCharge(this, charge);
     }
 
     /**
@@ -323,7 +345,7 @@ public final class BatteryModel {
      * @return the packs there
      */
     public AlongCharge along(double[] charges) {
-        return new AlongCharge(this, charges);
+        return AlongCharge.of(this, charges);
     }
 
     /**

@@ -33,10 +33,11 @@ public final class PackModel {
     private final WorstGroup emptiest;
 
     private final Elapsed atOnce;
+    private final Elapsed pulse;
     private final Elapsed forEver;
 
     /** The last found of others: one duration is asked about at many charge states. */
-    private Elapsed elapsed = new Elapsed(Cell.PULSE, 1.0, 0.0);
+    private Elapsed elapsed = new Elapsed(Double.NaN, 1.0, 0.0);
 
     /** The last found, likewise. */
     private Warmth warmth = new Warmth(Double.NaN, Double.NaN, 0.0);
@@ -87,6 +88,7 @@ public final class PackModel {
         this.fullest = new WorstGroup(pack, WorstGroup.End.FULLEST);
         this.emptiest = new WorstGroup(pack, WorstGroup.End.EMPTIEST);
         this.atOnce = Elapsed.of(cell.relaxation(), 0.0);
+        this.pulse = Elapsed.of(cell.relaxation(), Cell.PULSE);
         this.forEver = Elapsed.of(cell.relaxation(), Double.POSITIVE_INFINITY);
     }
 
@@ -257,8 +259,13 @@ public final class PackModel {
                 seconds);
     }
 
-    /** The same from what its charge makes of it: f_s, e_s and h_s. */
-    double cellResistance(
+    /** The same from what its charge makes of it. */
+    double cellResistance(CellAt there, double temperatureC, double seconds) {
+        return cellResistance(
+                there.byCharge(), there.inTheCold(), there.relaxation(), temperatureC, seconds);
+    }
+
+    private double cellResistance(
             double byCharge,
             double inTheCold,
             double relaxation,
@@ -273,6 +280,9 @@ public final class PackModel {
     }
 
     private Elapsed elapsed(double seconds) {
+        if (seconds == pulse.seconds()) {
+            return pulse;
+        }
         if (seconds == atOnce.seconds()) {
             return atOnce;
         }
@@ -363,15 +373,14 @@ public final class PackModel {
         return group.resistanceFactor() * ofCell / pack.parallel();
     }
 
-    /** The cells of the pack at several charge states, for its own way of the current. */
-    CellsAlong along(double[] charges) {
-        return new CellsAlong(this, cell, ownWay, charges);
+    /** A cell at a charge state of the pack, for its own way of the current. */
+    CellAt cellAt(double charge) {
+        return CellAt.of(cell, ownWay, charge);
     }
 
-    /** The cells of a group at several charge states of the pack. */
-    CellsAlong along(WorstGroup group, double[] charges) {
-        return new CellsAlong(
-                this, cell, way(group.end()), AlongCharge.each(charges, group::chargeAt));
+    /** A cell of a group at a charge state of the pack. */
+    CellAt cellAt(WorstGroup group, double charge) {
+        return CellAt.of(cell, way(group.end()), group.chargeAt(charge));
     }
 
     /**

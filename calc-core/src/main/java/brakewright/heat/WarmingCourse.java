@@ -1,5 +1,6 @@
 package brakewright.heat;
 
+import brakewright.battery.AtCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.numeric.Pieces;
@@ -13,8 +14,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Within a step the heat is that of its middle, at the temperature that the cells have there; so
  * much heat in and what leaves to the air are then solved exactly. Between two knots of the pack's
- * curves as many steps are taken as keep each below {@link #STEP_K} and below the time in which the
- * cells follow their heat.
+ * curves as many steps are taken as keep each below {@link #STEP_K} and, where they change, below
+ * the time in which the cells follow their heat.
  *
  * <p>Source: heat balance of one body; the exponential midpoint rule.
  */
@@ -28,6 +29,13 @@ final class WarmingCourse {
 
     /** No step is longer than this part of the time in which the cells follow their heat [1]. */
     private static final double STEP_TIME = 0.25;
+
+    /**
+     * Nor is one shorter for that than it takes them to change by about this [K]: at the end of a
+     * step cells that follow their heat at once are as warm as its middle makes them, which is off
+     * by half of it.
+     */
+    private static final double LEAST_STEP_K = 1e-3;
 
     /** What is beyond all sense is not followed more finely. */
     private static final int MOST_STEPS = 400;
@@ -109,44 +117,53 @@ final class WarmingCourse {
     }
 
     private boolean piece(double upper, double lower) {
-        if (!flows(0.5 * (upper + lower), upper - lower, cellsC)
-                || !(duration < Double.POSITIVE_INFINITY)) {
+        double whole = upper - lower;
+        AtCharge middle = model.at(upper - 0.5 * whole);
+        if (!flows(middle, whole, cellsC) || !(duration < Double.POSITIVE_INFINITY)) {
             return false;
         }
-        double change = Math.abs(after(duration) - cellsC);
-        int steps =
-                (int)
-                        Math.min(
-                                MOST_STEPS,
-                                1.0
-                                        + Math.max(
-                                                Math.max(
-                                                        change / STEP_K,
-                                                        (upper - lower) / STEP_CHARGE),
-                                                duration / (STEP_TIME * body.timeConstant())));
-        double width = (upper - lower) / steps;
+        int steps = steps(whole);
+        if (steps == 1) {
+            return step(middle, whole);
+        }
+        double width = whole / steps;
         for (int step = 0; step < steps; step++) {
-            double middle = upper - (step + 0.5) * width;
-            if (!flows(middle, width, cellsC) || !flows(middle, width, after(0.5 * duration))) {
+            AtCharge there = model.at(upper - (step + 0.5) * width);
+            if (!flows(there, width, cellsC) || !step(there, width)) {
                 return false;
             }
-            advance();
         }
         return true;
     }
 
+    /** Into how many a piece is divided through which the heat of its middle flows. */
+    private int steps(double width) {
+        double change = Math.abs(after(duration) - cellsC);
+        double following =
+                Math.min(duration / (STEP_TIME * body.timeConstant()), change / LEAST_STEP_K);
+        double most = Math.max(Math.max(change / STEP_K, width / STEP_CHARGE), following);
+        return (int) Math.min(MOST_STEPS, 1.0 + most);
+    }
+
+    /** A step of which it is known what flows at the temperature that the cells have before it. */
+    private boolean step(AtCharge middle, double width) {
+        if (!flows(middle, width, after(0.5 * duration))) {
+            return false;
+        }
+        advance();
+        return true;
+    }
+
     /** Works out power of heat and duration of a step, if the current can be drawn there. */
-    private boolean flows(double charge, double width, double atC) {
-        PackState state = PackState.of(model, charge, atC, Double.POSITIVE_INFINITY);
-        double whole = current.applyAsDouble(state);
+    private boolean flows(AtCharge middle, double width, double atC) {
+        double whole = current.applyAsDouble(PackState.of(middle, atC, Double.POSITIVE_INFINITY));
         if (!(whole < Double.POSITIVE_INFINITY)) {
             return false;
         }
-        double own = whole * model.share(place, charge, atC);
+        double own = whole * middle.share(place, atC);
         double cells =
                 pack.pack().series()
-                        * pack.cellResistance(
-                                model.chargeOf(place, charge), atC, Double.POSITIVE_INFINITY)
+                        * middle.cellResistance(place, atC, Double.POSITIVE_INFINITY)
                         / pack.pack().parallel();
         power = heatFactor * own * own * cells;
         duration = width * coulombs / whole;

@@ -2,7 +2,6 @@ package brakewright.operation;
 
 import brakewright.battery.AlongCharge;
 import brakewright.battery.BatteryModel;
-import brakewright.limit.Limits;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.ElectricDrive;
 import brakewright.powertrain.PackState;
@@ -51,14 +50,16 @@ final class Flow {
     }
 
     /** At each temperature that the cells may have, in their order. */
-    static List<Flow> each(Build build, Limits limits, Operation operation, double[] charges) {
-        BatteryModel model = limits.battery();
-        AlongCharge out = model.along(charges);
-        AlongCharge into = model.into().along(charges);
+    static List<Flow> each(
+            Build build, Operation operation, AlongCharge givers, AlongCharge takers) {
         return Arrays.stream(build.cellTemperatures())
                 .mapToObj(
                         cellsC ->
-                                new Flow(operation, model, cellsC, PackState.of(out, into, cellsC)))
+                                new Flow(
+                                        operation,
+                                        givers.model(),
+                                        cellsC,
+                                        PackState.of(givers, takers, cellsC)))
                 .toList();
     }
 

@@ -1,5 +1,6 @@
 package brakewright.operation;
 
+import brakewright.battery.AlongCharge;
 import brakewright.limit.Limits;
 import brakewright.numeric.Ascending;
 import brakewright.spec.Build;
@@ -11,17 +12,22 @@ import java.util.List;
  */
 public final class Flows {
 
-    private final double[] charges;
+    private final AlongCharge givers;
+    private final AlongCharge takers;
     private final List<Flow> each;
 
-    private Flows(double[] charges, List<Flow> each) {
-        this.charges = charges;
+    private Flows(AlongCharge givers, AlongCharge takers, List<Flow> each) {
+        this.givers = givers;
+        this.takers = takers;
         this.each = each;
     }
 
     static Flows of(Build build, Limits limits, Operation operation, double[] points) {
-        List<Flow> each = Flow.each(build, limits, operation, points);
-        return new Flows(Ascending.both(points, Bends.of(limits, operation, points, each)), each);
+        AlongCharge givers = limits.battery().along(points);
+        AlongCharge takers = limits.battery().into().along(points);
+        List<Flow> each = Flow.each(build, operation, givers, takers);
+        double[] all = Ascending.both(points, Bends.of(limits, operation, points, each));
+        return new Flows(givers.along(all), takers.along(all), each);
     }
 
     /**
@@ -30,7 +36,25 @@ public final class Flows {
      * @return ascending, not to be written to [1]
      */
     public double[] charges() {
-        return charges;
+        return givers.charges();
+    }
+
+    /**
+     * Returns the packs at these charge states while they are drawn from.
+     *
+     * @return what they are there
+     */
+    public AlongCharge givers() {
+        return givers;
+    }
+
+    /**
+     * Returns the same packs while they are charged.
+     *
+     * @return what they are there
+     */
+    public AlongCharge takers() {
+        return takers;
     }
 
     /**
@@ -40,7 +64,7 @@ public final class Flows {
      * @return at each of the charge states, not negative [A]
      */
     public double[] returned(int temperature) {
-        return each.get(temperature).returned(charges);
+        return each.get(temperature).returned(charges());
     }
 
     /**
@@ -51,6 +75,6 @@ public final class Flows {
      *     much [A]
      */
     public double[] drawn(int temperature) {
-        return each.get(temperature).drawn(charges);
+        return each.get(temperature).drawn(charges());
     }
 }

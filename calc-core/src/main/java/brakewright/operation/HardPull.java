@@ -1,5 +1,6 @@
 package brakewright.operation;
 
+import brakewright.battery.AtCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.PackModel;
 import brakewright.battery.WorstGroup;
@@ -158,7 +159,17 @@ public final class HardPull {
      * @return the nearest to it
      */
     public Loaded nearestToTrip(double charge) {
-        return course.nearestToTrip(charge);
+        return nearestToTrip(battery.at(charge));
+    }
+
+    /**
+     * Looks for the cells that are in danger of the trip.
+     *
+     * @param there the packs, drawn from, at a charge state
+     * @return the nearest to it
+     */
+    public Loaded nearestToTrip(AtCharge there) {
+        return course.nearestToTrip(there);
     }
 
     /**

@@ -1,5 +1,6 @@
 package brakewright.operation;
 
+import brakewright.battery.AtCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.charge.ChargeSearch;
 import brakewright.limit.Severity;
@@ -102,9 +103,9 @@ final class SagCourse {
     }
 
     /** The cells in danger of the trip: by then it has waited as long as it is told to. */
-    HardPull.Loaded nearestToTrip(double charge) {
+    HardPull.Loaded nearestToTrip(AtCharge there) {
         HardPull.Loaded worst = new HardPull.Loaded(0.0, Double.POSITIVE_INFINITY);
-        double atLast = flowing(charge, drawn.seconds());
+        double atLast = flowing(there, drawn.seconds());
         if (atLast == 0.0) {
             return worst;
         }
@@ -113,8 +114,8 @@ final class SagCourse {
             OptionalDouble trip = protection.cellUndervoltageTrip();
             double passedBy = drawn.seconds() - protection.undervoltageTripDelay().orElse(0.0);
             if (trip.isPresent() && passedBy >= 0.0) {
-                double all = passedBy == drawn.seconds() ? atLast : flowing(charge, passedBy);
-                double cell = Math.max(0.0, cellVoltage(place, all, charge, passedBy));
+                double all = passedBy == drawn.seconds() ? atLast : flowing(there, passedBy);
+                double cell = Math.max(0.0, cellVoltage(place, all, there, passedBy));
                 if (Severity.of(trip.getAsDouble(), cell)
                         > Severity.of(worst.trip(), worst.cell())) {
                     worst = new HardPull.Loaded(trip.getAsDouble(), cell);
@@ -125,7 +126,7 @@ final class SagCourse {
     }
 
     private double tripSeverity(double charge) {
-        HardPull.Loaded worst = nearestToTrip(charge);
+        HardPull.Loaded worst = nearestToTrip(model.at(charge));
         return Severity.of(worst.trip(), worst.cell());
     }
 
@@ -134,7 +135,11 @@ final class SagCourse {
      * more than at the greatest power, and nothing where the motors draw nothing.
      */
     double flowing(double charge, double seconds) {
-        PackState pack = PackState.of(model, charge, drawn.cellsC(), seconds);
+        return flowing(model.at(charge), seconds);
+    }
+
+    private double flowing(AtCharge there, double seconds) {
+        PackState pack = PackState.of(there, drawn.cellsC(), seconds);
         double motors = drive.greatestDraw(topSpeed, pack);
         if (beside == 0.0 || motors == 0.0 || pack.isBeyondGreatestPower(motors)) {
             return motors;
@@ -145,21 +150,18 @@ final class SagCourse {
 
     /** Of that, out of one pack [A]. */
     double flowing(int place, double charge, double seconds) {
-        return flowing(charge, seconds) * model.share(place, charge, drawn.cellsC());
+        AtCharge there = model.at(charge);
+        return flowing(there, seconds) * there.share(place, drawn.cellsC());
     }
 
     /** The emptiest group of a pack while that flows [V]. */
     double cellVoltage(int place, double charge, double seconds) {
-        return cellVoltage(place, flowing(charge, seconds), charge, seconds);
+        AtCharge there = model.at(charge);
+        return cellVoltage(place, flowing(there, seconds), there, seconds);
     }
 
-    private double cellVoltage(int place, double all, double charge, double seconds) {
-        return model.packs()
-                .get(place)
-                .lowestCellVoltage(
-                        all * model.share(place, charge, drawn.cellsC()),
-                        model.chargeOf(place, charge),
-                        drawn.cellsC(),
-                        seconds);
+    private double cellVoltage(int place, double all, AtCharge there, double seconds) {
+        return there.lowestCellVoltage(
+                place, all * there.share(place, drawn.cellsC()), drawn.cellsC(), seconds);
     }
 }

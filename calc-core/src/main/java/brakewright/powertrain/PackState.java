@@ -1,6 +1,7 @@
 package brakewright.powertrain;
 
 import brakewright.battery.AlongCharge;
+import brakewright.battery.AtCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.battery.TerminalPower;
 import brakewright.spec.Cell;
@@ -36,6 +37,16 @@ public final class PackState {
         this.seconds = Cell.PULSE;
         this.resistance = resistance;
         this.resistanceInto = resistanceInto;
+    }
+
+    private PackState(AtCharge there, double temperatureC, double seconds) {
+        this.charge = there.charge();
+        this.temperatureC = temperatureC;
+        this.voltage = there.voltage();
+        this.pack = there.model();
+        this.seconds = seconds;
+        this.resistance = there.resistance(temperatureC, seconds);
+        this.resistanceInto = Double.NaN;
     }
 
     private PackState(BatteryModel pack, double charge, double temperatureC, double seconds) {
@@ -84,6 +95,18 @@ public final class PackState {
     public static PackState of(
             BatteryModel pack, double charge, double temperatureC, double seconds) {
         return new PackState(pack, charge, temperatureC, seconds);
+    }
+
+    /**
+     * Reads packs that are looked at at one charge state, after a current has flowed for a time.
+     *
+     * @param out the packs while they are drawn from
+     * @param temperatureC the cell temperature [°C]
+     * @param seconds how long [s]; 10 s for the pulse resistance, infinite for ever
+     * @return their state
+     */
+    public static PackState of(AtCharge out, double temperatureC, double seconds) {
+        return new PackState(out, temperatureC, seconds);
     }
 
     /**

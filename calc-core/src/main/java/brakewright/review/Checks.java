@@ -1,5 +1,6 @@
 package brakewright.review;
 
+import brakewright.battery.AlongCharge;
 import brakewright.battery.BatteryModel;
 import brakewright.limit.Constraint;
 import brakewright.limit.ConstraintId;
@@ -52,12 +53,13 @@ final class Checks {
      */
     static Checks all(Build build, Limits limits, Operation set) {
         Checks checks = new Checks(build, limits, set, EnumSet.allOf(LimitId.class));
-        checks.packs();
+        OverCharge vehicle = OverCharge.of(build, limits, checks.operation);
+        checks.packs(vehicle);
         checks.all.addAll(WarmthCheck.of(build, limits.battery(), checks.operation));
         checks.settings(id -> id.signal() != Signal.CAUTION);
         checks.restingVoltage();
         checks.all.addAll(new FuseReview(build).checks());
-        checks.sag();
+        checks.sag(vehicle.flows().givers());
         return checks;
     }
 
@@ -68,9 +70,10 @@ final class Checks {
      */
     static Checks about(Build build, Limits limits, Operation set, Set<LimitId> settings) {
         Checks checks = new Checks(build, limits, set, settings);
-        checks.packs();
+        OverCharge vehicle = OverCharge.of(build, limits, checks.operation);
+        checks.packs(vehicle);
         checks.settings(id -> true);
-        checks.sag();
+        checks.sag(vehicle.flows().givers());
         return checks;
     }
 
@@ -102,8 +105,7 @@ final class Checks {
         return safeCharge;
     }
 
-    private void packs() {
-        OverCharge vehicle = OverCharge.of(build, limits, operation);
+    private void packs(OverCharge vehicle) {
         PackChecks packs = new PackChecks(vehicle);
         if (isAsked(
                 LimitId.PACK_REGEN_CURRENT,
@@ -145,7 +147,7 @@ final class Checks {
         }
     }
 
-    private void sag() {
+    private void sag(AlongCharge givers) {
         if (!isAsked(
                 LimitId.LOW_VOLTAGE_TAPER,
                 LimitId.PACK_DISCHARGE_CURRENT,
@@ -155,7 +157,7 @@ final class Checks {
         }
         for (double cellsC : build.cellTemperatures()) {
             if (cellsC <= build.battery().temperatureC()) {
-                all.add(new SagCheck(build, limits, operation, cellsC).check());
+                all.add(new SagCheck(build, limits, operation, cellsC).check(givers));
             }
         }
     }

@@ -44,9 +44,8 @@ final class PackChecks {
         this.limits = vehicle.limits();
         this.operation = vehicle.operation();
         this.nominal = build.battery().temperatureC();
-        double[] charges = vehicle.search().charges();
-        this.takers = limits.battery().into().along(charges);
-        this.givers = limits.battery().along(charges);
+        this.takers = vehicle.flows().takers();
+        this.givers = vehicle.flows().givers();
         this.safeCharge = build.use().chargeFrom();
     }
 

@@ -1,5 +1,6 @@
 package brakewright.review;
 
+import brakewright.battery.AlongCharge;
 import brakewright.charge.ChargeSearch;
 import brakewright.limit.ConstraintId;
 import brakewright.limit.LimitId;
@@ -29,13 +30,19 @@ final class SagCheck {
         this.cellsC = cellsC;
     }
 
-    Check check() {
+    /**
+     * Makes the check.
+     *
+     * @param givers the packs, drawn from, where they have been looked at
+     */
+    Check check(AlongCharge givers) {
         HardPull pull = new HardPull(build, limits, operation, cellsC);
-        double[] charges = pull.charges();
+        AlongCharge along = givers.along(pull.charges());
+        double[] charges = along.charges();
         double[] trips = new double[charges.length];
         double[] cells = new double[charges.length];
         for (int i = 0; i < charges.length; i++) {
-            HardPull.Loaded worst = pull.nearestToTrip(charges[i]);
+            HardPull.Loaded worst = pull.nearestToTrip(along.at(i));
             trips[i] = worst.trip();
             cells[i] = worst.cell();
         }

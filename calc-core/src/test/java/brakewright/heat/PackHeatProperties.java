@@ -240,6 +240,21 @@ class PackHeatProperties {
      */
     @Example
     void cellsThatFollowTheirHeatAtOnceAreAsWarmAsItsEndMakesThem() {
+        Build build = following(0.1);
+        agreesWithManySmallSteps(build, PackHeat.atCurrent(build, 10.0).orElseThrow(), 10.0);
+    }
+
+    /** Where that hardly warms them, steps are not short for it. */
+    @Example
+    void cellsThatFollowTheirHeatAtOnceAreToldToAThousandthOfAKelvin() {
+        for (double toAir : new double[] {0.01, 1e-3, 1e-4}) {
+            Build build = following(toAir);
+            assertThat(PackHeat.atCurrent(build, 10.0).orElseThrow().endC())
+                    .isCloseTo(endC(build, 0, 10.0), within(1e-3));
+        }
+    }
+
+    private static Build following(double toAir) {
         Curve steep = Curve.of(new double[] {0.1, 0.2, 1.0}, new double[] {8.0, 1.0, 1.0});
         Build board =
                 Builds.withCells(
@@ -248,11 +263,9 @@ class PackHeatProperties {
                                 cell.withResistanceByCharge(
                                                 cell.resistanceByCharge().withDrawn(steep))
                                         .withHeatCapacity(OptionalDouble.of(20.0)));
-        Pack airy = Builds.pack(board).withToAir(OptionalDouble.of(0.1));
-        Build build =
-                board.withBattery(new Battery(List.of(airy), Joining.PARALLEL, Wiring.NONE, 0.0))
-                        .withUse(board.use().withChargeTo(0.1).withChargeFrom(0.5));
-        agreesWithManySmallSteps(build, PackHeat.atCurrent(build, 10.0).orElseThrow(), 10.0);
+        Pack airy = Builds.pack(board).withToAir(OptionalDouble.of(toAir));
+        return board.withBattery(new Battery(List.of(airy), Joining.PARALLEL, Wiring.NONE, 0.0))
+                .withUse(board.use().withChargeTo(0.1).withChargeFrom(0.5));
     }
 
     private static void agreesWithManySmallSteps(Build build, PackHeat heat, double current) {

@@ -122,8 +122,13 @@ class BendsTest {
     private static double[] bends(Build build, double... points) {
         Limits limits = Limits.of(build);
         Operation operation = Operation.of(build, limits);
-        double[] found =
-                Bends.of(limits, operation, points, Flow.each(build, limits, operation, points));
+        List<Flow> flows =
+                Flow.each(
+                        build,
+                        operation,
+                        limits.battery().along(points),
+                        limits.battery().into().along(points));
+        double[] found = Bends.of(limits, operation, points, flows);
         Arrays.sort(found);
         return found;
     }

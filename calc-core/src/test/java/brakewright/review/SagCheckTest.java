@@ -136,7 +136,8 @@ class SagCheckTest {
                         .withSettings(DRAWING.withLowVoltageTaper(taper));
         Limits limits = Limits.of(build);
         Operation trusted = Operation.of(build, limits).trusted(limits);
-        return new SagCheck(build, limits, trusted, 25.0).check();
+        return new SagCheck(build, limits, trusted, 25.0)
+                .check(limits.battery().along(new double[] {0.0, 1.0}));
     }
 
     private static Protection undervoltage(double trip) {
