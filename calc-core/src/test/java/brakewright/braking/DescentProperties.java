@@ -21,6 +21,7 @@ import brakewright.spec.Builds;
 import brakewright.spec.Cell;
 import brakewright.spec.Controllers;
 import brakewright.spec.Motor;
+import brakewright.spec.MotorHeat;
 import brakewright.spec.Pack;
 import brakewright.spec.PulseRating;
 import brakewright.spec.Taper;
@@ -62,8 +63,10 @@ class DescentProperties {
     /** Rise over run; the pull still grows with the slope [1]. */
     private static final double STEEPEST = 5.0;
 
-    /** The time is solved for to 1e-9 s; windings warm by less than 1000 K/s. */
-    private static final double WARMED_K = 1e-6;
+    /** To which the time of a winding is solved for [s]. */
+    private static final double SOLVED_S = 1e-9;
+
+    private static final double ROUNDING_K = 1e-11;
 
     @Property(tries = 300)
     void theBrakeHoldsTheSteepestSlopeAndNoSteeper(
@@ -387,8 +390,27 @@ class DescentProperties {
             return;
         }
         double time = descent.windingTime().getAsDouble();
-        assertThat(heat.after(heat.cold(), descent.motorCurrent(), time).windingC())
-                .isCloseTo(limit, within(WARMED_K));
+        double current = descent.motorCurrent();
+        double reached = heat.after(heat.cold(), current, time).windingC();
+        double rate = (heat.after(heat.cold(), current, time + 1e-6).windingC() - reached) / 1e-6;
+        assertThat(reached).isCloseTo(limit, within(SOLVED_S * rate + ROUNDING_K));
+    }
+
+    /** Windings of so little copper that they warm by more than a thousand kelvins a second. */
+    @Example
+    void tinyWindingsReachTheirLimitWhenTheTimeIsUp() {
+        Build board = Builds.trailBoard();
+        MotorHeat known = board.motor().heat().orElseThrow();
+        for (int hundredths = 1; hundredths <= 200; hundredths++) {
+            MotorHeat tiny =
+                    new MotorHeat(
+                            known.windingToCase(),
+                            known.caseToAir(),
+                            0.01 * hundredths,
+                            known.caseHeatCapacity());
+            theWindingReachesItsLimitWhenTheTimeIsUp(
+                    board.withMotor(board.motor().withHeat(Optional.of(tiny))), 0.3, 2.0);
+        }
     }
 
     @Example
