@@ -12,8 +12,12 @@ import brakewright.operation.SetBuild;
 import brakewright.powertrain.ElectricBrake;
 import brakewright.powertrain.PackState;
 import brakewright.spec.Build;
+import brakewright.spec.Builds;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -59,18 +63,50 @@ class CheckedBrakeProperties {
         HardestBraking hardest = HardestBraking.of(build, limits, operation);
         BatteryModel model = new BatteryModel(build.battery());
         Operation trusted = operation.trusted(limits);
+        double[] speeds = speeds(operation.topSpeed(), build.controllers().brakeEndsBelow());
         double most = 0.0;
         for (double charge : trusted.bends(build, limits)) {
             PackState pack = PackState.of(model, charge, build.battery().temperatureC());
             ElectricBrake brake = trusted.brake().settled(pack);
-            for (int step = 0; step <= 400; step++) {
-                double speed = operation.topSpeed() * step / 400.0;
+            for (double speed : speeds) {
                 most = Math.max(most, Deceleration.electric(build, brake, speed, pack));
             }
         }
         assertThat(hardest.deceleration())
                 .isGreaterThanOrEqualTo(most * (1.0 - 1e-9))
                 .isLessThanOrEqualTo(most * 1.05);
+    }
+
+    /**
+     * Even steps, and from the speed at which the brake begins steps of a hundredth: where the pack
+     * bounds its power, its force falls as the speed grows.
+     */
+    private static double[] speeds(double top, double begins) {
+        DoubleStream even = IntStream.rangeClosed(0, 400).mapToDouble(step -> top * step / 400.0);
+        DoubleStream growing =
+                begins > 0.0
+                        ? DoubleStream.iterate(begins, speed -> speed < top, speed -> 1.01 * speed)
+                        : DoubleStream.empty();
+        return DoubleStream.concat(even, growing).toArray();
+    }
+
+    /** A pack that takes little, and a brake that begins between two even steps of speed. */
+    @Example
+    void theHardestBrakingIsWhereABrakeBeginsThatThePackBounds() {
+        Build board = Builds.trailBoard();
+        Build held =
+                board.withMotor(
+                                board.motor()
+                                        .withKvRpmPerVolt(8.0)
+                                        .withResistanceAt20C(0.01)
+                                        .withNoLoadCurrent(0.0)
+                                        .withViscousDrag(0.0))
+                        .withSettings(board.settings().withPackRegenCurrent(0.2));
+        for (int step = 0; step < 10; step++) {
+            theHardestBrakingIsNotBeatenByAGrid(
+                    held.withControllers(
+                            board.controllers().withBrakeEndsBelow(0.14 + 0.003 * step)));
+        }
     }
 
     @Property(tries = 50)
