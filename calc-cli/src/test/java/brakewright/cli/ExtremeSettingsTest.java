@@ -2,12 +2,57 @@ package brakewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Settings far from anything sensible still get a worksheet, in either form. */
 class ExtremeSettingsTest {
+
+    private static final String WINDY =
+            """
+            title = "Parcel trike"
+            [rider]
+            mass = "78 kg"
+            stance = "seated"
+            [vehicle]
+            wheel_diameter = "0.04 m"
+            mass = "64 kg"
+            mass_centre_from_front = "0.085 m"
+            driven_axle = "rear"
+            [drive]
+            motors = 1
+            reduction = 9.5
+            [motor]
+            kv = "65 rpm/V"
+            resistance = "55 mΩ"
+
+            [controller]
+            current_basis = "dc-equivalent"
+            motor_current_rating = "60 A"
+            pack_current_rating = "45 A"
+            voltage_rating = "75 V"
+            [pack]
+            series = 16
+            parallel = 4
+
+            [pack.cell]
+            chemistry = "lfp"
+            capacity = "6.0 Ah"
+            discharge_current = "18 A"
+            charge_current = "6 A"
+            voltage_max = "3.65 V"
+            voltage_min = "2.5 V"
+            resistance = "9 mΩ"
+            mass = "145 g"
+            [use]
+            headwind = "0.1 m/s ± 30 %"
+            """;
 
     private static void assertWorksheet(String buildFile) {
         CommandRun text = CommandRun.worksheet(buildFile);
@@ -89,5 +134,14 @@ class ExtremeSettingsTest {
         BuildText file = BuildText.of(Example.SCOOTER);
         file.replace("motor", "resistance", "resistance = \"" + value + "\"");
         assertWorksheet(file.text());
+    }
+
+    /** A headwind that is not known exactly narrows neither charge nor temperature. */
+    @Test
+    void anUncertainHeadwindAloneNarrowsNoUse(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("windy.toml");
+        Files.writeString(file, WINDY);
+        String[] asked = {"check", file.toString(), "--with", "motor_brake_current=5000A"};
+        assertThat(CommandRun.of(asked).status()).isEqualTo(1);
     }
 }

@@ -62,10 +62,18 @@ public record Headroom(Optional<Use> circumstances, Optional<Solution> there, So
      * Returns whether the present settings are safe in a part of the use only.
      *
      * @param build the vehicle
-     * @return true where the circumstances are not the whole of its use
+     * @return true where the circumstances are fewer charge states or cell temperatures than its
+     *     use has; what else they have, such as the headwind, may be that of the tolerances' corner
      */
     public boolean isNarrowed(Build build) {
-        return circumstances.isEmpty() || !circumstances.get().equals(build.use());
+        return circumstances.isEmpty() || isPart(circumstances.get(), build.use());
+    }
+
+    private static boolean isPart(Use part, Use whole) {
+        return part.chargeFrom() < whole.chargeFrom()
+                || part.chargeTo() > whole.chargeTo()
+                || part.climate().coldestPackC() > whole.climate().coldestPackC()
+                || part.climate().warmestPackC() < whole.climate().warmestPackC();
     }
 
     /** A setting above its own limit is exceeded, so this brackets every answer. */
