@@ -28,35 +28,17 @@ public final class PackState {
             double charge,
             double temperatureC,
             double voltage,
+            @Nullable BatteryModel pack,
+            double seconds,
             double resistance,
             double resistanceInto) {
         this.charge = charge;
         this.temperatureC = temperatureC;
         this.voltage = voltage;
-        this.pack = null;
-        this.seconds = Cell.PULSE;
-        this.resistance = resistance;
-        this.resistanceInto = resistanceInto;
-    }
-
-    private PackState(AtCharge there, double temperatureC, double seconds) {
-        this.charge = there.charge();
-        this.temperatureC = temperatureC;
-        this.voltage = there.voltage();
-        this.pack = there.model();
-        this.seconds = seconds;
-        this.resistance = there.resistance(temperatureC, seconds);
-        this.resistanceInto = Double.NaN;
-    }
-
-    private PackState(BatteryModel pack, double charge, double temperatureC, double seconds) {
-        this.charge = charge;
-        this.temperatureC = temperatureC;
-        this.voltage = pack.openCircuitVoltage(charge);
         this.pack = pack;
         this.seconds = seconds;
-        this.resistance = Double.NaN;
-        this.resistanceInto = Double.NaN;
+        this.resistance = resistance;
+        this.resistanceInto = resistanceInto;
     }
 
     /**
@@ -68,7 +50,7 @@ public final class PackState {
      * @param resistance at the terminals [Ω]
      */
     public PackState(double charge, double temperatureC, double voltage, double resistance) {
-        this(charge, temperatureC, voltage, resistance, resistance);
+        this(charge, temperatureC, voltage, null, Cell.PULSE, resistance, resistance);
     }
 
     /**
@@ -80,7 +62,7 @@ public final class PackState {
      * @return its state
      */
     public static PackState of(BatteryModel pack, double charge, double temperatureC) {
-        return new PackState(pack, charge, temperatureC, Cell.PULSE);
+        return of(pack, charge, temperatureC, Cell.PULSE);
     }
 
     /**
@@ -94,7 +76,14 @@ public final class PackState {
      */
     public static PackState of(
             BatteryModel pack, double charge, double temperatureC, double seconds) {
-        return new PackState(pack, charge, temperatureC, seconds);
+        return new PackState(
+                charge,
+                temperatureC,
+                pack.openCircuitVoltage(charge),
+                pack,
+                seconds,
+                Double.NaN,
+                Double.NaN);
     }
 
     /**
@@ -106,7 +95,14 @@ public final class PackState {
      * @return their state
      */
     public static PackState of(AtCharge out, double temperatureC, double seconds) {
-        return new PackState(out, temperatureC, seconds);
+        return new PackState(
+                out.charge(),
+                temperatureC,
+                out.voltage(),
+                out.model(),
+                seconds,
+                out.resistance(temperatureC, seconds),
+                Double.NaN);
     }
 
     /**
@@ -124,7 +120,15 @@ public final class PackState {
         double[] charged = into.resistances(temperatureC, Cell.PULSE);
         PackState[] states = new PackState[charges.length];
         for (int i = 0; i < states.length; i++) {
-            states[i] = new PackState(charges[i], temperatureC, voltages[i], drawn[i], charged[i]);
+            states[i] =
+                    new PackState(
+                            charges[i],
+                            temperatureC,
+                            voltages[i],
+                            null,
+                            Cell.PULSE,
+                            drawn[i],
+                            charged[i]);
         }
         return states;
     }
