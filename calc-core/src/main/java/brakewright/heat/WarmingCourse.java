@@ -33,7 +33,7 @@ final class WarmingCourse {
     /**
      * Nor is one shorter for that than it takes them to change by about this [K]: at the end of a
      * step cells that follow their heat at once are as warm as its middle makes them, which is off
-     * by half of it.
+     * by half of it. Assumption: our own choice, far below what any temperature is told to.
      */
     private static final double LEAST_STEP_K = 1e-3;
 
